@@ -1,0 +1,119 @@
+import { answersOf, type State } from '../outcome/answers.ts';
+import { outcomeOf } from '../outcome/bounds-to-outcome.ts';
+import type { Compiled } from '../outcome/compile.ts';
+import type { Path } from '../problems/place.ts';
+import { seriesToBounds } from '../series/series-to-bounds.ts';
+import type { Case, Expectation } from './case.ts';
+import type { Asked, CaseResult, Difference } from './case-result.ts';
+import { measureDifference } from './measure-difference.ts';
+
+/** Asks a protocol about a case, and compares. */
+export function runCase(compiled: Compiled, { name, series, expect, path }: Case): CaseResult {
+  const bounds = seriesToBounds(compiled.protocol, series);
+  const asked: Asked = { compiled, bounds, answers: answersOf(compiled, bounds), path: [...path, 'expect'] };
+  return {
+    name,
+    differences: [
+      ...levelDifferences(expect, asked),
+      ...stateDifferences(expect, asked),
+      ...listDifferences(expect, asked),
+      ...[...expect.measures].flatMap(([measure, value]) => measureDifference(measure, value, asked)),
+    ],
+  };
+}
+
+function levelDifferences({ level, applies }: Expectation, { compiled, answers, path }: Asked): Difference[] {
+  const name = (index: number | null | undefined): string =>
+    index === null || index === undefined ? 'none' : (compiled.protocol.ladder.levels[index]?.name ?? 'none');
+  const yesNo = (yes: boolean): string => (yes ? 'yes' : 'no');
+  const settled = level.settled === null ? null : yesNo(level.settled);
+  return [
+    compare('the level at least', level.atLeast, name(answers.level?.atLeast), [
+      ...path,
+      'level',
+      'at_least',
+    ]),
+    compare('the level that it could be', level.couldBe, name(answers.level?.couldBe), [
+      ...path,
+      'level',
+      'could_be',
+    ]),
+    compare('settled', settled, yesNo(answers.level?.settled ?? false), [...path, 'level', 'settled']),
+    compare('whether it applies', applies, answers.applies, [...path, 'applies']),
+  ].flat();
+}
+
+function compare(what: string, expected: string | null, found: string, path: Path): Difference[] {
+  return expected === null || expected === found ? [] : [{ what, expected, found, path }];
+}
+
+const stateWords: Readonly<Record<State, string>> = {
+  met: 'met',
+  not_met: 'not met',
+  undecided: 'undecided',
+};
+
+function stateDifferences(expect: Expectation, { answers, path }: Asked): Difference[] {
+  const states = new Map(answers.rules.map(({ rule, state }) => [rule.name, state]));
+  const named = (rules: readonly string[], state: State): Difference[] =>
+    rules.flatMap((rule, index) => {
+      const found = states.get(rule);
+      return compare(`the rule "${rule}"`, stateWords[state], found ? stateWords[found] : 'none', [
+        ...path,
+        state,
+        index,
+      ]);
+    });
+  const also = answers.rules.filter(({ rule, state }) => state === 'met' && !expect.met.includes(rule.name));
+  return [
+    ...named(expect.met, 'met'),
+    ...named(expect.notMet, 'not_met'),
+    ...named(expect.undecided, 'undecided'),
+    ...(expect.nothingElseMet && also.length > 0
+      ? [
+          {
+            what: 'that nothing else is met',
+            expected: 'none',
+            found: also.map(({ rule }) => rule.name).join(', '),
+            path: [...path, 'nothing_else_met'],
+          },
+        ]
+      : []),
+  ];
+}
+
+function listDifferences(expect: Expectation, asked: Asked): Difference[] {
+  const { compiled, bounds, answers, path } = asked;
+  const explained = answers.rules.filter((each) => each.explained).map(({ rule }) => rule.name);
+  const notReliable = answers.rules.filter((each) => each.notReliable).map(({ rule }) => rule.name);
+  const observed = (remarks: readonly { readonly observation: string | null }[]): string[] =>
+    remarks.flatMap(({ observation }) => observation ?? []);
+  const differences = [
+    missingFrom(expect.explained, explained, 'explained', [...path, 'explained']),
+    missingFrom(expect.notReliable, notReliable, 'not reliable', [...path, 'not_reliable']),
+    missingFrom(expect.refused, observed(bounds.facts.refused), 'refused', [...path, 'refused']),
+    missingFrom(expect.questioned, observed(bounds.facts.questioned), 'questioned', [...path, 'questioned']),
+  ].flat();
+  if (expect.takeFirst.length === 0 && expect.askFirst.length === 0) return differences;
+  const { take_first: takeFirst, ask_first: askFirst } = outcomeOf(compiled, bounds);
+  const begins = expect.takeFirst.join(', ');
+  const found = takeFirst.slice(0, expect.takeFirst.length).join(', ');
+  return [
+    ...differences,
+    ...missingFrom(expect.askFirst, askFirst, 'to be asked first', [...path, 'ask_first']),
+    ...compare('what to take first', begins, found, [...path, 'take_first']),
+  ];
+}
+
+function missingFrom(
+  expected: readonly string[],
+  found: readonly string[],
+  what: string,
+  path: Path,
+): Difference[] {
+  return expected.flatMap((name, index) =>
+    found.includes(name)
+      ? []
+      : [{ what: `"${name}" ${what}`, expected: 'yes', found: 'no', path: [...path, index] }],
+  );
+}

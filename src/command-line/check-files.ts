@@ -1,0 +1,108 @@
+import { basename, dirname, join } from 'node:path';
+import type { CaseResult } from '../cases/case-result.ts';
+import { yamlToDocument } from '../document/yaml-to-document.ts';
+import { toPlain, type Document } from '../document/document.ts';
+import { hasErrors, type Problem } from '../problems/problem.ts';
+import { readLadder, runCases } from '../index.ts';
+import { textToFile } from '../shape/text-to-file.ts';
+import { exists, fileNames, filesBelow, readText, type FileKind } from './files.ts';
+import { loadProtocol } from './load.ts';
+
+/** What the check found in one file; a protocol's cases are reported with it. */
+export interface FileReport {
+  readonly file: string;
+  readonly kind: FileKind;
+  readonly name: string | null;
+  readonly edition: number | null;
+  readonly rules: number | null;
+  readonly problems: readonly Problem[];
+  /** In file order; empty when the protocol has errors, or has no cases. */
+  readonly cases: readonly CaseResult[];
+}
+
+/** Whether everything that was checked holds. Warnings do not stand in the way. */
+export function holds({ problems }: FileReport): boolean {
+  return !hasErrors(problems);
+}
+
+/** Checks every file at or below some paths, each once. */
+export async function checkFiles(paths: readonly string[], today: string): Promise<FileReport[]> {
+  const found = new Set<string>();
+  for (const path of paths) for (const file of await filesBelow(path)) found.add(file);
+  const reports: FileReport[] = [];
+  for (const path of [...found].sort()) {
+    const report = await checkFile(path, found, today);
+    if (report) reports.push(report);
+  }
+  return reports;
+}
+
+async function checkFile(path: string, all: ReadonlySet<string>, today: string): Promise<FileReport | null> {
+  switch (await kindOf(path)) {
+    case 'protocol':
+      return checkProtocol(path, today);
+    case 'cases': {
+      const beside = join(dirname(path), fileNames.protocol);
+      if (all.has(beside)) return null;
+      return (await exists(beside)) ? checkProtocol(beside, today) : checkPlain(path, 'cases');
+    }
+    case 'ladder':
+      return checkLadder(path);
+    default:
+      return checkPlain(path, 'ward');
+  }
+}
+
+/** What a file is: by its name, and for a file of another name by what it declares. */
+async function kindOf(path: string): Promise<FileKind> {
+  const byName = (Object.keys(fileNames) as FileKind[]).find((kind) => fileNames[kind] === basename(path));
+  if (byName) return byName;
+  const { file, text } = await readText(path);
+  const { document } = yamlToDocument(file, text);
+  const keys = document?.root.kind === 'map' ? document.root.entries.map(({ key }) => key) : [];
+  if (keys.includes('cases')) return 'cases';
+  if (keys.includes('ladder') && keys.includes('levels')) return 'ladder';
+  return keys.includes('ward') ? 'ward' : 'protocol';
+}
+
+async function checkProtocol(path: string, today: string): Promise<FileReport> {
+  const { file, document, compiled, problems, casesPath } = await loadProtocol(path, today);
+  const named = { file, kind: 'protocol' as const, ...nameAndEdition(document, 'protocol') };
+  if (!compiled || casesPath === null) {
+    return { ...named, rules: compiled?.protocol.rules.length ?? null, problems, cases: [] };
+  }
+  const text = await readText(casesPath);
+  const { results, problems: inCases } = runCases(text.file, text.text, compiled);
+  return {
+    ...named,
+    rules: compiled.protocol.rules.length,
+    problems: [...problems, ...inCases],
+    cases: results,
+  };
+}
+
+async function checkLadder(path: string): Promise<FileReport> {
+  const { file, text } = await readText(path);
+  const { document } = yamlToDocument(file, text);
+  const named = { file, kind: 'ladder' as const, ...nameAndEdition(document, 'ladder') };
+  return { ...named, rules: null, problems: readLadder(file, text).problems, cases: [] };
+}
+
+async function checkPlain(path: string, kind: 'ward' | 'cases'): Promise<FileReport> {
+  const { file, text } = await readText(path);
+  const { document, problems } = textToFile(kind, file, text);
+  const named = { file, kind, ...nameAndEdition(document, kind === 'ward' ? 'ward' : 'protocol') };
+  return { ...named, rules: null, problems, cases: [] };
+}
+
+function nameAndEdition(
+  document: Document | null,
+  key: string,
+): { name: string | null; edition: number | null } {
+  const plain = (document ? toPlain(document.root) : {}) as Record<string, unknown>;
+  const [name, edition] = [plain[key], plain['edition']];
+  return {
+    name: typeof name === 'string' ? name : null,
+    edition: typeof edition === 'number' ? edition : null,
+  };
+}

@@ -1,0 +1,79 @@
+import { writeFile } from 'node:fs/promises';
+import { showProblem } from '../problems/show-problem.ts';
+import { parseCall } from './parse-call.ts';
+import { checkFiles, holds, type FileReport } from './check-files.ts';
+import { UnreadableFile } from './files.ts';
+import { reportToJunit } from './report-to-junit.ts';
+import { reportToJson } from './report-to-json.ts';
+import { showStage } from './show-stage.ts';
+import { showUnguarded } from './show-unguarded.ts';
+import { exit, type Call, type Exit, type Terminal } from './terminal.ts';
+
+/** `vitalwright check [PATH…] [--json] [--junit FILE] [--show STAGE]`. */
+export const check: Call = async (args, terminal) => {
+  const options = {
+    json: { type: 'boolean' },
+    junit: { type: 'string' },
+    show: { type: 'string' },
+    unguarded: { type: 'boolean' },
+  } as const;
+  const call = parseCall(args, options, terminal);
+  if (!call) return exit.couldNotAsk;
+  const paths = call.positionals.length > 0 ? call.positionals : ['protocols'];
+  try {
+    if (call.values.show !== undefined) return await showStage(String(call.values.show), paths, terminal);
+    if (call.values.unguarded) return await showUnguarded(paths, terminal);
+    const reports = await checkFiles(paths, terminal.today);
+    if (call.values.junit !== undefined) await writeFile(String(call.values.junit), reportToJunit(reports));
+    return call.values.json ? sayJson(reports, terminal) : say(reports, paths, terminal);
+  } catch (error) {
+    const code = (error as NodeJS.ErrnoException).code;
+    if (!(error instanceof UnreadableFile) && code === undefined) throw error;
+    terminal.err(`${(error as Error).message}\n`);
+    return exit.couldNotAsk;
+  }
+};
+
+function sayJson(reports: readonly FileReport[], terminal: Terminal): Exit {
+  terminal.out(`${JSON.stringify(reportToJson(reports), null, 2)}\n`);
+  return verdict(reports);
+}
+
+function say(reports: readonly FileReport[], paths: readonly string[], terminal: Terminal): Exit {
+  if (reports.length === 0) {
+    terminal.err(`There is no protocol, ladder, ward or case file in ${paths.join(', ')}.\n`);
+    return exit.couldNotAsk;
+  }
+  for (const report of reports) {
+    terminal.out(`${line(report)}\n`);
+    for (const problem of report.problems) terminal.err(`\n${showProblem(problem)}\n`);
+    if (report.problems.length > 0) terminal.err('\n');
+  }
+  const failing = reports.filter((report) => !holds(report)).length;
+  const cases = reports.reduce((total, report) => total + report.cases.length, 0);
+  terminal.out(
+    failing === 0
+      ? `\nAll is well: ${counted(reports.length, 'file')}, ${counted(cases, 'case')}, each as expected.\n`
+      : `\n${failing} of ${counted(reports.length, 'file')} must be mended.\n`,
+  );
+  return verdict(reports);
+}
+
+function line({ file, kind, name, edition, rules, cases, problems }: FileReport): string {
+  const parts = [name ?? file, edition === null ? kind : `${kind}, edition ${edition}`];
+  if (rules !== null) parts.push(counted(rules, 'rule'));
+  if (kind === 'protocol') {
+    const well = cases.filter(({ differences }) => differences.length === 0).length;
+    parts.push(cases.length === 0 ? 'no cases' : `${well} of ${counted(cases.length, 'case')} as expected`);
+  }
+  const errors = problems.filter(({ severity }) => severity === 'error').length;
+  const warnings = problems.length - errors;
+  if (errors > 0) parts.push(counted(errors, 'problem'));
+  if (warnings > 0) parts.push(counted(warnings, 'warning'));
+  return parts.join(' · ');
+}
+
+const counted = (count: number, word: string): string => `${count} ${word}${count === 1 ? '' : 's'}`;
+
+const verdict = (reports: readonly FileReport[]): Exit =>
+  reports.every(holds) ? exit.well : exit.doesNotHold;

@@ -1,0 +1,102 @@
+import { readdir, readFile, stat } from 'node:fs/promises';
+import { basename, dirname, join, relative, resolve } from 'node:path';
+
+/** The files that the kit reads, by their names. */
+export const fileNames = {
+  protocol: 'protocol.yaml',
+  ladder: 'ladder.yaml',
+  ward: 'ward.yaml',
+  cases: 'cases.yaml',
+} as const;
+export type FileKind = keyof typeof fileNames;
+
+/** A text with the name that problems cite it by. */
+export interface Text {
+  /** As the person at the terminal would write it. */
+  readonly file: string;
+  readonly path: string;
+  readonly text: string;
+}
+
+/** Why a file could not be read, in words; the system's own code is kept. */
+export class UnreadableFile extends Error {
+  constructor(file: string, code: string) {
+    const reasons: Record<string, string> = {
+      ENOENT: 'there is no such file or folder',
+      EACCES: 'it may not be read',
+      EISDIR: 'it is a folder',
+      EFBIG: 'it is larger than 1 MiB',
+    };
+    super(`${file}: ${reasons[code] ?? `it cannot be read (${code})`}.`);
+  }
+}
+
+/** No file that the kit reads is larger; what is larger is refused before it is read. */
+const largest = 1024 * 1024;
+
+/** Reads one text. Bytes that are no UTF-8 become replacement characters, which are then refused at their place. */
+export async function readText(path: string): Promise<Text> {
+  const file = named(path);
+  try {
+    const { size } = await stat(path);
+    if (size > largest) throw new UnreadableFile(file, 'EFBIG');
+    return { file, path, text: await readFile(path, 'utf8') };
+  } catch (error) {
+    throw error instanceof UnreadableFile
+      ? error
+      : new UnreadableFile(file, (error as NodeJS.ErrnoException).code ?? 'unknown');
+  }
+}
+
+/** A path as the person at the terminal would write it: below the folder that she is in, or whole. */
+function named(path: string): string {
+  const below = relative(process.cwd(), path);
+  return below === '' ? '.' : below.startsWith('..') ? path : below;
+}
+
+/** Every file that the kit reads at or below a path, in a fixed order. A file that is named itself is always among them. */
+export async function filesBelow(path: string): Promise<string[]> {
+  const found = await statOrThrow(path);
+  if (!found.isDirectory()) return [resolve(path)];
+  const known: ReadonlySet<string> = new Set(Object.values(fileNames));
+  const entries = await readdir(path, { recursive: true, withFileTypes: true });
+  return entries
+    .filter((entry) => entry.isFile() && known.has(entry.name))
+    .map((entry) => resolve(entry.parentPath, entry.name))
+    .filter((each) => !each.includes('node_modules'))
+    .sort();
+}
+
+async function statOrThrow(path: string): ReturnType<typeof stat> {
+  try {
+    return await stat(path);
+  } catch (error) {
+    throw new UnreadableFile(named(path), (error as NodeJS.ErrnoException).code ?? 'unknown');
+  }
+}
+
+/** Where a protocol stands: the file itself, its folder, or a name below protocols/. Null when there is none. */
+export async function findProtocol(asked: string): Promise<string | null> {
+  for (const place of [asked, join('protocols', asked)]) {
+    const found = await stat(place).catch(() => null);
+    if (found?.isFile()) return resolve(place);
+    if (!found) continue;
+    const inside = resolve(place, fileNames.protocol);
+    if (await exists(inside)) return inside;
+  }
+  return null;
+}
+
+/** The file of a ladder: in the protocol's own folder, or in a folder of the ladder's name there or further up. */
+export async function findLadder(name: string, protocolPath: string): Promise<string | null> {
+  const own = join(dirname(protocolPath), fileNames.ladder);
+  if (await exists(own)) return own;
+  for (let folder = dirname(protocolPath); ; folder = dirname(folder)) {
+    const place = join(folder, name, fileNames.ladder);
+    if (await exists(place)) return place;
+    if (dirname(folder) === folder || basename(folder) === 'protocols') return null;
+  }
+}
+
+export const exists = async (path: string): Promise<boolean> =>
+  Boolean((await stat(path).catch(() => null))?.isFile());

@@ -1,0 +1,67 @@
+import { mkdtemp, rename, rm, stat, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { reservedWords } from '../protocol/gather-names.ts';
+import { fileNames, findLadder } from './files.ts';
+import { firstCases, firstLadder, firstProtocol } from './first-protocol.ts';
+import { parseCall } from './parse-call.ts';
+import { exit, type Call } from './terminal.ts';
+
+const ownLadder = 'first_ladder';
+
+/** `vitalwright new NAME`: a first protocol with its cases. Whole or not at all; nothing that exists is touched. */
+export const newProtocol: Call = async (args, terminal) => {
+  const call = parseCall(args, {}, terminal);
+  if (!call) return exit.couldNotAsk;
+  const [name, ...more] = call.positionals;
+  if (
+    name === undefined ||
+    more.length > 0 ||
+    !/^[a-z][a-z0-9_]{0,59}$/.test(name) ||
+    reservedWords.has(name)
+  ) {
+    terminal.err(
+      'One name is to be given: small letters, digits and underscores, for example ward_pressure.\n',
+    );
+    return exit.couldNotAsk;
+  }
+  const parent = (await stat('protocols').catch(() => null))?.isDirectory() ? 'protocols' : '.';
+  const folder = join(parent, name);
+  if (await stat(folder).catch(() => null)) {
+    terminal.err(`${folder} is already there; nothing was written.\n`);
+    return exit.couldNotAsk;
+  }
+  const ladder =
+    (await findLadder('alder_ladder', join(folder, fileNames.protocol))) === null
+      ? ownLadder
+      : 'alder_ladder';
+  try {
+    await writeWhole(folder, parent, {
+      [fileNames.protocol]: firstProtocol(name, ladder),
+      [fileNames.cases]: firstCases(name),
+      ...(ladder === ownLadder ? { [fileNames.ladder]: firstLadder(ownLadder) } : {}),
+    });
+  } catch (error) {
+    terminal.err(
+      `${folder} could not be written: ${(error as NodeJS.ErrnoException).code ?? (error as Error).message}.\n`,
+    );
+    return exit.couldNotAsk;
+  }
+  terminal.out(`Written: ${folder}. Now change it, and ask:\n  vitalwright check ${folder}\n`);
+  return exit.well;
+};
+
+/** Writes a folder beside its place and moves it there in one step, so that a half-written one is never seen. */
+async function writeWhole(
+  folder: string,
+  parent: string,
+  files: Readonly<Record<string, string>>,
+): Promise<void> {
+  const draft = await mkdtemp(join(parent, '.new-'));
+  try {
+    for (const [file, text] of Object.entries(files)) await writeFile(join(draft, file), text);
+    await rename(draft, folder);
+  } catch (error) {
+    await rm(draft, { recursive: true, force: true });
+    throw error;
+  }
+}

@@ -1,0 +1,26 @@
+import { parseArgs, type ParseArgsConfig } from 'node:util';
+import { usage } from './usage.ts';
+import type { Terminal } from './terminal.ts';
+
+type Options = NonNullable<ParseArgsConfig['options']>;
+type Parsed = {
+  readonly values: Readonly<Record<string, string | boolean | undefined>>;
+  readonly positionals: readonly string[];
+};
+
+/** The options and the rest of a call; null, and said, when an option is unknown or lacks its value. */
+export function parseCall(args: readonly string[], options: Options, terminal: Terminal): Parsed | null {
+  try {
+    const { values, positionals } = parseArgs({
+      args: [...args],
+      options,
+      allowPositionals: true,
+      strict: true,
+    });
+    return { values: values as Parsed['values'], positionals };
+  } catch (error) {
+    const [reason] = (error as Error).message.split('. ');
+    terminal.err(`${reason ?? ''}.\n\n${usage}`);
+    return null;
+  }
+}

@@ -1,0 +1,25 @@
+/** What `vitalwright --help` prints. */
+export const usage = `vitalwright: protocols for reading vital signs, written by the unit that uses them
+
+  vitalwright check [PATH...] [--json] [--junit FILE] [--show STAGE]
+      checks every protocol, ladder, ward and case file below PATH
+      (default: protocols/); --show document, logic or bounds prints
+      a stage of the way, for people who look for a fault
+
+  vitalwright check --unguarded [PATH...]
+      moves each number one step, leaves out each clause and each
+      exception, and says which case notices
+
+  vitalwright read PROTOCOL [--set JSON] [--json]
+      reads one set or series with a protocol; without --set it is
+      taken from standard input
+
+  vitalwright new NAME
+      writes a first protocol with its cases, ready to be changed
+
+PROTOCOL is a file, its folder, or its name below protocols/.
+Exit: 0 all is well; 1 something that was checked does not hold;
+2 it could not be asked.
+
+Supports licensed judgement and local policy. Not a medical device.
+`;

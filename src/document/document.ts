@@ -1,0 +1,91 @@
+import type { Path, Span } from '../problems/place.ts';
+
+export interface MapEntry {
+  readonly key: string;
+  readonly keySpan: Span;
+  readonly value: Node;
+}
+
+export interface MapNode {
+  readonly kind: 'map';
+  readonly span: Span;
+  readonly entries: readonly MapEntry[];
+}
+
+export interface ListNode {
+  readonly kind: 'list';
+  readonly span: Span;
+  readonly items: readonly Node[];
+}
+
+export interface ScalarNode {
+  readonly kind: 'scalar';
+  readonly span: Span;
+  /** The value; a number has at most 15 significant digits, so its shortest decimal text is what was written. */
+  readonly value: string | number | boolean | null;
+}
+
+export type Node = MapNode | ListNode | ScalarNode;
+
+/**
+ * A document: what a YAML or JSON text holds, each part with its place in the text.
+ *
+ * Places are offsets into `text`; lines and columns are worked out only when a problem is shown.
+ */
+export interface Document {
+  /** The name under which problems cite the text. */
+  readonly file: string;
+  readonly text: string;
+  readonly root: Node;
+}
+
+/**
+ * The part of a document at a path, and the span of the key that names it.
+ *
+ * When the path leads nowhere, the nearest part above it is returned, so that a problem always has a place.
+ */
+export function partAt(document: Document, path: Path): { node: Node; keySpan: Span | null } {
+  let node = document.root;
+  let keySpan: Span | null = null;
+  for (const step of path) {
+    if (node.kind === 'map') {
+      const entry = entryAt(node, String(step));
+      if (!entry) break;
+      ({ value: node, keySpan } = entry);
+    } else if (node.kind === 'list') {
+      const item = node.items[Number(step)];
+      if (!item) break;
+      node = item;
+      keySpan = null;
+    } else break;
+  }
+  return { node, keySpan };
+}
+
+const indexes = new WeakMap<MapNode, ReadonlyMap<string, MapEntry>>();
+
+/** The entry of a key. A long map is searched once for all of its keys, so that many problems in it take no longer each. */
+function entryAt(map: MapNode, key: string): MapEntry | undefined {
+  if (map.entries.length < 32) return map.entries.find((entry) => entry.key === key);
+  let index = indexes.get(map);
+  if (!index) {
+    index = new Map(map.entries.map((entry) => [entry.key, entry]));
+    indexes.set(map, index);
+  }
+  return index.get(key);
+}
+
+/** The plain value of a node: records without a prototype, arrays, text, numbers, true, false, null. */
+export function toPlain(node: Node): unknown {
+  switch (node.kind) {
+    case 'scalar':
+      return node.value;
+    case 'list':
+      return node.items.map(toPlain);
+    case 'map': {
+      const plain = Object.create(null) as Record<string, unknown>;
+      for (const entry of node.entries) plain[entry.key] = toPlain(entry.value);
+      return plain;
+    }
+  }
+}

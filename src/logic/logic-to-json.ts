@@ -1,0 +1,60 @@
+import type { Protocol } from '../protocol/protocol.ts';
+import type { Input } from './inputs.ts';
+import type { Logic } from './logic.ts';
+
+/** Logic as a JSON document of its own, after schema/logic.schema.json. */
+export function logicToJson(logic: Logic, protocol: Protocol): object {
+  const { applies, levels, rules, measures } = logic;
+  return {
+    logic: 1,
+    protocol: logic.protocol,
+    edition: logic.edition,
+    digest: logic.digest,
+    inputs: logic.inputs.map((input) => inputToJson(input, protocol)),
+    steps: logic.steps.map(({ name, is }) => ({ step: name, is })),
+    answers: {
+      applies,
+      levels,
+      rules: Object.fromEntries(
+        rules.map(({ rule, certain, possible, counts, could, explained, notReliable }) => [
+          rule,
+          { certain, possible, counts, could, explained, not_reliable: notReliable },
+        ]),
+      ),
+      measures: Object.fromEntries(
+        measures.map(({ measure, low, high, topScale, bottomLow, bottomHigh, bottomScale, sure, maybe }) => [
+          measure,
+          {
+            low,
+            high,
+            scale: String(topScale),
+            bottom_low: bottomLow,
+            bottom_high: bottomHigh,
+            bottom_scale: String(bottomScale),
+            sure,
+            maybe,
+          },
+        ]),
+      ),
+    },
+  };
+}
+
+function inputToJson({ name, of, owner, part, choice }: Input, protocol: Protocol): object {
+  const entry =
+    of === 'limit'
+      ? protocol.limits.get(owner)
+      : of === 'observation'
+        ? protocol.observations.get(owner)
+        : undefined;
+  const isNumber = part === 'low' || part === 'high' || part === 'value';
+  return {
+    input: name,
+    of,
+    name: owner,
+    part,
+    ...(choice === null ? {} : { choice }),
+    ...(isNumber && entry?.unit ? { unit: entry.unit.ucum } : {}),
+    ...(isNumber && entry ? { steps_per_unit: entry.stepsPerUnit.toFraction() } : {}),
+  };
+}

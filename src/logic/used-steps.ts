@@ -1,0 +1,50 @@
+import type { Logic, Step } from './logic.ts';
+import { operation, type Logical } from './operators.ts';
+
+/** The steps that an answer depends on; the others are left out. */
+export function usedSteps(steps: readonly Step[], logic: Omit<Logic, 'steps'>): readonly Step[] {
+  const used = new Set<string>();
+  const use = (logical: Logical): void => {
+    const open: Logical[] = [logical];
+    for (let next = open.pop(); next !== undefined; next = open.pop()) {
+      const inner = operation(next);
+      if (inner) open.push(...inner[1]);
+      else if (typeof next === 'object' && 'var' in next) used.add(next.var);
+    }
+  };
+  for (const logical of answers(logic)) use(logical);
+  const kept: Step[] = [];
+  for (let index = steps.length - 1; index >= 0; index -= 1) {
+    const step = steps[index] as Step;
+    if (!used.has(step.name)) continue;
+    use(step.is);
+    kept.push(step);
+  }
+  return kept.reverse();
+}
+
+function* answers({
+  applies,
+  rules,
+  measures,
+  levels,
+  conditions,
+  partitions,
+  divisors,
+}: Omit<Logic, 'steps'>): Generator<Logical> {
+  yield* Object.values(applies);
+  for (const { certain, possible, counts, could, explained, notReliable } of rules) {
+    yield* [certain, possible, counts, could, notReliable, ...Object.values(explained)];
+  }
+  for (const { low, high, bottomLow, bottomHigh, sure, maybe } of measures) {
+    yield* [low, high, bottomLow, bottomHigh, sure, maybe];
+  }
+  yield* Object.values(levels);
+  for (const { certain, possible } of [
+    ...conditions.values(),
+    ...divisors,
+    ...partitions.flatMap(({ of }) => of),
+  ]) {
+    yield* [certain, possible];
+  }
+}

@@ -1,0 +1,46 @@
+import { sha256 } from '@noble/hashes/sha2.js';
+import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
+import canonicalize from 'canonicalize';
+import Fraction from 'fraction.js';
+import type * as File from '../shape/generated/types.ts';
+import type { Protocol } from './protocol.ts';
+
+/** The number of the language. A change of what a protocol means has a higher one. */
+const language = 1;
+
+/** Keys that hold words for people, and nothing that decides an outcome. */
+const wording = new Set(
+  (
+    'title short meaning about otherwise says because ask do source sources cite link from_memory owners review_by reviewBy accepted ' +
+    'alsoCalled set_by setBy tell respond reassess ifNoAnswer stepDown loinc'
+  ).split(' '),
+);
+
+/**
+ * The digests of a protocol: SHA-256 over the canonical JSON (RFC 8785) of the language's number, the file, the dictionary
+ * entries that it uses, and its ladder; numbers as decimal text, text in NFC. `logicDigest` leaves the wording out.
+ */
+export function digestOf(
+  file: File.ProtocolFile,
+  protocol: Pick<Protocol, 'observations' | 'ladder'>,
+): { digest: string; logicDigest: string } {
+  const whole = { language, protocol: file, observations: protocol.observations, ladder: protocol.ladder };
+  return { digest: digest(plain(whole, new Set())), logicDigest: digest(plain(whole, wording)) };
+}
+
+const digest = (value: unknown): string =>
+  `sha256:${bytesToHex(sha256(utf8ToBytes(canonicalize(value) ?? '')))}`;
+
+function plain(value: unknown, leftOut: ReadonlySet<string>): unknown {
+  if (typeof value === 'string') return value.normalize('NFC');
+  if (typeof value === 'number' || typeof value === 'bigint') return String(value);
+  if (value instanceof Fraction) return value.toFraction();
+  if (value instanceof Map) return plain(Object.fromEntries(value as Map<string, unknown>), leftOut);
+  if (Array.isArray(value)) return value.map((each) => plain(each, leftOut));
+  if (typeof value !== 'object' || value === null) return value;
+  return Object.fromEntries(
+    Object.entries(value)
+      .filter(([key, each]) => each !== undefined && !leftOut.has(key))
+      .map(([key, each]) => [key.normalize('NFC'), plain(each, leftOut)]),
+  );
+}

@@ -1,0 +1,44 @@
+import type { Band } from '../protocol/protocol.ts';
+
+/** From the lowest to the highest, both included, in steps. */
+export interface Span {
+  readonly low: number;
+  readonly high: number;
+}
+
+/** A range with its bands of ages, ready to be asked. */
+export interface Range {
+  readonly bands: readonly Band[];
+  /** The hull of all bands. */
+  readonly hull: Span;
+}
+
+/** Null when there are no bands: nothing is known of such a range. */
+export function rangeOf(bands: readonly Band[]): Range | null {
+  const [first] = bands;
+  return first ? { bands, hull: bands.length === 1 ? first : hullOf(bands) } : null;
+}
+
+/**
+ * The range for an age, in steps of age: the band that it falls in. Where the age itself is a range, the hull
+ * of the bands that it touches; where it is unknown (null), the hull of all. A band begins at the end of the
+ * one before and excludes its own.
+ */
+export function spanFor(range: Range, age: Span | null): Span {
+  const { bands, hull } = range;
+  if (age === null || bands.length === 1) return hull;
+  const touched = bands.filter(
+    ({ ageBelow }, index) =>
+      (ageBelow === null || age.low < ageBelow) && age.high >= (bands[index - 1]?.ageBelow ?? -Infinity),
+  );
+  const [first] = touched;
+  if (!first) return hull;
+  return touched.length === 1 ? first : hullOf(touched);
+}
+
+function hullOf(bands: readonly Band[]): Span {
+  return {
+    low: Math.min(...bands.map((band) => band.low)),
+    high: Math.max(...bands.map((band) => band.high)),
+  };
+}

@@ -1,0 +1,1742 @@
+// Generated from schema/*.schema.json; do not edit. npm run generate
+
+import type {
+  Duration,
+  Name,
+  Observation,
+  Quantity,
+  Source,
+  Text,
+  Yes,
+} from '../../vocabulary/generated/dictionary-file.ts';
+
+export type {
+  DictionaryFile,
+  Name,
+  Text,
+  Quantity,
+  Duration,
+  Yes,
+  Source,
+  Choice,
+  Range,
+  RangePart,
+  Observation,
+  Contradiction,
+} from '../../vocabulary/generated/dictionary-file.ts';
+
+/**
+ * Cases of one protocol: stories, observations, and the outcome that the council expects.
+ */
+export interface CasesFile {
+  /**
+   * The protocol that the cases are for.
+   */
+  readonly protocol: Name;
+  /**
+   * The cases.
+   */
+  readonly cases: readonly Case[];
+}
+
+/**
+ * One case: what is given, and what is expected. It has either given or series.
+ */
+export interface Case {
+  /**
+   * The case in a few words.
+   */
+  readonly case: Text;
+  /**
+   * The story around it.
+   */
+  readonly story?: Text;
+  /**
+   * Where the expectation comes from: a name from the protocol's sources.
+   */
+  readonly source?: Name;
+  /**
+   * One set: observations with their values.
+   */
+  readonly given?: SetFile;
+  /**
+   * A series of sets with their times.
+   */
+  readonly series?: SetFile;
+  /**
+   * What the council expects.
+   */
+  readonly expect: Expect;
+  /**
+   * For the drill.
+   */
+  readonly teach?: Teach;
+}
+
+/**
+ * What is expected. Lists say "at least these"; nothing_else_met closes them.
+ */
+export interface Expect {
+  /**
+   * The level.
+   */
+  readonly level?: ExpectedLevel;
+  /**
+   * Whether the protocol is for this patient: yes, no or unsure.
+   */
+  readonly applies?: 'yes' | 'no' | 'unsure' | true | false;
+  /**
+   * Rules that are met.
+   */
+  readonly met?: CaseNames;
+  /**
+   * Rules that are not met.
+   */
+  readonly not_met?: CaseNames;
+  /**
+   * Rules that are undecided.
+   */
+  readonly undecided?: CaseNames;
+  /**
+   * Rules whose explanation is known to hold.
+   */
+  readonly explained?: CaseNames;
+  /**
+   * Rules that are not met but reassure nobody.
+   */
+  readonly not_reliable?: CaseNames;
+  /**
+   * Observations that are refused.
+   */
+  readonly refused?: CaseNames;
+  /**
+   * Observations that are used and questioned.
+   */
+  readonly questioned?: CaseNames;
+  /**
+   * What is to be taken first: the list begins with these.
+   */
+  readonly take_first?: CaseNames;
+  /**
+   * What is to be asked first: at least these.
+   */
+  readonly ask_first?: CaseNames;
+  /**
+   * Measures and their values, compared at the decimals that are written here; { low, high } for a range, missing for none.
+   */
+  readonly measures?: {
+    readonly [k: string]: ExpectedMeasure;
+  };
+  /**
+   * yes: no other rule is met.
+   */
+  readonly nothing_else_met?: Yes;
+}
+
+/**
+ * A list of names.
+ */
+export type CaseNames = readonly Name[];
+
+/**
+ * The level that is expected.
+ */
+export interface ExpectedLevel {
+  /**
+   * The highest level that is called for by a rule that is met; none when nothing is.
+   */
+  readonly at_least?: Name;
+  /**
+   * The highest level that it could be once the missing is known.
+   */
+  readonly could_be?: Name;
+  /**
+   * yes when nothing that is missing could change it.
+   */
+  readonly settled?: Yes;
+}
+
+/**
+ * A value, a range, or missing.
+ */
+export type ExpectedMeasure =
+  | number
+  | string
+  | {
+      /**
+       * The lowest that it can be.
+       */
+      readonly low: number;
+      /**
+       * The highest that it can be.
+       */
+      readonly high: number;
+    };
+
+/**
+ * For the drill: what to ask the learner first, and the mistake that is often made.
+ */
+export interface Teach {
+  /**
+   * The question to begin with.
+   */
+  readonly ask_first?: Text;
+  /**
+   * The mistake that is often made.
+   */
+  readonly common_mistake?: Text;
+}
+
+/**
+ * A hospital's escalation ladder: its levels, lowest first.
+ */
+export interface LadderFile {
+  /**
+   * The ladder's name.
+   */
+  readonly ladder: Name;
+  /**
+   * The number of the edition.
+   */
+  readonly edition: number;
+  /**
+   * What the ladder is, as a heading.
+   */
+  readonly title?: Text;
+  /**
+   * Whose ladder it is, in a few sentences.
+   */
+  readonly about?: Text;
+  /**
+   * The levels, lowest first. A higher level never answers or reassesses later than a lower one.
+   */
+  readonly levels: readonly Level[];
+}
+
+/**
+ * One level: whom to tell, how soon they come, when to reassess, what if nobody answers, how to step down.
+ */
+export interface Level {
+  /**
+   * The level's name.
+   */
+  readonly level: Name;
+  /**
+   * The level in plain words, as it is read out.
+   */
+  readonly title?: Text;
+  /**
+   * What the level means, in a sentence.
+   */
+  readonly says?: Text;
+  /**
+   * Whom to tell.
+   */
+  readonly tell?: readonly Tell[];
+  /**
+   * How soon the one who is told is at the bedside.
+   */
+  readonly respond?: Duration;
+  /**
+   * When the next full set is due, at the latest.
+   */
+  readonly reassess?: Duration;
+  /**
+   * What to do when nobody answers.
+   */
+  readonly if_no_answer?: NoAnswer;
+  /**
+   * How the patient comes down from this level.
+   */
+  readonly step_down?: StepDown;
+}
+
+/**
+ * Someone to tell, and between which hours.
+ */
+export interface Tell {
+  /**
+   * The role.
+   */
+  readonly who: Text;
+  /**
+   * From this time of day, included.
+   */
+  readonly from?: TimeOfDay;
+  /**
+   * Until this time of day, not included.
+   */
+  readonly to?: TimeOfDay;
+}
+
+/**
+ * A time of day, hours and minutes, in quotation marks.
+ */
+export type TimeOfDay = string;
+
+/**
+ * What to do when nobody answers.
+ */
+export interface NoAnswer {
+  /**
+   * After this long.
+   */
+  readonly after: Duration;
+  /**
+   * Whom to tell then.
+   */
+  readonly tell: Text;
+}
+
+/**
+ * How the patient comes down from a level.
+ */
+export interface StepDown {
+  /**
+   * So many sets in a row below this level.
+   */
+  readonly sets_in_a_row: number;
+  /**
+   * Spread over at least this long.
+   */
+  readonly over: Duration;
+  /**
+   * Who agrees to it.
+   */
+  readonly agreed_by: Text;
+}
+
+/**
+ * A protocol as logic: whole numbers and flags go in, named steps follow in order, and answers point at steps. Steps are JSON Logic with a closed list of operators.
+ */
+export interface LogicFile {
+  /**
+   * The number of the form of this file.
+   */
+  readonly logic: 1;
+  /**
+   * The protocol.
+   */
+  readonly protocol: Name;
+  /**
+   * Its edition.
+   */
+  readonly edition: number;
+  /**
+   * The digest of the protocol that this was made from.
+   */
+  readonly digest: string;
+  /**
+   * What goes in, in this order.
+   */
+  readonly inputs: readonly LogicInput[];
+  /**
+   * The steps; each reads inputs and earlier steps.
+   */
+  readonly steps: readonly LogicStep[];
+  /**
+   * Where the answers stand.
+   */
+  readonly answers: LogicAnswers;
+}
+
+/**
+ * One number that goes in: a whole number of steps, or a flag of 0 or 1.
+ */
+export interface LogicInput {
+  /**
+   * Its name in the steps.
+   */
+  readonly input: string;
+  /**
+   * What it belongs to.
+   */
+  readonly of: 'observation' | 'limit' | 'look_back';
+  /**
+   * The observation, the limit, or the measure that looks back.
+   */
+  readonly name: Name;
+  /**
+   * low and high: the ends of a number. known, unobtainable, missing: facts of the set. may: whether a choice is still possible; sure: whether one of several is surely in, or a look back surely has a value; maybe: whether it can have one. value: of a limit. count: what an average is divided by.
+   */
+  readonly part:
+    'low' | 'high' | 'known' | 'unobtainable' | 'missing' | 'may' | 'sure' | 'maybe' | 'value' | 'count';
+  /**
+   * The choice, with may, and with sure of several.
+   */
+  readonly choice?: Name;
+  /**
+   * The unit of a number, as a UCUM code.
+   */
+  readonly unit?: string;
+  /**
+   * How many steps one unit has: a whole number or a fraction.
+   */
+  readonly steps_per_unit?: string;
+}
+
+/**
+ * One step: its name, and what it is.
+ */
+export interface LogicStep {
+  /**
+   * Its name: where the part stands in the protocol, and which of its logics this is.
+   */
+  readonly step: string;
+  /**
+   * What it is.
+   */
+  readonly is: LogicExpression;
+}
+
+/**
+ * A whole number, a truth, a variable, or one operator with its parts.
+ */
+export type LogicExpression =
+  | number
+  | boolean
+  | {
+      /**
+       * The value of an input or an earlier step.
+       */
+      readonly var?: string;
+      /**
+       * The sum.
+       */
+      readonly '+'?: LogicParts;
+      /**
+       * The first less the second; of one, its negative.
+       */
+      readonly '-'?: LogicParts;
+      /**
+       * The product.
+       */
+      readonly '*'?: LogicParts;
+      /**
+       * The lowest.
+       */
+      readonly min?: LogicParts;
+      /**
+       * The highest.
+       */
+      readonly max?: LogicParts;
+      /**
+       * The first is lower than the second.
+       */
+      readonly '<'?: LogicParts;
+      /**
+       * The first is lower than the second, or the same.
+       */
+      readonly '<='?: LogicParts;
+      /**
+       * Every one holds.
+       */
+      readonly and?: LogicParts;
+      /**
+       * At least one holds.
+       */
+      readonly or?: LogicParts;
+      /**
+       * It does not hold.
+       */
+      readonly '!'?: LogicParts;
+      /**
+       * The part after the first truth that holds; else the last.
+       */
+      readonly if?: LogicParts;
+    };
+
+/**
+ * The parts of an operator.
+ */
+export type LogicParts = readonly LogicExpression[];
+
+/**
+ * Where the answers stand.
+ */
+export interface LogicAnswers {
+  /**
+   * Whether the protocol is for this patient.
+   */
+  readonly applies: LogicTruth;
+  /**
+   * Indices on the ladder; -1 where no rule calls for a level.
+   */
+  readonly levels: LogicLevels;
+  /**
+   * Each rule's answers.
+   */
+  readonly rules: {
+    readonly [k: string]: LogicRule;
+  };
+  /**
+   * Each measure's value.
+   */
+  readonly measures: {
+    readonly [k: string]: LogicMeasure;
+  };
+}
+
+/**
+ * Whether something holds for every set that is still possible, and for some.
+ */
+export interface LogicTruth {
+  /**
+   * For every one.
+   */
+  readonly certain: LogicExpression;
+  /**
+   * For some.
+   */
+  readonly possible: LogicExpression;
+}
+
+/**
+ * Levels as indices on the ladder.
+ */
+export interface LogicLevels {
+  /**
+   * The highest level of the rules that count.
+   */
+  readonly raised: LogicExpression;
+  /**
+   * The highest level of the rules that could be met.
+   */
+  readonly could: LogicExpression;
+  /**
+   * The highest level of the rules that are met whatever is missing.
+   */
+  readonly floor: LogicExpression;
+}
+
+/**
+ * One rule's answers.
+ */
+export interface LogicRule {
+  /**
+   * It is met.
+   */
+  readonly certain: LogicExpression;
+  /**
+   * It may be met; else it is not met.
+   */
+  readonly possible: LogicExpression;
+  /**
+   * It counts towards the level, exceptions that are not known left aside.
+   */
+  readonly counts: LogicExpression;
+  /**
+   * Values of what is needed could make it met.
+   */
+  readonly could: LogicExpression;
+  /**
+   * Whether it is explained.
+   */
+  readonly explained: LogicTruth;
+  /**
+   * It is not met, and that reassures nobody.
+   */
+  readonly not_reliable: LogicExpression;
+}
+
+/**
+ * A measure's value: low and high over scale, divided by the bottom over its own scale.
+ */
+export interface LogicMeasure {
+  /**
+   * The lowest.
+   */
+  readonly low: LogicExpression;
+  /**
+   * The highest.
+   */
+  readonly high: LogicExpression;
+  /**
+   * What both are divided by.
+   */
+  readonly scale: string;
+  /**
+   * The lowest divisor.
+   */
+  readonly bottom_low: LogicExpression;
+  /**
+   * The highest divisor.
+   */
+  readonly bottom_high: LogicExpression;
+  /**
+   * What the divisor is divided by.
+   */
+  readonly bottom_scale: string;
+  /**
+   * It surely has a value.
+   */
+  readonly sure: LogicExpression;
+  /**
+   * It may have a value.
+   */
+  readonly maybe: LogicExpression;
+}
+
+/**
+ * What an edition of a protocol says about a set in its series: the level, each rule with the sentences that explain it, what to do, and what is missing.
+ */
+export interface Outcome {
+  /**
+   * The protocol's name.
+   */
+  readonly protocol: Name;
+  /**
+   * The number of its edition.
+   */
+  readonly edition: number;
+  /**
+   * What the protocol is for, as a heading.
+   */
+  readonly title: Text;
+  /**
+   * The digest of everything that the outcome depends on: protocol, ladder and the observations that it reads.
+   */
+  readonly digest: string;
+  /**
+   * The time for which the question was asked, as written; null for a set without a time.
+   */
+  readonly at: string | null;
+  /**
+   * Whether the protocol is for this patient. While that is unsure, nothing is settled.
+   */
+  readonly applies: 'yes' | 'no' | 'unsure';
+  /**
+   * When it is not for this patient, or that is unsure: why.
+   */
+  readonly applies_because?: Sentences;
+  /**
+   * When it is not for this patient: what to use instead.
+   */
+  readonly otherwise?: Text;
+  /**
+   * The level. Null when the protocol is not for this patient.
+   */
+  readonly level: OutcomeLevel;
+  /**
+   * Every rule, in the order of the file. Empty when the protocol is not for this patient.
+   */
+  readonly rules: readonly OutcomeRule[];
+  /**
+   * The numbers that were worked out, by name.
+   */
+  readonly measures: {
+    readonly [k: string]: OutcomeMeasure;
+  };
+  /**
+   * What the rules say that are met, or that count in full: the highest level first.
+   */
+  readonly advice: readonly Advice[];
+  /**
+   * What is to be asked before anything else: whether the protocol is for this patient, and exceptions that nobody has answered.
+   */
+  readonly ask_first: OutcomeNames;
+  /**
+   * The needed observations that are missing and can still be taken, the most telling first.
+   */
+  readonly take_first: OutcomeNames;
+  /**
+   * The needed observations of which the present set has no value. For some of them an earlier value may stand in.
+   */
+  readonly missing: OutcomeNames;
+  /**
+   * What was tried and could not be obtained. It counts as missing, and can itself be a finding.
+   */
+  readonly unobtainable: readonly WithoutValue[];
+  /**
+   * What the patient declined. It counts as missing.
+   */
+  readonly declined: readonly WithoutValue[];
+  /**
+   * Observations that only help, are missing, and could still decide something.
+   */
+  readonly would_tell_more: OutcomeNames;
+  /**
+   * Values of earlier sets that stand in for what the present set lacks. They may raise the level and never settle a lower one.
+   */
+  readonly stands_in: readonly EarlierValue[];
+  /**
+   * Standing facts that nobody has stated, and what they count as.
+   */
+  readonly assumed: readonly AssumedValue[];
+  /**
+   * Limits that were changed for this patient.
+   */
+  readonly limits: readonly ChangedLimit[];
+  /**
+   * Values that were converted, or moved to their step.
+   */
+  readonly taken: readonly TakenValue[];
+  /**
+   * Values that are not used.
+   */
+  readonly refused: readonly Remark[];
+  /**
+   * Values that are used although they are hardly plausible.
+   */
+  readonly questioned: readonly Remark[];
+  /**
+   * Observations that were given and that the protocol does not read.
+   */
+  readonly unused: OutcomeNames;
+  /**
+   * What the outcome is not.
+   */
+  readonly caution: Text;
+}
+
+/**
+ * A list of names.
+ */
+export type OutcomeNames = readonly Name[];
+
+/**
+ * A sentence for a person to read. Its numbers are values, limits or their exact differences.
+ */
+export type Sentence = string;
+
+/**
+ * Sentences, each one reason.
+ */
+export type Sentences = readonly Sentence[];
+
+/**
+ * The unit, as a UCUM code. Without one it is a plain number.
+ */
+export type Unit = string;
+
+/**
+ * How far up the ladder. What is at least so is never shown without what it could be.
+ */
+export type OutcomeLevel = {
+  /**
+   * The highest level that is called for. Null while nothing is settled and no rule calls for more than the lowest: then complete the set.
+   */
+  readonly at_least: string | null;
+  /**
+   * The highest level that it could be once what is missing is known.
+   */
+  readonly could_be: Name;
+  /**
+   * Whether nothing that is missing, and no answer that is open, could change it.
+   */
+  readonly settled: boolean;
+} | null;
+
+/**
+ * How one rule stands, and why.
+ */
+export interface OutcomeRule {
+  /**
+   * The rule's name.
+   */
+  readonly rule: Name;
+  /**
+   * Its name in plain words.
+   */
+  readonly title: Text;
+  /**
+   * Whether it holds. undecided: what is missing could still decide it.
+   */
+  readonly state: 'met' | 'not_met' | 'undecided';
+  /**
+   * The level that it calls for when it is met: with a known explanation, the level that the explanation states. Without one it only says.
+   */
+  readonly level?: Name;
+  /**
+   * The level that it would call for without the explanation.
+   */
+  readonly lowered_from?: Name;
+  /**
+   * true: undecided, and it counts in full, because nothing holds it back but an exception that nobody has answered.
+   */
+  readonly counts?: true;
+  /**
+   * What decided it, or what makes it count.
+   */
+  readonly decided_by?: Sentences;
+  /**
+   * Of an undecided rule: the observations that could still decide it.
+   */
+  readonly waits_for?: OutcomeNames;
+  /**
+   * Of an undecided rule: values that would decide it, each on its own.
+   */
+  readonly decided_if?: readonly DecidedIf[];
+  /**
+   * Of an undecided rule: numbers in it that have no value, and why.
+   */
+  readonly no_value?: Sentences;
+  /**
+   * The explanation that is known to hold.
+   */
+  readonly explained_by?: Sentence;
+  /**
+   * An explanation that nobody has answered.
+   */
+  readonly could_be_explained_by?: Sentence;
+  /**
+   * The exception that is known to take the rule back.
+   */
+  readonly taken_back_by?: Sentence;
+  /**
+   * An exception that nobody has answered, and that alone holds the rule back.
+   */
+  readonly could_be_taken_back_by?: Sentence;
+  /**
+   * The rule is not met, but that reassures nobody: why.
+   */
+  readonly not_reliable?: Sentences;
+}
+
+/**
+ * Values of one observation that decide a rule, whatever else is missing: a range with both ends included, or any one of some choices.
+ */
+export interface DecidedIf {
+  /**
+   * The observation.
+   */
+  readonly observation: Name;
+  /**
+   * The lowest such value, included.
+   */
+  readonly from?: number;
+  /**
+   * The highest such value, included.
+   */
+  readonly to?: number;
+  /**
+   * true: no value below from would be used.
+   */
+  readonly is_lowest?: true;
+  /**
+   * true: no value above to would be used.
+   */
+  readonly is_highest?: true;
+  /**
+   * The unit of from and to.
+   */
+  readonly unit?: Unit;
+  /**
+   * Any one of these choices; of an observation that can hold several, any one of them among the others. An empty list: none at all.
+   */
+  readonly choices?: OutcomeNames;
+  /**
+   * What the rule then is.
+   */
+  readonly state: 'met' | 'not_met';
+}
+
+/**
+ * A value; or the lowest and the highest that it can still be; or none.
+ */
+export interface OutcomeMeasure {
+  /**
+   * The value. Where it has more than six decimals it is rounded, and exact says what it is.
+   */
+  readonly value?: number;
+  /**
+   * The value as a fraction, where it was rounded.
+   */
+  readonly exact?: ExactFraction;
+  /**
+   * The lowest that it can be.
+   */
+  readonly low?: number;
+  /**
+   * The same as a fraction, where it was rounded.
+   */
+  readonly low_exact?: ExactFraction;
+  /**
+   * The highest that it can be.
+   */
+  readonly high?: number;
+  /**
+   * The same as a fraction, where it was rounded.
+   */
+  readonly high_exact?: ExactFraction;
+  /**
+   * Its unit.
+   */
+  readonly unit?: Unit;
+  /**
+   * true: what it counts the minutes since has never happened in its window; beside low, it may be that it never has.
+   */
+  readonly never?: true;
+  /**
+   * true: it has no value.
+   */
+  readonly missing?: true;
+  /**
+   * Observations without a value that it is made of, while it is a range.
+   */
+  readonly waits_for?: OutcomeNames;
+  /**
+   * true: it may be that it has no value.
+   */
+  readonly may_be_missing?: true;
+}
+
+/**
+ * An exact number.
+ */
+export type ExactFraction = string;
+
+/**
+ * What one rule says.
+ */
+export interface Advice {
+  /**
+   * The rule's name.
+   */
+  readonly rule: Name;
+  /**
+   * Its name in plain words.
+   */
+  readonly title: Text;
+  /**
+   * The level that it calls for.
+   */
+  readonly level?: Name;
+  /**
+   * What it suggests.
+   */
+  readonly says?: Text;
+  /**
+   * Why.
+   */
+  readonly because?: Text;
+  /**
+   * The explanation that is known to hold.
+   */
+  readonly explained_by?: Sentence;
+  /**
+   * What to ask or look for.
+   */
+  readonly ask: Sentences;
+  /**
+   * What to do, and on whose authority. What several rules ask for is said once, with the first of them.
+   */
+  readonly do: Sentences;
+}
+
+/**
+ * An observation that has no value although somebody tried.
+ */
+export interface WithoutValue {
+  /**
+   * The observation.
+   */
+  readonly observation: Name;
+  /**
+   * Why, where that was said.
+   */
+  readonly because?: string;
+}
+
+/**
+ * A value of an earlier set, with its time.
+ */
+export interface EarlierValue {
+  /**
+   * The observation.
+   */
+  readonly observation: Name;
+  /**
+   * When it was taken.
+   */
+  readonly at: string;
+  /**
+   * The value.
+   */
+  readonly value?: number | string | readonly Name[];
+  /**
+   * The lowest that it can truly be.
+   */
+  readonly low?: number;
+  /**
+   * The highest that it can truly be.
+   */
+  readonly high?: number;
+  /**
+   * Its unit.
+   */
+  readonly unit?: Unit;
+}
+
+/**
+ * What a standing fact counts as while nobody has stated it.
+ */
+export interface AssumedValue {
+  /**
+   * The observation.
+   */
+  readonly observation: Name;
+  /**
+   * What it counts as.
+   */
+  readonly value: number | string;
+  /**
+   * Its unit.
+   */
+  readonly unit?: Unit;
+}
+
+/**
+ * A limit as it was changed for this patient.
+ */
+export interface ChangedLimit {
+  /**
+   * The limit.
+   */
+  readonly limit: Name;
+  /**
+   * What it is now.
+   */
+  readonly value: number;
+  /**
+   * Its unit.
+   */
+  readonly unit?: Unit;
+  /**
+   * Who changed it.
+   */
+  readonly by: string;
+  /**
+   * Why.
+   */
+  readonly reason?: string;
+  /**
+   * Until when; at that time it no longer holds.
+   */
+  readonly until?: string;
+}
+
+/**
+ * A value as it was given, and as it is used.
+ */
+export interface TakenValue {
+  /**
+   * The observation, or the limit.
+   */
+  readonly observation: Name;
+  /**
+   * As it was written.
+   */
+  readonly given: string;
+  /**
+   * As it is used.
+   */
+  readonly as: string;
+}
+
+/**
+ * A value, and what is to be said of it.
+ */
+export interface Remark {
+  /**
+   * The observation, or the limit.
+   */
+  readonly observation: Name;
+  /**
+   * As it was written.
+   */
+  readonly given: string;
+  /**
+   * Why.
+   */
+  readonly because: Sentence;
+}
+
+/**
+ * A protocol: how one unit reads a set of observations, and what it does about it.
+ */
+export interface ProtocolFile {
+  /**
+   * The protocol's own name. Its folder has the same name.
+   */
+  readonly protocol: Name;
+  /**
+   * The number of the edition; each change that is put in force has a higher one.
+   */
+  readonly edition: number;
+  /**
+   * What the protocol is for, as a heading.
+   */
+  readonly title: Text;
+  /**
+   * What the protocol does and does not do, in a few sentences; acknowledgements stand here too.
+   */
+  readonly about?: Text;
+  /**
+   * The escalation ladder whose levels the rules call for.
+   */
+  readonly ladder: Name;
+  /**
+   * For whom the protocol is. Outside it no level is given. While this is unsure, nothing is settled and it is asked first.
+   */
+  readonly applies_when?: Condition;
+  /**
+   * What to use for a patient for whom this protocol is not.
+   */
+  readonly otherwise?: Text;
+  /**
+   * The day by which the council looks at the protocol again: year-month-day.
+   */
+  readonly review_by?: string;
+  /**
+   * Who answers for the protocol.
+   */
+  readonly owners?: readonly Text[];
+  /**
+   * Where the rules come from: published work, or "Common practice, no published source".
+   */
+  readonly sources?: {
+    readonly [k: string]: Source;
+  };
+  /**
+   * What the protocol reads.
+   */
+  readonly observations: ProtocolObservations;
+  /**
+   * Standing facts that the protocol reads: they hold until they are changed.
+   */
+  readonly standing?: {
+    readonly [k: string]: StandingFact;
+  };
+  /**
+   * Named numbers that rules compare with. A ward, or a prescriber for one patient, may change them inside their bounds.
+   */
+  readonly limits?: {
+    readonly [k: string]: Limit;
+  };
+  /**
+   * Numbers that are worked out from the observations.
+   */
+  readonly measures?: {
+    readonly [k: string]: Measure;
+  };
+  /**
+   * The rules. Their order means nothing.
+   */
+  readonly rules: readonly Rule[];
+  /**
+   * Named partitions: for every possible set exactly one of the conditions holds. A hole or an overlap is a problem.
+   */
+  readonly exactly_one_of?: {
+    readonly [k: string]: Conditions;
+  };
+}
+
+/**
+ * A list of names.
+ */
+export type Names = readonly Name[];
+
+/**
+ * A list of sentences.
+ */
+export type Texts = readonly Text[];
+
+/**
+ * What the protocol reads: what it needs, and what helps.
+ */
+export interface ProtocolObservations {
+  /**
+   * Observations without which the outcome is not settled, most telling first.
+   */
+  readonly needs?: Names;
+  /**
+   * Observations that would tell more. Without them the outcome can still be settled.
+   */
+  readonly helps?: Names;
+  /**
+   * Observations that the dictionary does not have, declared here in the dictionary's own form.
+   */
+  readonly declares?: {
+    readonly [k: string]: Observation;
+  };
+}
+
+/**
+ * A standing fact: who may state it, and what it counts as while nobody has.
+ */
+export interface StandingFact {
+  /**
+   * Who may state it.
+   */
+  readonly set_by?: Text;
+  /**
+   * What it counts as while nobody has stated it. Without this an unstated fact is missing.
+   */
+  readonly if_not_stated?: number | string | boolean;
+}
+
+/**
+ * A named number, and the bounds inside which it may be changed.
+ */
+export interface Limit {
+  /**
+   * The number that holds while nobody has changed it.
+   */
+  readonly value: Quantity;
+  /**
+   * Its unit, in the trade's words.
+   */
+  readonly unit?: string;
+  /**
+   * The lowest and the highest number that it may be changed to, both included.
+   *
+   * @minItems 2
+   * @maxItems 2
+   */
+  readonly between?: readonly [Quantity, Quantity];
+  /**
+   * Who may change it for one patient.
+   */
+  readonly set_by?: Text;
+  /**
+   * What it is, in plain words.
+   */
+  readonly title?: Text;
+  /**
+   * Where the number comes from.
+   */
+  readonly source?: Names;
+}
+
+/**
+ * When something holds: names with comparisons. Several keys mean and. all, any, none and at_least_of hold further conditions.
+ */
+export interface Condition {
+  /**
+   * Holds when every one of these holds.
+   */
+  readonly all?: Conditions;
+  /**
+   * Holds when at least one of these holds.
+   */
+  readonly any?: Conditions;
+  /**
+   * Holds when none of these holds.
+   */
+  readonly none?: Conditions;
+  /**
+   * Holds when at least so many of these hold.
+   */
+  readonly at_least_of?: AtLeastOf;
+  /**
+   * Holds when the named rule is met.
+   */
+  readonly rule?: Name;
+  readonly [k: string]: Comparison | Conditions | AtLeastOf | Name | undefined;
+}
+
+/**
+ * A list of conditions.
+ */
+export type Conditions = readonly Condition[];
+
+/**
+ * How many of the conditions must hold.
+ */
+export interface AtLeastOf {
+  /**
+   * How many of them, at least.
+   */
+  readonly count: number;
+  /**
+   * The conditions that are counted.
+   */
+  readonly of: Conditions;
+}
+
+/**
+ * What is asked of an observation or a measure. Several keys mean and. A number may carry its unit; the name of a limit, a measure or an observation may stand in its place.
+ */
+export interface Comparison {
+  /**
+   * Lower than this; this value itself does not count.
+   */
+  readonly below?: Quantity;
+  /**
+   * Higher than this; this value itself does not count.
+   */
+  readonly above?: Quantity;
+  /**
+   * This or lower.
+   */
+  readonly at_most?: Quantity;
+  /**
+   * This or higher.
+   */
+  readonly at_least?: Quantity;
+  /**
+   * From the first to the second, both included.
+   *
+   * @minItems 2
+   * @maxItems 2
+   */
+  readonly between?: readonly [Quantity, Quantity];
+  /**
+   * Exactly this choice; or yes, or no.
+   */
+  readonly is?: string | boolean;
+  /**
+   * One of these choices. Of an observation that can hold several: at least one of these is among them.
+   */
+  readonly one_of?: Names;
+  /**
+   * yes: a value was given. no: none was.
+   */
+  readonly known?: Yes;
+  /**
+   * yes: it was tried and could not be obtained.
+   */
+  readonly unobtainable?: Yes;
+  /**
+   * Why the council accepts what the check warns of here.
+   */
+  readonly accepted?: Text;
+}
+
+/**
+ * A number that is worked out. It has exactly one of formula, curve, score, choose, first_known, highest, lowest, average, earliest, latest, change, count, minutes_since, held.
+ */
+export interface Measure {
+  /**
+   * What it is, in plain words, as it stands in a sentence.
+   */
+  readonly title?: Text;
+  /**
+   * What the number tells.
+   */
+  readonly meaning?: Text;
+  /**
+   * Its unit, in the trade's words.
+   */
+  readonly unit?: string;
+  /**
+   * Where it comes from.
+   */
+  readonly source?: Names;
+  /**
+   * Arithmetic with + - * / and ( ) over observations, limits and measures, on one line. A plain number that is added takes the unit of what it is added to.
+   */
+  readonly formula?: string | number;
+  /**
+   * Straight lines through points, for what a formula does not say.
+   */
+  readonly curve?: Curve;
+  /**
+   * Points for each observation or measure, added up.
+   */
+  readonly score?: {
+    readonly [k: string]: ScorePart;
+  };
+  /**
+   * The first entry whose condition holds; the last entry has no condition.
+   */
+  readonly choose?: readonly ChoosePart[];
+  /**
+   * The first of these that is known.
+   */
+  readonly first_known?: Names;
+  /**
+   * Look back: the highest value in the window.
+   */
+  readonly highest?: Name;
+  /**
+   * Look back: the lowest value in the window.
+   */
+  readonly lowest?: Name;
+  /**
+   * Look back: the average of the values in the window.
+   */
+  readonly average?: Name;
+  /**
+   * Look back: the earliest value in the window.
+   */
+  readonly earliest?: Name;
+  /**
+   * Look back: the latest value in the window.
+   */
+  readonly latest?: Name;
+  /**
+   * Look back: the latest value less the earliest in the window. It needs two values.
+   */
+  readonly change?: Name;
+  /**
+   * Look back: how many sets in the window have a value of this; of a yes-or-no observation, how many say yes.
+   */
+  readonly count?: Name;
+  /**
+   * Look back: minutes since there was last a value of this; of a yes-or-no observation, since it was last yes. What never happened in the window is never: beyond any number.
+   */
+  readonly minutes_since?: Name;
+  /**
+   * Look back: for how many minutes this has held without a break, up to the present set.
+   */
+  readonly held?: Condition;
+  /**
+   * How far the look back reaches. A set exactly as old as this is no longer in it.
+   */
+  readonly over?: Duration;
+  /**
+   * Only the sets for which this holds count.
+   */
+  readonly where?: Condition;
+  /**
+   * Whether the present set counts too: included (when nothing is said) or left_out.
+   */
+  readonly present_set?: 'included' | 'left_out';
+  /**
+   * Of held: a longer time between two sets breaks the run.
+   */
+  readonly longest_gap?: Duration;
+  /**
+   * What makes the measure blind. Rules that read it and are not met then reassure nobody.
+   */
+  readonly not_reliable_when?: Condition;
+}
+
+/**
+ * Straight lines through points.
+ */
+export interface Curve {
+  /**
+   * The observation or measure that the curve is read at.
+   */
+  readonly of: Name;
+  /**
+   * The points, each as [at, value], rising.
+   */
+  readonly points: readonly (readonly [Quantity, Quantity])[];
+  /**
+   * Outside the points: missing (no value) or hold (the value of the nearest point).
+   */
+  readonly beyond?: 'missing' | 'hold';
+}
+
+/**
+ * Points of one part: a list of bands for a number, or the points for each choice, or for yes and no.
+ */
+export type ScorePart =
+  | readonly Band[]
+  | {
+      readonly [k: string]: number;
+    };
+
+/**
+ * One band of a score: up to where it reaches, and its points. The last band is open.
+ */
+export interface Band {
+  /**
+   * The band reaches up to this value, which belongs to it.
+   */
+  readonly at_most?: Quantity;
+  /**
+   * The band reaches up to this value, which belongs to the next.
+   */
+  readonly below?: Quantity;
+  /**
+   * The points.
+   */
+  readonly points: number;
+}
+
+/**
+ * A measure, an observation, a limit or a number to use, and when.
+ */
+export interface ChoosePart {
+  /**
+   * When it is used.
+   */
+  readonly when?: Condition;
+  /**
+   * What is used.
+   */
+  readonly use: Quantity;
+}
+
+/**
+ * A rule: when something holds, what it suggests, why, what to ask, what to do, and the level that it calls for.
+ */
+export interface Rule {
+  /**
+   * The rule's name.
+   */
+  readonly rule: Name;
+  /**
+   * The rule's name in plain words.
+   */
+  readonly title?: Text;
+  /**
+   * When the rule is met.
+   */
+  readonly when: Condition;
+  /**
+   * An exception that takes the rule back. It counts only when it is known.
+   */
+  readonly unless?: Exception;
+  /**
+   * An explanation: the rule stays met, the sentence is added, and the level may be lowered to a stated one, never to the lowest.
+   */
+  readonly explained_by?: Explanation;
+  /**
+   * What makes the rule blind. When it is then not met, that reassures nobody, and the outcome says so.
+   */
+  readonly not_reliable_when?: Condition;
+  /**
+   * The level of the ladder that the rule calls for.
+   */
+  readonly level?: Name;
+  /**
+   * What it suggests, in a sentence: "suggests", never "is".
+   */
+  readonly says?: Text;
+  /**
+   * Why: the reasoning that a learner should see.
+   */
+  readonly because?: Text;
+  /**
+   * What to ask or look for.
+   */
+  readonly ask?: Texts;
+  /**
+   * What to do.
+   */
+  readonly do?: readonly Action[];
+  /**
+   * Where the rule comes from: names from sources.
+   */
+  readonly source?: Names;
+  /**
+   * Why the council accepts what the check warns of here.
+   */
+  readonly accepted?: Text;
+}
+
+/**
+ * What takes a rule back, with the reason.
+ */
+export interface Exception {
+  /**
+   * When the rule is taken back.
+   */
+  readonly when: Condition;
+  /**
+   * Why the rule is taken back.
+   */
+  readonly says?: Text;
+  /**
+   * Why the council accepts that the exception can bring the outcome down to the lowest level.
+   */
+  readonly accepted?: Text;
+}
+
+/**
+ * What explains a rule that stays met.
+ */
+export interface Explanation {
+  /**
+   * When the explanation holds.
+   */
+  readonly when: Condition;
+  /**
+   * The sentence that is added.
+   */
+  readonly says: Text;
+  /**
+   * The level that the rule then calls for; never the lowest, never higher than the rule's own.
+   */
+  readonly level?: Name;
+}
+
+/**
+ * Something to do.
+ */
+export interface Action {
+  /**
+   * The name of the action; the same action named twice is advised once.
+   */
+  readonly id: Name;
+  /**
+   * What to do, in plain words.
+   */
+  readonly text: Text;
+  /**
+   * On whose authority.
+   */
+  readonly under?: Text;
+}
+
+/**
+ * A set of observations, or a series: sets with their times, and what is known of the patient.
+ */
+export interface SetFile {
+  /**
+   * Of one set: when it was taken. Of a series: the time for which the question is asked, by default the time of the last set.
+   */
+  readonly at?: Time;
+  /**
+   * What holds for the patient until it is changed.
+   */
+  readonly patient?: Patient;
+  /**
+   * The sets of the series. Their order means nothing.
+   */
+  readonly sets?: readonly TimedSet[];
+  readonly [k: string]: Observed | Time | Patient | readonly TimedSet[] | undefined;
+}
+
+/**
+ * A time with its offset (RFC 3339).
+ */
+export type Time = string;
+
+/**
+ * Observations taken together at one time.
+ */
+export interface TimedSet {
+  /**
+   * When the set was taken.
+   */
+  readonly at: Time;
+  readonly [k: string]: Observed | Time;
+}
+
+/**
+ * What was observed: a number, a choice, several choices, yes or no (true or false); or what is known when there is no plain value.
+ */
+export type Observed =
+  | number
+  | string
+  | boolean
+  | readonly Name[]
+  | {
+      /**
+       * The value.
+       */
+      readonly value?: number | string | boolean | readonly Name[];
+      /**
+       * The unit of the value, as a UCUM code (in YAML: in the trade's words).
+       */
+      readonly unit?: string;
+      /**
+       * The lowest that it can truly be.
+       */
+      readonly low?: number;
+      /**
+       * The highest that it can truly be.
+       */
+      readonly high?: number;
+      /**
+       * It was tried and could not be obtained: why, or yes.
+       */
+      readonly unobtainable?: string | boolean;
+      /**
+       * The patient declined: why, or yes.
+       */
+      readonly declined?: string | boolean;
+      /**
+       * The device showed only that it is above this.
+       */
+      readonly above_device?: number;
+      /**
+       * The device showed only that it is below this.
+       */
+      readonly below_device?: number;
+    };
+
+/**
+ * What holds for the patient until it is changed.
+ */
+export interface Patient {
+  /**
+   * Standing facts.
+   */
+  readonly standing?: {
+    readonly [k: string]: Stated;
+  };
+  /**
+   * Limits of the protocol, changed for this patient.
+   */
+  readonly limits?: {
+    readonly [k: string]: Stated;
+  };
+}
+
+/**
+ * A fact or a limit, with who stated it and until when it holds.
+ */
+export interface Stated {
+  /**
+   * The value.
+   */
+  readonly value: number | string | boolean | readonly Name[];
+  /**
+   * Its unit.
+   */
+  readonly unit?: string;
+  /**
+   * Who stated it.
+   */
+  readonly by: Text;
+  /**
+   * Why.
+   */
+  readonly reason?: Text;
+  /**
+   * From when it holds; without this it has always held.
+   */
+  readonly at?: Time;
+  /**
+   * Until when it holds; at that time it no longer does.
+   */
+  readonly until?: Time;
+}
+
+/**
+ * A ward policy: the protocols that a ward reads with, together, on one ladder. A first form; it will grow.
+ */
+export interface WardFile {
+  /**
+   * The ward's name.
+   */
+  readonly ward: Name;
+  /**
+   * The number of the edition.
+   */
+  readonly edition: number;
+  /**
+   * The ward, as a heading.
+   */
+  readonly title: Text;
+  /**
+   * The ladder of the ward.
+   */
+  readonly ladder: Name;
+  /**
+   * The protocols that the ward reads with.
+   */
+  readonly reads_with: readonly ReadsWith[];
+}
+
+/**
+ * One protocol of the ward.
+ */
+export interface ReadsWith {
+  /**
+   * The protocol's name.
+   */
+  readonly protocol: Name;
+  /**
+   * Which edition of it.
+   */
+  readonly edition?: number;
+}

@@ -1,0 +1,12 @@
+// Generated from schema/*.schema.json; do not edit. npm run generate
+
+import type { Validator } from '../validator.ts';
+
+export const cases: Validator;
+export const dictionary: Validator;
+export const ladder: Validator;
+export const logic: Validator;
+export const outcome: Validator;
+export const protocol: Validator;
+export const set: Validator;
+export const ward: Validator;

@@ -1,0 +1,16946 @@
+// Generated from schema/*.schema.json; do not edit. npm run generate
+
+export const cases = validate52;
+const schema19 = {
+  $schema: 'https://json-schema.org/draft/2020-12/schema',
+  $id: 'cases.schema.json',
+  type: 'object',
+  properties: {
+    protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
+    cases: { type: 'array', items: { $ref: '#/$defs/case' }, maxItems: 100000 },
+  },
+  required: ['protocol', 'cases'],
+  additionalProperties: false,
+  $defs: {
+    case: {
+      type: 'object',
+      properties: {
+        case: { $ref: 'dictionary.schema.json#/$defs/text' },
+        story: { $ref: 'dictionary.schema.json#/$defs/text' },
+        source: { $ref: 'dictionary.schema.json#/$defs/name' },
+        given: { $ref: 'set.schema.json' },
+        series: { $ref: 'set.schema.json' },
+        expect: { $ref: '#/$defs/expect' },
+        teach: { $ref: '#/$defs/teach' },
+      },
+      required: ['case', 'expect'],
+      additionalProperties: false,
+    },
+    expect: {
+      type: 'object',
+      properties: {
+        level: { $ref: '#/$defs/expected_level' },
+        applies: { type: ['string', 'boolean'], enum: ['yes', 'no', 'unsure', true, false] },
+        met: { $ref: '#/$defs/names' },
+        not_met: { $ref: '#/$defs/names' },
+        undecided: { $ref: '#/$defs/names' },
+        explained: { $ref: '#/$defs/names' },
+        not_reliable: { $ref: '#/$defs/names' },
+        refused: { $ref: '#/$defs/names' },
+        questioned: { $ref: '#/$defs/names' },
+        take_first: { $ref: '#/$defs/names' },
+        ask_first: { $ref: '#/$defs/names' },
+        measures: {
+          type: 'object',
+          propertyNames: { $ref: 'dictionary.schema.json#/$defs/name' },
+          additionalProperties: { $ref: '#/$defs/expected_measure' },
+        },
+        nothing_else_met: { $ref: 'dictionary.schema.json#/$defs/yes' },
+      },
+      minProperties: 1,
+      additionalProperties: false,
+    },
+    names: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' }, maxItems: 1000 },
+    expected_level: {
+      type: 'object',
+      properties: {
+        at_least: { $ref: 'dictionary.schema.json#/$defs/name' },
+        could_be: { $ref: 'dictionary.schema.json#/$defs/name' },
+        settled: { $ref: 'dictionary.schema.json#/$defs/yes' },
+      },
+      minProperties: 1,
+      additionalProperties: false,
+    },
+    expected_measure: {
+      type: ['number', 'string', 'object'],
+      properties: { low: { type: 'number' }, high: { type: 'number' } },
+      required: ['low', 'high'],
+      additionalProperties: false,
+      maxLength: 20,
+    },
+    teach: {
+      type: 'object',
+      properties: {
+        ask_first: { $ref: 'dictionary.schema.json#/$defs/text' },
+        common_mistake: { $ref: 'dictionary.schema.json#/$defs/text' },
+      },
+      additionalProperties: false,
+    },
+  },
+};
+const schema21 = { type: 'string', pattern: '^[a-z][a-z0-9_]*$', maxLength: 60 };
+const func1 = (text) => [...text].length;
+const pattern3 = new RegExp('^[a-z][a-z0-9_]*$', 'u');
+
+function validate95(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate95.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 60) {
+      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 60 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (!pattern3.test(data)) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/pattern',
+        keyword: 'pattern',
+        params: { pattern: '^[a-z][a-z0-9_]*$' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate95.errors = vErrors;
+  return errors === 0;
+}
+validate95.evaluated = { dynamicProps: false, dynamicItems: false };
+
+const schema33 = {
+  type: 'object',
+  properties: {
+    case: { $ref: 'dictionary.schema.json#/$defs/text' },
+    story: { $ref: 'dictionary.schema.json#/$defs/text' },
+    source: { $ref: 'dictionary.schema.json#/$defs/name' },
+    given: { $ref: 'set.schema.json' },
+    series: { $ref: 'set.schema.json' },
+    expect: { $ref: '#/$defs/expect' },
+    teach: { $ref: '#/$defs/teach' },
+  },
+  required: ['case', 'expect'],
+  additionalProperties: false,
+};
+const schema23 = { type: 'string', minLength: 1, maxLength: 2000 };
+
+function validate98(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate98.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 2000) {
+      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 2000 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (func1(data) < 1) {
+      const err1 = { instancePath, schemaPath: '#/minLength', keyword: 'minLength', params: { limit: 1 } };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate98.errors = vErrors;
+  return errors === 0;
+}
+validate98.evaluated = { dynamicProps: false, dynamicItems: false };
+
+const schema35 = {
+  $schema: 'https://json-schema.org/draft/2020-12/schema',
+  $id: 'set.schema.json',
+  type: 'object',
+  properties: {
+    at: { $ref: '#/$defs/time' },
+    patient: { $ref: '#/$defs/patient' },
+    sets: { type: 'array', items: { $ref: '#/$defs/timed_set' }, maxItems: 100000 },
+  },
+  additionalProperties: { $ref: '#/$defs/observed' },
+  $defs: {
+    time: { type: 'string', maxLength: 40 },
+    timed_set: {
+      type: 'object',
+      properties: { at: { $ref: '#/$defs/time' } },
+      required: ['at'],
+      additionalProperties: { $ref: '#/$defs/observed' },
+    },
+    observed: {
+      type: ['number', 'string', 'boolean', 'array', 'object'],
+      properties: {
+        value: {
+          type: ['number', 'string', 'boolean', 'array'],
+          items: { $ref: 'dictionary.schema.json#/$defs/name' },
+        },
+        unit: { type: 'string', maxLength: 40 },
+        low: { type: 'number' },
+        high: { type: 'number' },
+        unobtainable: { type: ['string', 'boolean'], maxLength: 500 },
+        declined: { type: ['string', 'boolean'], maxLength: 500 },
+        above_device: { type: 'number' },
+        below_device: { type: 'number' },
+      },
+      additionalProperties: false,
+      items: { $ref: 'dictionary.schema.json#/$defs/name' },
+    },
+    patient: {
+      type: 'object',
+      properties: {
+        standing: {
+          type: 'object',
+          propertyNames: { $ref: 'dictionary.schema.json#/$defs/name' },
+          additionalProperties: { $ref: '#/$defs/stated' },
+        },
+        limits: {
+          type: 'object',
+          propertyNames: { $ref: 'dictionary.schema.json#/$defs/name' },
+          additionalProperties: { $ref: '#/$defs/stated' },
+        },
+      },
+      additionalProperties: false,
+    },
+    stated: {
+      type: 'object',
+      properties: {
+        value: {
+          type: ['number', 'string', 'boolean', 'array'],
+          items: { $ref: 'dictionary.schema.json#/$defs/name' },
+        },
+        unit: { type: 'string', maxLength: 40 },
+        by: { $ref: 'dictionary.schema.json#/$defs/text' },
+        reason: { $ref: 'dictionary.schema.json#/$defs/text' },
+        at: { $ref: '#/$defs/time' },
+        until: { $ref: '#/$defs/time' },
+      },
+      required: ['value', 'by'],
+      additionalProperties: false,
+    },
+  },
+};
+const schema36 = {
+  type: ['number', 'string', 'boolean', 'array', 'object'],
+  properties: {
+    value: {
+      type: ['number', 'string', 'boolean', 'array'],
+      items: { $ref: 'dictionary.schema.json#/$defs/name' },
+    },
+    unit: { type: 'string', maxLength: 40 },
+    low: { type: 'number' },
+    high: { type: 'number' },
+    unobtainable: { type: ['string', 'boolean'], maxLength: 500 },
+    declined: { type: ['string', 'boolean'], maxLength: 500 },
+    above_device: { type: 'number' },
+    below_device: { type: 'number' },
+  },
+  additionalProperties: false,
+  items: { $ref: 'dictionary.schema.json#/$defs/name' },
+};
+
+function validate104(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate104.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 60) {
+      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 60 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (!pattern3.test(data)) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/pattern',
+        keyword: 'pattern',
+        params: { pattern: '^[a-z][a-z0-9_]*$' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate104.errors = vErrors;
+  return errors === 0;
+}
+validate104.evaluated = { dynamicProps: false, dynamicItems: false };
+
+function validate103(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate103.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (
+    (!data || typeof data != 'object') &&
+    !(typeof data == 'number' && isFinite(data)) &&
+    typeof data !== 'string' &&
+    typeof data !== 'boolean'
+  ) {
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema36.type } };
+    if (vErrors === null) {
+      vErrors = [err0];
+    } else {
+      vErrors.push(err0);
+    }
+    errors++;
+  }
+  if (Array.isArray(data)) {
+    const len0 = data.length;
+    for (let i0 = 0; i0 < len0; i0++) {
+      if (
+        !validate104(data[i0], {
+          instancePath: instancePath + '/' + i0,
+          parentData: data,
+          parentDataProperty: i0,
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate104.errors);
+        errors = vErrors.length;
+      }
+    }
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    for (const key0 in data) {
+      if (!(
+        key0 === 'value' ||
+        key0 === 'unit' ||
+        key0 === 'low' ||
+        key0 === 'high' ||
+        key0 === 'unobtainable' ||
+        key0 === 'declined' ||
+        key0 === 'above_device' ||
+        key0 === 'below_device'
+      )) {
+        const err1 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err1];
+        } else {
+          vErrors.push(err1);
+        }
+        errors++;
+      }
+    }
+    if (data.value !== undefined) {
+      let data1 = data.value;
+      if (
+        !(typeof data1 == 'number' && isFinite(data1)) &&
+        typeof data1 !== 'string' &&
+        typeof data1 !== 'boolean' &&
+        !Array.isArray(data1)
+      ) {
+        const err2 = {
+          instancePath: instancePath + '/value',
+          schemaPath: '#/properties/value/type',
+          keyword: 'type',
+          params: { type: schema36.properties.value.type },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+      if (Array.isArray(data1)) {
+        const len1 = data1.length;
+        for (let i1 = 0; i1 < len1; i1++) {
+          if (
+            !validate104(data1[i1], {
+              instancePath: instancePath + '/value/' + i1,
+              parentData: data1,
+              parentDataProperty: i1,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate104.errors);
+            errors = vErrors.length;
+          }
+        }
+      }
+    }
+    if (data.unit !== undefined) {
+      let data3 = data.unit;
+      if (typeof data3 === 'string') {
+        if (func1(data3) > 40) {
+          const err3 = {
+            instancePath: instancePath + '/unit',
+            schemaPath: '#/properties/unit/maxLength',
+            keyword: 'maxLength',
+            params: { limit: 40 },
+          };
+          if (vErrors === null) {
+            vErrors = [err3];
+          } else {
+            vErrors.push(err3);
+          }
+          errors++;
+        }
+      } else {
+        const err4 = {
+          instancePath: instancePath + '/unit',
+          schemaPath: '#/properties/unit/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err4];
+        } else {
+          vErrors.push(err4);
+        }
+        errors++;
+      }
+    }
+    if (data.low !== undefined) {
+      let data4 = data.low;
+      if (!(typeof data4 == 'number' && isFinite(data4))) {
+        const err5 = {
+          instancePath: instancePath + '/low',
+          schemaPath: '#/properties/low/type',
+          keyword: 'type',
+          params: { type: 'number' },
+        };
+        if (vErrors === null) {
+          vErrors = [err5];
+        } else {
+          vErrors.push(err5);
+        }
+        errors++;
+      }
+    }
+    if (data.high !== undefined) {
+      let data5 = data.high;
+      if (!(typeof data5 == 'number' && isFinite(data5))) {
+        const err6 = {
+          instancePath: instancePath + '/high',
+          schemaPath: '#/properties/high/type',
+          keyword: 'type',
+          params: { type: 'number' },
+        };
+        if (vErrors === null) {
+          vErrors = [err6];
+        } else {
+          vErrors.push(err6);
+        }
+        errors++;
+      }
+    }
+    if (data.unobtainable !== undefined) {
+      let data6 = data.unobtainable;
+      if (typeof data6 !== 'string' && typeof data6 !== 'boolean') {
+        const err7 = {
+          instancePath: instancePath + '/unobtainable',
+          schemaPath: '#/properties/unobtainable/type',
+          keyword: 'type',
+          params: { type: schema36.properties.unobtainable.type },
+        };
+        if (vErrors === null) {
+          vErrors = [err7];
+        } else {
+          vErrors.push(err7);
+        }
+        errors++;
+      }
+      if (typeof data6 === 'string') {
+        if (func1(data6) > 500) {
+          const err8 = {
+            instancePath: instancePath + '/unobtainable',
+            schemaPath: '#/properties/unobtainable/maxLength',
+            keyword: 'maxLength',
+            params: { limit: 500 },
+          };
+          if (vErrors === null) {
+            vErrors = [err8];
+          } else {
+            vErrors.push(err8);
+          }
+          errors++;
+        }
+      }
+    }
+    if (data.declined !== undefined) {
+      let data7 = data.declined;
+      if (typeof data7 !== 'string' && typeof data7 !== 'boolean') {
+        const err9 = {
+          instancePath: instancePath + '/declined',
+          schemaPath: '#/properties/declined/type',
+          keyword: 'type',
+          params: { type: schema36.properties.declined.type },
+        };
+        if (vErrors === null) {
+          vErrors = [err9];
+        } else {
+          vErrors.push(err9);
+        }
+        errors++;
+      }
+      if (typeof data7 === 'string') {
+        if (func1(data7) > 500) {
+          const err10 = {
+            instancePath: instancePath + '/declined',
+            schemaPath: '#/properties/declined/maxLength',
+            keyword: 'maxLength',
+            params: { limit: 500 },
+          };
+          if (vErrors === null) {
+            vErrors = [err10];
+          } else {
+            vErrors.push(err10);
+          }
+          errors++;
+        }
+      }
+    }
+    if (data.above_device !== undefined) {
+      let data8 = data.above_device;
+      if (!(typeof data8 == 'number' && isFinite(data8))) {
+        const err11 = {
+          instancePath: instancePath + '/above_device',
+          schemaPath: '#/properties/above_device/type',
+          keyword: 'type',
+          params: { type: 'number' },
+        };
+        if (vErrors === null) {
+          vErrors = [err11];
+        } else {
+          vErrors.push(err11);
+        }
+        errors++;
+      }
+    }
+    if (data.below_device !== undefined) {
+      let data9 = data.below_device;
+      if (!(typeof data9 == 'number' && isFinite(data9))) {
+        const err12 = {
+          instancePath: instancePath + '/below_device',
+          schemaPath: '#/properties/below_device/type',
+          keyword: 'type',
+          params: { type: 'number' },
+        };
+        if (vErrors === null) {
+          vErrors = [err12];
+        } else {
+          vErrors.push(err12);
+        }
+        errors++;
+      }
+    }
+  }
+  validate103.errors = vErrors;
+  return errors === 0;
+}
+validate103.evaluated = { props: true, items: true, dynamicProps: false, dynamicItems: false };
+
+const schema38 = { type: 'string', maxLength: 40 };
+
+function validate108(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate108.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 40) {
+      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 40 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+  } else {
+    const err1 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err1];
+    } else {
+      vErrors.push(err1);
+    }
+    errors++;
+  }
+  validate108.errors = vErrors;
+  return errors === 0;
+}
+validate108.evaluated = { dynamicProps: false, dynamicItems: false };
+
+const schema39 = {
+  type: 'object',
+  properties: {
+    standing: {
+      type: 'object',
+      propertyNames: { $ref: 'dictionary.schema.json#/$defs/name' },
+      additionalProperties: { $ref: '#/$defs/stated' },
+    },
+    limits: {
+      type: 'object',
+      propertyNames: { $ref: 'dictionary.schema.json#/$defs/name' },
+      additionalProperties: { $ref: '#/$defs/stated' },
+    },
+  },
+  additionalProperties: false,
+};
+const schema40 = {
+  type: 'object',
+  properties: {
+    value: {
+      type: ['number', 'string', 'boolean', 'array'],
+      items: { $ref: 'dictionary.schema.json#/$defs/name' },
+    },
+    unit: { type: 'string', maxLength: 40 },
+    by: { $ref: 'dictionary.schema.json#/$defs/text' },
+    reason: { $ref: 'dictionary.schema.json#/$defs/text' },
+    at: { $ref: '#/$defs/time' },
+    until: { $ref: '#/$defs/time' },
+  },
+  required: ['value', 'by'],
+  additionalProperties: false,
+};
+
+function validate114(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate114.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 2000) {
+      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 2000 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (func1(data) < 1) {
+      const err1 = { instancePath, schemaPath: '#/minLength', keyword: 'minLength', params: { limit: 1 } };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate114.errors = vErrors;
+  return errors === 0;
+}
+validate114.evaluated = { dynamicProps: false, dynamicItems: false };
+
+function validate112(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate112.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.value === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'value' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.by === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'by' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(
+        key0 === 'value' ||
+        key0 === 'unit' ||
+        key0 === 'by' ||
+        key0 === 'reason' ||
+        key0 === 'at' ||
+        key0 === 'until'
+      )) {
+        const err2 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+    if (data.value !== undefined) {
+      let data0 = data.value;
+      if (
+        !(typeof data0 == 'number' && isFinite(data0)) &&
+        typeof data0 !== 'string' &&
+        typeof data0 !== 'boolean' &&
+        !Array.isArray(data0)
+      ) {
+        const err3 = {
+          instancePath: instancePath + '/value',
+          schemaPath: '#/properties/value/type',
+          keyword: 'type',
+          params: { type: schema40.properties.value.type },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+      if (Array.isArray(data0)) {
+        const len0 = data0.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          if (
+            !validate104(data0[i0], {
+              instancePath: instancePath + '/value/' + i0,
+              parentData: data0,
+              parentDataProperty: i0,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate104.errors);
+            errors = vErrors.length;
+          }
+        }
+      }
+    }
+    if (data.unit !== undefined) {
+      let data2 = data.unit;
+      if (typeof data2 === 'string') {
+        if (func1(data2) > 40) {
+          const err4 = {
+            instancePath: instancePath + '/unit',
+            schemaPath: '#/properties/unit/maxLength',
+            keyword: 'maxLength',
+            params: { limit: 40 },
+          };
+          if (vErrors === null) {
+            vErrors = [err4];
+          } else {
+            vErrors.push(err4);
+          }
+          errors++;
+        }
+      } else {
+        const err5 = {
+          instancePath: instancePath + '/unit',
+          schemaPath: '#/properties/unit/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err5];
+        } else {
+          vErrors.push(err5);
+        }
+        errors++;
+      }
+    }
+    if (data.by !== undefined) {
+      if (
+        !validate114(data.by, {
+          instancePath: instancePath + '/by',
+          parentData: data,
+          parentDataProperty: 'by',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate114.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.reason !== undefined) {
+      if (
+        !validate114(data.reason, {
+          instancePath: instancePath + '/reason',
+          parentData: data,
+          parentDataProperty: 'reason',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate114.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.at !== undefined) {
+      if (
+        !validate108(data.at, {
+          instancePath: instancePath + '/at',
+          parentData: data,
+          parentDataProperty: 'at',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate108.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.until !== undefined) {
+      if (
+        !validate108(data.until, {
+          instancePath: instancePath + '/until',
+          parentData: data,
+          parentDataProperty: 'until',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate108.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err6 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err6];
+    } else {
+      vErrors.push(err6);
+    }
+    errors++;
+  }
+  validate112.errors = vErrors;
+  return errors === 0;
+}
+validate112.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+function validate110(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate110.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    for (const key0 in data) {
+      if (!(key0 === 'standing' || key0 === 'limits')) {
+        const err0 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err0];
+        } else {
+          vErrors.push(err0);
+        }
+        errors++;
+      }
+    }
+    if (data.standing !== undefined) {
+      let data0 = data.standing;
+      if (data0 && typeof data0 == 'object' && !Array.isArray(data0)) {
+        for (const key1 in data0) {
+          const _errs4 = errors;
+          if (
+            !validate104(key1, {
+              instancePath: instancePath + '/standing',
+              parentData: data0,
+              parentDataProperty: 'standing',
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate104.errors);
+            errors = vErrors.length;
+          }
+          var valid1 = _errs4 === errors;
+          if (!valid1) {
+            const err1 = {
+              instancePath: instancePath + '/standing',
+              schemaPath: '#/properties/standing/propertyNames',
+              keyword: 'propertyNames',
+              params: { propertyName: key1 },
+            };
+            if (vErrors === null) {
+              vErrors = [err1];
+            } else {
+              vErrors.push(err1);
+            }
+            errors++;
+          }
+        }
+        for (const key2 in data0) {
+          if (
+            !validate112(data0[key2], {
+              instancePath: instancePath + '/standing/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
+              parentData: data0,
+              parentDataProperty: key2,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate112.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err2 = {
+          instancePath: instancePath + '/standing',
+          schemaPath: '#/properties/standing/type',
+          keyword: 'type',
+          params: { type: 'object' },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+    if (data.limits !== undefined) {
+      let data2 = data.limits;
+      if (data2 && typeof data2 == 'object' && !Array.isArray(data2)) {
+        for (const key3 in data2) {
+          const _errs9 = errors;
+          if (
+            !validate104(key3, {
+              instancePath: instancePath + '/limits',
+              parentData: data2,
+              parentDataProperty: 'limits',
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate104.errors);
+            errors = vErrors.length;
+          }
+          var valid3 = _errs9 === errors;
+          if (!valid3) {
+            const err3 = {
+              instancePath: instancePath + '/limits',
+              schemaPath: '#/properties/limits/propertyNames',
+              keyword: 'propertyNames',
+              params: { propertyName: key3 },
+            };
+            if (vErrors === null) {
+              vErrors = [err3];
+            } else {
+              vErrors.push(err3);
+            }
+            errors++;
+          }
+        }
+        for (const key4 in data2) {
+          if (
+            !validate112(data2[key4], {
+              instancePath: instancePath + '/limits/' + key4.replace(/~/g, '~0').replace(/\//g, '~1'),
+              parentData: data2,
+              parentDataProperty: key4,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate112.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err4 = {
+          instancePath: instancePath + '/limits',
+          schemaPath: '#/properties/limits/type',
+          keyword: 'type',
+          params: { type: 'object' },
+        };
+        if (vErrors === null) {
+          vErrors = [err4];
+        } else {
+          vErrors.push(err4);
+        }
+        errors++;
+      }
+    }
+  } else {
+    const err5 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err5];
+    } else {
+      vErrors.push(err5);
+    }
+    errors++;
+  }
+  validate110.errors = vErrors;
+  return errors === 0;
+}
+validate110.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema42 = {
+  type: 'object',
+  properties: { at: { $ref: '#/$defs/time' } },
+  required: ['at'],
+  additionalProperties: { $ref: '#/$defs/observed' },
+};
+
+function validate123(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate123.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.at === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'at' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'at')) {
+        if (
+          !validate103(data[key0], {
+            instancePath: instancePath + '/' + key0.replace(/~/g, '~0').replace(/\//g, '~1'),
+            parentData: data,
+            parentDataProperty: key0,
+            rootData,
+            dynamicAnchors,
+          })
+        ) {
+          vErrors = joined(vErrors, validate103.errors);
+          errors = vErrors.length;
+        }
+      }
+    }
+    if (data.at !== undefined) {
+      if (
+        !validate108(data.at, {
+          instancePath: instancePath + '/at',
+          parentData: data,
+          parentDataProperty: 'at',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate108.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err1 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err1];
+    } else {
+      vErrors.push(err1);
+    }
+    errors++;
+  }
+  validate123.errors = vErrors;
+  return errors === 0;
+}
+validate123.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+function validate102(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  /*# sourceURL="set.schema.json" */ let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate102.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    for (const key0 in data) {
+      if (!(key0 === 'at' || key0 === 'patient' || key0 === 'sets')) {
+        if (
+          !validate103(data[key0], {
+            instancePath: instancePath + '/' + key0.replace(/~/g, '~0').replace(/\//g, '~1'),
+            parentData: data,
+            parentDataProperty: key0,
+            rootData,
+            dynamicAnchors,
+          })
+        ) {
+          vErrors = joined(vErrors, validate103.errors);
+          errors = vErrors.length;
+        }
+      }
+    }
+    if (data.at !== undefined) {
+      if (
+        !validate108(data.at, {
+          instancePath: instancePath + '/at',
+          parentData: data,
+          parentDataProperty: 'at',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate108.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.patient !== undefined) {
+      if (
+        !validate110(data.patient, {
+          instancePath: instancePath + '/patient',
+          parentData: data,
+          parentDataProperty: 'patient',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate110.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.sets !== undefined) {
+      let data3 = data.sets;
+      if (Array.isArray(data3)) {
+        if (data3.length > 100000) {
+          const err0 = {
+            instancePath: instancePath + '/sets',
+            schemaPath: '#/properties/sets/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 100000 },
+          };
+          if (vErrors === null) {
+            vErrors = [err0];
+          } else {
+            vErrors.push(err0);
+          }
+          errors++;
+        }
+        const len0 = data3.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          if (
+            !validate123(data3[i0], {
+              instancePath: instancePath + '/sets/' + i0,
+              parentData: data3,
+              parentDataProperty: i0,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate123.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err1 = {
+          instancePath: instancePath + '/sets',
+          schemaPath: '#/properties/sets/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err1];
+        } else {
+          vErrors.push(err1);
+        }
+        errors++;
+      }
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate102.errors = vErrors;
+  return errors === 0;
+}
+validate102.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema43 = {
+  type: 'object',
+  properties: {
+    level: { $ref: '#/$defs/expected_level' },
+    applies: { type: ['string', 'boolean'], enum: ['yes', 'no', 'unsure', true, false] },
+    met: { $ref: '#/$defs/names' },
+    not_met: { $ref: '#/$defs/names' },
+    undecided: { $ref: '#/$defs/names' },
+    explained: { $ref: '#/$defs/names' },
+    not_reliable: { $ref: '#/$defs/names' },
+    refused: { $ref: '#/$defs/names' },
+    questioned: { $ref: '#/$defs/names' },
+    take_first: { $ref: '#/$defs/names' },
+    ask_first: { $ref: '#/$defs/names' },
+    measures: {
+      type: 'object',
+      propertyNames: { $ref: 'dictionary.schema.json#/$defs/name' },
+      additionalProperties: { $ref: '#/$defs/expected_measure' },
+    },
+    nothing_else_met: { $ref: 'dictionary.schema.json#/$defs/yes' },
+  },
+  minProperties: 1,
+  additionalProperties: false,
+};
+const func5 = Object.prototype.hasOwnProperty;
+const schema44 = {
+  type: 'object',
+  properties: {
+    at_least: { $ref: 'dictionary.schema.json#/$defs/name' },
+    could_be: { $ref: 'dictionary.schema.json#/$defs/name' },
+    settled: { $ref: 'dictionary.schema.json#/$defs/yes' },
+  },
+  minProperties: 1,
+  additionalProperties: false,
+};
+const schema24 = { type: ['string', 'boolean'], enum: ['yes', 'no', true, false] };
+
+function validate133(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate133.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data !== 'string' && typeof data !== 'boolean') {
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema24.type } };
+    if (vErrors === null) {
+      vErrors = [err0];
+    } else {
+      vErrors.push(err0);
+    }
+    errors++;
+  }
+  if (!(data === 'yes' || data === 'no' || data === true || data === false)) {
+    const err1 = {
+      instancePath,
+      schemaPath: '#/enum',
+      keyword: 'enum',
+      params: { allowedValues: schema24.enum },
+    };
+    if (vErrors === null) {
+      vErrors = [err1];
+    } else {
+      vErrors.push(err1);
+    }
+    errors++;
+  }
+  validate133.errors = vErrors;
+  return errors === 0;
+}
+validate133.evaluated = { dynamicProps: false, dynamicItems: false };
+
+function validate130(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate130.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (Object.keys(data).length < 1) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/minProperties',
+        keyword: 'minProperties',
+        params: { limit: 1 },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'at_least' || key0 === 'could_be' || key0 === 'settled')) {
+        const err1 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err1];
+        } else {
+          vErrors.push(err1);
+        }
+        errors++;
+      }
+    }
+    if (data.at_least !== undefined) {
+      if (
+        !validate95(data.at_least, {
+          instancePath: instancePath + '/at_least',
+          parentData: data,
+          parentDataProperty: 'at_least',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate95.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.could_be !== undefined) {
+      if (
+        !validate95(data.could_be, {
+          instancePath: instancePath + '/could_be',
+          parentData: data,
+          parentDataProperty: 'could_be',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate95.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.settled !== undefined) {
+      if (
+        !validate133(data.settled, {
+          instancePath: instancePath + '/settled',
+          parentData: data,
+          parentDataProperty: 'settled',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate133.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate130.errors = vErrors;
+  return errors === 0;
+}
+validate130.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema46 = { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' }, maxItems: 1000 };
+
+function validate136(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate136.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (Array.isArray(data)) {
+    if (data.length > 1000) {
+      const err0 = { instancePath, schemaPath: '#/maxItems', keyword: 'maxItems', params: { limit: 1000 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    const len0 = data.length;
+    for (let i0 = 0; i0 < len0; i0++) {
+      if (
+        !validate95(data[i0], {
+          instancePath: instancePath + '/' + i0,
+          parentData: data,
+          parentDataProperty: i0,
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate95.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err1 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'array' } };
+    if (vErrors === null) {
+      vErrors = [err1];
+    } else {
+      vErrors.push(err1);
+    }
+    errors++;
+  }
+  validate136.errors = vErrors;
+  return errors === 0;
+}
+validate136.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+
+const schema47 = {
+  type: ['number', 'string', 'object'],
+  properties: { low: { type: 'number' }, high: { type: 'number' } },
+  required: ['low', 'high'],
+  additionalProperties: false,
+  maxLength: 20,
+};
+
+function validate148(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate148.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (
+    !(typeof data == 'number' && isFinite(data)) &&
+    typeof data !== 'string' &&
+    !(data && typeof data == 'object' && !Array.isArray(data))
+  ) {
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema47.type } };
+    if (vErrors === null) {
+      vErrors = [err0];
+    } else {
+      vErrors.push(err0);
+    }
+    errors++;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 20) {
+      const err1 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 20 } };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.low === undefined) {
+      const err2 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'low' },
+      };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    if (data.high === undefined) {
+      const err3 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'high' },
+      };
+      if (vErrors === null) {
+        vErrors = [err3];
+      } else {
+        vErrors.push(err3);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'low' || key0 === 'high')) {
+        const err4 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err4];
+        } else {
+          vErrors.push(err4);
+        }
+        errors++;
+      }
+    }
+    if (data.low !== undefined) {
+      let data0 = data.low;
+      if (!(typeof data0 == 'number' && isFinite(data0))) {
+        const err5 = {
+          instancePath: instancePath + '/low',
+          schemaPath: '#/properties/low/type',
+          keyword: 'type',
+          params: { type: 'number' },
+        };
+        if (vErrors === null) {
+          vErrors = [err5];
+        } else {
+          vErrors.push(err5);
+        }
+        errors++;
+      }
+    }
+    if (data.high !== undefined) {
+      let data1 = data.high;
+      if (!(typeof data1 == 'number' && isFinite(data1))) {
+        const err6 = {
+          instancePath: instancePath + '/high',
+          schemaPath: '#/properties/high/type',
+          keyword: 'type',
+          params: { type: 'number' },
+        };
+        if (vErrors === null) {
+          vErrors = [err6];
+        } else {
+          vErrors.push(err6);
+        }
+        errors++;
+      }
+    }
+  }
+  validate148.errors = vErrors;
+  return errors === 0;
+}
+validate148.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+function validate129(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate129.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (Object.keys(data).length < 1) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/minProperties',
+        keyword: 'minProperties',
+        params: { limit: 1 },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!func5.call(schema43.properties, key0)) {
+        const err1 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err1];
+        } else {
+          vErrors.push(err1);
+        }
+        errors++;
+      }
+    }
+    if (data.level !== undefined) {
+      if (
+        !validate130(data.level, {
+          instancePath: instancePath + '/level',
+          parentData: data,
+          parentDataProperty: 'level',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate130.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.applies !== undefined) {
+      let data1 = data.applies;
+      if (typeof data1 !== 'string' && typeof data1 !== 'boolean') {
+        const err2 = {
+          instancePath: instancePath + '/applies',
+          schemaPath: '#/properties/applies/type',
+          keyword: 'type',
+          params: { type: schema43.properties.applies.type },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+      if (!(data1 === 'yes' || data1 === 'no' || data1 === 'unsure' || data1 === true || data1 === false)) {
+        const err3 = {
+          instancePath: instancePath + '/applies',
+          schemaPath: '#/properties/applies/enum',
+          keyword: 'enum',
+          params: { allowedValues: schema43.properties.applies.enum },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+    }
+    if (data.met !== undefined) {
+      if (
+        !validate136(data.met, {
+          instancePath: instancePath + '/met',
+          parentData: data,
+          parentDataProperty: 'met',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate136.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.not_met !== undefined) {
+      if (
+        !validate136(data.not_met, {
+          instancePath: instancePath + '/not_met',
+          parentData: data,
+          parentDataProperty: 'not_met',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate136.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.undecided !== undefined) {
+      if (
+        !validate136(data.undecided, {
+          instancePath: instancePath + '/undecided',
+          parentData: data,
+          parentDataProperty: 'undecided',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate136.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.explained !== undefined) {
+      if (
+        !validate136(data.explained, {
+          instancePath: instancePath + '/explained',
+          parentData: data,
+          parentDataProperty: 'explained',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate136.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.not_reliable !== undefined) {
+      if (
+        !validate136(data.not_reliable, {
+          instancePath: instancePath + '/not_reliable',
+          parentData: data,
+          parentDataProperty: 'not_reliable',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate136.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.refused !== undefined) {
+      if (
+        !validate136(data.refused, {
+          instancePath: instancePath + '/refused',
+          parentData: data,
+          parentDataProperty: 'refused',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate136.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.questioned !== undefined) {
+      if (
+        !validate136(data.questioned, {
+          instancePath: instancePath + '/questioned',
+          parentData: data,
+          parentDataProperty: 'questioned',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate136.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.take_first !== undefined) {
+      if (
+        !validate136(data.take_first, {
+          instancePath: instancePath + '/take_first',
+          parentData: data,
+          parentDataProperty: 'take_first',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate136.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.ask_first !== undefined) {
+      if (
+        !validate136(data.ask_first, {
+          instancePath: instancePath + '/ask_first',
+          parentData: data,
+          parentDataProperty: 'ask_first',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate136.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.measures !== undefined) {
+      let data11 = data.measures;
+      if (data11 && typeof data11 == 'object' && !Array.isArray(data11)) {
+        for (const key1 in data11) {
+          const _errs16 = errors;
+          if (
+            !validate95(key1, {
+              instancePath: instancePath + '/measures',
+              parentData: data11,
+              parentDataProperty: 'measures',
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate95.errors);
+            errors = vErrors.length;
+          }
+          var valid1 = _errs16 === errors;
+          if (!valid1) {
+            const err4 = {
+              instancePath: instancePath + '/measures',
+              schemaPath: '#/properties/measures/propertyNames',
+              keyword: 'propertyNames',
+              params: { propertyName: key1 },
+            };
+            if (vErrors === null) {
+              vErrors = [err4];
+            } else {
+              vErrors.push(err4);
+            }
+            errors++;
+          }
+        }
+        for (const key2 in data11) {
+          if (
+            !validate148(data11[key2], {
+              instancePath: instancePath + '/measures/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
+              parentData: data11,
+              parentDataProperty: key2,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate148.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err5 = {
+          instancePath: instancePath + '/measures',
+          schemaPath: '#/properties/measures/type',
+          keyword: 'type',
+          params: { type: 'object' },
+        };
+        if (vErrors === null) {
+          vErrors = [err5];
+        } else {
+          vErrors.push(err5);
+        }
+        errors++;
+      }
+    }
+    if (data.nothing_else_met !== undefined) {
+      if (
+        !validate133(data.nothing_else_met, {
+          instancePath: instancePath + '/nothing_else_met',
+          parentData: data,
+          parentDataProperty: 'nothing_else_met',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate133.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err6 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err6];
+    } else {
+      vErrors.push(err6);
+    }
+    errors++;
+  }
+  validate129.errors = vErrors;
+  return errors === 0;
+}
+validate129.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema48 = {
+  type: 'object',
+  properties: {
+    ask_first: { $ref: 'dictionary.schema.json#/$defs/text' },
+    common_mistake: { $ref: 'dictionary.schema.json#/$defs/text' },
+  },
+  additionalProperties: false,
+};
+
+function validate152(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate152.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    for (const key0 in data) {
+      if (!(key0 === 'ask_first' || key0 === 'common_mistake')) {
+        const err0 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err0];
+        } else {
+          vErrors.push(err0);
+        }
+        errors++;
+      }
+    }
+    if (data.ask_first !== undefined) {
+      if (
+        !validate98(data.ask_first, {
+          instancePath: instancePath + '/ask_first',
+          parentData: data,
+          parentDataProperty: 'ask_first',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate98.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.common_mistake !== undefined) {
+      if (
+        !validate98(data.common_mistake, {
+          instancePath: instancePath + '/common_mistake',
+          parentData: data,
+          parentDataProperty: 'common_mistake',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate98.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err1 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err1];
+    } else {
+      vErrors.push(err1);
+    }
+    errors++;
+  }
+  validate152.errors = vErrors;
+  return errors === 0;
+}
+validate152.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+function validate97(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate97.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.case === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'case' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.expect === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'expect' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(
+        key0 === 'case' ||
+        key0 === 'story' ||
+        key0 === 'source' ||
+        key0 === 'given' ||
+        key0 === 'series' ||
+        key0 === 'expect' ||
+        key0 === 'teach'
+      )) {
+        const err2 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+    if (data.case !== undefined) {
+      if (
+        !validate98(data.case, {
+          instancePath: instancePath + '/case',
+          parentData: data,
+          parentDataProperty: 'case',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate98.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.story !== undefined) {
+      if (
+        !validate98(data.story, {
+          instancePath: instancePath + '/story',
+          parentData: data,
+          parentDataProperty: 'story',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate98.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.source !== undefined) {
+      if (
+        !validate95(data.source, {
+          instancePath: instancePath + '/source',
+          parentData: data,
+          parentDataProperty: 'source',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate95.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.given !== undefined) {
+      if (
+        !validate102(data.given, {
+          instancePath: instancePath + '/given',
+          parentData: data,
+          parentDataProperty: 'given',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate102.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.series !== undefined) {
+      if (
+        !validate102(data.series, {
+          instancePath: instancePath + '/series',
+          parentData: data,
+          parentDataProperty: 'series',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate102.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.expect !== undefined) {
+      if (
+        !validate129(data.expect, {
+          instancePath: instancePath + '/expect',
+          parentData: data,
+          parentDataProperty: 'expect',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate129.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.teach !== undefined) {
+      if (
+        !validate152(data.teach, {
+          instancePath: instancePath + '/teach',
+          parentData: data,
+          parentDataProperty: 'teach',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate152.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err3 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err3];
+    } else {
+      vErrors.push(err3);
+    }
+    errors++;
+  }
+  validate97.errors = vErrors;
+  return errors === 0;
+}
+validate97.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+function validate52(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  /*# sourceURL="cases.schema.json" */ let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate52.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.protocol === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'protocol' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.cases === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'cases' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'protocol' || key0 === 'cases')) {
+        const err2 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+    if (data.protocol !== undefined) {
+      if (
+        !validate95(data.protocol, {
+          instancePath: instancePath + '/protocol',
+          parentData: data,
+          parentDataProperty: 'protocol',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate95.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.cases !== undefined) {
+      let data1 = data.cases;
+      if (Array.isArray(data1)) {
+        if (data1.length > 100000) {
+          const err3 = {
+            instancePath: instancePath + '/cases',
+            schemaPath: '#/properties/cases/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 100000 },
+          };
+          if (vErrors === null) {
+            vErrors = [err3];
+          } else {
+            vErrors.push(err3);
+          }
+          errors++;
+        }
+        const len0 = data1.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          if (
+            !validate97(data1[i0], {
+              instancePath: instancePath + '/cases/' + i0,
+              parentData: data1,
+              parentDataProperty: i0,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate97.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err4 = {
+          instancePath: instancePath + '/cases',
+          schemaPath: '#/properties/cases/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err4];
+        } else {
+          vErrors.push(err4);
+        }
+        errors++;
+      }
+    }
+  } else {
+    const err5 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err5];
+    } else {
+      vErrors.push(err5);
+    }
+    errors++;
+  }
+  validate52.errors = vErrors;
+  return errors === 0;
+}
+validate52.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+export const dictionary = validate53;
+const schema20 = {
+  $schema: 'https://json-schema.org/draft/2020-12/schema',
+  $id: 'dictionary.schema.json',
+  type: 'object',
+  properties: {
+    dictionary: { $ref: '#/$defs/name' },
+    language: { type: 'integer', const: 1 },
+    sources: {
+      type: 'object',
+      propertyNames: { $ref: '#/$defs/name' },
+      additionalProperties: { $ref: '#/$defs/source' },
+    },
+    observations: {
+      type: 'object',
+      propertyNames: { $ref: '#/$defs/name' },
+      additionalProperties: { $ref: '#/$defs/observation' },
+    },
+    contradictions: { type: 'array', items: { $ref: '#/$defs/contradiction' } },
+  },
+  required: ['dictionary', 'language', 'observations'],
+  additionalProperties: false,
+  $defs: {
+    name: { type: 'string', pattern: '^[a-z][a-z0-9_]*$', maxLength: 60 },
+    text: { type: 'string', minLength: 1, maxLength: 2000 },
+    quantity: { type: ['number', 'string'], maxLength: 60 },
+    duration: { type: 'string', pattern: '^[0-9]+([.][0-9]+)? (s|min|h|d|wk|mo|y)$', maxLength: 40 },
+    yes: { type: ['string', 'boolean'], enum: ['yes', 'no', true, false] },
+    source: {
+      type: 'object',
+      properties: {
+        cite: { $ref: '#/$defs/text' },
+        link: { type: 'string', pattern: '^https://[^ ]+$', maxLength: 300 },
+        from_memory: { $ref: '#/$defs/yes' },
+      },
+      required: ['cite'],
+      additionalProperties: false,
+    },
+    choice: {
+      type: 'object',
+      properties: {
+        choice: { $ref: '#/$defs/name' },
+        title: { $ref: '#/$defs/text' },
+        meaning: { $ref: '#/$defs/text' },
+      },
+      required: ['choice', 'title'],
+      additionalProperties: false,
+    },
+    range: { type: 'array', items: { $ref: '#/$defs/range_part' }, minItems: 1, maxItems: 12 },
+    range_part: {
+      type: ['number', 'object'],
+      properties: {
+        age_below: { $ref: '#/$defs/quantity' },
+        from: { type: 'number' },
+        to: { type: 'number' },
+      },
+      required: ['from', 'to'],
+      additionalProperties: false,
+    },
+    observation: {
+      type: 'object',
+      properties: {
+        title: { $ref: '#/$defs/text' },
+        short: { $ref: '#/$defs/text' },
+        kind: { type: 'string', enum: ['number', 'choice', 'several', 'yes_no'] },
+        meaning: { $ref: '#/$defs/text' },
+        unit: { type: 'string', maxLength: 20 },
+        step: { $ref: '#/$defs/quantity' },
+        possible: { $ref: '#/$defs/range' },
+        plausible: { $ref: '#/$defs/range' },
+        ordinary: { type: ['number', 'string', 'boolean', 'array'], items: { $ref: '#/$defs/name' } },
+        choices: { type: 'array', items: { $ref: '#/$defs/choice' }, minItems: 2, maxItems: 40 },
+        loinc: { type: 'string', pattern: '^[0-9]{1,6}-[0-9]$' },
+        good_for: { $ref: '#/$defs/duration' },
+        taken_with: { $ref: '#/$defs/name' },
+        standing: { $ref: '#/$defs/yes' },
+        set_by: { $ref: '#/$defs/text' },
+        if_not_stated: { type: ['number', 'string', 'boolean'] },
+        also_called: { type: 'array', items: { type: 'string', minLength: 1, maxLength: 60 }, maxItems: 20 },
+        source: { type: 'array', items: { $ref: '#/$defs/name' }, minItems: 1, maxItems: 10 },
+      },
+      required: ['title', 'kind'],
+      additionalProperties: false,
+    },
+    contradiction: {
+      type: 'object',
+      properties: {
+        lower: { $ref: '#/$defs/name' },
+        higher: { $ref: '#/$defs/name' },
+        may_be_equal: { $ref: '#/$defs/yes' },
+        says: { $ref: '#/$defs/text' },
+      },
+      required: ['lower', 'higher', 'says'],
+      additionalProperties: false,
+    },
+  },
+};
+
+function validate54(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate54.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 60) {
+      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 60 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (!pattern3.test(data)) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/pattern',
+        keyword: 'pattern',
+        params: { pattern: '^[a-z][a-z0-9_]*$' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate54.errors = vErrors;
+  return errors === 0;
+}
+validate54.evaluated = { dynamicProps: false, dynamicItems: false };
+
+const schema22 = {
+  type: 'object',
+  properties: {
+    cite: { $ref: '#/$defs/text' },
+    link: { type: 'string', pattern: '^https://[^ ]+$', maxLength: 300 },
+    from_memory: { $ref: '#/$defs/yes' },
+  },
+  required: ['cite'],
+  additionalProperties: false,
+};
+
+function validate58(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate58.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 2000) {
+      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 2000 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (func1(data) < 1) {
+      const err1 = { instancePath, schemaPath: '#/minLength', keyword: 'minLength', params: { limit: 1 } };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate58.errors = vErrors;
+  return errors === 0;
+}
+validate58.evaluated = { dynamicProps: false, dynamicItems: false };
+
+function validate60(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate60.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data !== 'string' && typeof data !== 'boolean') {
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema24.type } };
+    if (vErrors === null) {
+      vErrors = [err0];
+    } else {
+      vErrors.push(err0);
+    }
+    errors++;
+  }
+  if (!(data === 'yes' || data === 'no' || data === true || data === false)) {
+    const err1 = {
+      instancePath,
+      schemaPath: '#/enum',
+      keyword: 'enum',
+      params: { allowedValues: schema24.enum },
+    };
+    if (vErrors === null) {
+      vErrors = [err1];
+    } else {
+      vErrors.push(err1);
+    }
+    errors++;
+  }
+  validate60.errors = vErrors;
+  return errors === 0;
+}
+validate60.evaluated = { dynamicProps: false, dynamicItems: false };
+
+const pattern4 = new RegExp('^https://[^ ]+$', 'u');
+
+function validate57(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate57.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.cite === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'cite' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'cite' || key0 === 'link' || key0 === 'from_memory')) {
+        const err1 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err1];
+        } else {
+          vErrors.push(err1);
+        }
+        errors++;
+      }
+    }
+    if (data.cite !== undefined) {
+      if (
+        !validate58(data.cite, {
+          instancePath: instancePath + '/cite',
+          parentData: data,
+          parentDataProperty: 'cite',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate58.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.link !== undefined) {
+      let data1 = data.link;
+      if (typeof data1 === 'string') {
+        if (func1(data1) > 300) {
+          const err2 = {
+            instancePath: instancePath + '/link',
+            schemaPath: '#/properties/link/maxLength',
+            keyword: 'maxLength',
+            params: { limit: 300 },
+          };
+          if (vErrors === null) {
+            vErrors = [err2];
+          } else {
+            vErrors.push(err2);
+          }
+          errors++;
+        }
+        if (!pattern4.test(data1)) {
+          const err3 = {
+            instancePath: instancePath + '/link',
+            schemaPath: '#/properties/link/pattern',
+            keyword: 'pattern',
+            params: { pattern: '^https://[^ ]+$' },
+          };
+          if (vErrors === null) {
+            vErrors = [err3];
+          } else {
+            vErrors.push(err3);
+          }
+          errors++;
+        }
+      } else {
+        const err4 = {
+          instancePath: instancePath + '/link',
+          schemaPath: '#/properties/link/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err4];
+        } else {
+          vErrors.push(err4);
+        }
+        errors++;
+      }
+    }
+    if (data.from_memory !== undefined) {
+      if (
+        !validate60(data.from_memory, {
+          instancePath: instancePath + '/from_memory',
+          parentData: data,
+          parentDataProperty: 'from_memory',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate60.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err5 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err5];
+    } else {
+      vErrors.push(err5);
+    }
+    errors++;
+  }
+  validate57.errors = vErrors;
+  return errors === 0;
+}
+validate57.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema25 = {
+  type: 'object',
+  properties: {
+    title: { $ref: '#/$defs/text' },
+    short: { $ref: '#/$defs/text' },
+    kind: { type: 'string', enum: ['number', 'choice', 'several', 'yes_no'] },
+    meaning: { $ref: '#/$defs/text' },
+    unit: { type: 'string', maxLength: 20 },
+    step: { $ref: '#/$defs/quantity' },
+    possible: { $ref: '#/$defs/range' },
+    plausible: { $ref: '#/$defs/range' },
+    ordinary: { type: ['number', 'string', 'boolean', 'array'], items: { $ref: '#/$defs/name' } },
+    choices: { type: 'array', items: { $ref: '#/$defs/choice' }, minItems: 2, maxItems: 40 },
+    loinc: { type: 'string', pattern: '^[0-9]{1,6}-[0-9]$' },
+    good_for: { $ref: '#/$defs/duration' },
+    taken_with: { $ref: '#/$defs/name' },
+    standing: { $ref: '#/$defs/yes' },
+    set_by: { $ref: '#/$defs/text' },
+    if_not_stated: { type: ['number', 'string', 'boolean'] },
+    also_called: { type: 'array', items: { type: 'string', minLength: 1, maxLength: 60 }, maxItems: 20 },
+    source: { type: 'array', items: { $ref: '#/$defs/name' }, minItems: 1, maxItems: 10 },
+  },
+  required: ['title', 'kind'],
+  additionalProperties: false,
+};
+const schema26 = { type: ['number', 'string'], maxLength: 60 };
+
+function validate68(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate68.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (!(typeof data == 'number' && isFinite(data)) && typeof data !== 'string') {
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema26.type } };
+    if (vErrors === null) {
+      vErrors = [err0];
+    } else {
+      vErrors.push(err0);
+    }
+    errors++;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 60) {
+      const err1 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 60 } };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+  }
+  validate68.errors = vErrors;
+  return errors === 0;
+}
+validate68.evaluated = { dynamicProps: false, dynamicItems: false };
+
+const schema27 = { type: 'array', items: { $ref: '#/$defs/range_part' }, minItems: 1, maxItems: 12 };
+const schema28 = {
+  type: ['number', 'object'],
+  properties: { age_below: { $ref: '#/$defs/quantity' }, from: { type: 'number' }, to: { type: 'number' } },
+  required: ['from', 'to'],
+  additionalProperties: false,
+};
+
+function validate71(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate71.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (
+    !(typeof data == 'number' && isFinite(data)) &&
+    !(data && typeof data == 'object' && !Array.isArray(data))
+  ) {
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema28.type } };
+    if (vErrors === null) {
+      vErrors = [err0];
+    } else {
+      vErrors.push(err0);
+    }
+    errors++;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.from === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'from' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    if (data.to === undefined) {
+      const err2 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'to' },
+      };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'age_below' || key0 === 'from' || key0 === 'to')) {
+        const err3 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+    }
+    if (data.age_below !== undefined) {
+      if (
+        !validate68(data.age_below, {
+          instancePath: instancePath + '/age_below',
+          parentData: data,
+          parentDataProperty: 'age_below',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate68.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.from !== undefined) {
+      let data1 = data.from;
+      if (!(typeof data1 == 'number' && isFinite(data1))) {
+        const err4 = {
+          instancePath: instancePath + '/from',
+          schemaPath: '#/properties/from/type',
+          keyword: 'type',
+          params: { type: 'number' },
+        };
+        if (vErrors === null) {
+          vErrors = [err4];
+        } else {
+          vErrors.push(err4);
+        }
+        errors++;
+      }
+    }
+    if (data.to !== undefined) {
+      let data2 = data.to;
+      if (!(typeof data2 == 'number' && isFinite(data2))) {
+        const err5 = {
+          instancePath: instancePath + '/to',
+          schemaPath: '#/properties/to/type',
+          keyword: 'type',
+          params: { type: 'number' },
+        };
+        if (vErrors === null) {
+          vErrors = [err5];
+        } else {
+          vErrors.push(err5);
+        }
+        errors++;
+      }
+    }
+  }
+  validate71.errors = vErrors;
+  return errors === 0;
+}
+validate71.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+function validate70(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate70.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (Array.isArray(data)) {
+    if (data.length > 12) {
+      const err0 = { instancePath, schemaPath: '#/maxItems', keyword: 'maxItems', params: { limit: 12 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.length < 1) {
+      const err1 = { instancePath, schemaPath: '#/minItems', keyword: 'minItems', params: { limit: 1 } };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    const len0 = data.length;
+    for (let i0 = 0; i0 < len0; i0++) {
+      if (
+        !validate71(data[i0], {
+          instancePath: instancePath + '/' + i0,
+          parentData: data,
+          parentDataProperty: i0,
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate71.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'array' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate70.errors = vErrors;
+  return errors === 0;
+}
+validate70.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+
+const schema29 = {
+  type: 'object',
+  properties: {
+    choice: { $ref: '#/$defs/name' },
+    title: { $ref: '#/$defs/text' },
+    meaning: { $ref: '#/$defs/text' },
+  },
+  required: ['choice', 'title'],
+  additionalProperties: false,
+};
+
+function validate77(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate77.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.choice === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'choice' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.title === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'title' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'choice' || key0 === 'title' || key0 === 'meaning')) {
+        const err2 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+    if (data.choice !== undefined) {
+      if (
+        !validate54(data.choice, {
+          instancePath: instancePath + '/choice',
+          parentData: data,
+          parentDataProperty: 'choice',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate54.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.title !== undefined) {
+      if (
+        !validate58(data.title, {
+          instancePath: instancePath + '/title',
+          parentData: data,
+          parentDataProperty: 'title',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate58.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.meaning !== undefined) {
+      if (
+        !validate58(data.meaning, {
+          instancePath: instancePath + '/meaning',
+          parentData: data,
+          parentDataProperty: 'meaning',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate58.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err3 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err3];
+    } else {
+      vErrors.push(err3);
+    }
+    errors++;
+  }
+  validate77.errors = vErrors;
+  return errors === 0;
+}
+validate77.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema30 = { type: 'string', pattern: '^[0-9]+([.][0-9]+)? (s|min|h|d|wk|mo|y)$', maxLength: 40 };
+const pattern6 = new RegExp('^[0-9]+([.][0-9]+)? (s|min|h|d|wk|mo|y)$', 'u');
+
+function validate82(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate82.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 40) {
+      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 40 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (!pattern6.test(data)) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/pattern',
+        keyword: 'pattern',
+        params: { pattern: '^[0-9]+([.][0-9]+)? (s|min|h|d|wk|mo|y)$' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate82.errors = vErrors;
+  return errors === 0;
+}
+validate82.evaluated = { dynamicProps: false, dynamicItems: false };
+
+const pattern5 = new RegExp('^[0-9]{1,6}-[0-9]$', 'u');
+
+function validate64(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate64.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.title === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'title' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.kind === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'kind' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!func5.call(schema25.properties, key0)) {
+        const err2 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+    if (data.title !== undefined) {
+      if (
+        !validate58(data.title, {
+          instancePath: instancePath + '/title',
+          parentData: data,
+          parentDataProperty: 'title',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate58.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.short !== undefined) {
+      if (
+        !validate58(data.short, {
+          instancePath: instancePath + '/short',
+          parentData: data,
+          parentDataProperty: 'short',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate58.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.kind !== undefined) {
+      let data2 = data.kind;
+      if (typeof data2 !== 'string') {
+        const err3 = {
+          instancePath: instancePath + '/kind',
+          schemaPath: '#/properties/kind/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+      if (!(data2 === 'number' || data2 === 'choice' || data2 === 'several' || data2 === 'yes_no')) {
+        const err4 = {
+          instancePath: instancePath + '/kind',
+          schemaPath: '#/properties/kind/enum',
+          keyword: 'enum',
+          params: { allowedValues: schema25.properties.kind.enum },
+        };
+        if (vErrors === null) {
+          vErrors = [err4];
+        } else {
+          vErrors.push(err4);
+        }
+        errors++;
+      }
+    }
+    if (data.meaning !== undefined) {
+      if (
+        !validate58(data.meaning, {
+          instancePath: instancePath + '/meaning',
+          parentData: data,
+          parentDataProperty: 'meaning',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate58.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.unit !== undefined) {
+      let data4 = data.unit;
+      if (typeof data4 === 'string') {
+        if (func1(data4) > 20) {
+          const err5 = {
+            instancePath: instancePath + '/unit',
+            schemaPath: '#/properties/unit/maxLength',
+            keyword: 'maxLength',
+            params: { limit: 20 },
+          };
+          if (vErrors === null) {
+            vErrors = [err5];
+          } else {
+            vErrors.push(err5);
+          }
+          errors++;
+        }
+      } else {
+        const err6 = {
+          instancePath: instancePath + '/unit',
+          schemaPath: '#/properties/unit/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err6];
+        } else {
+          vErrors.push(err6);
+        }
+        errors++;
+      }
+    }
+    if (data.step !== undefined) {
+      if (
+        !validate68(data.step, {
+          instancePath: instancePath + '/step',
+          parentData: data,
+          parentDataProperty: 'step',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate68.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.possible !== undefined) {
+      if (
+        !validate70(data.possible, {
+          instancePath: instancePath + '/possible',
+          parentData: data,
+          parentDataProperty: 'possible',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate70.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.plausible !== undefined) {
+      if (
+        !validate70(data.plausible, {
+          instancePath: instancePath + '/plausible',
+          parentData: data,
+          parentDataProperty: 'plausible',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate70.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.ordinary !== undefined) {
+      let data8 = data.ordinary;
+      if (
+        !(typeof data8 == 'number' && isFinite(data8)) &&
+        typeof data8 !== 'string' &&
+        typeof data8 !== 'boolean' &&
+        !Array.isArray(data8)
+      ) {
+        const err7 = {
+          instancePath: instancePath + '/ordinary',
+          schemaPath: '#/properties/ordinary/type',
+          keyword: 'type',
+          params: { type: schema25.properties.ordinary.type },
+        };
+        if (vErrors === null) {
+          vErrors = [err7];
+        } else {
+          vErrors.push(err7);
+        }
+        errors++;
+      }
+      if (Array.isArray(data8)) {
+        const len0 = data8.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          if (
+            !validate54(data8[i0], {
+              instancePath: instancePath + '/ordinary/' + i0,
+              parentData: data8,
+              parentDataProperty: i0,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate54.errors);
+            errors = vErrors.length;
+          }
+        }
+      }
+    }
+    if (data.choices !== undefined) {
+      let data10 = data.choices;
+      if (Array.isArray(data10)) {
+        if (data10.length > 40) {
+          const err8 = {
+            instancePath: instancePath + '/choices',
+            schemaPath: '#/properties/choices/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 40 },
+          };
+          if (vErrors === null) {
+            vErrors = [err8];
+          } else {
+            vErrors.push(err8);
+          }
+          errors++;
+        }
+        if (data10.length < 2) {
+          const err9 = {
+            instancePath: instancePath + '/choices',
+            schemaPath: '#/properties/choices/minItems',
+            keyword: 'minItems',
+            params: { limit: 2 },
+          };
+          if (vErrors === null) {
+            vErrors = [err9];
+          } else {
+            vErrors.push(err9);
+          }
+          errors++;
+        }
+        const len1 = data10.length;
+        for (let i1 = 0; i1 < len1; i1++) {
+          if (
+            !validate77(data10[i1], {
+              instancePath: instancePath + '/choices/' + i1,
+              parentData: data10,
+              parentDataProperty: i1,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate77.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err10 = {
+          instancePath: instancePath + '/choices',
+          schemaPath: '#/properties/choices/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err10];
+        } else {
+          vErrors.push(err10);
+        }
+        errors++;
+      }
+    }
+    if (data.loinc !== undefined) {
+      let data12 = data.loinc;
+      if (typeof data12 === 'string') {
+        if (!pattern5.test(data12)) {
+          const err11 = {
+            instancePath: instancePath + '/loinc',
+            schemaPath: '#/properties/loinc/pattern',
+            keyword: 'pattern',
+            params: { pattern: '^[0-9]{1,6}-[0-9]$' },
+          };
+          if (vErrors === null) {
+            vErrors = [err11];
+          } else {
+            vErrors.push(err11);
+          }
+          errors++;
+        }
+      } else {
+        const err12 = {
+          instancePath: instancePath + '/loinc',
+          schemaPath: '#/properties/loinc/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err12];
+        } else {
+          vErrors.push(err12);
+        }
+        errors++;
+      }
+    }
+    if (data.good_for !== undefined) {
+      if (
+        !validate82(data.good_for, {
+          instancePath: instancePath + '/good_for',
+          parentData: data,
+          parentDataProperty: 'good_for',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate82.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.taken_with !== undefined) {
+      if (
+        !validate54(data.taken_with, {
+          instancePath: instancePath + '/taken_with',
+          parentData: data,
+          parentDataProperty: 'taken_with',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate54.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.standing !== undefined) {
+      if (
+        !validate60(data.standing, {
+          instancePath: instancePath + '/standing',
+          parentData: data,
+          parentDataProperty: 'standing',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate60.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.set_by !== undefined) {
+      if (
+        !validate58(data.set_by, {
+          instancePath: instancePath + '/set_by',
+          parentData: data,
+          parentDataProperty: 'set_by',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate58.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.if_not_stated !== undefined) {
+      let data17 = data.if_not_stated;
+      if (
+        !(typeof data17 == 'number' && isFinite(data17)) &&
+        typeof data17 !== 'string' &&
+        typeof data17 !== 'boolean'
+      ) {
+        const err13 = {
+          instancePath: instancePath + '/if_not_stated',
+          schemaPath: '#/properties/if_not_stated/type',
+          keyword: 'type',
+          params: { type: schema25.properties.if_not_stated.type },
+        };
+        if (vErrors === null) {
+          vErrors = [err13];
+        } else {
+          vErrors.push(err13);
+        }
+        errors++;
+      }
+    }
+    if (data.also_called !== undefined) {
+      let data18 = data.also_called;
+      if (Array.isArray(data18)) {
+        if (data18.length > 20) {
+          const err14 = {
+            instancePath: instancePath + '/also_called',
+            schemaPath: '#/properties/also_called/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 20 },
+          };
+          if (vErrors === null) {
+            vErrors = [err14];
+          } else {
+            vErrors.push(err14);
+          }
+          errors++;
+        }
+        const len2 = data18.length;
+        for (let i2 = 0; i2 < len2; i2++) {
+          let data19 = data18[i2];
+          if (typeof data19 === 'string') {
+            if (func1(data19) > 60) {
+              const err15 = {
+                instancePath: instancePath + '/also_called/' + i2,
+                schemaPath: '#/properties/also_called/items/maxLength',
+                keyword: 'maxLength',
+                params: { limit: 60 },
+              };
+              if (vErrors === null) {
+                vErrors = [err15];
+              } else {
+                vErrors.push(err15);
+              }
+              errors++;
+            }
+            if (func1(data19) < 1) {
+              const err16 = {
+                instancePath: instancePath + '/also_called/' + i2,
+                schemaPath: '#/properties/also_called/items/minLength',
+                keyword: 'minLength',
+                params: { limit: 1 },
+              };
+              if (vErrors === null) {
+                vErrors = [err16];
+              } else {
+                vErrors.push(err16);
+              }
+              errors++;
+            }
+          } else {
+            const err17 = {
+              instancePath: instancePath + '/also_called/' + i2,
+              schemaPath: '#/properties/also_called/items/type',
+              keyword: 'type',
+              params: { type: 'string' },
+            };
+            if (vErrors === null) {
+              vErrors = [err17];
+            } else {
+              vErrors.push(err17);
+            }
+            errors++;
+          }
+        }
+      } else {
+        const err18 = {
+          instancePath: instancePath + '/also_called',
+          schemaPath: '#/properties/also_called/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err18];
+        } else {
+          vErrors.push(err18);
+        }
+        errors++;
+      }
+    }
+    if (data.source !== undefined) {
+      let data20 = data.source;
+      if (Array.isArray(data20)) {
+        if (data20.length > 10) {
+          const err19 = {
+            instancePath: instancePath + '/source',
+            schemaPath: '#/properties/source/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 10 },
+          };
+          if (vErrors === null) {
+            vErrors = [err19];
+          } else {
+            vErrors.push(err19);
+          }
+          errors++;
+        }
+        if (data20.length < 1) {
+          const err20 = {
+            instancePath: instancePath + '/source',
+            schemaPath: '#/properties/source/minItems',
+            keyword: 'minItems',
+            params: { limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err20];
+          } else {
+            vErrors.push(err20);
+          }
+          errors++;
+        }
+        const len3 = data20.length;
+        for (let i3 = 0; i3 < len3; i3++) {
+          if (
+            !validate54(data20[i3], {
+              instancePath: instancePath + '/source/' + i3,
+              parentData: data20,
+              parentDataProperty: i3,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate54.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err21 = {
+          instancePath: instancePath + '/source',
+          schemaPath: '#/properties/source/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err21];
+        } else {
+          vErrors.push(err21);
+        }
+        errors++;
+      }
+    }
+  } else {
+    const err22 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err22];
+    } else {
+      vErrors.push(err22);
+    }
+    errors++;
+  }
+  validate64.errors = vErrors;
+  return errors === 0;
+}
+validate64.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema31 = {
+  type: 'object',
+  properties: {
+    lower: { $ref: '#/$defs/name' },
+    higher: { $ref: '#/$defs/name' },
+    may_be_equal: { $ref: '#/$defs/yes' },
+    says: { $ref: '#/$defs/text' },
+  },
+  required: ['lower', 'higher', 'says'],
+  additionalProperties: false,
+};
+
+function validate89(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate89.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.lower === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'lower' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.higher === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'higher' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    if (data.says === undefined) {
+      const err2 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'says' },
+      };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'lower' || key0 === 'higher' || key0 === 'may_be_equal' || key0 === 'says')) {
+        const err3 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+    }
+    if (data.lower !== undefined) {
+      if (
+        !validate54(data.lower, {
+          instancePath: instancePath + '/lower',
+          parentData: data,
+          parentDataProperty: 'lower',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate54.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.higher !== undefined) {
+      if (
+        !validate54(data.higher, {
+          instancePath: instancePath + '/higher',
+          parentData: data,
+          parentDataProperty: 'higher',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate54.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.may_be_equal !== undefined) {
+      if (
+        !validate60(data.may_be_equal, {
+          instancePath: instancePath + '/may_be_equal',
+          parentData: data,
+          parentDataProperty: 'may_be_equal',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate60.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.says !== undefined) {
+      if (
+        !validate58(data.says, {
+          instancePath: instancePath + '/says',
+          parentData: data,
+          parentDataProperty: 'says',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate58.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err4 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err4];
+    } else {
+      vErrors.push(err4);
+    }
+    errors++;
+  }
+  validate89.errors = vErrors;
+  return errors === 0;
+}
+validate89.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+function validate53(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  /*# sourceURL="dictionary.schema.json" */ let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate53.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.dictionary === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'dictionary' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.language === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'language' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    if (data.observations === undefined) {
+      const err2 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'observations' },
+      };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(
+        key0 === 'dictionary' ||
+        key0 === 'language' ||
+        key0 === 'sources' ||
+        key0 === 'observations' ||
+        key0 === 'contradictions'
+      )) {
+        const err3 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+    }
+    if (data.dictionary !== undefined) {
+      if (
+        !validate54(data.dictionary, {
+          instancePath: instancePath + '/dictionary',
+          parentData: data,
+          parentDataProperty: 'dictionary',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate54.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.language !== undefined) {
+      let data1 = data.language;
+      if (!(typeof data1 == 'number' && !(data1 % 1) && !isNaN(data1) && isFinite(data1))) {
+        const err4 = {
+          instancePath: instancePath + '/language',
+          schemaPath: '#/properties/language/type',
+          keyword: 'type',
+          params: { type: 'integer' },
+        };
+        if (vErrors === null) {
+          vErrors = [err4];
+        } else {
+          vErrors.push(err4);
+        }
+        errors++;
+      }
+      if (1 !== data1) {
+        const err5 = {
+          instancePath: instancePath + '/language',
+          schemaPath: '#/properties/language/const',
+          keyword: 'const',
+          params: { allowedValue: 1 },
+        };
+        if (vErrors === null) {
+          vErrors = [err5];
+        } else {
+          vErrors.push(err5);
+        }
+        errors++;
+      }
+    }
+    if (data.sources !== undefined) {
+      let data2 = data.sources;
+      if (data2 && typeof data2 == 'object' && !Array.isArray(data2)) {
+        for (const key1 in data2) {
+          const _errs7 = errors;
+          if (
+            !validate54(key1, {
+              instancePath: instancePath + '/sources',
+              parentData: data2,
+              parentDataProperty: 'sources',
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate54.errors);
+            errors = vErrors.length;
+          }
+          var valid1 = _errs7 === errors;
+          if (!valid1) {
+            const err6 = {
+              instancePath: instancePath + '/sources',
+              schemaPath: '#/properties/sources/propertyNames',
+              keyword: 'propertyNames',
+              params: { propertyName: key1 },
+            };
+            if (vErrors === null) {
+              vErrors = [err6];
+            } else {
+              vErrors.push(err6);
+            }
+            errors++;
+          }
+        }
+        for (const key2 in data2) {
+          if (
+            !validate57(data2[key2], {
+              instancePath: instancePath + '/sources/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
+              parentData: data2,
+              parentDataProperty: key2,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate57.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err7 = {
+          instancePath: instancePath + '/sources',
+          schemaPath: '#/properties/sources/type',
+          keyword: 'type',
+          params: { type: 'object' },
+        };
+        if (vErrors === null) {
+          vErrors = [err7];
+        } else {
+          vErrors.push(err7);
+        }
+        errors++;
+      }
+    }
+    if (data.observations !== undefined) {
+      let data4 = data.observations;
+      if (data4 && typeof data4 == 'object' && !Array.isArray(data4)) {
+        for (const key3 in data4) {
+          const _errs12 = errors;
+          if (
+            !validate54(key3, {
+              instancePath: instancePath + '/observations',
+              parentData: data4,
+              parentDataProperty: 'observations',
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate54.errors);
+            errors = vErrors.length;
+          }
+          var valid3 = _errs12 === errors;
+          if (!valid3) {
+            const err8 = {
+              instancePath: instancePath + '/observations',
+              schemaPath: '#/properties/observations/propertyNames',
+              keyword: 'propertyNames',
+              params: { propertyName: key3 },
+            };
+            if (vErrors === null) {
+              vErrors = [err8];
+            } else {
+              vErrors.push(err8);
+            }
+            errors++;
+          }
+        }
+        for (const key4 in data4) {
+          if (
+            !validate64(data4[key4], {
+              instancePath: instancePath + '/observations/' + key4.replace(/~/g, '~0').replace(/\//g, '~1'),
+              parentData: data4,
+              parentDataProperty: key4,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate64.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err9 = {
+          instancePath: instancePath + '/observations',
+          schemaPath: '#/properties/observations/type',
+          keyword: 'type',
+          params: { type: 'object' },
+        };
+        if (vErrors === null) {
+          vErrors = [err9];
+        } else {
+          vErrors.push(err9);
+        }
+        errors++;
+      }
+    }
+    if (data.contradictions !== undefined) {
+      let data6 = data.contradictions;
+      if (Array.isArray(data6)) {
+        const len0 = data6.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          if (
+            !validate89(data6[i0], {
+              instancePath: instancePath + '/contradictions/' + i0,
+              parentData: data6,
+              parentDataProperty: i0,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate89.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err10 = {
+          instancePath: instancePath + '/contradictions',
+          schemaPath: '#/properties/contradictions/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err10];
+        } else {
+          vErrors.push(err10);
+        }
+        errors++;
+      }
+    }
+  } else {
+    const err11 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err11];
+    } else {
+      vErrors.push(err11);
+    }
+    errors++;
+  }
+  validate53.errors = vErrors;
+  return errors === 0;
+}
+validate53.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+export const ladder = validate157;
+const schema49 = {
+  $schema: 'https://json-schema.org/draft/2020-12/schema',
+  $id: 'ladder.schema.json',
+  type: 'object',
+  properties: {
+    ladder: { $ref: 'dictionary.schema.json#/$defs/name' },
+    edition: { type: 'integer', minimum: 1, maximum: 100000 },
+    title: { $ref: 'dictionary.schema.json#/$defs/text' },
+    about: { $ref: 'dictionary.schema.json#/$defs/text' },
+    levels: { type: 'array', items: { $ref: '#/$defs/level' }, minItems: 2, maxItems: 20 },
+  },
+  required: ['ladder', 'edition', 'levels'],
+  additionalProperties: false,
+  $defs: {
+    level: {
+      type: 'object',
+      properties: {
+        level: { $ref: 'dictionary.schema.json#/$defs/name' },
+        title: { $ref: 'dictionary.schema.json#/$defs/text' },
+        says: { $ref: 'dictionary.schema.json#/$defs/text' },
+        tell: { type: 'array', items: { $ref: '#/$defs/tell' }, minItems: 1, maxItems: 20 },
+        respond: { $ref: 'dictionary.schema.json#/$defs/duration' },
+        reassess: { $ref: 'dictionary.schema.json#/$defs/duration' },
+        if_no_answer: { $ref: '#/$defs/no_answer' },
+        step_down: { $ref: '#/$defs/step_down' },
+      },
+      required: ['level'],
+      additionalProperties: false,
+    },
+    tell: {
+      type: 'object',
+      properties: {
+        who: { $ref: 'dictionary.schema.json#/$defs/text' },
+        from: { $ref: '#/$defs/time_of_day' },
+        to: { $ref: '#/$defs/time_of_day' },
+      },
+      required: ['who'],
+      additionalProperties: false,
+    },
+    time_of_day: { type: 'string', pattern: '^([01][0-9]|2[0-3]):[0-5][0-9]$' },
+    no_answer: {
+      type: 'object',
+      properties: {
+        after: { $ref: 'dictionary.schema.json#/$defs/duration' },
+        tell: { $ref: 'dictionary.schema.json#/$defs/text' },
+      },
+      required: ['after', 'tell'],
+      additionalProperties: false,
+    },
+    step_down: {
+      type: 'object',
+      properties: {
+        sets_in_a_row: { type: 'integer', minimum: 1, maximum: 20 },
+        over: { $ref: 'dictionary.schema.json#/$defs/duration' },
+        agreed_by: { $ref: 'dictionary.schema.json#/$defs/text' },
+      },
+      required: ['sets_in_a_row', 'over', 'agreed_by'],
+      additionalProperties: false,
+    },
+  },
+};
+
+function validate158(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate158.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 60) {
+      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 60 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (!pattern3.test(data)) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/pattern',
+        keyword: 'pattern',
+        params: { pattern: '^[a-z][a-z0-9_]*$' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate158.errors = vErrors;
+  return errors === 0;
+}
+validate158.evaluated = { dynamicProps: false, dynamicItems: false };
+
+function validate160(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate160.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 2000) {
+      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 2000 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (func1(data) < 1) {
+      const err1 = { instancePath, schemaPath: '#/minLength', keyword: 'minLength', params: { limit: 1 } };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate160.errors = vErrors;
+  return errors === 0;
+}
+validate160.evaluated = { dynamicProps: false, dynamicItems: false };
+
+const schema52 = {
+  type: 'object',
+  properties: {
+    level: { $ref: 'dictionary.schema.json#/$defs/name' },
+    title: { $ref: 'dictionary.schema.json#/$defs/text' },
+    says: { $ref: 'dictionary.schema.json#/$defs/text' },
+    tell: { type: 'array', items: { $ref: '#/$defs/tell' }, minItems: 1, maxItems: 20 },
+    respond: { $ref: 'dictionary.schema.json#/$defs/duration' },
+    reassess: { $ref: 'dictionary.schema.json#/$defs/duration' },
+    if_no_answer: { $ref: '#/$defs/no_answer' },
+    step_down: { $ref: '#/$defs/step_down' },
+  },
+  required: ['level'],
+  additionalProperties: false,
+};
+const schema53 = {
+  type: 'object',
+  properties: {
+    who: { $ref: 'dictionary.schema.json#/$defs/text' },
+    from: { $ref: '#/$defs/time_of_day' },
+    to: { $ref: '#/$defs/time_of_day' },
+  },
+  required: ['who'],
+  additionalProperties: false,
+};
+const schema54 = { type: 'string', pattern: '^([01][0-9]|2[0-3]):[0-5][0-9]$' };
+const pattern10 = new RegExp('^([01][0-9]|2[0-3]):[0-5][0-9]$', 'u');
+
+function validate169(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate169.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (!pattern10.test(data)) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/pattern',
+        keyword: 'pattern',
+        params: { pattern: '^([01][0-9]|2[0-3]):[0-5][0-9]$' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+  } else {
+    const err1 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err1];
+    } else {
+      vErrors.push(err1);
+    }
+    errors++;
+  }
+  validate169.errors = vErrors;
+  return errors === 0;
+}
+validate169.evaluated = { dynamicProps: false, dynamicItems: false };
+
+function validate167(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate167.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.who === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'who' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'who' || key0 === 'from' || key0 === 'to')) {
+        const err1 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err1];
+        } else {
+          vErrors.push(err1);
+        }
+        errors++;
+      }
+    }
+    if (data.who !== undefined) {
+      if (
+        !validate160(data.who, {
+          instancePath: instancePath + '/who',
+          parentData: data,
+          parentDataProperty: 'who',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate160.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.from !== undefined) {
+      if (
+        !validate169(data.from, {
+          instancePath: instancePath + '/from',
+          parentData: data,
+          parentDataProperty: 'from',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate169.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.to !== undefined) {
+      if (
+        !validate169(data.to, {
+          instancePath: instancePath + '/to',
+          parentData: data,
+          parentDataProperty: 'to',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate169.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate167.errors = vErrors;
+  return errors === 0;
+}
+validate167.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+function validate173(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate173.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 40) {
+      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 40 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (!pattern6.test(data)) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/pattern',
+        keyword: 'pattern',
+        params: { pattern: '^[0-9]+([.][0-9]+)? (s|min|h|d|wk|mo|y)$' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate173.errors = vErrors;
+  return errors === 0;
+}
+validate173.evaluated = { dynamicProps: false, dynamicItems: false };
+
+const schema56 = {
+  type: 'object',
+  properties: {
+    after: { $ref: 'dictionary.schema.json#/$defs/duration' },
+    tell: { $ref: 'dictionary.schema.json#/$defs/text' },
+  },
+  required: ['after', 'tell'],
+  additionalProperties: false,
+};
+
+function validate176(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate176.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.after === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'after' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.tell === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'tell' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'after' || key0 === 'tell')) {
+        const err2 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+    if (data.after !== undefined) {
+      if (
+        !validate173(data.after, {
+          instancePath: instancePath + '/after',
+          parentData: data,
+          parentDataProperty: 'after',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate173.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.tell !== undefined) {
+      if (
+        !validate160(data.tell, {
+          instancePath: instancePath + '/tell',
+          parentData: data,
+          parentDataProperty: 'tell',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate160.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err3 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err3];
+    } else {
+      vErrors.push(err3);
+    }
+    errors++;
+  }
+  validate176.errors = vErrors;
+  return errors === 0;
+}
+validate176.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema57 = {
+  type: 'object',
+  properties: {
+    sets_in_a_row: { type: 'integer', minimum: 1, maximum: 20 },
+    over: { $ref: 'dictionary.schema.json#/$defs/duration' },
+    agreed_by: { $ref: 'dictionary.schema.json#/$defs/text' },
+  },
+  required: ['sets_in_a_row', 'over', 'agreed_by'],
+  additionalProperties: false,
+};
+
+function validate180(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate180.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.sets_in_a_row === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'sets_in_a_row' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.over === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'over' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    if (data.agreed_by === undefined) {
+      const err2 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'agreed_by' },
+      };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'sets_in_a_row' || key0 === 'over' || key0 === 'agreed_by')) {
+        const err3 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+    }
+    if (data.sets_in_a_row !== undefined) {
+      let data0 = data.sets_in_a_row;
+      if (!(typeof data0 == 'number' && !(data0 % 1) && !isNaN(data0) && isFinite(data0))) {
+        const err4 = {
+          instancePath: instancePath + '/sets_in_a_row',
+          schemaPath: '#/properties/sets_in_a_row/type',
+          keyword: 'type',
+          params: { type: 'integer' },
+        };
+        if (vErrors === null) {
+          vErrors = [err4];
+        } else {
+          vErrors.push(err4);
+        }
+        errors++;
+      }
+      if (typeof data0 == 'number' && isFinite(data0)) {
+        if (data0 > 20 || isNaN(data0)) {
+          const err5 = {
+            instancePath: instancePath + '/sets_in_a_row',
+            schemaPath: '#/properties/sets_in_a_row/maximum',
+            keyword: 'maximum',
+            params: { comparison: '<=', limit: 20 },
+          };
+          if (vErrors === null) {
+            vErrors = [err5];
+          } else {
+            vErrors.push(err5);
+          }
+          errors++;
+        }
+        if (data0 < 1 || isNaN(data0)) {
+          const err6 = {
+            instancePath: instancePath + '/sets_in_a_row',
+            schemaPath: '#/properties/sets_in_a_row/minimum',
+            keyword: 'minimum',
+            params: { comparison: '>=', limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err6];
+          } else {
+            vErrors.push(err6);
+          }
+          errors++;
+        }
+      }
+    }
+    if (data.over !== undefined) {
+      if (
+        !validate173(data.over, {
+          instancePath: instancePath + '/over',
+          parentData: data,
+          parentDataProperty: 'over',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate173.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.agreed_by !== undefined) {
+      if (
+        !validate160(data.agreed_by, {
+          instancePath: instancePath + '/agreed_by',
+          parentData: data,
+          parentDataProperty: 'agreed_by',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate160.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err7 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err7];
+    } else {
+      vErrors.push(err7);
+    }
+    errors++;
+  }
+  validate180.errors = vErrors;
+  return errors === 0;
+}
+validate180.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+function validate163(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate163.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.level === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'level' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(
+        key0 === 'level' ||
+        key0 === 'title' ||
+        key0 === 'says' ||
+        key0 === 'tell' ||
+        key0 === 'respond' ||
+        key0 === 'reassess' ||
+        key0 === 'if_no_answer' ||
+        key0 === 'step_down'
+      )) {
+        const err1 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err1];
+        } else {
+          vErrors.push(err1);
+        }
+        errors++;
+      }
+    }
+    if (data.level !== undefined) {
+      if (
+        !validate158(data.level, {
+          instancePath: instancePath + '/level',
+          parentData: data,
+          parentDataProperty: 'level',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate158.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.title !== undefined) {
+      if (
+        !validate160(data.title, {
+          instancePath: instancePath + '/title',
+          parentData: data,
+          parentDataProperty: 'title',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate160.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.says !== undefined) {
+      if (
+        !validate160(data.says, {
+          instancePath: instancePath + '/says',
+          parentData: data,
+          parentDataProperty: 'says',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate160.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.tell !== undefined) {
+      let data3 = data.tell;
+      if (Array.isArray(data3)) {
+        if (data3.length > 20) {
+          const err2 = {
+            instancePath: instancePath + '/tell',
+            schemaPath: '#/properties/tell/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 20 },
+          };
+          if (vErrors === null) {
+            vErrors = [err2];
+          } else {
+            vErrors.push(err2);
+          }
+          errors++;
+        }
+        if (data3.length < 1) {
+          const err3 = {
+            instancePath: instancePath + '/tell',
+            schemaPath: '#/properties/tell/minItems',
+            keyword: 'minItems',
+            params: { limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err3];
+          } else {
+            vErrors.push(err3);
+          }
+          errors++;
+        }
+        const len0 = data3.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          if (
+            !validate167(data3[i0], {
+              instancePath: instancePath + '/tell/' + i0,
+              parentData: data3,
+              parentDataProperty: i0,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate167.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err4 = {
+          instancePath: instancePath + '/tell',
+          schemaPath: '#/properties/tell/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err4];
+        } else {
+          vErrors.push(err4);
+        }
+        errors++;
+      }
+    }
+    if (data.respond !== undefined) {
+      if (
+        !validate173(data.respond, {
+          instancePath: instancePath + '/respond',
+          parentData: data,
+          parentDataProperty: 'respond',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate173.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.reassess !== undefined) {
+      if (
+        !validate173(data.reassess, {
+          instancePath: instancePath + '/reassess',
+          parentData: data,
+          parentDataProperty: 'reassess',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate173.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.if_no_answer !== undefined) {
+      if (
+        !validate176(data.if_no_answer, {
+          instancePath: instancePath + '/if_no_answer',
+          parentData: data,
+          parentDataProperty: 'if_no_answer',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate176.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.step_down !== undefined) {
+      if (
+        !validate180(data.step_down, {
+          instancePath: instancePath + '/step_down',
+          parentData: data,
+          parentDataProperty: 'step_down',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate180.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err5 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err5];
+    } else {
+      vErrors.push(err5);
+    }
+    errors++;
+  }
+  validate163.errors = vErrors;
+  return errors === 0;
+}
+validate163.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+function validate157(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  /*# sourceURL="ladder.schema.json" */ let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate157.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.ladder === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'ladder' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.edition === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'edition' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    if (data.levels === undefined) {
+      const err2 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'levels' },
+      };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(
+        key0 === 'ladder' ||
+        key0 === 'edition' ||
+        key0 === 'title' ||
+        key0 === 'about' ||
+        key0 === 'levels'
+      )) {
+        const err3 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+    }
+    if (data.ladder !== undefined) {
+      if (
+        !validate158(data.ladder, {
+          instancePath: instancePath + '/ladder',
+          parentData: data,
+          parentDataProperty: 'ladder',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate158.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.edition !== undefined) {
+      let data1 = data.edition;
+      if (!(typeof data1 == 'number' && !(data1 % 1) && !isNaN(data1) && isFinite(data1))) {
+        const err4 = {
+          instancePath: instancePath + '/edition',
+          schemaPath: '#/properties/edition/type',
+          keyword: 'type',
+          params: { type: 'integer' },
+        };
+        if (vErrors === null) {
+          vErrors = [err4];
+        } else {
+          vErrors.push(err4);
+        }
+        errors++;
+      }
+      if (typeof data1 == 'number' && isFinite(data1)) {
+        if (data1 > 100000 || isNaN(data1)) {
+          const err5 = {
+            instancePath: instancePath + '/edition',
+            schemaPath: '#/properties/edition/maximum',
+            keyword: 'maximum',
+            params: { comparison: '<=', limit: 100000 },
+          };
+          if (vErrors === null) {
+            vErrors = [err5];
+          } else {
+            vErrors.push(err5);
+          }
+          errors++;
+        }
+        if (data1 < 1 || isNaN(data1)) {
+          const err6 = {
+            instancePath: instancePath + '/edition',
+            schemaPath: '#/properties/edition/minimum',
+            keyword: 'minimum',
+            params: { comparison: '>=', limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err6];
+          } else {
+            vErrors.push(err6);
+          }
+          errors++;
+        }
+      }
+    }
+    if (data.title !== undefined) {
+      if (
+        !validate160(data.title, {
+          instancePath: instancePath + '/title',
+          parentData: data,
+          parentDataProperty: 'title',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate160.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.about !== undefined) {
+      if (
+        !validate160(data.about, {
+          instancePath: instancePath + '/about',
+          parentData: data,
+          parentDataProperty: 'about',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate160.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.levels !== undefined) {
+      let data4 = data.levels;
+      if (Array.isArray(data4)) {
+        if (data4.length > 20) {
+          const err7 = {
+            instancePath: instancePath + '/levels',
+            schemaPath: '#/properties/levels/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 20 },
+          };
+          if (vErrors === null) {
+            vErrors = [err7];
+          } else {
+            vErrors.push(err7);
+          }
+          errors++;
+        }
+        if (data4.length < 2) {
+          const err8 = {
+            instancePath: instancePath + '/levels',
+            schemaPath: '#/properties/levels/minItems',
+            keyword: 'minItems',
+            params: { limit: 2 },
+          };
+          if (vErrors === null) {
+            vErrors = [err8];
+          } else {
+            vErrors.push(err8);
+          }
+          errors++;
+        }
+        const len0 = data4.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          if (
+            !validate163(data4[i0], {
+              instancePath: instancePath + '/levels/' + i0,
+              parentData: data4,
+              parentDataProperty: i0,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate163.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err9 = {
+          instancePath: instancePath + '/levels',
+          schemaPath: '#/properties/levels/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err9];
+        } else {
+          vErrors.push(err9);
+        }
+        errors++;
+      }
+    }
+  } else {
+    const err10 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err10];
+    } else {
+      vErrors.push(err10);
+    }
+    errors++;
+  }
+  validate157.errors = vErrors;
+  return errors === 0;
+}
+validate157.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+export const logic = validate185;
+const schema58 = {
+  $schema: 'https://json-schema.org/draft/2020-12/schema',
+  $id: 'logic.schema.json',
+  type: 'object',
+  properties: {
+    logic: { type: 'integer', const: 1 },
+    protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
+    edition: { type: 'integer', minimum: 1 },
+    digest: { type: 'string', pattern: '^sha256:[0-9a-f]{64}$' },
+    inputs: { type: 'array', items: { $ref: '#/$defs/input' } },
+    steps: { type: 'array', items: { $ref: '#/$defs/step' } },
+    answers: { $ref: '#/$defs/answers' },
+  },
+  required: ['logic', 'protocol', 'edition', 'digest', 'inputs', 'steps', 'answers'],
+  additionalProperties: false,
+  $defs: {
+    input: {
+      type: 'object',
+      properties: {
+        input: { type: 'string' },
+        of: { type: 'string', enum: ['observation', 'limit', 'look_back'] },
+        name: { $ref: 'dictionary.schema.json#/$defs/name' },
+        part: {
+          type: 'string',
+          enum: ['low', 'high', 'known', 'unobtainable', 'missing', 'may', 'sure', 'maybe', 'value', 'count'],
+        },
+        choice: { $ref: 'dictionary.schema.json#/$defs/name' },
+        unit: { type: 'string' },
+        steps_per_unit: { type: 'string', pattern: '^[0-9]+(/[0-9]+)?$' },
+      },
+      required: ['input', 'of', 'name', 'part'],
+      additionalProperties: false,
+    },
+    step: {
+      type: 'object',
+      properties: { step: { type: 'string' }, is: { $ref: '#/$defs/expression' } },
+      required: ['step', 'is'],
+      additionalProperties: false,
+    },
+    expression: {
+      type: ['integer', 'boolean', 'object'],
+      properties: {
+        var: { type: 'string' },
+        '+': { $ref: '#/$defs/parts' },
+        '-': { $ref: '#/$defs/parts' },
+        '*': { $ref: '#/$defs/parts' },
+        min: { $ref: '#/$defs/parts' },
+        max: { $ref: '#/$defs/parts' },
+        '<': { $ref: '#/$defs/parts' },
+        '<=': { $ref: '#/$defs/parts' },
+        and: { $ref: '#/$defs/parts' },
+        or: { $ref: '#/$defs/parts' },
+        '!': { $ref: '#/$defs/parts' },
+        if: { $ref: '#/$defs/parts' },
+      },
+      minProperties: 1,
+      maxProperties: 1,
+      additionalProperties: false,
+    },
+    parts: { type: 'array', items: { $ref: '#/$defs/expression' }, minItems: 1 },
+    answers: {
+      type: 'object',
+      properties: {
+        applies: { $ref: '#/$defs/truth' },
+        levels: { $ref: '#/$defs/levels' },
+        rules: { type: 'object', additionalProperties: { $ref: '#/$defs/rule' } },
+        measures: { type: 'object', additionalProperties: { $ref: '#/$defs/measure' } },
+      },
+      required: ['applies', 'levels', 'rules', 'measures'],
+      additionalProperties: false,
+    },
+    truth: {
+      type: 'object',
+      properties: { certain: { $ref: '#/$defs/expression' }, possible: { $ref: '#/$defs/expression' } },
+      required: ['certain', 'possible'],
+      additionalProperties: false,
+    },
+    levels: {
+      type: 'object',
+      properties: {
+        raised: { $ref: '#/$defs/expression' },
+        could: { $ref: '#/$defs/expression' },
+        floor: { $ref: '#/$defs/expression' },
+      },
+      required: ['raised', 'could', 'floor'],
+      additionalProperties: false,
+    },
+    rule: {
+      type: 'object',
+      properties: {
+        certain: { $ref: '#/$defs/expression' },
+        possible: { $ref: '#/$defs/expression' },
+        counts: { $ref: '#/$defs/expression' },
+        could: { $ref: '#/$defs/expression' },
+        explained: { $ref: '#/$defs/truth' },
+        not_reliable: { $ref: '#/$defs/expression' },
+      },
+      required: ['certain', 'possible', 'counts', 'could', 'explained', 'not_reliable'],
+      additionalProperties: false,
+    },
+    measure: {
+      type: 'object',
+      properties: {
+        low: { $ref: '#/$defs/expression' },
+        high: { $ref: '#/$defs/expression' },
+        scale: { type: 'string', pattern: '^[0-9]+$' },
+        bottom_low: { $ref: '#/$defs/expression' },
+        bottom_high: { $ref: '#/$defs/expression' },
+        bottom_scale: { type: 'string', pattern: '^[0-9]+$' },
+        sure: { $ref: '#/$defs/expression' },
+        maybe: { $ref: '#/$defs/expression' },
+      },
+      required: ['low', 'high', 'scale', 'bottom_low', 'bottom_high', 'bottom_scale', 'sure', 'maybe'],
+      additionalProperties: false,
+    },
+  },
+};
+
+function validate186(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate186.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 60) {
+      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 60 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (!pattern3.test(data)) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/pattern',
+        keyword: 'pattern',
+        params: { pattern: '^[a-z][a-z0-9_]*$' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate186.errors = vErrors;
+  return errors === 0;
+}
+validate186.evaluated = { dynamicProps: false, dynamicItems: false };
+
+const schema60 = {
+  type: 'object',
+  properties: {
+    input: { type: 'string' },
+    of: { type: 'string', enum: ['observation', 'limit', 'look_back'] },
+    name: { $ref: 'dictionary.schema.json#/$defs/name' },
+    part: {
+      type: 'string',
+      enum: ['low', 'high', 'known', 'unobtainable', 'missing', 'may', 'sure', 'maybe', 'value', 'count'],
+    },
+    choice: { $ref: 'dictionary.schema.json#/$defs/name' },
+    unit: { type: 'string' },
+    steps_per_unit: { type: 'string', pattern: '^[0-9]+(/[0-9]+)?$' },
+  },
+  required: ['input', 'of', 'name', 'part'],
+  additionalProperties: false,
+};
+const pattern14 = new RegExp('^[0-9]+(/[0-9]+)?$', 'u');
+
+function validate188(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate188.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.input === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'input' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.of === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'of' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    if (data.name === undefined) {
+      const err2 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'name' },
+      };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    if (data.part === undefined) {
+      const err3 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'part' },
+      };
+      if (vErrors === null) {
+        vErrors = [err3];
+      } else {
+        vErrors.push(err3);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(
+        key0 === 'input' ||
+        key0 === 'of' ||
+        key0 === 'name' ||
+        key0 === 'part' ||
+        key0 === 'choice' ||
+        key0 === 'unit' ||
+        key0 === 'steps_per_unit'
+      )) {
+        const err4 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err4];
+        } else {
+          vErrors.push(err4);
+        }
+        errors++;
+      }
+    }
+    if (data.input !== undefined) {
+      if (typeof data.input !== 'string') {
+        const err5 = {
+          instancePath: instancePath + '/input',
+          schemaPath: '#/properties/input/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err5];
+        } else {
+          vErrors.push(err5);
+        }
+        errors++;
+      }
+    }
+    if (data.of !== undefined) {
+      let data1 = data.of;
+      if (typeof data1 !== 'string') {
+        const err6 = {
+          instancePath: instancePath + '/of',
+          schemaPath: '#/properties/of/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err6];
+        } else {
+          vErrors.push(err6);
+        }
+        errors++;
+      }
+      if (!(data1 === 'observation' || data1 === 'limit' || data1 === 'look_back')) {
+        const err7 = {
+          instancePath: instancePath + '/of',
+          schemaPath: '#/properties/of/enum',
+          keyword: 'enum',
+          params: { allowedValues: schema60.properties.of.enum },
+        };
+        if (vErrors === null) {
+          vErrors = [err7];
+        } else {
+          vErrors.push(err7);
+        }
+        errors++;
+      }
+    }
+    if (data.name !== undefined) {
+      if (
+        !validate186(data.name, {
+          instancePath: instancePath + '/name',
+          parentData: data,
+          parentDataProperty: 'name',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate186.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.part !== undefined) {
+      let data3 = data.part;
+      if (typeof data3 !== 'string') {
+        const err8 = {
+          instancePath: instancePath + '/part',
+          schemaPath: '#/properties/part/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err8];
+        } else {
+          vErrors.push(err8);
+        }
+        errors++;
+      }
+      if (!(
+        data3 === 'low' ||
+        data3 === 'high' ||
+        data3 === 'known' ||
+        data3 === 'unobtainable' ||
+        data3 === 'missing' ||
+        data3 === 'may' ||
+        data3 === 'sure' ||
+        data3 === 'maybe' ||
+        data3 === 'value' ||
+        data3 === 'count'
+      )) {
+        const err9 = {
+          instancePath: instancePath + '/part',
+          schemaPath: '#/properties/part/enum',
+          keyword: 'enum',
+          params: { allowedValues: schema60.properties.part.enum },
+        };
+        if (vErrors === null) {
+          vErrors = [err9];
+        } else {
+          vErrors.push(err9);
+        }
+        errors++;
+      }
+    }
+    if (data.choice !== undefined) {
+      if (
+        !validate186(data.choice, {
+          instancePath: instancePath + '/choice',
+          parentData: data,
+          parentDataProperty: 'choice',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate186.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.unit !== undefined) {
+      if (typeof data.unit !== 'string') {
+        const err10 = {
+          instancePath: instancePath + '/unit',
+          schemaPath: '#/properties/unit/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err10];
+        } else {
+          vErrors.push(err10);
+        }
+        errors++;
+      }
+    }
+    if (data.steps_per_unit !== undefined) {
+      let data6 = data.steps_per_unit;
+      if (typeof data6 === 'string') {
+        if (!pattern14.test(data6)) {
+          const err11 = {
+            instancePath: instancePath + '/steps_per_unit',
+            schemaPath: '#/properties/steps_per_unit/pattern',
+            keyword: 'pattern',
+            params: { pattern: '^[0-9]+(/[0-9]+)?$' },
+          };
+          if (vErrors === null) {
+            vErrors = [err11];
+          } else {
+            vErrors.push(err11);
+          }
+          errors++;
+        }
+      } else {
+        const err12 = {
+          instancePath: instancePath + '/steps_per_unit',
+          schemaPath: '#/properties/steps_per_unit/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err12];
+        } else {
+          vErrors.push(err12);
+        }
+        errors++;
+      }
+    }
+  } else {
+    const err13 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err13];
+    } else {
+      vErrors.push(err13);
+    }
+    errors++;
+  }
+  validate188.errors = vErrors;
+  return errors === 0;
+}
+validate188.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema61 = {
+  type: 'object',
+  properties: { step: { type: 'string' }, is: { $ref: '#/$defs/expression' } },
+  required: ['step', 'is'],
+  additionalProperties: false,
+};
+const schema62 = {
+  type: ['integer', 'boolean', 'object'],
+  properties: {
+    var: { type: 'string' },
+    '+': { $ref: '#/$defs/parts' },
+    '-': { $ref: '#/$defs/parts' },
+    '*': { $ref: '#/$defs/parts' },
+    min: { $ref: '#/$defs/parts' },
+    max: { $ref: '#/$defs/parts' },
+    '<': { $ref: '#/$defs/parts' },
+    '<=': { $ref: '#/$defs/parts' },
+    and: { $ref: '#/$defs/parts' },
+    or: { $ref: '#/$defs/parts' },
+    '!': { $ref: '#/$defs/parts' },
+    if: { $ref: '#/$defs/parts' },
+  },
+  minProperties: 1,
+  maxProperties: 1,
+  additionalProperties: false,
+};
+const schema63 = { type: 'array', items: { $ref: '#/$defs/expression' }, minItems: 1 };
+const wrapper0 = { validate: validate193 };
+
+function validate194(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate194.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (Array.isArray(data)) {
+    if (data.length < 1) {
+      const err0 = { instancePath, schemaPath: '#/minItems', keyword: 'minItems', params: { limit: 1 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    const len0 = data.length;
+    for (let i0 = 0; i0 < len0; i0++) {
+      if (
+        !wrapper0.validate(data[i0], {
+          instancePath: instancePath + '/' + i0,
+          parentData: data,
+          parentDataProperty: i0,
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, wrapper0.validate.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err1 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'array' } };
+    if (vErrors === null) {
+      vErrors = [err1];
+    } else {
+      vErrors.push(err1);
+    }
+    errors++;
+  }
+  validate194.errors = vErrors;
+  return errors === 0;
+}
+validate194.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+
+function validate193(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate193.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (
+    !(typeof data == 'number' && !(data % 1) && !isNaN(data) && isFinite(data)) &&
+    typeof data !== 'boolean' &&
+    !(data && typeof data == 'object' && !Array.isArray(data))
+  ) {
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema62.type } };
+    if (vErrors === null) {
+      vErrors = [err0];
+    } else {
+      vErrors.push(err0);
+    }
+    errors++;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (Object.keys(data).length > 1) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/maxProperties',
+        keyword: 'maxProperties',
+        params: { limit: 1 },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    if (Object.keys(data).length < 1) {
+      const err2 = {
+        instancePath,
+        schemaPath: '#/minProperties',
+        keyword: 'minProperties',
+        params: { limit: 1 },
+      };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!func5.call(schema62.properties, key0)) {
+        const err3 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+    }
+    if (data.var !== undefined) {
+      if (typeof data.var !== 'string') {
+        const err4 = {
+          instancePath: instancePath + '/var',
+          schemaPath: '#/properties/var/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err4];
+        } else {
+          vErrors.push(err4);
+        }
+        errors++;
+      }
+    }
+    if (data['+'] !== undefined) {
+      if (
+        !validate194(data['+'], {
+          instancePath: instancePath + '/+',
+          parentData: data,
+          parentDataProperty: '+',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate194.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data['-'] !== undefined) {
+      if (
+        !validate194(data['-'], {
+          instancePath: instancePath + '/-',
+          parentData: data,
+          parentDataProperty: '-',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate194.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data['*'] !== undefined) {
+      if (
+        !validate194(data['*'], {
+          instancePath: instancePath + '/*',
+          parentData: data,
+          parentDataProperty: '*',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate194.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.min !== undefined) {
+      if (
+        !validate194(data.min, {
+          instancePath: instancePath + '/min',
+          parentData: data,
+          parentDataProperty: 'min',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate194.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.max !== undefined) {
+      if (
+        !validate194(data.max, {
+          instancePath: instancePath + '/max',
+          parentData: data,
+          parentDataProperty: 'max',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate194.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data['<'] !== undefined) {
+      if (
+        !validate194(data['<'], {
+          instancePath: instancePath + '/<',
+          parentData: data,
+          parentDataProperty: '<',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate194.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data['<='] !== undefined) {
+      if (
+        !validate194(data['<='], {
+          instancePath: instancePath + '/<=',
+          parentData: data,
+          parentDataProperty: '<=',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate194.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.and !== undefined) {
+      if (
+        !validate194(data.and, {
+          instancePath: instancePath + '/and',
+          parentData: data,
+          parentDataProperty: 'and',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate194.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.or !== undefined) {
+      if (
+        !validate194(data.or, {
+          instancePath: instancePath + '/or',
+          parentData: data,
+          parentDataProperty: 'or',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate194.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data['!'] !== undefined) {
+      if (
+        !validate194(data['!'], {
+          instancePath: instancePath + '/!',
+          parentData: data,
+          parentDataProperty: '!',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate194.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.if !== undefined) {
+      if (
+        !validate194(data.if, {
+          instancePath: instancePath + '/if',
+          parentData: data,
+          parentDataProperty: 'if',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate194.errors);
+        errors = vErrors.length;
+      }
+    }
+  }
+  validate193.errors = vErrors;
+  return errors === 0;
+}
+validate193.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+function validate192(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate192.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.step === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'step' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.is === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'is' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'step' || key0 === 'is')) {
+        const err2 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+    if (data.step !== undefined) {
+      if (typeof data.step !== 'string') {
+        const err3 = {
+          instancePath: instancePath + '/step',
+          schemaPath: '#/properties/step/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+    }
+    if (data.is !== undefined) {
+      if (
+        !validate193(data.is, {
+          instancePath: instancePath + '/is',
+          parentData: data,
+          parentDataProperty: 'is',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate193.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err4 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err4];
+    } else {
+      vErrors.push(err4);
+    }
+    errors++;
+  }
+  validate192.errors = vErrors;
+  return errors === 0;
+}
+validate192.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema64 = {
+  type: 'object',
+  properties: {
+    applies: { $ref: '#/$defs/truth' },
+    levels: { $ref: '#/$defs/levels' },
+    rules: { type: 'object', additionalProperties: { $ref: '#/$defs/rule' } },
+    measures: { type: 'object', additionalProperties: { $ref: '#/$defs/measure' } },
+  },
+  required: ['applies', 'levels', 'rules', 'measures'],
+  additionalProperties: false,
+};
+const schema65 = {
+  type: 'object',
+  properties: { certain: { $ref: '#/$defs/expression' }, possible: { $ref: '#/$defs/expression' } },
+  required: ['certain', 'possible'],
+  additionalProperties: false,
+};
+
+function validate209(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate209.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.certain === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'certain' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.possible === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'possible' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'certain' || key0 === 'possible')) {
+        const err2 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+    if (data.certain !== undefined) {
+      if (
+        !validate193(data.certain, {
+          instancePath: instancePath + '/certain',
+          parentData: data,
+          parentDataProperty: 'certain',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate193.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.possible !== undefined) {
+      if (
+        !validate193(data.possible, {
+          instancePath: instancePath + '/possible',
+          parentData: data,
+          parentDataProperty: 'possible',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate193.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err3 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err3];
+    } else {
+      vErrors.push(err3);
+    }
+    errors++;
+  }
+  validate209.errors = vErrors;
+  return errors === 0;
+}
+validate209.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema66 = {
+  type: 'object',
+  properties: {
+    raised: { $ref: '#/$defs/expression' },
+    could: { $ref: '#/$defs/expression' },
+    floor: { $ref: '#/$defs/expression' },
+  },
+  required: ['raised', 'could', 'floor'],
+  additionalProperties: false,
+};
+
+function validate213(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate213.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.raised === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'raised' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.could === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'could' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    if (data.floor === undefined) {
+      const err2 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'floor' },
+      };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'raised' || key0 === 'could' || key0 === 'floor')) {
+        const err3 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+    }
+    if (data.raised !== undefined) {
+      if (
+        !validate193(data.raised, {
+          instancePath: instancePath + '/raised',
+          parentData: data,
+          parentDataProperty: 'raised',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate193.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.could !== undefined) {
+      if (
+        !validate193(data.could, {
+          instancePath: instancePath + '/could',
+          parentData: data,
+          parentDataProperty: 'could',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate193.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.floor !== undefined) {
+      if (
+        !validate193(data.floor, {
+          instancePath: instancePath + '/floor',
+          parentData: data,
+          parentDataProperty: 'floor',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate193.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err4 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err4];
+    } else {
+      vErrors.push(err4);
+    }
+    errors++;
+  }
+  validate213.errors = vErrors;
+  return errors === 0;
+}
+validate213.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema67 = {
+  type: 'object',
+  properties: {
+    certain: { $ref: '#/$defs/expression' },
+    possible: { $ref: '#/$defs/expression' },
+    counts: { $ref: '#/$defs/expression' },
+    could: { $ref: '#/$defs/expression' },
+    explained: { $ref: '#/$defs/truth' },
+    not_reliable: { $ref: '#/$defs/expression' },
+  },
+  required: ['certain', 'possible', 'counts', 'could', 'explained', 'not_reliable'],
+  additionalProperties: false,
+};
+
+function validate218(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate218.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.certain === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'certain' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.possible === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'possible' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    if (data.counts === undefined) {
+      const err2 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'counts' },
+      };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    if (data.could === undefined) {
+      const err3 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'could' },
+      };
+      if (vErrors === null) {
+        vErrors = [err3];
+      } else {
+        vErrors.push(err3);
+      }
+      errors++;
+    }
+    if (data.explained === undefined) {
+      const err4 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'explained' },
+      };
+      if (vErrors === null) {
+        vErrors = [err4];
+      } else {
+        vErrors.push(err4);
+      }
+      errors++;
+    }
+    if (data.not_reliable === undefined) {
+      const err5 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'not_reliable' },
+      };
+      if (vErrors === null) {
+        vErrors = [err5];
+      } else {
+        vErrors.push(err5);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(
+        key0 === 'certain' ||
+        key0 === 'possible' ||
+        key0 === 'counts' ||
+        key0 === 'could' ||
+        key0 === 'explained' ||
+        key0 === 'not_reliable'
+      )) {
+        const err6 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err6];
+        } else {
+          vErrors.push(err6);
+        }
+        errors++;
+      }
+    }
+    if (data.certain !== undefined) {
+      if (
+        !validate193(data.certain, {
+          instancePath: instancePath + '/certain',
+          parentData: data,
+          parentDataProperty: 'certain',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate193.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.possible !== undefined) {
+      if (
+        !validate193(data.possible, {
+          instancePath: instancePath + '/possible',
+          parentData: data,
+          parentDataProperty: 'possible',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate193.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.counts !== undefined) {
+      if (
+        !validate193(data.counts, {
+          instancePath: instancePath + '/counts',
+          parentData: data,
+          parentDataProperty: 'counts',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate193.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.could !== undefined) {
+      if (
+        !validate193(data.could, {
+          instancePath: instancePath + '/could',
+          parentData: data,
+          parentDataProperty: 'could',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate193.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.explained !== undefined) {
+      if (
+        !validate209(data.explained, {
+          instancePath: instancePath + '/explained',
+          parentData: data,
+          parentDataProperty: 'explained',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate209.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.not_reliable !== undefined) {
+      if (
+        !validate193(data.not_reliable, {
+          instancePath: instancePath + '/not_reliable',
+          parentData: data,
+          parentDataProperty: 'not_reliable',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate193.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err7 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err7];
+    } else {
+      vErrors.push(err7);
+    }
+    errors++;
+  }
+  validate218.errors = vErrors;
+  return errors === 0;
+}
+validate218.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema68 = {
+  type: 'object',
+  properties: {
+    low: { $ref: '#/$defs/expression' },
+    high: { $ref: '#/$defs/expression' },
+    scale: { type: 'string', pattern: '^[0-9]+$' },
+    bottom_low: { $ref: '#/$defs/expression' },
+    bottom_high: { $ref: '#/$defs/expression' },
+    bottom_scale: { type: 'string', pattern: '^[0-9]+$' },
+    sure: { $ref: '#/$defs/expression' },
+    maybe: { $ref: '#/$defs/expression' },
+  },
+  required: ['low', 'high', 'scale', 'bottom_low', 'bottom_high', 'bottom_scale', 'sure', 'maybe'],
+  additionalProperties: false,
+};
+const pattern15 = new RegExp('^[0-9]+$', 'u');
+
+function validate226(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate226.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.low === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'low' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.high === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'high' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    if (data.scale === undefined) {
+      const err2 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'scale' },
+      };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    if (data.bottom_low === undefined) {
+      const err3 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'bottom_low' },
+      };
+      if (vErrors === null) {
+        vErrors = [err3];
+      } else {
+        vErrors.push(err3);
+      }
+      errors++;
+    }
+    if (data.bottom_high === undefined) {
+      const err4 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'bottom_high' },
+      };
+      if (vErrors === null) {
+        vErrors = [err4];
+      } else {
+        vErrors.push(err4);
+      }
+      errors++;
+    }
+    if (data.bottom_scale === undefined) {
+      const err5 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'bottom_scale' },
+      };
+      if (vErrors === null) {
+        vErrors = [err5];
+      } else {
+        vErrors.push(err5);
+      }
+      errors++;
+    }
+    if (data.sure === undefined) {
+      const err6 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'sure' },
+      };
+      if (vErrors === null) {
+        vErrors = [err6];
+      } else {
+        vErrors.push(err6);
+      }
+      errors++;
+    }
+    if (data.maybe === undefined) {
+      const err7 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'maybe' },
+      };
+      if (vErrors === null) {
+        vErrors = [err7];
+      } else {
+        vErrors.push(err7);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(
+        key0 === 'low' ||
+        key0 === 'high' ||
+        key0 === 'scale' ||
+        key0 === 'bottom_low' ||
+        key0 === 'bottom_high' ||
+        key0 === 'bottom_scale' ||
+        key0 === 'sure' ||
+        key0 === 'maybe'
+      )) {
+        const err8 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err8];
+        } else {
+          vErrors.push(err8);
+        }
+        errors++;
+      }
+    }
+    if (data.low !== undefined) {
+      if (
+        !validate193(data.low, {
+          instancePath: instancePath + '/low',
+          parentData: data,
+          parentDataProperty: 'low',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate193.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.high !== undefined) {
+      if (
+        !validate193(data.high, {
+          instancePath: instancePath + '/high',
+          parentData: data,
+          parentDataProperty: 'high',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate193.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.scale !== undefined) {
+      let data2 = data.scale;
+      if (typeof data2 === 'string') {
+        if (!pattern15.test(data2)) {
+          const err9 = {
+            instancePath: instancePath + '/scale',
+            schemaPath: '#/properties/scale/pattern',
+            keyword: 'pattern',
+            params: { pattern: '^[0-9]+$' },
+          };
+          if (vErrors === null) {
+            vErrors = [err9];
+          } else {
+            vErrors.push(err9);
+          }
+          errors++;
+        }
+      } else {
+        const err10 = {
+          instancePath: instancePath + '/scale',
+          schemaPath: '#/properties/scale/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err10];
+        } else {
+          vErrors.push(err10);
+        }
+        errors++;
+      }
+    }
+    if (data.bottom_low !== undefined) {
+      if (
+        !validate193(data.bottom_low, {
+          instancePath: instancePath + '/bottom_low',
+          parentData: data,
+          parentDataProperty: 'bottom_low',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate193.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.bottom_high !== undefined) {
+      if (
+        !validate193(data.bottom_high, {
+          instancePath: instancePath + '/bottom_high',
+          parentData: data,
+          parentDataProperty: 'bottom_high',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate193.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.bottom_scale !== undefined) {
+      let data5 = data.bottom_scale;
+      if (typeof data5 === 'string') {
+        if (!pattern15.test(data5)) {
+          const err11 = {
+            instancePath: instancePath + '/bottom_scale',
+            schemaPath: '#/properties/bottom_scale/pattern',
+            keyword: 'pattern',
+            params: { pattern: '^[0-9]+$' },
+          };
+          if (vErrors === null) {
+            vErrors = [err11];
+          } else {
+            vErrors.push(err11);
+          }
+          errors++;
+        }
+      } else {
+        const err12 = {
+          instancePath: instancePath + '/bottom_scale',
+          schemaPath: '#/properties/bottom_scale/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err12];
+        } else {
+          vErrors.push(err12);
+        }
+        errors++;
+      }
+    }
+    if (data.sure !== undefined) {
+      if (
+        !validate193(data.sure, {
+          instancePath: instancePath + '/sure',
+          parentData: data,
+          parentDataProperty: 'sure',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate193.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.maybe !== undefined) {
+      if (
+        !validate193(data.maybe, {
+          instancePath: instancePath + '/maybe',
+          parentData: data,
+          parentDataProperty: 'maybe',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate193.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err13 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err13];
+    } else {
+      vErrors.push(err13);
+    }
+    errors++;
+  }
+  validate226.errors = vErrors;
+  return errors === 0;
+}
+validate226.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+function validate208(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate208.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.applies === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'applies' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.levels === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'levels' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    if (data.rules === undefined) {
+      const err2 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'rules' },
+      };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    if (data.measures === undefined) {
+      const err3 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'measures' },
+      };
+      if (vErrors === null) {
+        vErrors = [err3];
+      } else {
+        vErrors.push(err3);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'applies' || key0 === 'levels' || key0 === 'rules' || key0 === 'measures')) {
+        const err4 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err4];
+        } else {
+          vErrors.push(err4);
+        }
+        errors++;
+      }
+    }
+    if (data.applies !== undefined) {
+      if (
+        !validate209(data.applies, {
+          instancePath: instancePath + '/applies',
+          parentData: data,
+          parentDataProperty: 'applies',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate209.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.levels !== undefined) {
+      if (
+        !validate213(data.levels, {
+          instancePath: instancePath + '/levels',
+          parentData: data,
+          parentDataProperty: 'levels',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate213.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.rules !== undefined) {
+      let data2 = data.rules;
+      if (data2 && typeof data2 == 'object' && !Array.isArray(data2)) {
+        for (const key1 in data2) {
+          if (
+            !validate218(data2[key1], {
+              instancePath: instancePath + '/rules/' + key1.replace(/~/g, '~0').replace(/\//g, '~1'),
+              parentData: data2,
+              parentDataProperty: key1,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate218.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err5 = {
+          instancePath: instancePath + '/rules',
+          schemaPath: '#/properties/rules/type',
+          keyword: 'type',
+          params: { type: 'object' },
+        };
+        if (vErrors === null) {
+          vErrors = [err5];
+        } else {
+          vErrors.push(err5);
+        }
+        errors++;
+      }
+    }
+    if (data.measures !== undefined) {
+      let data4 = data.measures;
+      if (data4 && typeof data4 == 'object' && !Array.isArray(data4)) {
+        for (const key2 in data4) {
+          if (
+            !validate226(data4[key2], {
+              instancePath: instancePath + '/measures/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
+              parentData: data4,
+              parentDataProperty: key2,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate226.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err6 = {
+          instancePath: instancePath + '/measures',
+          schemaPath: '#/properties/measures/type',
+          keyword: 'type',
+          params: { type: 'object' },
+        };
+        if (vErrors === null) {
+          vErrors = [err6];
+        } else {
+          vErrors.push(err6);
+        }
+        errors++;
+      }
+    }
+  } else {
+    const err7 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err7];
+    } else {
+      vErrors.push(err7);
+    }
+    errors++;
+  }
+  validate208.errors = vErrors;
+  return errors === 0;
+}
+validate208.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const pattern13 = new RegExp('^sha256:[0-9a-f]{64}$', 'u');
+
+function validate185(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  /*# sourceURL="logic.schema.json" */ let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate185.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.logic === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'logic' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.protocol === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'protocol' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    if (data.edition === undefined) {
+      const err2 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'edition' },
+      };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    if (data.digest === undefined) {
+      const err3 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'digest' },
+      };
+      if (vErrors === null) {
+        vErrors = [err3];
+      } else {
+        vErrors.push(err3);
+      }
+      errors++;
+    }
+    if (data.inputs === undefined) {
+      const err4 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'inputs' },
+      };
+      if (vErrors === null) {
+        vErrors = [err4];
+      } else {
+        vErrors.push(err4);
+      }
+      errors++;
+    }
+    if (data.steps === undefined) {
+      const err5 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'steps' },
+      };
+      if (vErrors === null) {
+        vErrors = [err5];
+      } else {
+        vErrors.push(err5);
+      }
+      errors++;
+    }
+    if (data.answers === undefined) {
+      const err6 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'answers' },
+      };
+      if (vErrors === null) {
+        vErrors = [err6];
+      } else {
+        vErrors.push(err6);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(
+        key0 === 'logic' ||
+        key0 === 'protocol' ||
+        key0 === 'edition' ||
+        key0 === 'digest' ||
+        key0 === 'inputs' ||
+        key0 === 'steps' ||
+        key0 === 'answers'
+      )) {
+        const err7 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err7];
+        } else {
+          vErrors.push(err7);
+        }
+        errors++;
+      }
+    }
+    if (data.logic !== undefined) {
+      let data0 = data.logic;
+      if (!(typeof data0 == 'number' && !(data0 % 1) && !isNaN(data0) && isFinite(data0))) {
+        const err8 = {
+          instancePath: instancePath + '/logic',
+          schemaPath: '#/properties/logic/type',
+          keyword: 'type',
+          params: { type: 'integer' },
+        };
+        if (vErrors === null) {
+          vErrors = [err8];
+        } else {
+          vErrors.push(err8);
+        }
+        errors++;
+      }
+      if (1 !== data0) {
+        const err9 = {
+          instancePath: instancePath + '/logic',
+          schemaPath: '#/properties/logic/const',
+          keyword: 'const',
+          params: { allowedValue: 1 },
+        };
+        if (vErrors === null) {
+          vErrors = [err9];
+        } else {
+          vErrors.push(err9);
+        }
+        errors++;
+      }
+    }
+    if (data.protocol !== undefined) {
+      if (
+        !validate186(data.protocol, {
+          instancePath: instancePath + '/protocol',
+          parentData: data,
+          parentDataProperty: 'protocol',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate186.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.edition !== undefined) {
+      let data2 = data.edition;
+      if (!(typeof data2 == 'number' && !(data2 % 1) && !isNaN(data2) && isFinite(data2))) {
+        const err10 = {
+          instancePath: instancePath + '/edition',
+          schemaPath: '#/properties/edition/type',
+          keyword: 'type',
+          params: { type: 'integer' },
+        };
+        if (vErrors === null) {
+          vErrors = [err10];
+        } else {
+          vErrors.push(err10);
+        }
+        errors++;
+      }
+      if (typeof data2 == 'number' && isFinite(data2)) {
+        if (data2 < 1 || isNaN(data2)) {
+          const err11 = {
+            instancePath: instancePath + '/edition',
+            schemaPath: '#/properties/edition/minimum',
+            keyword: 'minimum',
+            params: { comparison: '>=', limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err11];
+          } else {
+            vErrors.push(err11);
+          }
+          errors++;
+        }
+      }
+    }
+    if (data.digest !== undefined) {
+      let data3 = data.digest;
+      if (typeof data3 === 'string') {
+        if (!pattern13.test(data3)) {
+          const err12 = {
+            instancePath: instancePath + '/digest',
+            schemaPath: '#/properties/digest/pattern',
+            keyword: 'pattern',
+            params: { pattern: '^sha256:[0-9a-f]{64}$' },
+          };
+          if (vErrors === null) {
+            vErrors = [err12];
+          } else {
+            vErrors.push(err12);
+          }
+          errors++;
+        }
+      } else {
+        const err13 = {
+          instancePath: instancePath + '/digest',
+          schemaPath: '#/properties/digest/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err13];
+        } else {
+          vErrors.push(err13);
+        }
+        errors++;
+      }
+    }
+    if (data.inputs !== undefined) {
+      let data4 = data.inputs;
+      if (Array.isArray(data4)) {
+        const len0 = data4.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          if (
+            !validate188(data4[i0], {
+              instancePath: instancePath + '/inputs/' + i0,
+              parentData: data4,
+              parentDataProperty: i0,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate188.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err14 = {
+          instancePath: instancePath + '/inputs',
+          schemaPath: '#/properties/inputs/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err14];
+        } else {
+          vErrors.push(err14);
+        }
+        errors++;
+      }
+    }
+    if (data.steps !== undefined) {
+      let data6 = data.steps;
+      if (Array.isArray(data6)) {
+        const len1 = data6.length;
+        for (let i1 = 0; i1 < len1; i1++) {
+          if (
+            !validate192(data6[i1], {
+              instancePath: instancePath + '/steps/' + i1,
+              parentData: data6,
+              parentDataProperty: i1,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate192.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err15 = {
+          instancePath: instancePath + '/steps',
+          schemaPath: '#/properties/steps/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err15];
+        } else {
+          vErrors.push(err15);
+        }
+        errors++;
+      }
+    }
+    if (data.answers !== undefined) {
+      if (
+        !validate208(data.answers, {
+          instancePath: instancePath + '/answers',
+          parentData: data,
+          parentDataProperty: 'answers',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate208.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err16 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err16];
+    } else {
+      vErrors.push(err16);
+    }
+    errors++;
+  }
+  validate185.errors = vErrors;
+  return errors === 0;
+}
+validate185.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+export const outcome = validate235;
+const schema69 = {
+  $schema: 'https://json-schema.org/draft/2020-12/schema',
+  $id: 'outcome.schema.json',
+  type: 'object',
+  properties: {
+    protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
+    edition: { type: 'integer', minimum: 1, maximum: 100000 },
+    title: { $ref: 'dictionary.schema.json#/$defs/text' },
+    digest: { type: 'string', pattern: '^sha256:[0-9a-f]{64}$' },
+    at: { type: ['string', 'null'] },
+    applies: { type: 'string', enum: ['yes', 'no', 'unsure'] },
+    applies_because: { $ref: '#/$defs/sentences' },
+    otherwise: { $ref: 'dictionary.schema.json#/$defs/text' },
+    level: { $ref: '#/$defs/level' },
+    rules: { type: 'array', items: { $ref: '#/$defs/rule' } },
+    measures: {
+      type: 'object',
+      propertyNames: { $ref: 'dictionary.schema.json#/$defs/name' },
+      additionalProperties: { $ref: '#/$defs/measure' },
+    },
+    advice: { type: 'array', items: { $ref: '#/$defs/advice' } },
+    ask_first: { $ref: '#/$defs/names' },
+    take_first: { $ref: '#/$defs/names' },
+    missing: { $ref: '#/$defs/names' },
+    unobtainable: { type: 'array', items: { $ref: '#/$defs/without_value' } },
+    declined: { type: 'array', items: { $ref: '#/$defs/without_value' } },
+    would_tell_more: { $ref: '#/$defs/names' },
+    stands_in: { type: 'array', items: { $ref: '#/$defs/earlier' } },
+    assumed: { type: 'array', items: { $ref: '#/$defs/assumed' } },
+    limits: { type: 'array', items: { $ref: '#/$defs/limit' } },
+    taken: { type: 'array', items: { $ref: '#/$defs/taken' } },
+    refused: { type: 'array', items: { $ref: '#/$defs/remark' } },
+    questioned: { type: 'array', items: { $ref: '#/$defs/remark' } },
+    unused: { $ref: '#/$defs/names' },
+    caution: { $ref: 'dictionary.schema.json#/$defs/text' },
+  },
+  required: [
+    'protocol',
+    'edition',
+    'title',
+    'digest',
+    'at',
+    'applies',
+    'level',
+    'rules',
+    'measures',
+    'advice',
+    'ask_first',
+    'take_first',
+    'missing',
+    'unobtainable',
+    'declined',
+    'would_tell_more',
+    'stands_in',
+    'assumed',
+    'limits',
+    'taken',
+    'refused',
+    'questioned',
+    'unused',
+    'caution',
+  ],
+  additionalProperties: false,
+  $defs: {
+    name: { $ref: 'dictionary.schema.json#/$defs/name' },
+    names: { type: 'array', items: { $ref: '#/$defs/name' } },
+    sentence: { type: 'string', minLength: 1 },
+    sentences: { type: 'array', items: { $ref: '#/$defs/sentence' } },
+    unit: { type: 'string', maxLength: 40 },
+    level: {
+      type: ['object', 'null'],
+      properties: {
+        at_least: { type: ['string', 'null'], maxLength: 60 },
+        could_be: { $ref: '#/$defs/name' },
+        settled: { type: 'boolean' },
+      },
+      required: ['at_least', 'could_be', 'settled'],
+      additionalProperties: false,
+    },
+    rule: {
+      type: 'object',
+      properties: {
+        rule: { $ref: '#/$defs/name' },
+        title: { $ref: 'dictionary.schema.json#/$defs/text' },
+        state: { type: 'string', enum: ['met', 'not_met', 'undecided'] },
+        level: { $ref: '#/$defs/name' },
+        lowered_from: { $ref: '#/$defs/name' },
+        counts: { type: 'boolean', const: true },
+        decided_by: { $ref: '#/$defs/sentences' },
+        waits_for: { $ref: '#/$defs/names' },
+        decided_if: { type: 'array', items: { $ref: '#/$defs/decided_if' } },
+        no_value: { $ref: '#/$defs/sentences' },
+        explained_by: { $ref: '#/$defs/sentence' },
+        could_be_explained_by: { $ref: '#/$defs/sentence' },
+        taken_back_by: { $ref: '#/$defs/sentence' },
+        could_be_taken_back_by: { $ref: '#/$defs/sentence' },
+        not_reliable: { $ref: '#/$defs/sentences' },
+      },
+      required: ['rule', 'title', 'state'],
+      additionalProperties: false,
+    },
+    decided_if: {
+      type: 'object',
+      properties: {
+        observation: { $ref: '#/$defs/name' },
+        from: { type: 'number' },
+        to: { type: 'number' },
+        is_lowest: { type: 'boolean', const: true },
+        is_highest: { type: 'boolean', const: true },
+        unit: { $ref: '#/$defs/unit' },
+        choices: { $ref: '#/$defs/names' },
+        state: { type: 'string', enum: ['met', 'not_met'] },
+      },
+      required: ['observation', 'state'],
+      additionalProperties: false,
+    },
+    measure: {
+      type: 'object',
+      properties: {
+        value: { type: 'number' },
+        exact: { $ref: '#/$defs/exact_fraction' },
+        low: { type: 'number' },
+        low_exact: { $ref: '#/$defs/exact_fraction' },
+        high: { type: 'number' },
+        high_exact: { $ref: '#/$defs/exact_fraction' },
+        unit: { $ref: '#/$defs/unit' },
+        never: { type: 'boolean', const: true },
+        missing: { type: 'boolean', const: true },
+        waits_for: { $ref: '#/$defs/names' },
+        may_be_missing: { type: 'boolean', const: true },
+      },
+      additionalProperties: false,
+    },
+    exact_fraction: { type: 'string', pattern: '^-?[0-9]+/[0-9]+$' },
+    advice: {
+      type: 'object',
+      properties: {
+        rule: { $ref: '#/$defs/name' },
+        title: { $ref: 'dictionary.schema.json#/$defs/text' },
+        level: { $ref: '#/$defs/name' },
+        says: { $ref: 'dictionary.schema.json#/$defs/text' },
+        because: { $ref: 'dictionary.schema.json#/$defs/text' },
+        explained_by: { $ref: '#/$defs/sentence' },
+        ask: { $ref: '#/$defs/sentences' },
+        do: { $ref: '#/$defs/sentences' },
+      },
+      required: ['rule', 'title', 'ask', 'do'],
+      additionalProperties: false,
+    },
+    without_value: {
+      type: 'object',
+      properties: { observation: { $ref: '#/$defs/name' }, because: { type: 'string' } },
+      required: ['observation'],
+      additionalProperties: false,
+    },
+    earlier: {
+      type: 'object',
+      properties: {
+        observation: { $ref: '#/$defs/name' },
+        at: { type: 'string' },
+        value: { type: ['number', 'string', 'array'], items: { $ref: '#/$defs/name' } },
+        low: { type: 'number' },
+        high: { type: 'number' },
+        unit: { $ref: '#/$defs/unit' },
+      },
+      required: ['observation', 'at'],
+      additionalProperties: false,
+    },
+    assumed: {
+      type: 'object',
+      properties: {
+        observation: { $ref: '#/$defs/name' },
+        value: { type: ['number', 'string'] },
+        unit: { $ref: '#/$defs/unit' },
+      },
+      required: ['observation', 'value'],
+      additionalProperties: false,
+    },
+    limit: {
+      type: 'object',
+      properties: {
+        limit: { $ref: '#/$defs/name' },
+        value: { type: 'number' },
+        unit: { $ref: '#/$defs/unit' },
+        by: { type: 'string' },
+        reason: { type: 'string' },
+        until: { type: 'string' },
+      },
+      required: ['limit', 'value', 'by'],
+      additionalProperties: false,
+    },
+    taken: {
+      type: 'object',
+      properties: {
+        observation: { $ref: '#/$defs/name' },
+        given: { type: 'string' },
+        as: { type: 'string' },
+      },
+      required: ['observation', 'given', 'as'],
+      additionalProperties: false,
+    },
+    remark: {
+      type: 'object',
+      properties: {
+        observation: { $ref: '#/$defs/name' },
+        given: { type: 'string' },
+        because: { $ref: '#/$defs/sentence' },
+      },
+      required: ['observation', 'given', 'because'],
+      additionalProperties: false,
+    },
+  },
+};
+
+function validate236(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate236.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 60) {
+      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 60 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (!pattern3.test(data)) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/pattern',
+        keyword: 'pattern',
+        params: { pattern: '^[a-z][a-z0-9_]*$' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate236.errors = vErrors;
+  return errors === 0;
+}
+validate236.evaluated = { dynamicProps: false, dynamicItems: false };
+
+function validate238(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate238.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 2000) {
+      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 2000 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (func1(data) < 1) {
+      const err1 = { instancePath, schemaPath: '#/minLength', keyword: 'minLength', params: { limit: 1 } };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate238.errors = vErrors;
+  return errors === 0;
+}
+validate238.evaluated = { dynamicProps: false, dynamicItems: false };
+
+const schema72 = { type: 'array', items: { $ref: '#/$defs/sentence' } };
+const schema73 = { type: 'string', minLength: 1 };
+
+function validate241(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate241.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) < 1) {
+      const err0 = { instancePath, schemaPath: '#/minLength', keyword: 'minLength', params: { limit: 1 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+  } else {
+    const err1 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err1];
+    } else {
+      vErrors.push(err1);
+    }
+    errors++;
+  }
+  validate241.errors = vErrors;
+  return errors === 0;
+}
+validate241.evaluated = { dynamicProps: false, dynamicItems: false };
+
+function validate240(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate240.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (Array.isArray(data)) {
+    const len0 = data.length;
+    for (let i0 = 0; i0 < len0; i0++) {
+      if (
+        !validate241(data[i0], {
+          instancePath: instancePath + '/' + i0,
+          parentData: data,
+          parentDataProperty: i0,
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate241.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'array' } };
+    if (vErrors === null) {
+      vErrors = [err0];
+    } else {
+      vErrors.push(err0);
+    }
+    errors++;
+  }
+  validate240.errors = vErrors;
+  return errors === 0;
+}
+validate240.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+
+const schema74 = {
+  type: ['object', 'null'],
+  properties: {
+    at_least: { type: ['string', 'null'], maxLength: 60 },
+    could_be: { $ref: '#/$defs/name' },
+    settled: { type: 'boolean' },
+  },
+  required: ['at_least', 'could_be', 'settled'],
+  additionalProperties: false,
+};
+
+function validate246(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate246.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 60) {
+      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 60 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (!pattern3.test(data)) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/pattern',
+        keyword: 'pattern',
+        params: { pattern: '^[a-z][a-z0-9_]*$' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate246.errors = vErrors;
+  return errors === 0;
+}
+validate246.evaluated = { dynamicProps: false, dynamicItems: false };
+
+function validate245(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate245.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (!(data && typeof data == 'object' && !Array.isArray(data)) && data !== null) {
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema74.type } };
+    if (vErrors === null) {
+      vErrors = [err0];
+    } else {
+      vErrors.push(err0);
+    }
+    errors++;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.at_least === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'at_least' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    if (data.could_be === undefined) {
+      const err2 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'could_be' },
+      };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    if (data.settled === undefined) {
+      const err3 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'settled' },
+      };
+      if (vErrors === null) {
+        vErrors = [err3];
+      } else {
+        vErrors.push(err3);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'at_least' || key0 === 'could_be' || key0 === 'settled')) {
+        const err4 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err4];
+        } else {
+          vErrors.push(err4);
+        }
+        errors++;
+      }
+    }
+    if (data.at_least !== undefined) {
+      let data0 = data.at_least;
+      if (typeof data0 !== 'string' && data0 !== null) {
+        const err5 = {
+          instancePath: instancePath + '/at_least',
+          schemaPath: '#/properties/at_least/type',
+          keyword: 'type',
+          params: { type: schema74.properties.at_least.type },
+        };
+        if (vErrors === null) {
+          vErrors = [err5];
+        } else {
+          vErrors.push(err5);
+        }
+        errors++;
+      }
+      if (typeof data0 === 'string') {
+        if (func1(data0) > 60) {
+          const err6 = {
+            instancePath: instancePath + '/at_least',
+            schemaPath: '#/properties/at_least/maxLength',
+            keyword: 'maxLength',
+            params: { limit: 60 },
+          };
+          if (vErrors === null) {
+            vErrors = [err6];
+          } else {
+            vErrors.push(err6);
+          }
+          errors++;
+        }
+      }
+    }
+    if (data.could_be !== undefined) {
+      if (
+        !validate246(data.could_be, {
+          instancePath: instancePath + '/could_be',
+          parentData: data,
+          parentDataProperty: 'could_be',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate246.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.settled !== undefined) {
+      if (typeof data.settled !== 'boolean') {
+        const err7 = {
+          instancePath: instancePath + '/settled',
+          schemaPath: '#/properties/settled/type',
+          keyword: 'type',
+          params: { type: 'boolean' },
+        };
+        if (vErrors === null) {
+          vErrors = [err7];
+        } else {
+          vErrors.push(err7);
+        }
+        errors++;
+      }
+    }
+  }
+  validate245.errors = vErrors;
+  return errors === 0;
+}
+validate245.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema76 = {
+  type: 'object',
+  properties: {
+    rule: { $ref: '#/$defs/name' },
+    title: { $ref: 'dictionary.schema.json#/$defs/text' },
+    state: { type: 'string', enum: ['met', 'not_met', 'undecided'] },
+    level: { $ref: '#/$defs/name' },
+    lowered_from: { $ref: '#/$defs/name' },
+    counts: { type: 'boolean', const: true },
+    decided_by: { $ref: '#/$defs/sentences' },
+    waits_for: { $ref: '#/$defs/names' },
+    decided_if: { type: 'array', items: { $ref: '#/$defs/decided_if' } },
+    no_value: { $ref: '#/$defs/sentences' },
+    explained_by: { $ref: '#/$defs/sentence' },
+    could_be_explained_by: { $ref: '#/$defs/sentence' },
+    taken_back_by: { $ref: '#/$defs/sentence' },
+    could_be_taken_back_by: { $ref: '#/$defs/sentence' },
+    not_reliable: { $ref: '#/$defs/sentences' },
+  },
+  required: ['rule', 'title', 'state'],
+  additionalProperties: false,
+};
+const schema77 = { type: 'array', items: { $ref: '#/$defs/name' } };
+
+function validate255(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate255.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (Array.isArray(data)) {
+    const len0 = data.length;
+    for (let i0 = 0; i0 < len0; i0++) {
+      if (
+        !validate246(data[i0], {
+          instancePath: instancePath + '/' + i0,
+          parentData: data,
+          parentDataProperty: i0,
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate246.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'array' } };
+    if (vErrors === null) {
+      vErrors = [err0];
+    } else {
+      vErrors.push(err0);
+    }
+    errors++;
+  }
+  validate255.errors = vErrors;
+  return errors === 0;
+}
+validate255.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+
+const schema78 = {
+  type: 'object',
+  properties: {
+    observation: { $ref: '#/$defs/name' },
+    from: { type: 'number' },
+    to: { type: 'number' },
+    is_lowest: { type: 'boolean', const: true },
+    is_highest: { type: 'boolean', const: true },
+    unit: { $ref: '#/$defs/unit' },
+    choices: { $ref: '#/$defs/names' },
+    state: { type: 'string', enum: ['met', 'not_met'] },
+  },
+  required: ['observation', 'state'],
+  additionalProperties: false,
+};
+const schema79 = { type: 'string', maxLength: 40 };
+
+function validate260(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate260.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 40) {
+      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 40 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+  } else {
+    const err1 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err1];
+    } else {
+      vErrors.push(err1);
+    }
+    errors++;
+  }
+  validate260.errors = vErrors;
+  return errors === 0;
+}
+validate260.evaluated = { dynamicProps: false, dynamicItems: false };
+
+function validate258(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate258.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.observation === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'observation' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.state === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'state' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(
+        key0 === 'observation' ||
+        key0 === 'from' ||
+        key0 === 'to' ||
+        key0 === 'is_lowest' ||
+        key0 === 'is_highest' ||
+        key0 === 'unit' ||
+        key0 === 'choices' ||
+        key0 === 'state'
+      )) {
+        const err2 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+    if (data.observation !== undefined) {
+      if (
+        !validate246(data.observation, {
+          instancePath: instancePath + '/observation',
+          parentData: data,
+          parentDataProperty: 'observation',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate246.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.from !== undefined) {
+      let data1 = data.from;
+      if (!(typeof data1 == 'number' && isFinite(data1))) {
+        const err3 = {
+          instancePath: instancePath + '/from',
+          schemaPath: '#/properties/from/type',
+          keyword: 'type',
+          params: { type: 'number' },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+    }
+    if (data.to !== undefined) {
+      let data2 = data.to;
+      if (!(typeof data2 == 'number' && isFinite(data2))) {
+        const err4 = {
+          instancePath: instancePath + '/to',
+          schemaPath: '#/properties/to/type',
+          keyword: 'type',
+          params: { type: 'number' },
+        };
+        if (vErrors === null) {
+          vErrors = [err4];
+        } else {
+          vErrors.push(err4);
+        }
+        errors++;
+      }
+    }
+    if (data.is_lowest !== undefined) {
+      let data3 = data.is_lowest;
+      if (typeof data3 !== 'boolean') {
+        const err5 = {
+          instancePath: instancePath + '/is_lowest',
+          schemaPath: '#/properties/is_lowest/type',
+          keyword: 'type',
+          params: { type: 'boolean' },
+        };
+        if (vErrors === null) {
+          vErrors = [err5];
+        } else {
+          vErrors.push(err5);
+        }
+        errors++;
+      }
+      if (true !== data3) {
+        const err6 = {
+          instancePath: instancePath + '/is_lowest',
+          schemaPath: '#/properties/is_lowest/const',
+          keyword: 'const',
+          params: { allowedValue: true },
+        };
+        if (vErrors === null) {
+          vErrors = [err6];
+        } else {
+          vErrors.push(err6);
+        }
+        errors++;
+      }
+    }
+    if (data.is_highest !== undefined) {
+      let data4 = data.is_highest;
+      if (typeof data4 !== 'boolean') {
+        const err7 = {
+          instancePath: instancePath + '/is_highest',
+          schemaPath: '#/properties/is_highest/type',
+          keyword: 'type',
+          params: { type: 'boolean' },
+        };
+        if (vErrors === null) {
+          vErrors = [err7];
+        } else {
+          vErrors.push(err7);
+        }
+        errors++;
+      }
+      if (true !== data4) {
+        const err8 = {
+          instancePath: instancePath + '/is_highest',
+          schemaPath: '#/properties/is_highest/const',
+          keyword: 'const',
+          params: { allowedValue: true },
+        };
+        if (vErrors === null) {
+          vErrors = [err8];
+        } else {
+          vErrors.push(err8);
+        }
+        errors++;
+      }
+    }
+    if (data.unit !== undefined) {
+      if (
+        !validate260(data.unit, {
+          instancePath: instancePath + '/unit',
+          parentData: data,
+          parentDataProperty: 'unit',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate260.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.choices !== undefined) {
+      if (
+        !validate255(data.choices, {
+          instancePath: instancePath + '/choices',
+          parentData: data,
+          parentDataProperty: 'choices',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate255.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.state !== undefined) {
+      let data7 = data.state;
+      if (typeof data7 !== 'string') {
+        const err9 = {
+          instancePath: instancePath + '/state',
+          schemaPath: '#/properties/state/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err9];
+        } else {
+          vErrors.push(err9);
+        }
+        errors++;
+      }
+      if (!(data7 === 'met' || data7 === 'not_met')) {
+        const err10 = {
+          instancePath: instancePath + '/state',
+          schemaPath: '#/properties/state/enum',
+          keyword: 'enum',
+          params: { allowedValues: schema78.properties.state.enum },
+        };
+        if (vErrors === null) {
+          vErrors = [err10];
+        } else {
+          vErrors.push(err10);
+        }
+        errors++;
+      }
+    }
+  } else {
+    const err11 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err11];
+    } else {
+      vErrors.push(err11);
+    }
+    errors++;
+  }
+  validate258.errors = vErrors;
+  return errors === 0;
+}
+validate258.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+function validate249(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate249.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.rule === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'rule' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.title === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'title' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    if (data.state === undefined) {
+      const err2 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'state' },
+      };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!func5.call(schema76.properties, key0)) {
+        const err3 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+    }
+    if (data.rule !== undefined) {
+      if (
+        !validate246(data.rule, {
+          instancePath: instancePath + '/rule',
+          parentData: data,
+          parentDataProperty: 'rule',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate246.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.title !== undefined) {
+      if (
+        !validate238(data.title, {
+          instancePath: instancePath + '/title',
+          parentData: data,
+          parentDataProperty: 'title',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate238.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.state !== undefined) {
+      let data2 = data.state;
+      if (typeof data2 !== 'string') {
+        const err4 = {
+          instancePath: instancePath + '/state',
+          schemaPath: '#/properties/state/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err4];
+        } else {
+          vErrors.push(err4);
+        }
+        errors++;
+      }
+      if (!(data2 === 'met' || data2 === 'not_met' || data2 === 'undecided')) {
+        const err5 = {
+          instancePath: instancePath + '/state',
+          schemaPath: '#/properties/state/enum',
+          keyword: 'enum',
+          params: { allowedValues: schema76.properties.state.enum },
+        };
+        if (vErrors === null) {
+          vErrors = [err5];
+        } else {
+          vErrors.push(err5);
+        }
+        errors++;
+      }
+    }
+    if (data.level !== undefined) {
+      if (
+        !validate246(data.level, {
+          instancePath: instancePath + '/level',
+          parentData: data,
+          parentDataProperty: 'level',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate246.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.lowered_from !== undefined) {
+      if (
+        !validate246(data.lowered_from, {
+          instancePath: instancePath + '/lowered_from',
+          parentData: data,
+          parentDataProperty: 'lowered_from',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate246.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.counts !== undefined) {
+      let data5 = data.counts;
+      if (typeof data5 !== 'boolean') {
+        const err6 = {
+          instancePath: instancePath + '/counts',
+          schemaPath: '#/properties/counts/type',
+          keyword: 'type',
+          params: { type: 'boolean' },
+        };
+        if (vErrors === null) {
+          vErrors = [err6];
+        } else {
+          vErrors.push(err6);
+        }
+        errors++;
+      }
+      if (true !== data5) {
+        const err7 = {
+          instancePath: instancePath + '/counts',
+          schemaPath: '#/properties/counts/const',
+          keyword: 'const',
+          params: { allowedValue: true },
+        };
+        if (vErrors === null) {
+          vErrors = [err7];
+        } else {
+          vErrors.push(err7);
+        }
+        errors++;
+      }
+    }
+    if (data.decided_by !== undefined) {
+      if (
+        !validate240(data.decided_by, {
+          instancePath: instancePath + '/decided_by',
+          parentData: data,
+          parentDataProperty: 'decided_by',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate240.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.waits_for !== undefined) {
+      if (
+        !validate255(data.waits_for, {
+          instancePath: instancePath + '/waits_for',
+          parentData: data,
+          parentDataProperty: 'waits_for',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate255.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.decided_if !== undefined) {
+      let data8 = data.decided_if;
+      if (Array.isArray(data8)) {
+        const len0 = data8.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          if (
+            !validate258(data8[i0], {
+              instancePath: instancePath + '/decided_if/' + i0,
+              parentData: data8,
+              parentDataProperty: i0,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate258.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err8 = {
+          instancePath: instancePath + '/decided_if',
+          schemaPath: '#/properties/decided_if/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err8];
+        } else {
+          vErrors.push(err8);
+        }
+        errors++;
+      }
+    }
+    if (data.no_value !== undefined) {
+      if (
+        !validate240(data.no_value, {
+          instancePath: instancePath + '/no_value',
+          parentData: data,
+          parentDataProperty: 'no_value',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate240.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.explained_by !== undefined) {
+      if (
+        !validate241(data.explained_by, {
+          instancePath: instancePath + '/explained_by',
+          parentData: data,
+          parentDataProperty: 'explained_by',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate241.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.could_be_explained_by !== undefined) {
+      if (
+        !validate241(data.could_be_explained_by, {
+          instancePath: instancePath + '/could_be_explained_by',
+          parentData: data,
+          parentDataProperty: 'could_be_explained_by',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate241.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.taken_back_by !== undefined) {
+      if (
+        !validate241(data.taken_back_by, {
+          instancePath: instancePath + '/taken_back_by',
+          parentData: data,
+          parentDataProperty: 'taken_back_by',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate241.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.could_be_taken_back_by !== undefined) {
+      if (
+        !validate241(data.could_be_taken_back_by, {
+          instancePath: instancePath + '/could_be_taken_back_by',
+          parentData: data,
+          parentDataProperty: 'could_be_taken_back_by',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate241.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.not_reliable !== undefined) {
+      if (
+        !validate240(data.not_reliable, {
+          instancePath: instancePath + '/not_reliable',
+          parentData: data,
+          parentDataProperty: 'not_reliable',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate240.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err9 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err9];
+    } else {
+      vErrors.push(err9);
+    }
+    errors++;
+  }
+  validate249.errors = vErrors;
+  return errors === 0;
+}
+validate249.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema80 = {
+  type: 'object',
+  properties: {
+    value: { type: 'number' },
+    exact: { $ref: '#/$defs/exact_fraction' },
+    low: { type: 'number' },
+    low_exact: { $ref: '#/$defs/exact_fraction' },
+    high: { type: 'number' },
+    high_exact: { $ref: '#/$defs/exact_fraction' },
+    unit: { $ref: '#/$defs/unit' },
+    never: { type: 'boolean', const: true },
+    missing: { type: 'boolean', const: true },
+    waits_for: { $ref: '#/$defs/names' },
+    may_be_missing: { type: 'boolean', const: true },
+  },
+  additionalProperties: false,
+};
+const schema81 = { type: 'string', pattern: '^-?[0-9]+/[0-9]+$' };
+const pattern20 = new RegExp('^-?[0-9]+/[0-9]+$', 'u');
+
+function validate273(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate273.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (!pattern20.test(data)) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/pattern',
+        keyword: 'pattern',
+        params: { pattern: '^-?[0-9]+/[0-9]+$' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+  } else {
+    const err1 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err1];
+    } else {
+      vErrors.push(err1);
+    }
+    errors++;
+  }
+  validate273.errors = vErrors;
+  return errors === 0;
+}
+validate273.evaluated = { dynamicProps: false, dynamicItems: false };
+
+function validate272(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate272.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    for (const key0 in data) {
+      if (!func5.call(schema80.properties, key0)) {
+        const err0 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err0];
+        } else {
+          vErrors.push(err0);
+        }
+        errors++;
+      }
+    }
+    if (data.value !== undefined) {
+      let data0 = data.value;
+      if (!(typeof data0 == 'number' && isFinite(data0))) {
+        const err1 = {
+          instancePath: instancePath + '/value',
+          schemaPath: '#/properties/value/type',
+          keyword: 'type',
+          params: { type: 'number' },
+        };
+        if (vErrors === null) {
+          vErrors = [err1];
+        } else {
+          vErrors.push(err1);
+        }
+        errors++;
+      }
+    }
+    if (data.exact !== undefined) {
+      if (
+        !validate273(data.exact, {
+          instancePath: instancePath + '/exact',
+          parentData: data,
+          parentDataProperty: 'exact',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate273.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.low !== undefined) {
+      let data2 = data.low;
+      if (!(typeof data2 == 'number' && isFinite(data2))) {
+        const err2 = {
+          instancePath: instancePath + '/low',
+          schemaPath: '#/properties/low/type',
+          keyword: 'type',
+          params: { type: 'number' },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+    if (data.low_exact !== undefined) {
+      if (
+        !validate273(data.low_exact, {
+          instancePath: instancePath + '/low_exact',
+          parentData: data,
+          parentDataProperty: 'low_exact',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate273.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.high !== undefined) {
+      let data4 = data.high;
+      if (!(typeof data4 == 'number' && isFinite(data4))) {
+        const err3 = {
+          instancePath: instancePath + '/high',
+          schemaPath: '#/properties/high/type',
+          keyword: 'type',
+          params: { type: 'number' },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+    }
+    if (data.high_exact !== undefined) {
+      if (
+        !validate273(data.high_exact, {
+          instancePath: instancePath + '/high_exact',
+          parentData: data,
+          parentDataProperty: 'high_exact',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate273.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.unit !== undefined) {
+      if (
+        !validate260(data.unit, {
+          instancePath: instancePath + '/unit',
+          parentData: data,
+          parentDataProperty: 'unit',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate260.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.never !== undefined) {
+      let data7 = data.never;
+      if (typeof data7 !== 'boolean') {
+        const err4 = {
+          instancePath: instancePath + '/never',
+          schemaPath: '#/properties/never/type',
+          keyword: 'type',
+          params: { type: 'boolean' },
+        };
+        if (vErrors === null) {
+          vErrors = [err4];
+        } else {
+          vErrors.push(err4);
+        }
+        errors++;
+      }
+      if (true !== data7) {
+        const err5 = {
+          instancePath: instancePath + '/never',
+          schemaPath: '#/properties/never/const',
+          keyword: 'const',
+          params: { allowedValue: true },
+        };
+        if (vErrors === null) {
+          vErrors = [err5];
+        } else {
+          vErrors.push(err5);
+        }
+        errors++;
+      }
+    }
+    if (data.missing !== undefined) {
+      let data8 = data.missing;
+      if (typeof data8 !== 'boolean') {
+        const err6 = {
+          instancePath: instancePath + '/missing',
+          schemaPath: '#/properties/missing/type',
+          keyword: 'type',
+          params: { type: 'boolean' },
+        };
+        if (vErrors === null) {
+          vErrors = [err6];
+        } else {
+          vErrors.push(err6);
+        }
+        errors++;
+      }
+      if (true !== data8) {
+        const err7 = {
+          instancePath: instancePath + '/missing',
+          schemaPath: '#/properties/missing/const',
+          keyword: 'const',
+          params: { allowedValue: true },
+        };
+        if (vErrors === null) {
+          vErrors = [err7];
+        } else {
+          vErrors.push(err7);
+        }
+        errors++;
+      }
+    }
+    if (data.waits_for !== undefined) {
+      if (
+        !validate255(data.waits_for, {
+          instancePath: instancePath + '/waits_for',
+          parentData: data,
+          parentDataProperty: 'waits_for',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate255.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.may_be_missing !== undefined) {
+      let data10 = data.may_be_missing;
+      if (typeof data10 !== 'boolean') {
+        const err8 = {
+          instancePath: instancePath + '/may_be_missing',
+          schemaPath: '#/properties/may_be_missing/type',
+          keyword: 'type',
+          params: { type: 'boolean' },
+        };
+        if (vErrors === null) {
+          vErrors = [err8];
+        } else {
+          vErrors.push(err8);
+        }
+        errors++;
+      }
+      if (true !== data10) {
+        const err9 = {
+          instancePath: instancePath + '/may_be_missing',
+          schemaPath: '#/properties/may_be_missing/const',
+          keyword: 'const',
+          params: { allowedValue: true },
+        };
+        if (vErrors === null) {
+          vErrors = [err9];
+        } else {
+          vErrors.push(err9);
+        }
+        errors++;
+      }
+    }
+  } else {
+    const err10 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err10];
+    } else {
+      vErrors.push(err10);
+    }
+    errors++;
+  }
+  validate272.errors = vErrors;
+  return errors === 0;
+}
+validate272.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema82 = {
+  type: 'object',
+  properties: {
+    rule: { $ref: '#/$defs/name' },
+    title: { $ref: 'dictionary.schema.json#/$defs/text' },
+    level: { $ref: '#/$defs/name' },
+    says: { $ref: 'dictionary.schema.json#/$defs/text' },
+    because: { $ref: 'dictionary.schema.json#/$defs/text' },
+    explained_by: { $ref: '#/$defs/sentence' },
+    ask: { $ref: '#/$defs/sentences' },
+    do: { $ref: '#/$defs/sentences' },
+  },
+  required: ['rule', 'title', 'ask', 'do'],
+  additionalProperties: false,
+};
+
+function validate280(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate280.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.rule === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'rule' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.title === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'title' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    if (data.ask === undefined) {
+      const err2 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'ask' },
+      };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    if (data.do === undefined) {
+      const err3 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'do' },
+      };
+      if (vErrors === null) {
+        vErrors = [err3];
+      } else {
+        vErrors.push(err3);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(
+        key0 === 'rule' ||
+        key0 === 'title' ||
+        key0 === 'level' ||
+        key0 === 'says' ||
+        key0 === 'because' ||
+        key0 === 'explained_by' ||
+        key0 === 'ask' ||
+        key0 === 'do'
+      )) {
+        const err4 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err4];
+        } else {
+          vErrors.push(err4);
+        }
+        errors++;
+      }
+    }
+    if (data.rule !== undefined) {
+      if (
+        !validate246(data.rule, {
+          instancePath: instancePath + '/rule',
+          parentData: data,
+          parentDataProperty: 'rule',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate246.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.title !== undefined) {
+      if (
+        !validate238(data.title, {
+          instancePath: instancePath + '/title',
+          parentData: data,
+          parentDataProperty: 'title',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate238.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.level !== undefined) {
+      if (
+        !validate246(data.level, {
+          instancePath: instancePath + '/level',
+          parentData: data,
+          parentDataProperty: 'level',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate246.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.says !== undefined) {
+      if (
+        !validate238(data.says, {
+          instancePath: instancePath + '/says',
+          parentData: data,
+          parentDataProperty: 'says',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate238.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.because !== undefined) {
+      if (
+        !validate238(data.because, {
+          instancePath: instancePath + '/because',
+          parentData: data,
+          parentDataProperty: 'because',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate238.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.explained_by !== undefined) {
+      if (
+        !validate241(data.explained_by, {
+          instancePath: instancePath + '/explained_by',
+          parentData: data,
+          parentDataProperty: 'explained_by',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate241.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.ask !== undefined) {
+      if (
+        !validate240(data.ask, {
+          instancePath: instancePath + '/ask',
+          parentData: data,
+          parentDataProperty: 'ask',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate240.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.do !== undefined) {
+      if (
+        !validate240(data.do, {
+          instancePath: instancePath + '/do',
+          parentData: data,
+          parentDataProperty: 'do',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate240.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err5 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err5];
+    } else {
+      vErrors.push(err5);
+    }
+    errors++;
+  }
+  validate280.errors = vErrors;
+  return errors === 0;
+}
+validate280.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema83 = {
+  type: 'object',
+  properties: { observation: { $ref: '#/$defs/name' }, because: { type: 'string' } },
+  required: ['observation'],
+  additionalProperties: false,
+};
+
+function validate293(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate293.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.observation === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'observation' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'observation' || key0 === 'because')) {
+        const err1 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err1];
+        } else {
+          vErrors.push(err1);
+        }
+        errors++;
+      }
+    }
+    if (data.observation !== undefined) {
+      if (
+        !validate246(data.observation, {
+          instancePath: instancePath + '/observation',
+          parentData: data,
+          parentDataProperty: 'observation',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate246.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.because !== undefined) {
+      if (typeof data.because !== 'string') {
+        const err2 = {
+          instancePath: instancePath + '/because',
+          schemaPath: '#/properties/because/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+  } else {
+    const err3 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err3];
+    } else {
+      vErrors.push(err3);
+    }
+    errors++;
+  }
+  validate293.errors = vErrors;
+  return errors === 0;
+}
+validate293.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema84 = {
+  type: 'object',
+  properties: {
+    observation: { $ref: '#/$defs/name' },
+    at: { type: 'string' },
+    value: { type: ['number', 'string', 'array'], items: { $ref: '#/$defs/name' } },
+    low: { type: 'number' },
+    high: { type: 'number' },
+    unit: { $ref: '#/$defs/unit' },
+  },
+  required: ['observation', 'at'],
+  additionalProperties: false,
+};
+
+function validate298(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate298.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.observation === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'observation' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.at === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'at' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(
+        key0 === 'observation' ||
+        key0 === 'at' ||
+        key0 === 'value' ||
+        key0 === 'low' ||
+        key0 === 'high' ||
+        key0 === 'unit'
+      )) {
+        const err2 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+    if (data.observation !== undefined) {
+      if (
+        !validate246(data.observation, {
+          instancePath: instancePath + '/observation',
+          parentData: data,
+          parentDataProperty: 'observation',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate246.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.at !== undefined) {
+      if (typeof data.at !== 'string') {
+        const err3 = {
+          instancePath: instancePath + '/at',
+          schemaPath: '#/properties/at/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+    }
+    if (data.value !== undefined) {
+      let data2 = data.value;
+      if (
+        !(typeof data2 == 'number' && isFinite(data2)) &&
+        typeof data2 !== 'string' &&
+        !Array.isArray(data2)
+      ) {
+        const err4 = {
+          instancePath: instancePath + '/value',
+          schemaPath: '#/properties/value/type',
+          keyword: 'type',
+          params: { type: schema84.properties.value.type },
+        };
+        if (vErrors === null) {
+          vErrors = [err4];
+        } else {
+          vErrors.push(err4);
+        }
+        errors++;
+      }
+      if (Array.isArray(data2)) {
+        const len0 = data2.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          if (
+            !validate246(data2[i0], {
+              instancePath: instancePath + '/value/' + i0,
+              parentData: data2,
+              parentDataProperty: i0,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate246.errors);
+            errors = vErrors.length;
+          }
+        }
+      }
+    }
+    if (data.low !== undefined) {
+      let data4 = data.low;
+      if (!(typeof data4 == 'number' && isFinite(data4))) {
+        const err5 = {
+          instancePath: instancePath + '/low',
+          schemaPath: '#/properties/low/type',
+          keyword: 'type',
+          params: { type: 'number' },
+        };
+        if (vErrors === null) {
+          vErrors = [err5];
+        } else {
+          vErrors.push(err5);
+        }
+        errors++;
+      }
+    }
+    if (data.high !== undefined) {
+      let data5 = data.high;
+      if (!(typeof data5 == 'number' && isFinite(data5))) {
+        const err6 = {
+          instancePath: instancePath + '/high',
+          schemaPath: '#/properties/high/type',
+          keyword: 'type',
+          params: { type: 'number' },
+        };
+        if (vErrors === null) {
+          vErrors = [err6];
+        } else {
+          vErrors.push(err6);
+        }
+        errors++;
+      }
+    }
+    if (data.unit !== undefined) {
+      if (
+        !validate260(data.unit, {
+          instancePath: instancePath + '/unit',
+          parentData: data,
+          parentDataProperty: 'unit',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate260.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err7 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err7];
+    } else {
+      vErrors.push(err7);
+    }
+    errors++;
+  }
+  validate298.errors = vErrors;
+  return errors === 0;
+}
+validate298.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema85 = {
+  type: 'object',
+  properties: {
+    observation: { $ref: '#/$defs/name' },
+    value: { type: ['number', 'string'] },
+    unit: { $ref: '#/$defs/unit' },
+  },
+  required: ['observation', 'value'],
+  additionalProperties: false,
+};
+
+function validate303(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate303.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.observation === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'observation' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.value === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'value' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'observation' || key0 === 'value' || key0 === 'unit')) {
+        const err2 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+    if (data.observation !== undefined) {
+      if (
+        !validate246(data.observation, {
+          instancePath: instancePath + '/observation',
+          parentData: data,
+          parentDataProperty: 'observation',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate246.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.value !== undefined) {
+      let data1 = data.value;
+      if (!(typeof data1 == 'number' && isFinite(data1)) && typeof data1 !== 'string') {
+        const err3 = {
+          instancePath: instancePath + '/value',
+          schemaPath: '#/properties/value/type',
+          keyword: 'type',
+          params: { type: schema85.properties.value.type },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+    }
+    if (data.unit !== undefined) {
+      if (
+        !validate260(data.unit, {
+          instancePath: instancePath + '/unit',
+          parentData: data,
+          parentDataProperty: 'unit',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate260.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err4 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err4];
+    } else {
+      vErrors.push(err4);
+    }
+    errors++;
+  }
+  validate303.errors = vErrors;
+  return errors === 0;
+}
+validate303.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema86 = {
+  type: 'object',
+  properties: {
+    limit: { $ref: '#/$defs/name' },
+    value: { type: 'number' },
+    unit: { $ref: '#/$defs/unit' },
+    by: { type: 'string' },
+    reason: { type: 'string' },
+    until: { type: 'string' },
+  },
+  required: ['limit', 'value', 'by'],
+  additionalProperties: false,
+};
+
+function validate307(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate307.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.limit === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'limit' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.value === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'value' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    if (data.by === undefined) {
+      const err2 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'by' },
+      };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(
+        key0 === 'limit' ||
+        key0 === 'value' ||
+        key0 === 'unit' ||
+        key0 === 'by' ||
+        key0 === 'reason' ||
+        key0 === 'until'
+      )) {
+        const err3 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+    }
+    if (data.limit !== undefined) {
+      if (
+        !validate246(data.limit, {
+          instancePath: instancePath + '/limit',
+          parentData: data,
+          parentDataProperty: 'limit',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate246.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.value !== undefined) {
+      let data1 = data.value;
+      if (!(typeof data1 == 'number' && isFinite(data1))) {
+        const err4 = {
+          instancePath: instancePath + '/value',
+          schemaPath: '#/properties/value/type',
+          keyword: 'type',
+          params: { type: 'number' },
+        };
+        if (vErrors === null) {
+          vErrors = [err4];
+        } else {
+          vErrors.push(err4);
+        }
+        errors++;
+      }
+    }
+    if (data.unit !== undefined) {
+      if (
+        !validate260(data.unit, {
+          instancePath: instancePath + '/unit',
+          parentData: data,
+          parentDataProperty: 'unit',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate260.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.by !== undefined) {
+      if (typeof data.by !== 'string') {
+        const err5 = {
+          instancePath: instancePath + '/by',
+          schemaPath: '#/properties/by/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err5];
+        } else {
+          vErrors.push(err5);
+        }
+        errors++;
+      }
+    }
+    if (data.reason !== undefined) {
+      if (typeof data.reason !== 'string') {
+        const err6 = {
+          instancePath: instancePath + '/reason',
+          schemaPath: '#/properties/reason/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err6];
+        } else {
+          vErrors.push(err6);
+        }
+        errors++;
+      }
+    }
+    if (data.until !== undefined) {
+      if (typeof data.until !== 'string') {
+        const err7 = {
+          instancePath: instancePath + '/until',
+          schemaPath: '#/properties/until/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err7];
+        } else {
+          vErrors.push(err7);
+        }
+        errors++;
+      }
+    }
+  } else {
+    const err8 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err8];
+    } else {
+      vErrors.push(err8);
+    }
+    errors++;
+  }
+  validate307.errors = vErrors;
+  return errors === 0;
+}
+validate307.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema87 = {
+  type: 'object',
+  properties: { observation: { $ref: '#/$defs/name' }, given: { type: 'string' }, as: { type: 'string' } },
+  required: ['observation', 'given', 'as'],
+  additionalProperties: false,
+};
+
+function validate311(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate311.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.observation === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'observation' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.given === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'given' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    if (data.as === undefined) {
+      const err2 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'as' },
+      };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'observation' || key0 === 'given' || key0 === 'as')) {
+        const err3 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+    }
+    if (data.observation !== undefined) {
+      if (
+        !validate246(data.observation, {
+          instancePath: instancePath + '/observation',
+          parentData: data,
+          parentDataProperty: 'observation',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate246.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.given !== undefined) {
+      if (typeof data.given !== 'string') {
+        const err4 = {
+          instancePath: instancePath + '/given',
+          schemaPath: '#/properties/given/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err4];
+        } else {
+          vErrors.push(err4);
+        }
+        errors++;
+      }
+    }
+    if (data.as !== undefined) {
+      if (typeof data.as !== 'string') {
+        const err5 = {
+          instancePath: instancePath + '/as',
+          schemaPath: '#/properties/as/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err5];
+        } else {
+          vErrors.push(err5);
+        }
+        errors++;
+      }
+    }
+  } else {
+    const err6 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err6];
+    } else {
+      vErrors.push(err6);
+    }
+    errors++;
+  }
+  validate311.errors = vErrors;
+  return errors === 0;
+}
+validate311.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema88 = {
+  type: 'object',
+  properties: {
+    observation: { $ref: '#/$defs/name' },
+    given: { type: 'string' },
+    because: { $ref: '#/$defs/sentence' },
+  },
+  required: ['observation', 'given', 'because'],
+  additionalProperties: false,
+};
+
+function validate314(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate314.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.observation === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'observation' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.given === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'given' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    if (data.because === undefined) {
+      const err2 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'because' },
+      };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'observation' || key0 === 'given' || key0 === 'because')) {
+        const err3 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+    }
+    if (data.observation !== undefined) {
+      if (
+        !validate246(data.observation, {
+          instancePath: instancePath + '/observation',
+          parentData: data,
+          parentDataProperty: 'observation',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate246.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.given !== undefined) {
+      if (typeof data.given !== 'string') {
+        const err4 = {
+          instancePath: instancePath + '/given',
+          schemaPath: '#/properties/given/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err4];
+        } else {
+          vErrors.push(err4);
+        }
+        errors++;
+      }
+    }
+    if (data.because !== undefined) {
+      if (
+        !validate241(data.because, {
+          instancePath: instancePath + '/because',
+          parentData: data,
+          parentDataProperty: 'because',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate241.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err5 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err5];
+    } else {
+      vErrors.push(err5);
+    }
+    errors++;
+  }
+  validate314.errors = vErrors;
+  return errors === 0;
+}
+validate314.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+function validate235(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  /*# sourceURL="outcome.schema.json" */ let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate235.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.protocol === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'protocol' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.edition === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'edition' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    if (data.title === undefined) {
+      const err2 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'title' },
+      };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    if (data.digest === undefined) {
+      const err3 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'digest' },
+      };
+      if (vErrors === null) {
+        vErrors = [err3];
+      } else {
+        vErrors.push(err3);
+      }
+      errors++;
+    }
+    if (data.at === undefined) {
+      const err4 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'at' },
+      };
+      if (vErrors === null) {
+        vErrors = [err4];
+      } else {
+        vErrors.push(err4);
+      }
+      errors++;
+    }
+    if (data.applies === undefined) {
+      const err5 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'applies' },
+      };
+      if (vErrors === null) {
+        vErrors = [err5];
+      } else {
+        vErrors.push(err5);
+      }
+      errors++;
+    }
+    if (data.level === undefined) {
+      const err6 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'level' },
+      };
+      if (vErrors === null) {
+        vErrors = [err6];
+      } else {
+        vErrors.push(err6);
+      }
+      errors++;
+    }
+    if (data.rules === undefined) {
+      const err7 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'rules' },
+      };
+      if (vErrors === null) {
+        vErrors = [err7];
+      } else {
+        vErrors.push(err7);
+      }
+      errors++;
+    }
+    if (data.measures === undefined) {
+      const err8 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'measures' },
+      };
+      if (vErrors === null) {
+        vErrors = [err8];
+      } else {
+        vErrors.push(err8);
+      }
+      errors++;
+    }
+    if (data.advice === undefined) {
+      const err9 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'advice' },
+      };
+      if (vErrors === null) {
+        vErrors = [err9];
+      } else {
+        vErrors.push(err9);
+      }
+      errors++;
+    }
+    if (data.ask_first === undefined) {
+      const err10 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'ask_first' },
+      };
+      if (vErrors === null) {
+        vErrors = [err10];
+      } else {
+        vErrors.push(err10);
+      }
+      errors++;
+    }
+    if (data.take_first === undefined) {
+      const err11 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'take_first' },
+      };
+      if (vErrors === null) {
+        vErrors = [err11];
+      } else {
+        vErrors.push(err11);
+      }
+      errors++;
+    }
+    if (data.missing === undefined) {
+      const err12 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'missing' },
+      };
+      if (vErrors === null) {
+        vErrors = [err12];
+      } else {
+        vErrors.push(err12);
+      }
+      errors++;
+    }
+    if (data.unobtainable === undefined) {
+      const err13 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'unobtainable' },
+      };
+      if (vErrors === null) {
+        vErrors = [err13];
+      } else {
+        vErrors.push(err13);
+      }
+      errors++;
+    }
+    if (data.declined === undefined) {
+      const err14 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'declined' },
+      };
+      if (vErrors === null) {
+        vErrors = [err14];
+      } else {
+        vErrors.push(err14);
+      }
+      errors++;
+    }
+    if (data.would_tell_more === undefined) {
+      const err15 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'would_tell_more' },
+      };
+      if (vErrors === null) {
+        vErrors = [err15];
+      } else {
+        vErrors.push(err15);
+      }
+      errors++;
+    }
+    if (data.stands_in === undefined) {
+      const err16 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'stands_in' },
+      };
+      if (vErrors === null) {
+        vErrors = [err16];
+      } else {
+        vErrors.push(err16);
+      }
+      errors++;
+    }
+    if (data.assumed === undefined) {
+      const err17 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'assumed' },
+      };
+      if (vErrors === null) {
+        vErrors = [err17];
+      } else {
+        vErrors.push(err17);
+      }
+      errors++;
+    }
+    if (data.limits === undefined) {
+      const err18 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'limits' },
+      };
+      if (vErrors === null) {
+        vErrors = [err18];
+      } else {
+        vErrors.push(err18);
+      }
+      errors++;
+    }
+    if (data.taken === undefined) {
+      const err19 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'taken' },
+      };
+      if (vErrors === null) {
+        vErrors = [err19];
+      } else {
+        vErrors.push(err19);
+      }
+      errors++;
+    }
+    if (data.refused === undefined) {
+      const err20 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'refused' },
+      };
+      if (vErrors === null) {
+        vErrors = [err20];
+      } else {
+        vErrors.push(err20);
+      }
+      errors++;
+    }
+    if (data.questioned === undefined) {
+      const err21 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'questioned' },
+      };
+      if (vErrors === null) {
+        vErrors = [err21];
+      } else {
+        vErrors.push(err21);
+      }
+      errors++;
+    }
+    if (data.unused === undefined) {
+      const err22 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'unused' },
+      };
+      if (vErrors === null) {
+        vErrors = [err22];
+      } else {
+        vErrors.push(err22);
+      }
+      errors++;
+    }
+    if (data.caution === undefined) {
+      const err23 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'caution' },
+      };
+      if (vErrors === null) {
+        vErrors = [err23];
+      } else {
+        vErrors.push(err23);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!func5.call(schema69.properties, key0)) {
+        const err24 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err24];
+        } else {
+          vErrors.push(err24);
+        }
+        errors++;
+      }
+    }
+    if (data.protocol !== undefined) {
+      if (
+        !validate236(data.protocol, {
+          instancePath: instancePath + '/protocol',
+          parentData: data,
+          parentDataProperty: 'protocol',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate236.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.edition !== undefined) {
+      let data1 = data.edition;
+      if (!(typeof data1 == 'number' && !(data1 % 1) && !isNaN(data1) && isFinite(data1))) {
+        const err25 = {
+          instancePath: instancePath + '/edition',
+          schemaPath: '#/properties/edition/type',
+          keyword: 'type',
+          params: { type: 'integer' },
+        };
+        if (vErrors === null) {
+          vErrors = [err25];
+        } else {
+          vErrors.push(err25);
+        }
+        errors++;
+      }
+      if (typeof data1 == 'number' && isFinite(data1)) {
+        if (data1 > 100000 || isNaN(data1)) {
+          const err26 = {
+            instancePath: instancePath + '/edition',
+            schemaPath: '#/properties/edition/maximum',
+            keyword: 'maximum',
+            params: { comparison: '<=', limit: 100000 },
+          };
+          if (vErrors === null) {
+            vErrors = [err26];
+          } else {
+            vErrors.push(err26);
+          }
+          errors++;
+        }
+        if (data1 < 1 || isNaN(data1)) {
+          const err27 = {
+            instancePath: instancePath + '/edition',
+            schemaPath: '#/properties/edition/minimum',
+            keyword: 'minimum',
+            params: { comparison: '>=', limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err27];
+          } else {
+            vErrors.push(err27);
+          }
+          errors++;
+        }
+      }
+    }
+    if (data.title !== undefined) {
+      if (
+        !validate238(data.title, {
+          instancePath: instancePath + '/title',
+          parentData: data,
+          parentDataProperty: 'title',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate238.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.digest !== undefined) {
+      let data3 = data.digest;
+      if (typeof data3 === 'string') {
+        if (!pattern13.test(data3)) {
+          const err28 = {
+            instancePath: instancePath + '/digest',
+            schemaPath: '#/properties/digest/pattern',
+            keyword: 'pattern',
+            params: { pattern: '^sha256:[0-9a-f]{64}$' },
+          };
+          if (vErrors === null) {
+            vErrors = [err28];
+          } else {
+            vErrors.push(err28);
+          }
+          errors++;
+        }
+      } else {
+        const err29 = {
+          instancePath: instancePath + '/digest',
+          schemaPath: '#/properties/digest/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err29];
+        } else {
+          vErrors.push(err29);
+        }
+        errors++;
+      }
+    }
+    if (data.at !== undefined) {
+      let data4 = data.at;
+      if (typeof data4 !== 'string' && data4 !== null) {
+        const err30 = {
+          instancePath: instancePath + '/at',
+          schemaPath: '#/properties/at/type',
+          keyword: 'type',
+          params: { type: schema69.properties.at.type },
+        };
+        if (vErrors === null) {
+          vErrors = [err30];
+        } else {
+          vErrors.push(err30);
+        }
+        errors++;
+      }
+    }
+    if (data.applies !== undefined) {
+      let data5 = data.applies;
+      if (typeof data5 !== 'string') {
+        const err31 = {
+          instancePath: instancePath + '/applies',
+          schemaPath: '#/properties/applies/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err31];
+        } else {
+          vErrors.push(err31);
+        }
+        errors++;
+      }
+      if (!(data5 === 'yes' || data5 === 'no' || data5 === 'unsure')) {
+        const err32 = {
+          instancePath: instancePath + '/applies',
+          schemaPath: '#/properties/applies/enum',
+          keyword: 'enum',
+          params: { allowedValues: schema69.properties.applies.enum },
+        };
+        if (vErrors === null) {
+          vErrors = [err32];
+        } else {
+          vErrors.push(err32);
+        }
+        errors++;
+      }
+    }
+    if (data.applies_because !== undefined) {
+      if (
+        !validate240(data.applies_because, {
+          instancePath: instancePath + '/applies_because',
+          parentData: data,
+          parentDataProperty: 'applies_because',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate240.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.otherwise !== undefined) {
+      if (
+        !validate238(data.otherwise, {
+          instancePath: instancePath + '/otherwise',
+          parentData: data,
+          parentDataProperty: 'otherwise',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate238.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.level !== undefined) {
+      if (
+        !validate245(data.level, {
+          instancePath: instancePath + '/level',
+          parentData: data,
+          parentDataProperty: 'level',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate245.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.rules !== undefined) {
+      let data9 = data.rules;
+      if (Array.isArray(data9)) {
+        const len0 = data9.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          if (
+            !validate249(data9[i0], {
+              instancePath: instancePath + '/rules/' + i0,
+              parentData: data9,
+              parentDataProperty: i0,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate249.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err33 = {
+          instancePath: instancePath + '/rules',
+          schemaPath: '#/properties/rules/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err33];
+        } else {
+          vErrors.push(err33);
+        }
+        errors++;
+      }
+    }
+    if (data.measures !== undefined) {
+      let data11 = data.measures;
+      if (data11 && typeof data11 == 'object' && !Array.isArray(data11)) {
+        for (const key1 in data11) {
+          const _errs20 = errors;
+          if (
+            !validate236(key1, {
+              instancePath: instancePath + '/measures',
+              parentData: data11,
+              parentDataProperty: 'measures',
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate236.errors);
+            errors = vErrors.length;
+          }
+          var valid3 = _errs20 === errors;
+          if (!valid3) {
+            const err34 = {
+              instancePath: instancePath + '/measures',
+              schemaPath: '#/properties/measures/propertyNames',
+              keyword: 'propertyNames',
+              params: { propertyName: key1 },
+            };
+            if (vErrors === null) {
+              vErrors = [err34];
+            } else {
+              vErrors.push(err34);
+            }
+            errors++;
+          }
+        }
+        for (const key2 in data11) {
+          if (
+            !validate272(data11[key2], {
+              instancePath: instancePath + '/measures/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
+              parentData: data11,
+              parentDataProperty: key2,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate272.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err35 = {
+          instancePath: instancePath + '/measures',
+          schemaPath: '#/properties/measures/type',
+          keyword: 'type',
+          params: { type: 'object' },
+        };
+        if (vErrors === null) {
+          vErrors = [err35];
+        } else {
+          vErrors.push(err35);
+        }
+        errors++;
+      }
+    }
+    if (data.advice !== undefined) {
+      let data13 = data.advice;
+      if (Array.isArray(data13)) {
+        const len1 = data13.length;
+        for (let i1 = 0; i1 < len1; i1++) {
+          if (
+            !validate280(data13[i1], {
+              instancePath: instancePath + '/advice/' + i1,
+              parentData: data13,
+              parentDataProperty: i1,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate280.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err36 = {
+          instancePath: instancePath + '/advice',
+          schemaPath: '#/properties/advice/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err36];
+        } else {
+          vErrors.push(err36);
+        }
+        errors++;
+      }
+    }
+    if (data.ask_first !== undefined) {
+      if (
+        !validate255(data.ask_first, {
+          instancePath: instancePath + '/ask_first',
+          parentData: data,
+          parentDataProperty: 'ask_first',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate255.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.take_first !== undefined) {
+      if (
+        !validate255(data.take_first, {
+          instancePath: instancePath + '/take_first',
+          parentData: data,
+          parentDataProperty: 'take_first',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate255.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.missing !== undefined) {
+      if (
+        !validate255(data.missing, {
+          instancePath: instancePath + '/missing',
+          parentData: data,
+          parentDataProperty: 'missing',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate255.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.unobtainable !== undefined) {
+      let data18 = data.unobtainable;
+      if (Array.isArray(data18)) {
+        const len2 = data18.length;
+        for (let i2 = 0; i2 < len2; i2++) {
+          if (
+            !validate293(data18[i2], {
+              instancePath: instancePath + '/unobtainable/' + i2,
+              parentData: data18,
+              parentDataProperty: i2,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate293.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err37 = {
+          instancePath: instancePath + '/unobtainable',
+          schemaPath: '#/properties/unobtainable/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err37];
+        } else {
+          vErrors.push(err37);
+        }
+        errors++;
+      }
+    }
+    if (data.declined !== undefined) {
+      let data20 = data.declined;
+      if (Array.isArray(data20)) {
+        const len3 = data20.length;
+        for (let i3 = 0; i3 < len3; i3++) {
+          if (
+            !validate293(data20[i3], {
+              instancePath: instancePath + '/declined/' + i3,
+              parentData: data20,
+              parentDataProperty: i3,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate293.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err38 = {
+          instancePath: instancePath + '/declined',
+          schemaPath: '#/properties/declined/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err38];
+        } else {
+          vErrors.push(err38);
+        }
+        errors++;
+      }
+    }
+    if (data.would_tell_more !== undefined) {
+      if (
+        !validate255(data.would_tell_more, {
+          instancePath: instancePath + '/would_tell_more',
+          parentData: data,
+          parentDataProperty: 'would_tell_more',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate255.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.stands_in !== undefined) {
+      let data23 = data.stands_in;
+      if (Array.isArray(data23)) {
+        const len4 = data23.length;
+        for (let i4 = 0; i4 < len4; i4++) {
+          if (
+            !validate298(data23[i4], {
+              instancePath: instancePath + '/stands_in/' + i4,
+              parentData: data23,
+              parentDataProperty: i4,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate298.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err39 = {
+          instancePath: instancePath + '/stands_in',
+          schemaPath: '#/properties/stands_in/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err39];
+        } else {
+          vErrors.push(err39);
+        }
+        errors++;
+      }
+    }
+    if (data.assumed !== undefined) {
+      let data25 = data.assumed;
+      if (Array.isArray(data25)) {
+        const len5 = data25.length;
+        for (let i5 = 0; i5 < len5; i5++) {
+          if (
+            !validate303(data25[i5], {
+              instancePath: instancePath + '/assumed/' + i5,
+              parentData: data25,
+              parentDataProperty: i5,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate303.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err40 = {
+          instancePath: instancePath + '/assumed',
+          schemaPath: '#/properties/assumed/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err40];
+        } else {
+          vErrors.push(err40);
+        }
+        errors++;
+      }
+    }
+    if (data.limits !== undefined) {
+      let data27 = data.limits;
+      if (Array.isArray(data27)) {
+        const len6 = data27.length;
+        for (let i6 = 0; i6 < len6; i6++) {
+          if (
+            !validate307(data27[i6], {
+              instancePath: instancePath + '/limits/' + i6,
+              parentData: data27,
+              parentDataProperty: i6,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate307.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err41 = {
+          instancePath: instancePath + '/limits',
+          schemaPath: '#/properties/limits/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err41];
+        } else {
+          vErrors.push(err41);
+        }
+        errors++;
+      }
+    }
+    if (data.taken !== undefined) {
+      let data29 = data.taken;
+      if (Array.isArray(data29)) {
+        const len7 = data29.length;
+        for (let i7 = 0; i7 < len7; i7++) {
+          if (
+            !validate311(data29[i7], {
+              instancePath: instancePath + '/taken/' + i7,
+              parentData: data29,
+              parentDataProperty: i7,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate311.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err42 = {
+          instancePath: instancePath + '/taken',
+          schemaPath: '#/properties/taken/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err42];
+        } else {
+          vErrors.push(err42);
+        }
+        errors++;
+      }
+    }
+    if (data.refused !== undefined) {
+      let data31 = data.refused;
+      if (Array.isArray(data31)) {
+        const len8 = data31.length;
+        for (let i8 = 0; i8 < len8; i8++) {
+          if (
+            !validate314(data31[i8], {
+              instancePath: instancePath + '/refused/' + i8,
+              parentData: data31,
+              parentDataProperty: i8,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate314.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err43 = {
+          instancePath: instancePath + '/refused',
+          schemaPath: '#/properties/refused/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err43];
+        } else {
+          vErrors.push(err43);
+        }
+        errors++;
+      }
+    }
+    if (data.questioned !== undefined) {
+      let data33 = data.questioned;
+      if (Array.isArray(data33)) {
+        const len9 = data33.length;
+        for (let i9 = 0; i9 < len9; i9++) {
+          if (
+            !validate314(data33[i9], {
+              instancePath: instancePath + '/questioned/' + i9,
+              parentData: data33,
+              parentDataProperty: i9,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate314.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err44 = {
+          instancePath: instancePath + '/questioned',
+          schemaPath: '#/properties/questioned/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err44];
+        } else {
+          vErrors.push(err44);
+        }
+        errors++;
+      }
+    }
+    if (data.unused !== undefined) {
+      if (
+        !validate255(data.unused, {
+          instancePath: instancePath + '/unused',
+          parentData: data,
+          parentDataProperty: 'unused',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate255.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.caution !== undefined) {
+      if (
+        !validate238(data.caution, {
+          instancePath: instancePath + '/caution',
+          parentData: data,
+          parentDataProperty: 'caution',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate238.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err45 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err45];
+    } else {
+      vErrors.push(err45);
+    }
+    errors++;
+  }
+  validate235.errors = vErrors;
+  return errors === 0;
+}
+validate235.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+export const protocol = validate321;
+const schema89 = {
+  $schema: 'https://json-schema.org/draft/2020-12/schema',
+  $id: 'protocol.schema.json',
+  type: 'object',
+  properties: {
+    protocol: { $ref: '#/$defs/name' },
+    edition: { type: 'integer', minimum: 1, maximum: 100000 },
+    title: { $ref: '#/$defs/text' },
+    about: { $ref: '#/$defs/text' },
+    ladder: { $ref: '#/$defs/name' },
+    applies_when: { $ref: '#/$defs/condition' },
+    otherwise: { $ref: '#/$defs/text' },
+    review_by: { type: 'string', pattern: '^[0-9]{4}-[0-9]{2}-[0-9]{2}$' },
+    owners: { type: 'array', items: { $ref: '#/$defs/text' }, minItems: 1, maxItems: 20 },
+    sources: {
+      type: 'object',
+      propertyNames: { $ref: '#/$defs/name' },
+      additionalProperties: { $ref: 'dictionary.schema.json#/$defs/source' },
+    },
+    observations: { $ref: '#/$defs/observations' },
+    standing: {
+      type: 'object',
+      propertyNames: { $ref: '#/$defs/name' },
+      additionalProperties: { $ref: '#/$defs/standing_fact' },
+    },
+    limits: {
+      type: 'object',
+      propertyNames: { $ref: '#/$defs/name' },
+      additionalProperties: { $ref: '#/$defs/limit' },
+    },
+    measures: {
+      type: 'object',
+      propertyNames: { $ref: '#/$defs/name' },
+      additionalProperties: { $ref: '#/$defs/measure' },
+    },
+    rules: { type: 'array', items: { $ref: '#/$defs/rule' }, maxItems: 10000 },
+    exactly_one_of: {
+      type: 'object',
+      propertyNames: { $ref: '#/$defs/name' },
+      additionalProperties: { $ref: '#/$defs/conditions' },
+    },
+  },
+  required: ['protocol', 'edition', 'title', 'ladder', 'observations', 'rules'],
+  additionalProperties: false,
+  $defs: {
+    name: { $ref: 'dictionary.schema.json#/$defs/name' },
+    text: { $ref: 'dictionary.schema.json#/$defs/text' },
+    quantity: { $ref: 'dictionary.schema.json#/$defs/quantity' },
+    duration: { $ref: 'dictionary.schema.json#/$defs/duration' },
+    yes: { $ref: 'dictionary.schema.json#/$defs/yes' },
+    names: { type: 'array', items: { $ref: '#/$defs/name' }, maxItems: 200 },
+    texts: { type: 'array', items: { $ref: '#/$defs/text' }, minItems: 1, maxItems: 20 },
+    observations: {
+      type: 'object',
+      properties: {
+        needs: { $ref: '#/$defs/names' },
+        helps: { $ref: '#/$defs/names' },
+        declares: {
+          type: 'object',
+          propertyNames: { $ref: '#/$defs/name' },
+          additionalProperties: { $ref: 'dictionary.schema.json#/$defs/observation' },
+        },
+      },
+      additionalProperties: false,
+    },
+    standing_fact: {
+      type: 'object',
+      properties: {
+        set_by: { $ref: '#/$defs/text' },
+        if_not_stated: { type: ['number', 'string', 'boolean'] },
+      },
+      additionalProperties: false,
+    },
+    limit: {
+      type: 'object',
+      properties: {
+        value: { $ref: '#/$defs/quantity' },
+        unit: { type: 'string', maxLength: 20 },
+        between: { type: 'array', items: { $ref: '#/$defs/quantity' }, minItems: 2, maxItems: 2 },
+        set_by: { $ref: '#/$defs/text' },
+        title: { $ref: '#/$defs/text' },
+        source: { $ref: '#/$defs/names' },
+      },
+      required: ['value'],
+      additionalProperties: false,
+    },
+    condition: {
+      type: 'object',
+      properties: {
+        all: { $ref: '#/$defs/conditions' },
+        any: { $ref: '#/$defs/conditions' },
+        none: { $ref: '#/$defs/conditions' },
+        at_least_of: { $ref: '#/$defs/at_least_of' },
+        rule: { $ref: '#/$defs/name' },
+      },
+      additionalProperties: { $ref: '#/$defs/comparison' },
+      minProperties: 1,
+      maxProperties: 100,
+    },
+    conditions: { type: 'array', items: { $ref: '#/$defs/condition' }, minItems: 1, maxItems: 200 },
+    at_least_of: {
+      type: 'object',
+      properties: {
+        count: { type: 'integer', minimum: 1, maximum: 200 },
+        of: { $ref: '#/$defs/conditions' },
+      },
+      required: ['count', 'of'],
+      additionalProperties: false,
+    },
+    comparison: {
+      type: 'object',
+      properties: {
+        below: { $ref: '#/$defs/quantity' },
+        above: { $ref: '#/$defs/quantity' },
+        at_most: { $ref: '#/$defs/quantity' },
+        at_least: { $ref: '#/$defs/quantity' },
+        between: { type: 'array', items: { $ref: '#/$defs/quantity' }, minItems: 2, maxItems: 2 },
+        is: { type: ['string', 'boolean'], maxLength: 60 },
+        one_of: { $ref: '#/$defs/names' },
+        known: { $ref: '#/$defs/yes' },
+        unobtainable: { $ref: '#/$defs/yes' },
+        accepted: { $ref: '#/$defs/text' },
+      },
+      minProperties: 1,
+      additionalProperties: false,
+    },
+    measure: {
+      type: 'object',
+      properties: {
+        title: { $ref: '#/$defs/text' },
+        meaning: { $ref: '#/$defs/text' },
+        unit: { type: 'string', maxLength: 20 },
+        source: { $ref: '#/$defs/names' },
+        formula: { type: ['string', 'number'], maxLength: 500 },
+        curve: { $ref: '#/$defs/curve' },
+        score: {
+          type: 'object',
+          propertyNames: { $ref: '#/$defs/name' },
+          additionalProperties: { $ref: '#/$defs/score_part' },
+          minProperties: 1,
+          maxProperties: 100,
+        },
+        choose: { type: 'array', items: { $ref: '#/$defs/choose_part' }, minItems: 2, maxItems: 100 },
+        first_known: { $ref: '#/$defs/names' },
+        highest: { $ref: '#/$defs/name' },
+        lowest: { $ref: '#/$defs/name' },
+        average: { $ref: '#/$defs/name' },
+        earliest: { $ref: '#/$defs/name' },
+        latest: { $ref: '#/$defs/name' },
+        change: { $ref: '#/$defs/name' },
+        count: { $ref: '#/$defs/name' },
+        minutes_since: { $ref: '#/$defs/name' },
+        held: { $ref: '#/$defs/condition' },
+        over: { $ref: '#/$defs/duration' },
+        where: { $ref: '#/$defs/condition' },
+        present_set: { type: 'string', enum: ['included', 'left_out'] },
+        longest_gap: { $ref: '#/$defs/duration' },
+        not_reliable_when: { $ref: '#/$defs/condition' },
+      },
+      additionalProperties: false,
+    },
+    curve: {
+      type: 'object',
+      properties: {
+        of: { $ref: '#/$defs/name' },
+        points: {
+          type: 'array',
+          items: { type: 'array', items: { $ref: '#/$defs/quantity' }, minItems: 2, maxItems: 2 },
+          minItems: 2,
+          maxItems: 100,
+        },
+        beyond: { type: 'string', enum: ['missing', 'hold'] },
+      },
+      required: ['of', 'points'],
+      additionalProperties: false,
+    },
+    score_part: {
+      type: ['array', 'object'],
+      items: { $ref: '#/$defs/band' },
+      additionalProperties: { type: 'integer', minimum: -1000, maximum: 1000 },
+      minItems: 1,
+      maxItems: 100,
+    },
+    band: {
+      type: 'object',
+      properties: {
+        at_most: { $ref: '#/$defs/quantity' },
+        below: { $ref: '#/$defs/quantity' },
+        points: { type: 'integer', minimum: -1000, maximum: 1000 },
+      },
+      required: ['points'],
+      additionalProperties: false,
+    },
+    choose_part: {
+      type: 'object',
+      properties: { when: { $ref: '#/$defs/condition' }, use: { $ref: '#/$defs/quantity' } },
+      required: ['use'],
+      additionalProperties: false,
+    },
+    rule: {
+      type: 'object',
+      properties: {
+        rule: { $ref: '#/$defs/name' },
+        title: { $ref: '#/$defs/text' },
+        when: { $ref: '#/$defs/condition' },
+        unless: { $ref: '#/$defs/exception' },
+        explained_by: { $ref: '#/$defs/explanation' },
+        not_reliable_when: { $ref: '#/$defs/condition' },
+        level: { $ref: '#/$defs/name' },
+        says: { $ref: '#/$defs/text' },
+        because: { $ref: '#/$defs/text' },
+        ask: { $ref: '#/$defs/texts' },
+        do: { type: 'array', items: { $ref: '#/$defs/action' }, minItems: 1, maxItems: 20 },
+        source: { $ref: '#/$defs/names' },
+        accepted: { $ref: '#/$defs/text' },
+      },
+      required: ['rule', 'when'],
+      additionalProperties: false,
+    },
+    exception: {
+      type: 'object',
+      properties: {
+        when: { $ref: '#/$defs/condition' },
+        says: { $ref: '#/$defs/text' },
+        accepted: { $ref: '#/$defs/text' },
+      },
+      required: ['when'],
+      additionalProperties: false,
+    },
+    explanation: {
+      type: 'object',
+      properties: {
+        when: { $ref: '#/$defs/condition' },
+        says: { $ref: '#/$defs/text' },
+        level: { $ref: '#/$defs/name' },
+      },
+      required: ['when', 'says'],
+      additionalProperties: false,
+    },
+    action: {
+      type: 'object',
+      properties: {
+        id: { $ref: '#/$defs/name' },
+        text: { $ref: '#/$defs/text' },
+        under: { $ref: '#/$defs/text' },
+      },
+      required: ['id', 'text'],
+      additionalProperties: false,
+    },
+  },
+};
+
+function validate322(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate322.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 60) {
+      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 60 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (!pattern3.test(data)) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/pattern',
+        keyword: 'pattern',
+        params: { pattern: '^[a-z][a-z0-9_]*$' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate322.errors = vErrors;
+  return errors === 0;
+}
+validate322.evaluated = { dynamicProps: false, dynamicItems: false };
+
+function validate324(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate324.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 2000) {
+      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 2000 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (func1(data) < 1) {
+      const err1 = { instancePath, schemaPath: '#/minLength', keyword: 'minLength', params: { limit: 1 } };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate324.errors = vErrors;
+  return errors === 0;
+}
+validate324.evaluated = { dynamicProps: false, dynamicItems: false };
+
+const schema92 = {
+  type: 'object',
+  properties: {
+    all: { $ref: '#/$defs/conditions' },
+    any: { $ref: '#/$defs/conditions' },
+    none: { $ref: '#/$defs/conditions' },
+    at_least_of: { $ref: '#/$defs/at_least_of' },
+    rule: { $ref: '#/$defs/name' },
+  },
+  additionalProperties: { $ref: '#/$defs/comparison' },
+  minProperties: 1,
+  maxProperties: 100,
+};
+const schema93 = {
+  type: 'object',
+  properties: {
+    below: { $ref: '#/$defs/quantity' },
+    above: { $ref: '#/$defs/quantity' },
+    at_most: { $ref: '#/$defs/quantity' },
+    at_least: { $ref: '#/$defs/quantity' },
+    between: { type: 'array', items: { $ref: '#/$defs/quantity' }, minItems: 2, maxItems: 2 },
+    is: { type: ['string', 'boolean'], maxLength: 60 },
+    one_of: { $ref: '#/$defs/names' },
+    known: { $ref: '#/$defs/yes' },
+    unobtainable: { $ref: '#/$defs/yes' },
+    accepted: { $ref: '#/$defs/text' },
+  },
+  minProperties: 1,
+  additionalProperties: false,
+};
+
+function validate330(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate330.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (!(typeof data == 'number' && isFinite(data)) && typeof data !== 'string') {
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema26.type } };
+    if (vErrors === null) {
+      vErrors = [err0];
+    } else {
+      vErrors.push(err0);
+    }
+    errors++;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 60) {
+      const err1 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 60 } };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+  }
+  validate330.errors = vErrors;
+  return errors === 0;
+}
+validate330.evaluated = { dynamicProps: false, dynamicItems: false };
+
+const schema95 = { type: 'array', items: { $ref: '#/$defs/name' }, maxItems: 200 };
+
+function validate336(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate336.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (Array.isArray(data)) {
+    if (data.length > 200) {
+      const err0 = { instancePath, schemaPath: '#/maxItems', keyword: 'maxItems', params: { limit: 200 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    const len0 = data.length;
+    for (let i0 = 0; i0 < len0; i0++) {
+      if (
+        !validate322(data[i0], {
+          instancePath: instancePath + '/' + i0,
+          parentData: data,
+          parentDataProperty: i0,
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate322.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err1 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'array' } };
+    if (vErrors === null) {
+      vErrors = [err1];
+    } else {
+      vErrors.push(err1);
+    }
+    errors++;
+  }
+  validate336.errors = vErrors;
+  return errors === 0;
+}
+validate336.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+
+function validate339(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate339.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data !== 'string' && typeof data !== 'boolean') {
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema24.type } };
+    if (vErrors === null) {
+      vErrors = [err0];
+    } else {
+      vErrors.push(err0);
+    }
+    errors++;
+  }
+  if (!(data === 'yes' || data === 'no' || data === true || data === false)) {
+    const err1 = {
+      instancePath,
+      schemaPath: '#/enum',
+      keyword: 'enum',
+      params: { allowedValues: schema24.enum },
+    };
+    if (vErrors === null) {
+      vErrors = [err1];
+    } else {
+      vErrors.push(err1);
+    }
+    errors++;
+  }
+  validate339.errors = vErrors;
+  return errors === 0;
+}
+validate339.evaluated = { dynamicProps: false, dynamicItems: false };
+
+function validate329(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate329.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (Object.keys(data).length < 1) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/minProperties',
+        keyword: 'minProperties',
+        params: { limit: 1 },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!func5.call(schema93.properties, key0)) {
+        const err1 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err1];
+        } else {
+          vErrors.push(err1);
+        }
+        errors++;
+      }
+    }
+    if (data.below !== undefined) {
+      if (
+        !validate330(data.below, {
+          instancePath: instancePath + '/below',
+          parentData: data,
+          parentDataProperty: 'below',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate330.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.above !== undefined) {
+      if (
+        !validate330(data.above, {
+          instancePath: instancePath + '/above',
+          parentData: data,
+          parentDataProperty: 'above',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate330.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.at_most !== undefined) {
+      if (
+        !validate330(data.at_most, {
+          instancePath: instancePath + '/at_most',
+          parentData: data,
+          parentDataProperty: 'at_most',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate330.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.at_least !== undefined) {
+      if (
+        !validate330(data.at_least, {
+          instancePath: instancePath + '/at_least',
+          parentData: data,
+          parentDataProperty: 'at_least',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate330.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.between !== undefined) {
+      let data4 = data.between;
+      if (Array.isArray(data4)) {
+        if (data4.length > 2) {
+          const err2 = {
+            instancePath: instancePath + '/between',
+            schemaPath: '#/properties/between/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 2 },
+          };
+          if (vErrors === null) {
+            vErrors = [err2];
+          } else {
+            vErrors.push(err2);
+          }
+          errors++;
+        }
+        if (data4.length < 2) {
+          const err3 = {
+            instancePath: instancePath + '/between',
+            schemaPath: '#/properties/between/minItems',
+            keyword: 'minItems',
+            params: { limit: 2 },
+          };
+          if (vErrors === null) {
+            vErrors = [err3];
+          } else {
+            vErrors.push(err3);
+          }
+          errors++;
+        }
+        const len0 = data4.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          if (
+            !validate330(data4[i0], {
+              instancePath: instancePath + '/between/' + i0,
+              parentData: data4,
+              parentDataProperty: i0,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate330.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err4 = {
+          instancePath: instancePath + '/between',
+          schemaPath: '#/properties/between/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err4];
+        } else {
+          vErrors.push(err4);
+        }
+        errors++;
+      }
+    }
+    if (data.is !== undefined) {
+      let data6 = data.is;
+      if (typeof data6 !== 'string' && typeof data6 !== 'boolean') {
+        const err5 = {
+          instancePath: instancePath + '/is',
+          schemaPath: '#/properties/is/type',
+          keyword: 'type',
+          params: { type: schema93.properties.is.type },
+        };
+        if (vErrors === null) {
+          vErrors = [err5];
+        } else {
+          vErrors.push(err5);
+        }
+        errors++;
+      }
+      if (typeof data6 === 'string') {
+        if (func1(data6) > 60) {
+          const err6 = {
+            instancePath: instancePath + '/is',
+            schemaPath: '#/properties/is/maxLength',
+            keyword: 'maxLength',
+            params: { limit: 60 },
+          };
+          if (vErrors === null) {
+            vErrors = [err6];
+          } else {
+            vErrors.push(err6);
+          }
+          errors++;
+        }
+      }
+    }
+    if (data.one_of !== undefined) {
+      if (
+        !validate336(data.one_of, {
+          instancePath: instancePath + '/one_of',
+          parentData: data,
+          parentDataProperty: 'one_of',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate336.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.known !== undefined) {
+      if (
+        !validate339(data.known, {
+          instancePath: instancePath + '/known',
+          parentData: data,
+          parentDataProperty: 'known',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate339.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.unobtainable !== undefined) {
+      if (
+        !validate339(data.unobtainable, {
+          instancePath: instancePath + '/unobtainable',
+          parentData: data,
+          parentDataProperty: 'unobtainable',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate339.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.accepted !== undefined) {
+      if (
+        !validate324(data.accepted, {
+          instancePath: instancePath + '/accepted',
+          parentData: data,
+          parentDataProperty: 'accepted',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate324.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err7 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err7];
+    } else {
+      vErrors.push(err7);
+    }
+    errors++;
+  }
+  validate329.errors = vErrors;
+  return errors === 0;
+}
+validate329.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema97 = { type: 'array', items: { $ref: '#/$defs/condition' }, minItems: 1, maxItems: 200 };
+const wrapper1 = { validate: validate328 };
+
+function validate344(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate344.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (Array.isArray(data)) {
+    if (data.length > 200) {
+      const err0 = { instancePath, schemaPath: '#/maxItems', keyword: 'maxItems', params: { limit: 200 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.length < 1) {
+      const err1 = { instancePath, schemaPath: '#/minItems', keyword: 'minItems', params: { limit: 1 } };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    const len0 = data.length;
+    for (let i0 = 0; i0 < len0; i0++) {
+      if (
+        !wrapper1.validate(data[i0], {
+          instancePath: instancePath + '/' + i0,
+          parentData: data,
+          parentDataProperty: i0,
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, wrapper1.validate.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'array' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate344.errors = vErrors;
+  return errors === 0;
+}
+validate344.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+
+const schema98 = {
+  type: 'object',
+  properties: { count: { type: 'integer', minimum: 1, maximum: 200 }, of: { $ref: '#/$defs/conditions' } },
+  required: ['count', 'of'],
+  additionalProperties: false,
+};
+
+function validate348(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate348.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.count === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'count' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.of === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'of' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'count' || key0 === 'of')) {
+        const err2 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+    if (data.count !== undefined) {
+      let data0 = data.count;
+      if (!(typeof data0 == 'number' && !(data0 % 1) && !isNaN(data0) && isFinite(data0))) {
+        const err3 = {
+          instancePath: instancePath + '/count',
+          schemaPath: '#/properties/count/type',
+          keyword: 'type',
+          params: { type: 'integer' },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+      if (typeof data0 == 'number' && isFinite(data0)) {
+        if (data0 > 200 || isNaN(data0)) {
+          const err4 = {
+            instancePath: instancePath + '/count',
+            schemaPath: '#/properties/count/maximum',
+            keyword: 'maximum',
+            params: { comparison: '<=', limit: 200 },
+          };
+          if (vErrors === null) {
+            vErrors = [err4];
+          } else {
+            vErrors.push(err4);
+          }
+          errors++;
+        }
+        if (data0 < 1 || isNaN(data0)) {
+          const err5 = {
+            instancePath: instancePath + '/count',
+            schemaPath: '#/properties/count/minimum',
+            keyword: 'minimum',
+            params: { comparison: '>=', limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err5];
+          } else {
+            vErrors.push(err5);
+          }
+          errors++;
+        }
+      }
+    }
+    if (data.of !== undefined) {
+      if (
+        !validate344(data.of, {
+          instancePath: instancePath + '/of',
+          parentData: data,
+          parentDataProperty: 'of',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate344.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err6 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err6];
+    } else {
+      vErrors.push(err6);
+    }
+    errors++;
+  }
+  validate348.errors = vErrors;
+  return errors === 0;
+}
+validate348.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+function validate328(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate328.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (Object.keys(data).length > 100) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/maxProperties',
+        keyword: 'maxProperties',
+        params: { limit: 100 },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (Object.keys(data).length < 1) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/minProperties',
+        keyword: 'minProperties',
+        params: { limit: 1 },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(
+        key0 === 'all' ||
+        key0 === 'any' ||
+        key0 === 'none' ||
+        key0 === 'at_least_of' ||
+        key0 === 'rule'
+      )) {
+        if (
+          !validate329(data[key0], {
+            instancePath: instancePath + '/' + key0.replace(/~/g, '~0').replace(/\//g, '~1'),
+            parentData: data,
+            parentDataProperty: key0,
+            rootData,
+            dynamicAnchors,
+          })
+        ) {
+          vErrors = joined(vErrors, validate329.errors);
+          errors = vErrors.length;
+        }
+      }
+    }
+    if (data.all !== undefined) {
+      if (
+        !validate344(data.all, {
+          instancePath: instancePath + '/all',
+          parentData: data,
+          parentDataProperty: 'all',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate344.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.any !== undefined) {
+      if (
+        !validate344(data.any, {
+          instancePath: instancePath + '/any',
+          parentData: data,
+          parentDataProperty: 'any',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate344.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.none !== undefined) {
+      if (
+        !validate344(data.none, {
+          instancePath: instancePath + '/none',
+          parentData: data,
+          parentDataProperty: 'none',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate344.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.at_least_of !== undefined) {
+      if (
+        !validate348(data.at_least_of, {
+          instancePath: instancePath + '/at_least_of',
+          parentData: data,
+          parentDataProperty: 'at_least_of',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate348.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.rule !== undefined) {
+      if (
+        !validate322(data.rule, {
+          instancePath: instancePath + '/rule',
+          parentData: data,
+          parentDataProperty: 'rule',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate322.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate328.errors = vErrors;
+  return errors === 0;
+}
+validate328.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+function validate356(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate356.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.cite === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'cite' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'cite' || key0 === 'link' || key0 === 'from_memory')) {
+        const err1 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err1];
+        } else {
+          vErrors.push(err1);
+        }
+        errors++;
+      }
+    }
+    if (data.cite !== undefined) {
+      if (
+        !validate58(data.cite, {
+          instancePath: instancePath + '/cite',
+          parentData: data,
+          parentDataProperty: 'cite',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate58.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.link !== undefined) {
+      let data1 = data.link;
+      if (typeof data1 === 'string') {
+        if (func1(data1) > 300) {
+          const err2 = {
+            instancePath: instancePath + '/link',
+            schemaPath: '#/properties/link/maxLength',
+            keyword: 'maxLength',
+            params: { limit: 300 },
+          };
+          if (vErrors === null) {
+            vErrors = [err2];
+          } else {
+            vErrors.push(err2);
+          }
+          errors++;
+        }
+        if (!pattern4.test(data1)) {
+          const err3 = {
+            instancePath: instancePath + '/link',
+            schemaPath: '#/properties/link/pattern',
+            keyword: 'pattern',
+            params: { pattern: '^https://[^ ]+$' },
+          };
+          if (vErrors === null) {
+            vErrors = [err3];
+          } else {
+            vErrors.push(err3);
+          }
+          errors++;
+        }
+      } else {
+        const err4 = {
+          instancePath: instancePath + '/link',
+          schemaPath: '#/properties/link/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err4];
+        } else {
+          vErrors.push(err4);
+        }
+        errors++;
+      }
+    }
+    if (data.from_memory !== undefined) {
+      if (
+        !validate60(data.from_memory, {
+          instancePath: instancePath + '/from_memory',
+          parentData: data,
+          parentDataProperty: 'from_memory',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate60.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err5 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err5];
+    } else {
+      vErrors.push(err5);
+    }
+    errors++;
+  }
+  validate356.errors = vErrors;
+  return errors === 0;
+}
+validate356.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema100 = {
+  type: 'object',
+  properties: {
+    needs: { $ref: '#/$defs/names' },
+    helps: { $ref: '#/$defs/names' },
+    declares: {
+      type: 'object',
+      propertyNames: { $ref: '#/$defs/name' },
+      additionalProperties: { $ref: 'dictionary.schema.json#/$defs/observation' },
+    },
+  },
+  additionalProperties: false,
+};
+
+function validate364(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate364.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.title === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'title' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.kind === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'kind' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!func5.call(schema25.properties, key0)) {
+        const err2 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+    if (data.title !== undefined) {
+      if (
+        !validate58(data.title, {
+          instancePath: instancePath + '/title',
+          parentData: data,
+          parentDataProperty: 'title',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate58.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.short !== undefined) {
+      if (
+        !validate58(data.short, {
+          instancePath: instancePath + '/short',
+          parentData: data,
+          parentDataProperty: 'short',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate58.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.kind !== undefined) {
+      let data2 = data.kind;
+      if (typeof data2 !== 'string') {
+        const err3 = {
+          instancePath: instancePath + '/kind',
+          schemaPath: '#/properties/kind/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+      if (!(data2 === 'number' || data2 === 'choice' || data2 === 'several' || data2 === 'yes_no')) {
+        const err4 = {
+          instancePath: instancePath + '/kind',
+          schemaPath: '#/properties/kind/enum',
+          keyword: 'enum',
+          params: { allowedValues: schema25.properties.kind.enum },
+        };
+        if (vErrors === null) {
+          vErrors = [err4];
+        } else {
+          vErrors.push(err4);
+        }
+        errors++;
+      }
+    }
+    if (data.meaning !== undefined) {
+      if (
+        !validate58(data.meaning, {
+          instancePath: instancePath + '/meaning',
+          parentData: data,
+          parentDataProperty: 'meaning',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate58.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.unit !== undefined) {
+      let data4 = data.unit;
+      if (typeof data4 === 'string') {
+        if (func1(data4) > 20) {
+          const err5 = {
+            instancePath: instancePath + '/unit',
+            schemaPath: '#/properties/unit/maxLength',
+            keyword: 'maxLength',
+            params: { limit: 20 },
+          };
+          if (vErrors === null) {
+            vErrors = [err5];
+          } else {
+            vErrors.push(err5);
+          }
+          errors++;
+        }
+      } else {
+        const err6 = {
+          instancePath: instancePath + '/unit',
+          schemaPath: '#/properties/unit/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err6];
+        } else {
+          vErrors.push(err6);
+        }
+        errors++;
+      }
+    }
+    if (data.step !== undefined) {
+      if (
+        !validate68(data.step, {
+          instancePath: instancePath + '/step',
+          parentData: data,
+          parentDataProperty: 'step',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate68.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.possible !== undefined) {
+      if (
+        !validate70(data.possible, {
+          instancePath: instancePath + '/possible',
+          parentData: data,
+          parentDataProperty: 'possible',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate70.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.plausible !== undefined) {
+      if (
+        !validate70(data.plausible, {
+          instancePath: instancePath + '/plausible',
+          parentData: data,
+          parentDataProperty: 'plausible',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate70.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.ordinary !== undefined) {
+      let data8 = data.ordinary;
+      if (
+        !(typeof data8 == 'number' && isFinite(data8)) &&
+        typeof data8 !== 'string' &&
+        typeof data8 !== 'boolean' &&
+        !Array.isArray(data8)
+      ) {
+        const err7 = {
+          instancePath: instancePath + '/ordinary',
+          schemaPath: '#/properties/ordinary/type',
+          keyword: 'type',
+          params: { type: schema25.properties.ordinary.type },
+        };
+        if (vErrors === null) {
+          vErrors = [err7];
+        } else {
+          vErrors.push(err7);
+        }
+        errors++;
+      }
+      if (Array.isArray(data8)) {
+        const len0 = data8.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          if (
+            !validate54(data8[i0], {
+              instancePath: instancePath + '/ordinary/' + i0,
+              parentData: data8,
+              parentDataProperty: i0,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate54.errors);
+            errors = vErrors.length;
+          }
+        }
+      }
+    }
+    if (data.choices !== undefined) {
+      let data10 = data.choices;
+      if (Array.isArray(data10)) {
+        if (data10.length > 40) {
+          const err8 = {
+            instancePath: instancePath + '/choices',
+            schemaPath: '#/properties/choices/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 40 },
+          };
+          if (vErrors === null) {
+            vErrors = [err8];
+          } else {
+            vErrors.push(err8);
+          }
+          errors++;
+        }
+        if (data10.length < 2) {
+          const err9 = {
+            instancePath: instancePath + '/choices',
+            schemaPath: '#/properties/choices/minItems',
+            keyword: 'minItems',
+            params: { limit: 2 },
+          };
+          if (vErrors === null) {
+            vErrors = [err9];
+          } else {
+            vErrors.push(err9);
+          }
+          errors++;
+        }
+        const len1 = data10.length;
+        for (let i1 = 0; i1 < len1; i1++) {
+          if (
+            !validate77(data10[i1], {
+              instancePath: instancePath + '/choices/' + i1,
+              parentData: data10,
+              parentDataProperty: i1,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate77.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err10 = {
+          instancePath: instancePath + '/choices',
+          schemaPath: '#/properties/choices/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err10];
+        } else {
+          vErrors.push(err10);
+        }
+        errors++;
+      }
+    }
+    if (data.loinc !== undefined) {
+      let data12 = data.loinc;
+      if (typeof data12 === 'string') {
+        if (!pattern5.test(data12)) {
+          const err11 = {
+            instancePath: instancePath + '/loinc',
+            schemaPath: '#/properties/loinc/pattern',
+            keyword: 'pattern',
+            params: { pattern: '^[0-9]{1,6}-[0-9]$' },
+          };
+          if (vErrors === null) {
+            vErrors = [err11];
+          } else {
+            vErrors.push(err11);
+          }
+          errors++;
+        }
+      } else {
+        const err12 = {
+          instancePath: instancePath + '/loinc',
+          schemaPath: '#/properties/loinc/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err12];
+        } else {
+          vErrors.push(err12);
+        }
+        errors++;
+      }
+    }
+    if (data.good_for !== undefined) {
+      if (
+        !validate82(data.good_for, {
+          instancePath: instancePath + '/good_for',
+          parentData: data,
+          parentDataProperty: 'good_for',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate82.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.taken_with !== undefined) {
+      if (
+        !validate54(data.taken_with, {
+          instancePath: instancePath + '/taken_with',
+          parentData: data,
+          parentDataProperty: 'taken_with',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate54.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.standing !== undefined) {
+      if (
+        !validate60(data.standing, {
+          instancePath: instancePath + '/standing',
+          parentData: data,
+          parentDataProperty: 'standing',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate60.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.set_by !== undefined) {
+      if (
+        !validate58(data.set_by, {
+          instancePath: instancePath + '/set_by',
+          parentData: data,
+          parentDataProperty: 'set_by',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate58.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.if_not_stated !== undefined) {
+      let data17 = data.if_not_stated;
+      if (
+        !(typeof data17 == 'number' && isFinite(data17)) &&
+        typeof data17 !== 'string' &&
+        typeof data17 !== 'boolean'
+      ) {
+        const err13 = {
+          instancePath: instancePath + '/if_not_stated',
+          schemaPath: '#/properties/if_not_stated/type',
+          keyword: 'type',
+          params: { type: schema25.properties.if_not_stated.type },
+        };
+        if (vErrors === null) {
+          vErrors = [err13];
+        } else {
+          vErrors.push(err13);
+        }
+        errors++;
+      }
+    }
+    if (data.also_called !== undefined) {
+      let data18 = data.also_called;
+      if (Array.isArray(data18)) {
+        if (data18.length > 20) {
+          const err14 = {
+            instancePath: instancePath + '/also_called',
+            schemaPath: '#/properties/also_called/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 20 },
+          };
+          if (vErrors === null) {
+            vErrors = [err14];
+          } else {
+            vErrors.push(err14);
+          }
+          errors++;
+        }
+        const len2 = data18.length;
+        for (let i2 = 0; i2 < len2; i2++) {
+          let data19 = data18[i2];
+          if (typeof data19 === 'string') {
+            if (func1(data19) > 60) {
+              const err15 = {
+                instancePath: instancePath + '/also_called/' + i2,
+                schemaPath: '#/properties/also_called/items/maxLength',
+                keyword: 'maxLength',
+                params: { limit: 60 },
+              };
+              if (vErrors === null) {
+                vErrors = [err15];
+              } else {
+                vErrors.push(err15);
+              }
+              errors++;
+            }
+            if (func1(data19) < 1) {
+              const err16 = {
+                instancePath: instancePath + '/also_called/' + i2,
+                schemaPath: '#/properties/also_called/items/minLength',
+                keyword: 'minLength',
+                params: { limit: 1 },
+              };
+              if (vErrors === null) {
+                vErrors = [err16];
+              } else {
+                vErrors.push(err16);
+              }
+              errors++;
+            }
+          } else {
+            const err17 = {
+              instancePath: instancePath + '/also_called/' + i2,
+              schemaPath: '#/properties/also_called/items/type',
+              keyword: 'type',
+              params: { type: 'string' },
+            };
+            if (vErrors === null) {
+              vErrors = [err17];
+            } else {
+              vErrors.push(err17);
+            }
+            errors++;
+          }
+        }
+      } else {
+        const err18 = {
+          instancePath: instancePath + '/also_called',
+          schemaPath: '#/properties/also_called/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err18];
+        } else {
+          vErrors.push(err18);
+        }
+        errors++;
+      }
+    }
+    if (data.source !== undefined) {
+      let data20 = data.source;
+      if (Array.isArray(data20)) {
+        if (data20.length > 10) {
+          const err19 = {
+            instancePath: instancePath + '/source',
+            schemaPath: '#/properties/source/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 10 },
+          };
+          if (vErrors === null) {
+            vErrors = [err19];
+          } else {
+            vErrors.push(err19);
+          }
+          errors++;
+        }
+        if (data20.length < 1) {
+          const err20 = {
+            instancePath: instancePath + '/source',
+            schemaPath: '#/properties/source/minItems',
+            keyword: 'minItems',
+            params: { limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err20];
+          } else {
+            vErrors.push(err20);
+          }
+          errors++;
+        }
+        const len3 = data20.length;
+        for (let i3 = 0; i3 < len3; i3++) {
+          if (
+            !validate54(data20[i3], {
+              instancePath: instancePath + '/source/' + i3,
+              parentData: data20,
+              parentDataProperty: i3,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate54.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err21 = {
+          instancePath: instancePath + '/source',
+          schemaPath: '#/properties/source/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err21];
+        } else {
+          vErrors.push(err21);
+        }
+        errors++;
+      }
+    }
+  } else {
+    const err22 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err22];
+    } else {
+      vErrors.push(err22);
+    }
+    errors++;
+  }
+  validate364.errors = vErrors;
+  return errors === 0;
+}
+validate364.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+function validate360(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate360.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    for (const key0 in data) {
+      if (!(key0 === 'needs' || key0 === 'helps' || key0 === 'declares')) {
+        const err0 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err0];
+        } else {
+          vErrors.push(err0);
+        }
+        errors++;
+      }
+    }
+    if (data.needs !== undefined) {
+      if (
+        !validate336(data.needs, {
+          instancePath: instancePath + '/needs',
+          parentData: data,
+          parentDataProperty: 'needs',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate336.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.helps !== undefined) {
+      if (
+        !validate336(data.helps, {
+          instancePath: instancePath + '/helps',
+          parentData: data,
+          parentDataProperty: 'helps',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate336.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.declares !== undefined) {
+      let data2 = data.declares;
+      if (data2 && typeof data2 == 'object' && !Array.isArray(data2)) {
+        for (const key1 in data2) {
+          const _errs6 = errors;
+          if (
+            !validate322(key1, {
+              instancePath: instancePath + '/declares',
+              parentData: data2,
+              parentDataProperty: 'declares',
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate322.errors);
+            errors = vErrors.length;
+          }
+          var valid1 = _errs6 === errors;
+          if (!valid1) {
+            const err1 = {
+              instancePath: instancePath + '/declares',
+              schemaPath: '#/properties/declares/propertyNames',
+              keyword: 'propertyNames',
+              params: { propertyName: key1 },
+            };
+            if (vErrors === null) {
+              vErrors = [err1];
+            } else {
+              vErrors.push(err1);
+            }
+            errors++;
+          }
+        }
+        for (const key2 in data2) {
+          if (
+            !validate364(data2[key2], {
+              instancePath: instancePath + '/declares/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
+              parentData: data2,
+              parentDataProperty: key2,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate364.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err2 = {
+          instancePath: instancePath + '/declares',
+          schemaPath: '#/properties/declares/type',
+          keyword: 'type',
+          params: { type: 'object' },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+  } else {
+    const err3 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err3];
+    } else {
+      vErrors.push(err3);
+    }
+    errors++;
+  }
+  validate360.errors = vErrors;
+  return errors === 0;
+}
+validate360.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema102 = {
+  type: 'object',
+  properties: { set_by: { $ref: '#/$defs/text' }, if_not_stated: { type: ['number', 'string', 'boolean'] } },
+  additionalProperties: false,
+};
+
+function validate381(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate381.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    for (const key0 in data) {
+      if (!(key0 === 'set_by' || key0 === 'if_not_stated')) {
+        const err0 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err0];
+        } else {
+          vErrors.push(err0);
+        }
+        errors++;
+      }
+    }
+    if (data.set_by !== undefined) {
+      if (
+        !validate324(data.set_by, {
+          instancePath: instancePath + '/set_by',
+          parentData: data,
+          parentDataProperty: 'set_by',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate324.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.if_not_stated !== undefined) {
+      let data1 = data.if_not_stated;
+      if (
+        !(typeof data1 == 'number' && isFinite(data1)) &&
+        typeof data1 !== 'string' &&
+        typeof data1 !== 'boolean'
+      ) {
+        const err1 = {
+          instancePath: instancePath + '/if_not_stated',
+          schemaPath: '#/properties/if_not_stated/type',
+          keyword: 'type',
+          params: { type: schema102.properties.if_not_stated.type },
+        };
+        if (vErrors === null) {
+          vErrors = [err1];
+        } else {
+          vErrors.push(err1);
+        }
+        errors++;
+      }
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate381.errors = vErrors;
+  return errors === 0;
+}
+validate381.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema103 = {
+  type: 'object',
+  properties: {
+    value: { $ref: '#/$defs/quantity' },
+    unit: { type: 'string', maxLength: 20 },
+    between: { type: 'array', items: { $ref: '#/$defs/quantity' }, minItems: 2, maxItems: 2 },
+    set_by: { $ref: '#/$defs/text' },
+    title: { $ref: '#/$defs/text' },
+    source: { $ref: '#/$defs/names' },
+  },
+  required: ['value'],
+  additionalProperties: false,
+};
+
+function validate385(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate385.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.value === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'value' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(
+        key0 === 'value' ||
+        key0 === 'unit' ||
+        key0 === 'between' ||
+        key0 === 'set_by' ||
+        key0 === 'title' ||
+        key0 === 'source'
+      )) {
+        const err1 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err1];
+        } else {
+          vErrors.push(err1);
+        }
+        errors++;
+      }
+    }
+    if (data.value !== undefined) {
+      if (
+        !validate330(data.value, {
+          instancePath: instancePath + '/value',
+          parentData: data,
+          parentDataProperty: 'value',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate330.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.unit !== undefined) {
+      let data1 = data.unit;
+      if (typeof data1 === 'string') {
+        if (func1(data1) > 20) {
+          const err2 = {
+            instancePath: instancePath + '/unit',
+            schemaPath: '#/properties/unit/maxLength',
+            keyword: 'maxLength',
+            params: { limit: 20 },
+          };
+          if (vErrors === null) {
+            vErrors = [err2];
+          } else {
+            vErrors.push(err2);
+          }
+          errors++;
+        }
+      } else {
+        const err3 = {
+          instancePath: instancePath + '/unit',
+          schemaPath: '#/properties/unit/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+    }
+    if (data.between !== undefined) {
+      let data2 = data.between;
+      if (Array.isArray(data2)) {
+        if (data2.length > 2) {
+          const err4 = {
+            instancePath: instancePath + '/between',
+            schemaPath: '#/properties/between/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 2 },
+          };
+          if (vErrors === null) {
+            vErrors = [err4];
+          } else {
+            vErrors.push(err4);
+          }
+          errors++;
+        }
+        if (data2.length < 2) {
+          const err5 = {
+            instancePath: instancePath + '/between',
+            schemaPath: '#/properties/between/minItems',
+            keyword: 'minItems',
+            params: { limit: 2 },
+          };
+          if (vErrors === null) {
+            vErrors = [err5];
+          } else {
+            vErrors.push(err5);
+          }
+          errors++;
+        }
+        const len0 = data2.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          if (
+            !validate330(data2[i0], {
+              instancePath: instancePath + '/between/' + i0,
+              parentData: data2,
+              parentDataProperty: i0,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate330.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err6 = {
+          instancePath: instancePath + '/between',
+          schemaPath: '#/properties/between/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err6];
+        } else {
+          vErrors.push(err6);
+        }
+        errors++;
+      }
+    }
+    if (data.set_by !== undefined) {
+      if (
+        !validate324(data.set_by, {
+          instancePath: instancePath + '/set_by',
+          parentData: data,
+          parentDataProperty: 'set_by',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate324.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.title !== undefined) {
+      if (
+        !validate324(data.title, {
+          instancePath: instancePath + '/title',
+          parentData: data,
+          parentDataProperty: 'title',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate324.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.source !== undefined) {
+      if (
+        !validate336(data.source, {
+          instancePath: instancePath + '/source',
+          parentData: data,
+          parentDataProperty: 'source',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate336.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err7 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err7];
+    } else {
+      vErrors.push(err7);
+    }
+    errors++;
+  }
+  validate385.errors = vErrors;
+  return errors === 0;
+}
+validate385.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema104 = {
+  type: 'object',
+  properties: {
+    title: { $ref: '#/$defs/text' },
+    meaning: { $ref: '#/$defs/text' },
+    unit: { type: 'string', maxLength: 20 },
+    source: { $ref: '#/$defs/names' },
+    formula: { type: ['string', 'number'], maxLength: 500 },
+    curve: { $ref: '#/$defs/curve' },
+    score: {
+      type: 'object',
+      propertyNames: { $ref: '#/$defs/name' },
+      additionalProperties: { $ref: '#/$defs/score_part' },
+      minProperties: 1,
+      maxProperties: 100,
+    },
+    choose: { type: 'array', items: { $ref: '#/$defs/choose_part' }, minItems: 2, maxItems: 100 },
+    first_known: { $ref: '#/$defs/names' },
+    highest: { $ref: '#/$defs/name' },
+    lowest: { $ref: '#/$defs/name' },
+    average: { $ref: '#/$defs/name' },
+    earliest: { $ref: '#/$defs/name' },
+    latest: { $ref: '#/$defs/name' },
+    change: { $ref: '#/$defs/name' },
+    count: { $ref: '#/$defs/name' },
+    minutes_since: { $ref: '#/$defs/name' },
+    held: { $ref: '#/$defs/condition' },
+    over: { $ref: '#/$defs/duration' },
+    where: { $ref: '#/$defs/condition' },
+    present_set: { type: 'string', enum: ['included', 'left_out'] },
+    longest_gap: { $ref: '#/$defs/duration' },
+    not_reliable_when: { $ref: '#/$defs/condition' },
+  },
+  additionalProperties: false,
+};
+const schema105 = {
+  type: 'object',
+  properties: {
+    of: { $ref: '#/$defs/name' },
+    points: {
+      type: 'array',
+      items: { type: 'array', items: { $ref: '#/$defs/quantity' }, minItems: 2, maxItems: 2 },
+      minItems: 2,
+      maxItems: 100,
+    },
+    beyond: { type: 'string', enum: ['missing', 'hold'] },
+  },
+  required: ['of', 'points'],
+  additionalProperties: false,
+};
+
+function validate397(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate397.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.of === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'of' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.points === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'points' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'of' || key0 === 'points' || key0 === 'beyond')) {
+        const err2 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+    if (data.of !== undefined) {
+      if (
+        !validate322(data.of, {
+          instancePath: instancePath + '/of',
+          parentData: data,
+          parentDataProperty: 'of',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate322.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.points !== undefined) {
+      let data1 = data.points;
+      if (Array.isArray(data1)) {
+        if (data1.length > 100) {
+          const err3 = {
+            instancePath: instancePath + '/points',
+            schemaPath: '#/properties/points/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 100 },
+          };
+          if (vErrors === null) {
+            vErrors = [err3];
+          } else {
+            vErrors.push(err3);
+          }
+          errors++;
+        }
+        if (data1.length < 2) {
+          const err4 = {
+            instancePath: instancePath + '/points',
+            schemaPath: '#/properties/points/minItems',
+            keyword: 'minItems',
+            params: { limit: 2 },
+          };
+          if (vErrors === null) {
+            vErrors = [err4];
+          } else {
+            vErrors.push(err4);
+          }
+          errors++;
+        }
+        const len0 = data1.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          let data2 = data1[i0];
+          if (Array.isArray(data2)) {
+            if (data2.length > 2) {
+              const err5 = {
+                instancePath: instancePath + '/points/' + i0,
+                schemaPath: '#/properties/points/items/maxItems',
+                keyword: 'maxItems',
+                params: { limit: 2 },
+              };
+              if (vErrors === null) {
+                vErrors = [err5];
+              } else {
+                vErrors.push(err5);
+              }
+              errors++;
+            }
+            if (data2.length < 2) {
+              const err6 = {
+                instancePath: instancePath + '/points/' + i0,
+                schemaPath: '#/properties/points/items/minItems',
+                keyword: 'minItems',
+                params: { limit: 2 },
+              };
+              if (vErrors === null) {
+                vErrors = [err6];
+              } else {
+                vErrors.push(err6);
+              }
+              errors++;
+            }
+            const len1 = data2.length;
+            for (let i1 = 0; i1 < len1; i1++) {
+              if (
+                !validate330(data2[i1], {
+                  instancePath: instancePath + '/points/' + i0 + '/' + i1,
+                  parentData: data2,
+                  parentDataProperty: i1,
+                  rootData,
+                  dynamicAnchors,
+                })
+              ) {
+                vErrors = joined(vErrors, validate330.errors);
+                errors = vErrors.length;
+              }
+            }
+          } else {
+            const err7 = {
+              instancePath: instancePath + '/points/' + i0,
+              schemaPath: '#/properties/points/items/type',
+              keyword: 'type',
+              params: { type: 'array' },
+            };
+            if (vErrors === null) {
+              vErrors = [err7];
+            } else {
+              vErrors.push(err7);
+            }
+            errors++;
+          }
+        }
+      } else {
+        const err8 = {
+          instancePath: instancePath + '/points',
+          schemaPath: '#/properties/points/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err8];
+        } else {
+          vErrors.push(err8);
+        }
+        errors++;
+      }
+    }
+    if (data.beyond !== undefined) {
+      let data4 = data.beyond;
+      if (typeof data4 !== 'string') {
+        const err9 = {
+          instancePath: instancePath + '/beyond',
+          schemaPath: '#/properties/beyond/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err9];
+        } else {
+          vErrors.push(err9);
+        }
+        errors++;
+      }
+      if (!(data4 === 'missing' || data4 === 'hold')) {
+        const err10 = {
+          instancePath: instancePath + '/beyond',
+          schemaPath: '#/properties/beyond/enum',
+          keyword: 'enum',
+          params: { allowedValues: schema105.properties.beyond.enum },
+        };
+        if (vErrors === null) {
+          vErrors = [err10];
+        } else {
+          vErrors.push(err10);
+        }
+        errors++;
+      }
+    }
+  } else {
+    const err11 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err11];
+    } else {
+      vErrors.push(err11);
+    }
+    errors++;
+  }
+  validate397.errors = vErrors;
+  return errors === 0;
+}
+validate397.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema106 = {
+  type: ['array', 'object'],
+  items: { $ref: '#/$defs/band' },
+  additionalProperties: { type: 'integer', minimum: -1000, maximum: 1000 },
+  minItems: 1,
+  maxItems: 100,
+};
+const schema107 = {
+  type: 'object',
+  properties: {
+    at_most: { $ref: '#/$defs/quantity' },
+    below: { $ref: '#/$defs/quantity' },
+    points: { type: 'integer', minimum: -1000, maximum: 1000 },
+  },
+  required: ['points'],
+  additionalProperties: false,
+};
+
+function validate403(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate403.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.points === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'points' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'at_most' || key0 === 'below' || key0 === 'points')) {
+        const err1 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err1];
+        } else {
+          vErrors.push(err1);
+        }
+        errors++;
+      }
+    }
+    if (data.at_most !== undefined) {
+      if (
+        !validate330(data.at_most, {
+          instancePath: instancePath + '/at_most',
+          parentData: data,
+          parentDataProperty: 'at_most',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate330.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.below !== undefined) {
+      if (
+        !validate330(data.below, {
+          instancePath: instancePath + '/below',
+          parentData: data,
+          parentDataProperty: 'below',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate330.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.points !== undefined) {
+      let data2 = data.points;
+      if (!(typeof data2 == 'number' && !(data2 % 1) && !isNaN(data2) && isFinite(data2))) {
+        const err2 = {
+          instancePath: instancePath + '/points',
+          schemaPath: '#/properties/points/type',
+          keyword: 'type',
+          params: { type: 'integer' },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+      if (typeof data2 == 'number' && isFinite(data2)) {
+        if (data2 > 1000 || isNaN(data2)) {
+          const err3 = {
+            instancePath: instancePath + '/points',
+            schemaPath: '#/properties/points/maximum',
+            keyword: 'maximum',
+            params: { comparison: '<=', limit: 1000 },
+          };
+          if (vErrors === null) {
+            vErrors = [err3];
+          } else {
+            vErrors.push(err3);
+          }
+          errors++;
+        }
+        if (data2 < -1000 || isNaN(data2)) {
+          const err4 = {
+            instancePath: instancePath + '/points',
+            schemaPath: '#/properties/points/minimum',
+            keyword: 'minimum',
+            params: { comparison: '>=', limit: -1000 },
+          };
+          if (vErrors === null) {
+            vErrors = [err4];
+          } else {
+            vErrors.push(err4);
+          }
+          errors++;
+        }
+      }
+    }
+  } else {
+    const err5 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err5];
+    } else {
+      vErrors.push(err5);
+    }
+    errors++;
+  }
+  validate403.errors = vErrors;
+  return errors === 0;
+}
+validate403.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+function validate402(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate402.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (!data || typeof data != 'object') {
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema106.type } };
+    if (vErrors === null) {
+      vErrors = [err0];
+    } else {
+      vErrors.push(err0);
+    }
+    errors++;
+  }
+  if (Array.isArray(data)) {
+    if (data.length > 100) {
+      const err1 = { instancePath, schemaPath: '#/maxItems', keyword: 'maxItems', params: { limit: 100 } };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    if (data.length < 1) {
+      const err2 = { instancePath, schemaPath: '#/minItems', keyword: 'minItems', params: { limit: 1 } };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    const len0 = data.length;
+    for (let i0 = 0; i0 < len0; i0++) {
+      if (
+        !validate403(data[i0], {
+          instancePath: instancePath + '/' + i0,
+          parentData: data,
+          parentDataProperty: i0,
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate403.errors);
+        errors = vErrors.length;
+      }
+    }
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    for (const key0 in data) {
+      let data1 = data[key0];
+      if (!(typeof data1 == 'number' && !(data1 % 1) && !isNaN(data1) && isFinite(data1))) {
+        const err3 = {
+          instancePath: instancePath + '/' + key0.replace(/~/g, '~0').replace(/\//g, '~1'),
+          schemaPath: '#/additionalProperties/type',
+          keyword: 'type',
+          params: { type: 'integer' },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+      if (typeof data1 == 'number' && isFinite(data1)) {
+        if (data1 > 1000 || isNaN(data1)) {
+          const err4 = {
+            instancePath: instancePath + '/' + key0.replace(/~/g, '~0').replace(/\//g, '~1'),
+            schemaPath: '#/additionalProperties/maximum',
+            keyword: 'maximum',
+            params: { comparison: '<=', limit: 1000 },
+          };
+          if (vErrors === null) {
+            vErrors = [err4];
+          } else {
+            vErrors.push(err4);
+          }
+          errors++;
+        }
+        if (data1 < -1000 || isNaN(data1)) {
+          const err5 = {
+            instancePath: instancePath + '/' + key0.replace(/~/g, '~0').replace(/\//g, '~1'),
+            schemaPath: '#/additionalProperties/minimum',
+            keyword: 'minimum',
+            params: { comparison: '>=', limit: -1000 },
+          };
+          if (vErrors === null) {
+            vErrors = [err5];
+          } else {
+            vErrors.push(err5);
+          }
+          errors++;
+        }
+      }
+    }
+  }
+  validate402.errors = vErrors;
+  return errors === 0;
+}
+validate402.evaluated = { props: true, items: true, dynamicProps: false, dynamicItems: false };
+
+const schema108 = {
+  type: 'object',
+  properties: { when: { $ref: '#/$defs/condition' }, use: { $ref: '#/$defs/quantity' } },
+  required: ['use'],
+  additionalProperties: false,
+};
+
+function validate408(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate408.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.use === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'use' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'when' || key0 === 'use')) {
+        const err1 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err1];
+        } else {
+          vErrors.push(err1);
+        }
+        errors++;
+      }
+    }
+    if (data.when !== undefined) {
+      if (
+        !validate328(data.when, {
+          instancePath: instancePath + '/when',
+          parentData: data,
+          parentDataProperty: 'when',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate328.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.use !== undefined) {
+      if (
+        !validate330(data.use, {
+          instancePath: instancePath + '/use',
+          parentData: data,
+          parentDataProperty: 'use',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate330.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate408.errors = vErrors;
+  return errors === 0;
+}
+validate408.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+function validate422(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate422.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 40) {
+      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 40 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (!pattern6.test(data)) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/pattern',
+        keyword: 'pattern',
+        params: { pattern: '^[0-9]+([.][0-9]+)? (s|min|h|d|wk|mo|y)$' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate422.errors = vErrors;
+  return errors === 0;
+}
+validate422.evaluated = { dynamicProps: false, dynamicItems: false };
+
+function validate393(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate393.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    for (const key0 in data) {
+      if (!func5.call(schema104.properties, key0)) {
+        const err0 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err0];
+        } else {
+          vErrors.push(err0);
+        }
+        errors++;
+      }
+    }
+    if (data.title !== undefined) {
+      if (
+        !validate324(data.title, {
+          instancePath: instancePath + '/title',
+          parentData: data,
+          parentDataProperty: 'title',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate324.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.meaning !== undefined) {
+      if (
+        !validate324(data.meaning, {
+          instancePath: instancePath + '/meaning',
+          parentData: data,
+          parentDataProperty: 'meaning',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate324.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.unit !== undefined) {
+      let data2 = data.unit;
+      if (typeof data2 === 'string') {
+        if (func1(data2) > 20) {
+          const err1 = {
+            instancePath: instancePath + '/unit',
+            schemaPath: '#/properties/unit/maxLength',
+            keyword: 'maxLength',
+            params: { limit: 20 },
+          };
+          if (vErrors === null) {
+            vErrors = [err1];
+          } else {
+            vErrors.push(err1);
+          }
+          errors++;
+        }
+      } else {
+        const err2 = {
+          instancePath: instancePath + '/unit',
+          schemaPath: '#/properties/unit/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+    if (data.source !== undefined) {
+      if (
+        !validate336(data.source, {
+          instancePath: instancePath + '/source',
+          parentData: data,
+          parentDataProperty: 'source',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate336.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.formula !== undefined) {
+      let data4 = data.formula;
+      if (typeof data4 !== 'string' && !(typeof data4 == 'number' && isFinite(data4))) {
+        const err3 = {
+          instancePath: instancePath + '/formula',
+          schemaPath: '#/properties/formula/type',
+          keyword: 'type',
+          params: { type: schema104.properties.formula.type },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+      if (typeof data4 === 'string') {
+        if (func1(data4) > 500) {
+          const err4 = {
+            instancePath: instancePath + '/formula',
+            schemaPath: '#/properties/formula/maxLength',
+            keyword: 'maxLength',
+            params: { limit: 500 },
+          };
+          if (vErrors === null) {
+            vErrors = [err4];
+          } else {
+            vErrors.push(err4);
+          }
+          errors++;
+        }
+      }
+    }
+    if (data.curve !== undefined) {
+      if (
+        !validate397(data.curve, {
+          instancePath: instancePath + '/curve',
+          parentData: data,
+          parentDataProperty: 'curve',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate397.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.score !== undefined) {
+      let data6 = data.score;
+      if (data6 && typeof data6 == 'object' && !Array.isArray(data6)) {
+        if (Object.keys(data6).length > 100) {
+          const err5 = {
+            instancePath: instancePath + '/score',
+            schemaPath: '#/properties/score/maxProperties',
+            keyword: 'maxProperties',
+            params: { limit: 100 },
+          };
+          if (vErrors === null) {
+            vErrors = [err5];
+          } else {
+            vErrors.push(err5);
+          }
+          errors++;
+        }
+        if (Object.keys(data6).length < 1) {
+          const err6 = {
+            instancePath: instancePath + '/score',
+            schemaPath: '#/properties/score/minProperties',
+            keyword: 'minProperties',
+            params: { limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err6];
+          } else {
+            vErrors.push(err6);
+          }
+          errors++;
+        }
+        for (const key1 in data6) {
+          const _errs12 = errors;
+          if (
+            !validate322(key1, {
+              instancePath: instancePath + '/score',
+              parentData: data6,
+              parentDataProperty: 'score',
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate322.errors);
+            errors = vErrors.length;
+          }
+          var valid1 = _errs12 === errors;
+          if (!valid1) {
+            const err7 = {
+              instancePath: instancePath + '/score',
+              schemaPath: '#/properties/score/propertyNames',
+              keyword: 'propertyNames',
+              params: { propertyName: key1 },
+            };
+            if (vErrors === null) {
+              vErrors = [err7];
+            } else {
+              vErrors.push(err7);
+            }
+            errors++;
+          }
+        }
+        for (const key2 in data6) {
+          if (
+            !validate402(data6[key2], {
+              instancePath: instancePath + '/score/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
+              parentData: data6,
+              parentDataProperty: key2,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate402.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err8 = {
+          instancePath: instancePath + '/score',
+          schemaPath: '#/properties/score/type',
+          keyword: 'type',
+          params: { type: 'object' },
+        };
+        if (vErrors === null) {
+          vErrors = [err8];
+        } else {
+          vErrors.push(err8);
+        }
+        errors++;
+      }
+    }
+    if (data.choose !== undefined) {
+      let data8 = data.choose;
+      if (Array.isArray(data8)) {
+        if (data8.length > 100) {
+          const err9 = {
+            instancePath: instancePath + '/choose',
+            schemaPath: '#/properties/choose/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 100 },
+          };
+          if (vErrors === null) {
+            vErrors = [err9];
+          } else {
+            vErrors.push(err9);
+          }
+          errors++;
+        }
+        if (data8.length < 2) {
+          const err10 = {
+            instancePath: instancePath + '/choose',
+            schemaPath: '#/properties/choose/minItems',
+            keyword: 'minItems',
+            params: { limit: 2 },
+          };
+          if (vErrors === null) {
+            vErrors = [err10];
+          } else {
+            vErrors.push(err10);
+          }
+          errors++;
+        }
+        const len0 = data8.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          if (
+            !validate408(data8[i0], {
+              instancePath: instancePath + '/choose/' + i0,
+              parentData: data8,
+              parentDataProperty: i0,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate408.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err11 = {
+          instancePath: instancePath + '/choose',
+          schemaPath: '#/properties/choose/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err11];
+        } else {
+          vErrors.push(err11);
+        }
+        errors++;
+      }
+    }
+    if (data.first_known !== undefined) {
+      if (
+        !validate336(data.first_known, {
+          instancePath: instancePath + '/first_known',
+          parentData: data,
+          parentDataProperty: 'first_known',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate336.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.highest !== undefined) {
+      if (
+        !validate322(data.highest, {
+          instancePath: instancePath + '/highest',
+          parentData: data,
+          parentDataProperty: 'highest',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate322.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.lowest !== undefined) {
+      if (
+        !validate322(data.lowest, {
+          instancePath: instancePath + '/lowest',
+          parentData: data,
+          parentDataProperty: 'lowest',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate322.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.average !== undefined) {
+      if (
+        !validate322(data.average, {
+          instancePath: instancePath + '/average',
+          parentData: data,
+          parentDataProperty: 'average',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate322.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.earliest !== undefined) {
+      if (
+        !validate322(data.earliest, {
+          instancePath: instancePath + '/earliest',
+          parentData: data,
+          parentDataProperty: 'earliest',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate322.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.latest !== undefined) {
+      if (
+        !validate322(data.latest, {
+          instancePath: instancePath + '/latest',
+          parentData: data,
+          parentDataProperty: 'latest',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate322.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.change !== undefined) {
+      if (
+        !validate322(data.change, {
+          instancePath: instancePath + '/change',
+          parentData: data,
+          parentDataProperty: 'change',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate322.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.count !== undefined) {
+      if (
+        !validate322(data.count, {
+          instancePath: instancePath + '/count',
+          parentData: data,
+          parentDataProperty: 'count',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate322.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.minutes_since !== undefined) {
+      if (
+        !validate322(data.minutes_since, {
+          instancePath: instancePath + '/minutes_since',
+          parentData: data,
+          parentDataProperty: 'minutes_since',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate322.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.held !== undefined) {
+      if (
+        !validate328(data.held, {
+          instancePath: instancePath + '/held',
+          parentData: data,
+          parentDataProperty: 'held',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate328.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.over !== undefined) {
+      if (
+        !validate422(data.over, {
+          instancePath: instancePath + '/over',
+          parentData: data,
+          parentDataProperty: 'over',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate422.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.where !== undefined) {
+      if (
+        !validate328(data.where, {
+          instancePath: instancePath + '/where',
+          parentData: data,
+          parentDataProperty: 'where',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate328.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.present_set !== undefined) {
+      let data22 = data.present_set;
+      if (typeof data22 !== 'string') {
+        const err12 = {
+          instancePath: instancePath + '/present_set',
+          schemaPath: '#/properties/present_set/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err12];
+        } else {
+          vErrors.push(err12);
+        }
+        errors++;
+      }
+      if (!(data22 === 'included' || data22 === 'left_out')) {
+        const err13 = {
+          instancePath: instancePath + '/present_set',
+          schemaPath: '#/properties/present_set/enum',
+          keyword: 'enum',
+          params: { allowedValues: schema104.properties.present_set.enum },
+        };
+        if (vErrors === null) {
+          vErrors = [err13];
+        } else {
+          vErrors.push(err13);
+        }
+        errors++;
+      }
+    }
+    if (data.longest_gap !== undefined) {
+      if (
+        !validate422(data.longest_gap, {
+          instancePath: instancePath + '/longest_gap',
+          parentData: data,
+          parentDataProperty: 'longest_gap',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate422.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.not_reliable_when !== undefined) {
+      if (
+        !validate328(data.not_reliable_when, {
+          instancePath: instancePath + '/not_reliable_when',
+          parentData: data,
+          parentDataProperty: 'not_reliable_when',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate328.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err14 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err14];
+    } else {
+      vErrors.push(err14);
+    }
+    errors++;
+  }
+  validate393.errors = vErrors;
+  return errors === 0;
+}
+validate393.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema110 = {
+  type: 'object',
+  properties: {
+    rule: { $ref: '#/$defs/name' },
+    title: { $ref: '#/$defs/text' },
+    when: { $ref: '#/$defs/condition' },
+    unless: { $ref: '#/$defs/exception' },
+    explained_by: { $ref: '#/$defs/explanation' },
+    not_reliable_when: { $ref: '#/$defs/condition' },
+    level: { $ref: '#/$defs/name' },
+    says: { $ref: '#/$defs/text' },
+    because: { $ref: '#/$defs/text' },
+    ask: { $ref: '#/$defs/texts' },
+    do: { type: 'array', items: { $ref: '#/$defs/action' }, minItems: 1, maxItems: 20 },
+    source: { $ref: '#/$defs/names' },
+    accepted: { $ref: '#/$defs/text' },
+  },
+  required: ['rule', 'when'],
+  additionalProperties: false,
+};
+const schema111 = {
+  type: 'object',
+  properties: {
+    when: { $ref: '#/$defs/condition' },
+    says: { $ref: '#/$defs/text' },
+    accepted: { $ref: '#/$defs/text' },
+  },
+  required: ['when'],
+  additionalProperties: false,
+};
+
+function validate432(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate432.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.when === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'when' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'when' || key0 === 'says' || key0 === 'accepted')) {
+        const err1 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err1];
+        } else {
+          vErrors.push(err1);
+        }
+        errors++;
+      }
+    }
+    if (data.when !== undefined) {
+      if (
+        !validate328(data.when, {
+          instancePath: instancePath + '/when',
+          parentData: data,
+          parentDataProperty: 'when',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate328.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.says !== undefined) {
+      if (
+        !validate324(data.says, {
+          instancePath: instancePath + '/says',
+          parentData: data,
+          parentDataProperty: 'says',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate324.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.accepted !== undefined) {
+      if (
+        !validate324(data.accepted, {
+          instancePath: instancePath + '/accepted',
+          parentData: data,
+          parentDataProperty: 'accepted',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate324.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate432.errors = vErrors;
+  return errors === 0;
+}
+validate432.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema112 = {
+  type: 'object',
+  properties: {
+    when: { $ref: '#/$defs/condition' },
+    says: { $ref: '#/$defs/text' },
+    level: { $ref: '#/$defs/name' },
+  },
+  required: ['when', 'says'],
+  additionalProperties: false,
+};
+
+function validate437(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate437.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.when === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'when' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.says === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'says' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'when' || key0 === 'says' || key0 === 'level')) {
+        const err2 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+    if (data.when !== undefined) {
+      if (
+        !validate328(data.when, {
+          instancePath: instancePath + '/when',
+          parentData: data,
+          parentDataProperty: 'when',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate328.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.says !== undefined) {
+      if (
+        !validate324(data.says, {
+          instancePath: instancePath + '/says',
+          parentData: data,
+          parentDataProperty: 'says',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate324.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.level !== undefined) {
+      if (
+        !validate322(data.level, {
+          instancePath: instancePath + '/level',
+          parentData: data,
+          parentDataProperty: 'level',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate322.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err3 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err3];
+    } else {
+      vErrors.push(err3);
+    }
+    errors++;
+  }
+  validate437.errors = vErrors;
+  return errors === 0;
+}
+validate437.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema113 = { type: 'array', items: { $ref: '#/$defs/text' }, minItems: 1, maxItems: 20 };
+
+function validate446(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate446.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (Array.isArray(data)) {
+    if (data.length > 20) {
+      const err0 = { instancePath, schemaPath: '#/maxItems', keyword: 'maxItems', params: { limit: 20 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.length < 1) {
+      const err1 = { instancePath, schemaPath: '#/minItems', keyword: 'minItems', params: { limit: 1 } };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    const len0 = data.length;
+    for (let i0 = 0; i0 < len0; i0++) {
+      if (
+        !validate324(data[i0], {
+          instancePath: instancePath + '/' + i0,
+          parentData: data,
+          parentDataProperty: i0,
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate324.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'array' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate446.errors = vErrors;
+  return errors === 0;
+}
+validate446.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+
+const schema114 = {
+  type: 'object',
+  properties: {
+    id: { $ref: '#/$defs/name' },
+    text: { $ref: '#/$defs/text' },
+    under: { $ref: '#/$defs/text' },
+  },
+  required: ['id', 'text'],
+  additionalProperties: false,
+};
+
+function validate449(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate449.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.id === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'id' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.text === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'text' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'id' || key0 === 'text' || key0 === 'under')) {
+        const err2 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+    if (data.id !== undefined) {
+      if (
+        !validate322(data.id, {
+          instancePath: instancePath + '/id',
+          parentData: data,
+          parentDataProperty: 'id',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate322.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.text !== undefined) {
+      if (
+        !validate324(data.text, {
+          instancePath: instancePath + '/text',
+          parentData: data,
+          parentDataProperty: 'text',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate324.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.under !== undefined) {
+      if (
+        !validate324(data.under, {
+          instancePath: instancePath + '/under',
+          parentData: data,
+          parentDataProperty: 'under',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate324.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err3 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err3];
+    } else {
+      vErrors.push(err3);
+    }
+    errors++;
+  }
+  validate449.errors = vErrors;
+  return errors === 0;
+}
+validate449.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+function validate428(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate428.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.rule === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'rule' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.when === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'when' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!func5.call(schema110.properties, key0)) {
+        const err2 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+    if (data.rule !== undefined) {
+      if (
+        !validate322(data.rule, {
+          instancePath: instancePath + '/rule',
+          parentData: data,
+          parentDataProperty: 'rule',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate322.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.title !== undefined) {
+      if (
+        !validate324(data.title, {
+          instancePath: instancePath + '/title',
+          parentData: data,
+          parentDataProperty: 'title',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate324.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.when !== undefined) {
+      if (
+        !validate328(data.when, {
+          instancePath: instancePath + '/when',
+          parentData: data,
+          parentDataProperty: 'when',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate328.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.unless !== undefined) {
+      if (
+        !validate432(data.unless, {
+          instancePath: instancePath + '/unless',
+          parentData: data,
+          parentDataProperty: 'unless',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate432.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.explained_by !== undefined) {
+      if (
+        !validate437(data.explained_by, {
+          instancePath: instancePath + '/explained_by',
+          parentData: data,
+          parentDataProperty: 'explained_by',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate437.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.not_reliable_when !== undefined) {
+      if (
+        !validate328(data.not_reliable_when, {
+          instancePath: instancePath + '/not_reliable_when',
+          parentData: data,
+          parentDataProperty: 'not_reliable_when',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate328.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.level !== undefined) {
+      if (
+        !validate322(data.level, {
+          instancePath: instancePath + '/level',
+          parentData: data,
+          parentDataProperty: 'level',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate322.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.says !== undefined) {
+      if (
+        !validate324(data.says, {
+          instancePath: instancePath + '/says',
+          parentData: data,
+          parentDataProperty: 'says',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate324.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.because !== undefined) {
+      if (
+        !validate324(data.because, {
+          instancePath: instancePath + '/because',
+          parentData: data,
+          parentDataProperty: 'because',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate324.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.ask !== undefined) {
+      if (
+        !validate446(data.ask, {
+          instancePath: instancePath + '/ask',
+          parentData: data,
+          parentDataProperty: 'ask',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate446.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.do !== undefined) {
+      let data10 = data.do;
+      if (Array.isArray(data10)) {
+        if (data10.length > 20) {
+          const err3 = {
+            instancePath: instancePath + '/do',
+            schemaPath: '#/properties/do/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 20 },
+          };
+          if (vErrors === null) {
+            vErrors = [err3];
+          } else {
+            vErrors.push(err3);
+          }
+          errors++;
+        }
+        if (data10.length < 1) {
+          const err4 = {
+            instancePath: instancePath + '/do',
+            schemaPath: '#/properties/do/minItems',
+            keyword: 'minItems',
+            params: { limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err4];
+          } else {
+            vErrors.push(err4);
+          }
+          errors++;
+        }
+        const len0 = data10.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          if (
+            !validate449(data10[i0], {
+              instancePath: instancePath + '/do/' + i0,
+              parentData: data10,
+              parentDataProperty: i0,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate449.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err5 = {
+          instancePath: instancePath + '/do',
+          schemaPath: '#/properties/do/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err5];
+        } else {
+          vErrors.push(err5);
+        }
+        errors++;
+      }
+    }
+    if (data.source !== undefined) {
+      if (
+        !validate336(data.source, {
+          instancePath: instancePath + '/source',
+          parentData: data,
+          parentDataProperty: 'source',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate336.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.accepted !== undefined) {
+      if (
+        !validate324(data.accepted, {
+          instancePath: instancePath + '/accepted',
+          parentData: data,
+          parentDataProperty: 'accepted',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate324.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err6 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err6];
+    } else {
+      vErrors.push(err6);
+    }
+    errors++;
+  }
+  validate428.errors = vErrors;
+  return errors === 0;
+}
+validate428.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const pattern22 = new RegExp('^[0-9]{4}-[0-9]{2}-[0-9]{2}$', 'u');
+
+function validate321(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  /*# sourceURL="protocol.schema.json" */ let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate321.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.protocol === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'protocol' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.edition === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'edition' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    if (data.title === undefined) {
+      const err2 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'title' },
+      };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    if (data.ladder === undefined) {
+      const err3 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'ladder' },
+      };
+      if (vErrors === null) {
+        vErrors = [err3];
+      } else {
+        vErrors.push(err3);
+      }
+      errors++;
+    }
+    if (data.observations === undefined) {
+      const err4 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'observations' },
+      };
+      if (vErrors === null) {
+        vErrors = [err4];
+      } else {
+        vErrors.push(err4);
+      }
+      errors++;
+    }
+    if (data.rules === undefined) {
+      const err5 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'rules' },
+      };
+      if (vErrors === null) {
+        vErrors = [err5];
+      } else {
+        vErrors.push(err5);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!func5.call(schema89.properties, key0)) {
+        const err6 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err6];
+        } else {
+          vErrors.push(err6);
+        }
+        errors++;
+      }
+    }
+    if (data.protocol !== undefined) {
+      if (
+        !validate322(data.protocol, {
+          instancePath: instancePath + '/protocol',
+          parentData: data,
+          parentDataProperty: 'protocol',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate322.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.edition !== undefined) {
+      let data1 = data.edition;
+      if (!(typeof data1 == 'number' && !(data1 % 1) && !isNaN(data1) && isFinite(data1))) {
+        const err7 = {
+          instancePath: instancePath + '/edition',
+          schemaPath: '#/properties/edition/type',
+          keyword: 'type',
+          params: { type: 'integer' },
+        };
+        if (vErrors === null) {
+          vErrors = [err7];
+        } else {
+          vErrors.push(err7);
+        }
+        errors++;
+      }
+      if (typeof data1 == 'number' && isFinite(data1)) {
+        if (data1 > 100000 || isNaN(data1)) {
+          const err8 = {
+            instancePath: instancePath + '/edition',
+            schemaPath: '#/properties/edition/maximum',
+            keyword: 'maximum',
+            params: { comparison: '<=', limit: 100000 },
+          };
+          if (vErrors === null) {
+            vErrors = [err8];
+          } else {
+            vErrors.push(err8);
+          }
+          errors++;
+        }
+        if (data1 < 1 || isNaN(data1)) {
+          const err9 = {
+            instancePath: instancePath + '/edition',
+            schemaPath: '#/properties/edition/minimum',
+            keyword: 'minimum',
+            params: { comparison: '>=', limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err9];
+          } else {
+            vErrors.push(err9);
+          }
+          errors++;
+        }
+      }
+    }
+    if (data.title !== undefined) {
+      if (
+        !validate324(data.title, {
+          instancePath: instancePath + '/title',
+          parentData: data,
+          parentDataProperty: 'title',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate324.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.about !== undefined) {
+      if (
+        !validate324(data.about, {
+          instancePath: instancePath + '/about',
+          parentData: data,
+          parentDataProperty: 'about',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate324.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.ladder !== undefined) {
+      if (
+        !validate322(data.ladder, {
+          instancePath: instancePath + '/ladder',
+          parentData: data,
+          parentDataProperty: 'ladder',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate322.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.applies_when !== undefined) {
+      if (
+        !validate328(data.applies_when, {
+          instancePath: instancePath + '/applies_when',
+          parentData: data,
+          parentDataProperty: 'applies_when',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate328.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.otherwise !== undefined) {
+      if (
+        !validate324(data.otherwise, {
+          instancePath: instancePath + '/otherwise',
+          parentData: data,
+          parentDataProperty: 'otherwise',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate324.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.review_by !== undefined) {
+      let data7 = data.review_by;
+      if (typeof data7 === 'string') {
+        if (!pattern22.test(data7)) {
+          const err10 = {
+            instancePath: instancePath + '/review_by',
+            schemaPath: '#/properties/review_by/pattern',
+            keyword: 'pattern',
+            params: { pattern: '^[0-9]{4}-[0-9]{2}-[0-9]{2}$' },
+          };
+          if (vErrors === null) {
+            vErrors = [err10];
+          } else {
+            vErrors.push(err10);
+          }
+          errors++;
+        }
+      } else {
+        const err11 = {
+          instancePath: instancePath + '/review_by',
+          schemaPath: '#/properties/review_by/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err11];
+        } else {
+          vErrors.push(err11);
+        }
+        errors++;
+      }
+    }
+    if (data.owners !== undefined) {
+      let data8 = data.owners;
+      if (Array.isArray(data8)) {
+        if (data8.length > 20) {
+          const err12 = {
+            instancePath: instancePath + '/owners',
+            schemaPath: '#/properties/owners/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 20 },
+          };
+          if (vErrors === null) {
+            vErrors = [err12];
+          } else {
+            vErrors.push(err12);
+          }
+          errors++;
+        }
+        if (data8.length < 1) {
+          const err13 = {
+            instancePath: instancePath + '/owners',
+            schemaPath: '#/properties/owners/minItems',
+            keyword: 'minItems',
+            params: { limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err13];
+          } else {
+            vErrors.push(err13);
+          }
+          errors++;
+        }
+        const len0 = data8.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          if (
+            !validate324(data8[i0], {
+              instancePath: instancePath + '/owners/' + i0,
+              parentData: data8,
+              parentDataProperty: i0,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate324.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err14 = {
+          instancePath: instancePath + '/owners',
+          schemaPath: '#/properties/owners/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err14];
+        } else {
+          vErrors.push(err14);
+        }
+        errors++;
+      }
+    }
+    if (data.sources !== undefined) {
+      let data10 = data.sources;
+      if (data10 && typeof data10 == 'object' && !Array.isArray(data10)) {
+        for (const key1 in data10) {
+          const _errs17 = errors;
+          if (
+            !validate322(key1, {
+              instancePath: instancePath + '/sources',
+              parentData: data10,
+              parentDataProperty: 'sources',
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate322.errors);
+            errors = vErrors.length;
+          }
+          var valid3 = _errs17 === errors;
+          if (!valid3) {
+            const err15 = {
+              instancePath: instancePath + '/sources',
+              schemaPath: '#/properties/sources/propertyNames',
+              keyword: 'propertyNames',
+              params: { propertyName: key1 },
+            };
+            if (vErrors === null) {
+              vErrors = [err15];
+            } else {
+              vErrors.push(err15);
+            }
+            errors++;
+          }
+        }
+        for (const key2 in data10) {
+          if (
+            !validate356(data10[key2], {
+              instancePath: instancePath + '/sources/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
+              parentData: data10,
+              parentDataProperty: key2,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate356.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err16 = {
+          instancePath: instancePath + '/sources',
+          schemaPath: '#/properties/sources/type',
+          keyword: 'type',
+          params: { type: 'object' },
+        };
+        if (vErrors === null) {
+          vErrors = [err16];
+        } else {
+          vErrors.push(err16);
+        }
+        errors++;
+      }
+    }
+    if (data.observations !== undefined) {
+      if (
+        !validate360(data.observations, {
+          instancePath: instancePath + '/observations',
+          parentData: data,
+          parentDataProperty: 'observations',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate360.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.standing !== undefined) {
+      let data13 = data.standing;
+      if (data13 && typeof data13 == 'object' && !Array.isArray(data13)) {
+        for (const key3 in data13) {
+          const _errs23 = errors;
+          if (
+            !validate322(key3, {
+              instancePath: instancePath + '/standing',
+              parentData: data13,
+              parentDataProperty: 'standing',
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate322.errors);
+            errors = vErrors.length;
+          }
+          var valid5 = _errs23 === errors;
+          if (!valid5) {
+            const err17 = {
+              instancePath: instancePath + '/standing',
+              schemaPath: '#/properties/standing/propertyNames',
+              keyword: 'propertyNames',
+              params: { propertyName: key3 },
+            };
+            if (vErrors === null) {
+              vErrors = [err17];
+            } else {
+              vErrors.push(err17);
+            }
+            errors++;
+          }
+        }
+        for (const key4 in data13) {
+          if (
+            !validate381(data13[key4], {
+              instancePath: instancePath + '/standing/' + key4.replace(/~/g, '~0').replace(/\//g, '~1'),
+              parentData: data13,
+              parentDataProperty: key4,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate381.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err18 = {
+          instancePath: instancePath + '/standing',
+          schemaPath: '#/properties/standing/type',
+          keyword: 'type',
+          params: { type: 'object' },
+        };
+        if (vErrors === null) {
+          vErrors = [err18];
+        } else {
+          vErrors.push(err18);
+        }
+        errors++;
+      }
+    }
+    if (data.limits !== undefined) {
+      let data15 = data.limits;
+      if (data15 && typeof data15 == 'object' && !Array.isArray(data15)) {
+        for (const key5 in data15) {
+          const _errs28 = errors;
+          if (
+            !validate322(key5, {
+              instancePath: instancePath + '/limits',
+              parentData: data15,
+              parentDataProperty: 'limits',
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate322.errors);
+            errors = vErrors.length;
+          }
+          var valid7 = _errs28 === errors;
+          if (!valid7) {
+            const err19 = {
+              instancePath: instancePath + '/limits',
+              schemaPath: '#/properties/limits/propertyNames',
+              keyword: 'propertyNames',
+              params: { propertyName: key5 },
+            };
+            if (vErrors === null) {
+              vErrors = [err19];
+            } else {
+              vErrors.push(err19);
+            }
+            errors++;
+          }
+        }
+        for (const key6 in data15) {
+          if (
+            !validate385(data15[key6], {
+              instancePath: instancePath + '/limits/' + key6.replace(/~/g, '~0').replace(/\//g, '~1'),
+              parentData: data15,
+              parentDataProperty: key6,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate385.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err20 = {
+          instancePath: instancePath + '/limits',
+          schemaPath: '#/properties/limits/type',
+          keyword: 'type',
+          params: { type: 'object' },
+        };
+        if (vErrors === null) {
+          vErrors = [err20];
+        } else {
+          vErrors.push(err20);
+        }
+        errors++;
+      }
+    }
+    if (data.measures !== undefined) {
+      let data17 = data.measures;
+      if (data17 && typeof data17 == 'object' && !Array.isArray(data17)) {
+        for (const key7 in data17) {
+          const _errs33 = errors;
+          if (
+            !validate322(key7, {
+              instancePath: instancePath + '/measures',
+              parentData: data17,
+              parentDataProperty: 'measures',
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate322.errors);
+            errors = vErrors.length;
+          }
+          var valid9 = _errs33 === errors;
+          if (!valid9) {
+            const err21 = {
+              instancePath: instancePath + '/measures',
+              schemaPath: '#/properties/measures/propertyNames',
+              keyword: 'propertyNames',
+              params: { propertyName: key7 },
+            };
+            if (vErrors === null) {
+              vErrors = [err21];
+            } else {
+              vErrors.push(err21);
+            }
+            errors++;
+          }
+        }
+        for (const key8 in data17) {
+          if (
+            !validate393(data17[key8], {
+              instancePath: instancePath + '/measures/' + key8.replace(/~/g, '~0').replace(/\//g, '~1'),
+              parentData: data17,
+              parentDataProperty: key8,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate393.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err22 = {
+          instancePath: instancePath + '/measures',
+          schemaPath: '#/properties/measures/type',
+          keyword: 'type',
+          params: { type: 'object' },
+        };
+        if (vErrors === null) {
+          vErrors = [err22];
+        } else {
+          vErrors.push(err22);
+        }
+        errors++;
+      }
+    }
+    if (data.rules !== undefined) {
+      let data19 = data.rules;
+      if (Array.isArray(data19)) {
+        if (data19.length > 10000) {
+          const err23 = {
+            instancePath: instancePath + '/rules',
+            schemaPath: '#/properties/rules/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 10000 },
+          };
+          if (vErrors === null) {
+            vErrors = [err23];
+          } else {
+            vErrors.push(err23);
+          }
+          errors++;
+        }
+        const len1 = data19.length;
+        for (let i1 = 0; i1 < len1; i1++) {
+          if (
+            !validate428(data19[i1], {
+              instancePath: instancePath + '/rules/' + i1,
+              parentData: data19,
+              parentDataProperty: i1,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate428.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err24 = {
+          instancePath: instancePath + '/rules',
+          schemaPath: '#/properties/rules/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err24];
+        } else {
+          vErrors.push(err24);
+        }
+        errors++;
+      }
+    }
+    if (data.exactly_one_of !== undefined) {
+      let data21 = data.exactly_one_of;
+      if (data21 && typeof data21 == 'object' && !Array.isArray(data21)) {
+        for (const key9 in data21) {
+          const _errs41 = errors;
+          if (
+            !validate322(key9, {
+              instancePath: instancePath + '/exactly_one_of',
+              parentData: data21,
+              parentDataProperty: 'exactly_one_of',
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate322.errors);
+            errors = vErrors.length;
+          }
+          var valid13 = _errs41 === errors;
+          if (!valid13) {
+            const err25 = {
+              instancePath: instancePath + '/exactly_one_of',
+              schemaPath: '#/properties/exactly_one_of/propertyNames',
+              keyword: 'propertyNames',
+              params: { propertyName: key9 },
+            };
+            if (vErrors === null) {
+              vErrors = [err25];
+            } else {
+              vErrors.push(err25);
+            }
+            errors++;
+          }
+        }
+        for (const key10 in data21) {
+          if (
+            !validate344(data21[key10], {
+              instancePath:
+                instancePath + '/exactly_one_of/' + key10.replace(/~/g, '~0').replace(/\//g, '~1'),
+              parentData: data21,
+              parentDataProperty: key10,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate344.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err26 = {
+          instancePath: instancePath + '/exactly_one_of',
+          schemaPath: '#/properties/exactly_one_of/type',
+          keyword: 'type',
+          params: { type: 'object' },
+        };
+        if (vErrors === null) {
+          vErrors = [err26];
+        } else {
+          vErrors.push(err26);
+        }
+        errors++;
+      }
+    }
+  } else {
+    const err27 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err27];
+    } else {
+      vErrors.push(err27);
+    }
+    errors++;
+  }
+  validate321.errors = vErrors;
+  return errors === 0;
+}
+validate321.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+export const set = validate102;
+
+export const ward = validate459;
+const schema115 = {
+  $schema: 'https://json-schema.org/draft/2020-12/schema',
+  $id: 'ward.schema.json',
+  type: 'object',
+  properties: {
+    ward: { $ref: 'dictionary.schema.json#/$defs/name' },
+    edition: { type: 'integer', minimum: 1, maximum: 100000 },
+    title: { $ref: 'dictionary.schema.json#/$defs/text' },
+    ladder: { $ref: 'dictionary.schema.json#/$defs/name' },
+    reads_with: { type: 'array', items: { $ref: '#/$defs/reads_with' }, minItems: 1, maxItems: 100 },
+  },
+  required: ['ward', 'edition', 'title', 'ladder', 'reads_with'],
+  additionalProperties: false,
+  $defs: {
+    reads_with: {
+      type: 'object',
+      properties: {
+        protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
+        edition: { type: 'integer', minimum: 1, maximum: 100000 },
+      },
+      required: ['protocol'],
+      additionalProperties: false,
+    },
+  },
+};
+
+function validate460(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate460.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 60) {
+      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 60 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (!pattern3.test(data)) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/pattern',
+        keyword: 'pattern',
+        params: { pattern: '^[a-z][a-z0-9_]*$' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate460.errors = vErrors;
+  return errors === 0;
+}
+validate460.evaluated = { dynamicProps: false, dynamicItems: false };
+
+function validate462(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate462.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 2000) {
+      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 2000 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (func1(data) < 1) {
+      const err1 = { instancePath, schemaPath: '#/minLength', keyword: 'minLength', params: { limit: 1 } };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate462.errors = vErrors;
+  return errors === 0;
+}
+validate462.evaluated = { dynamicProps: false, dynamicItems: false };
+
+const schema118 = {
+  type: 'object',
+  properties: {
+    protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
+    edition: { type: 'integer', minimum: 1, maximum: 100000 },
+  },
+  required: ['protocol'],
+  additionalProperties: false,
+};
+
+function validate465(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate465.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.protocol === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'protocol' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'protocol' || key0 === 'edition')) {
+        const err1 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err1];
+        } else {
+          vErrors.push(err1);
+        }
+        errors++;
+      }
+    }
+    if (data.protocol !== undefined) {
+      if (
+        !validate460(data.protocol, {
+          instancePath: instancePath + '/protocol',
+          parentData: data,
+          parentDataProperty: 'protocol',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate460.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.edition !== undefined) {
+      let data1 = data.edition;
+      if (!(typeof data1 == 'number' && !(data1 % 1) && !isNaN(data1) && isFinite(data1))) {
+        const err2 = {
+          instancePath: instancePath + '/edition',
+          schemaPath: '#/properties/edition/type',
+          keyword: 'type',
+          params: { type: 'integer' },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+      if (typeof data1 == 'number' && isFinite(data1)) {
+        if (data1 > 100000 || isNaN(data1)) {
+          const err3 = {
+            instancePath: instancePath + '/edition',
+            schemaPath: '#/properties/edition/maximum',
+            keyword: 'maximum',
+            params: { comparison: '<=', limit: 100000 },
+          };
+          if (vErrors === null) {
+            vErrors = [err3];
+          } else {
+            vErrors.push(err3);
+          }
+          errors++;
+        }
+        if (data1 < 1 || isNaN(data1)) {
+          const err4 = {
+            instancePath: instancePath + '/edition',
+            schemaPath: '#/properties/edition/minimum',
+            keyword: 'minimum',
+            params: { comparison: '>=', limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err4];
+          } else {
+            vErrors.push(err4);
+          }
+          errors++;
+        }
+      }
+    }
+  } else {
+    const err5 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err5];
+    } else {
+      vErrors.push(err5);
+    }
+    errors++;
+  }
+  validate465.errors = vErrors;
+  return errors === 0;
+}
+validate465.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+function validate459(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  /*# sourceURL="ward.schema.json" */ let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate459.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.ward === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'ward' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.edition === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'edition' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    if (data.title === undefined) {
+      const err2 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'title' },
+      };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    if (data.ladder === undefined) {
+      const err3 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'ladder' },
+      };
+      if (vErrors === null) {
+        vErrors = [err3];
+      } else {
+        vErrors.push(err3);
+      }
+      errors++;
+    }
+    if (data.reads_with === undefined) {
+      const err4 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'reads_with' },
+      };
+      if (vErrors === null) {
+        vErrors = [err4];
+      } else {
+        vErrors.push(err4);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(
+        key0 === 'ward' ||
+        key0 === 'edition' ||
+        key0 === 'title' ||
+        key0 === 'ladder' ||
+        key0 === 'reads_with'
+      )) {
+        const err5 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err5];
+        } else {
+          vErrors.push(err5);
+        }
+        errors++;
+      }
+    }
+    if (data.ward !== undefined) {
+      if (
+        !validate460(data.ward, {
+          instancePath: instancePath + '/ward',
+          parentData: data,
+          parentDataProperty: 'ward',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate460.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.edition !== undefined) {
+      let data1 = data.edition;
+      if (!(typeof data1 == 'number' && !(data1 % 1) && !isNaN(data1) && isFinite(data1))) {
+        const err6 = {
+          instancePath: instancePath + '/edition',
+          schemaPath: '#/properties/edition/type',
+          keyword: 'type',
+          params: { type: 'integer' },
+        };
+        if (vErrors === null) {
+          vErrors = [err6];
+        } else {
+          vErrors.push(err6);
+        }
+        errors++;
+      }
+      if (typeof data1 == 'number' && isFinite(data1)) {
+        if (data1 > 100000 || isNaN(data1)) {
+          const err7 = {
+            instancePath: instancePath + '/edition',
+            schemaPath: '#/properties/edition/maximum',
+            keyword: 'maximum',
+            params: { comparison: '<=', limit: 100000 },
+          };
+          if (vErrors === null) {
+            vErrors = [err7];
+          } else {
+            vErrors.push(err7);
+          }
+          errors++;
+        }
+        if (data1 < 1 || isNaN(data1)) {
+          const err8 = {
+            instancePath: instancePath + '/edition',
+            schemaPath: '#/properties/edition/minimum',
+            keyword: 'minimum',
+            params: { comparison: '>=', limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err8];
+          } else {
+            vErrors.push(err8);
+          }
+          errors++;
+        }
+      }
+    }
+    if (data.title !== undefined) {
+      if (
+        !validate462(data.title, {
+          instancePath: instancePath + '/title',
+          parentData: data,
+          parentDataProperty: 'title',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate462.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.ladder !== undefined) {
+      if (
+        !validate460(data.ladder, {
+          instancePath: instancePath + '/ladder',
+          parentData: data,
+          parentDataProperty: 'ladder',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate460.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.reads_with !== undefined) {
+      let data4 = data.reads_with;
+      if (Array.isArray(data4)) {
+        if (data4.length > 100) {
+          const err9 = {
+            instancePath: instancePath + '/reads_with',
+            schemaPath: '#/properties/reads_with/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 100 },
+          };
+          if (vErrors === null) {
+            vErrors = [err9];
+          } else {
+            vErrors.push(err9);
+          }
+          errors++;
+        }
+        if (data4.length < 1) {
+          const err10 = {
+            instancePath: instancePath + '/reads_with',
+            schemaPath: '#/properties/reads_with/minItems',
+            keyword: 'minItems',
+            params: { limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err10];
+          } else {
+            vErrors.push(err10);
+          }
+          errors++;
+        }
+        const len0 = data4.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          if (
+            !validate465(data4[i0], {
+              instancePath: instancePath + '/reads_with/' + i0,
+              parentData: data4,
+              parentDataProperty: i0,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate465.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err11 = {
+          instancePath: instancePath + '/reads_with',
+          schemaPath: '#/properties/reads_with/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err11];
+        } else {
+          vErrors.push(err11);
+        }
+        errors++;
+      }
+    }
+  } else {
+    const err12 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err12];
+    } else {
+      vErrors.push(err12);
+    }
+    errors++;
+  }
+  validate459.errors = vErrors;
+  return errors === 0;
+}
+validate459.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+function joined(all, more) {
+  if (all === null) return more;
+  for (let at = 0; at < more.length && all.length < 10000; at++) all.push(more[at]);
+  return all;
+}

@@ -1,0 +1,109 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { stringify } from 'yaml';
+import { judge } from '../oracle/oracle.ts';
+import { compared, type Verdict } from './compare.ts';
+import { drawn } from './draw.ts';
+import { drawExample, examples, type Example } from './generators.ts';
+import { askKit, type KitAnswer } from './kit.ts';
+import { ladderText, levels, type Plain } from './protocols.ts';
+import { countProtocol, countSet, noShares, shortfalls, shown } from './shares.ts';
+import { asSeries, neverMet, reordered, splitSets, withRuleNeverMet } from './variants.ts';
+
+/** How many protocols, each with ten sets. */
+const runs = Number(process.env.AGREEMENT_RUNS ?? 60);
+const seed = Number(process.env.AGREEMENT_SEED ?? 20_260_302);
+const timeout = 60_000 + runs * 1000;
+const settings = { numRuns: runs, seed };
+const print = (text: string): boolean =>
+  process.stdout.write(`agreement, seed ${seed}, ${runs} protocols: ${text}\n`);
+
+const verdicts = new Map<string, Verdict>();
+function judged({ made }: Example, set: Plain): Verdict {
+  const key = `${made.text}${JSON.stringify(set)}`;
+  const verdict = verdicts.get(key) ?? judge(made.text, levels, set);
+  verdicts.set(key, verdict);
+  return verdict;
+}
+
+const asked = (protocol: Plain, set: unknown): KitAnswer =>
+  askKit(stringify(protocol), ladderText, JSON.stringify(set));
+const told = ({ made }: Example, set: Plain, what: readonly string[]): string =>
+  [...what, made.text, JSON.stringify(set)].join('\n');
+
+test('the made-up protocols and sets cover the language', { timeout }, () => {
+  const shares = noShares();
+  const count = (example: Example): void => {
+    countProtocol(shares, example);
+    for (const set of example.sets) countSet(shares, example, set, judged(example, set));
+  };
+  // Shares are of many protocols: of fewer, one that is rare may be lacking by chance.
+  fc.assert(fc.property(examples(10), count), { ...settings, numRuns: Math.max(runs, 200) });
+  print(shown(shares));
+  expect(shortfalls(shares)).toEqual([]);
+});
+
+test('the kit says what the judge says, and nothing that is not so', { timeout }, () => {
+  let [sets, rules, looser] = [0, 0, 0];
+  const excused: string[] = [];
+  const agrees = (example: Example): void => {
+    for (const set of example.sets) {
+      const verdict = judged(example, set);
+      const found = compared(example.made.protocol, levels, asked(example.made.protocol, set), verdict);
+      if (found.wrong.length) throw new Error(told(example, set, found.wrong));
+      sets += 1;
+      rules += Object.keys(verdict.rules).length;
+      looser += found.looser;
+      if (found.excused.length) excused.push(found.excused.join(', '));
+    }
+  };
+  fc.assert(fc.property(examples(10), agrees), settings);
+  const percent = (part: number, whole: number): string => `${((100 * part) / whole).toFixed(2)} %`;
+  print(
+    `${percent(looser, rules)} of rules left undecided, ${percent(excused.length, sets)} of sets excused`,
+  );
+  expect(looser / rules).toBeLessThan(0.05);
+  expect(excused.length / sets).toBeLessThan(0.01);
+});
+
+const third = { numRuns: Math.ceil(runs / 3), seed };
+
+test('the order of rules, keys and sets means nothing', { timeout }, () => {
+  const pairs = drawn((draw) => {
+    const example = drawExample(draw, 3);
+    const { protocol } = example.made;
+    const other = reordered(draw, protocol) as Plain;
+    return { example, other, sets: example.sets.map((set) => reordered(draw, set)) };
+  });
+  const property = fc.property(pairs, ({ example, other, sets }) => {
+    for (const [index, set] of example.sets.entries())
+      expect(asked(other, sets[index])).toEqual(asked(example.made.protocol, set));
+  });
+  fc.assert(property, third);
+});
+
+test('a rule that is never met changes no other rule and no level', { timeout }, () => {
+  const property = fc.property(examples(3), ({ made, sets }) => {
+    const name = made.subjects[0]?.name ?? '';
+    const more = withRuleNeverMet(made.protocol, name, levels[3]);
+    for (const set of sets) {
+      const { rules, ...whole } = asked(more, set);
+      const { [neverMet]: added, ...others } = rules;
+      expect(added?.state).toBe('not_met');
+      expect({ ...whole, rules: others }).toEqual(asked(made.protocol, set));
+    }
+  });
+  fc.assert(property, third);
+});
+
+test('a set told in two parts of one time is the same set', { timeout }, () => {
+  const pairs = drawn((draw) => {
+    const example = drawExample(draw, 3);
+    return { example, parts: example.sets.map((set) => splitSets(draw, asSeries(set))) };
+  });
+  const property = fc.property(pairs, ({ example, parts }) => {
+    for (const [index, set] of example.sets.entries())
+      expect(asked(example.made.protocol, parts[index])).toEqual(asked(example.made.protocol, asSeries(set)));
+  });
+  fc.assert(property, third);
+});

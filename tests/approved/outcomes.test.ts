@@ -1,0 +1,45 @@
+import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { expect, test } from 'vitest';
+import { showOutcome } from '../../src/command-line/show-outcome.ts';
+import { askable } from '../bundled.ts';
+import { outcome } from '../outcome/ask.ts';
+import { outcomes, type Approved } from './outcomes.ts';
+
+const pathOf = (name: string): string => fileURLToPath(new URL(`${name}.txt`, import.meta.url));
+
+/** `APPROVE=1` writes what is printed now over what was approved; read what changed before you keep it. */
+const approving = process.env['APPROVE'] === '1';
+
+/** What is printed. The digest is left out: it changes with every word of a protocol. */
+function printed({ protocol, set, width = 80 }: Approved): string {
+  const compiled = askable(protocol);
+  const text = showOutcome(outcome(compiled, set), compiled.protocol, { width, colour: false });
+  return text.replace(/sha256:[0-9a-f]{12}/, 'sha256:(digest)');
+}
+
+test.each(outcomes)('$name reads as it was approved', (approved) => {
+  const path = pathOf(approved.name);
+  const text = printed(approved);
+  if (approving) writeFileSync(path, text);
+  expect(existsSync(path) ? readFileSync(path, 'utf8') : 'nobody has approved this yet').toBe(text);
+});
+
+test('no approved text is left over', () => {
+  const folder = fileURLToPath(new URL('.', import.meta.url));
+  const approved = readdirSync(folder).filter((file) => file.endsWith('.txt'));
+  expect(approved.toSorted()).toEqual(outcomes.map(({ name }) => `${name}.txt`).toSorted());
+});
+
+test('at least thirty outcomes have been read', () => {
+  expect(new Set(outcomes.map(({ name }) => name)).size).toBeGreaterThanOrEqual(30);
+});
+
+test('every line fits the terminal', () => {
+  for (const approved of outcomes) {
+    const long = printed(approved)
+      .split('\n')
+      .filter((line) => [...line].length > (approved.width ?? 80));
+    expect(long, approved.name).toEqual([]);
+  }
+});

@@ -1,0 +1,105 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { parse, stringify } from 'yaml';
+import { expect, test } from 'vitest';
+import { caseProblems } from '../../src/cases/case-problems.ts';
+import { documentToCases } from '../../src/cases/document-to-cases.ts';
+import { runCase } from '../../src/cases/run-case.ts';
+import { yamlToDocument } from '../../src/document/yaml-to-document.ts';
+import type { Document } from '../../src/document/document.ts';
+import { meaningWording } from '../../src/problems/wording/meaning.ts';
+import { casesWording } from '../../src/problems/wording/cases.ts';
+import type { Problem } from '../../src/problems/problem.ts';
+import { documentToLadder } from '../../src/protocol/document-to-protocol.ts';
+import { documentToChecked, type CheckedProtocol } from '../../src/review/document-to-checked.ts';
+import { vitalSigns } from '../../src/vocabulary/vital-signs.ts';
+
+// Each problem of what a file means has a page in schema/problems/: examples that have it, and examples that are well.
+
+interface Page {
+  readonly of?: 'protocol' | 'ladder' | 'cases';
+  readonly reject: readonly string[];
+  readonly accept: readonly string[];
+}
+
+const folder = new URL('../../schema/problems/', import.meta.url);
+const base = parse(readFileSync(new URL('base.yaml', import.meta.url), 'utf8')) as Record<string, unknown>;
+const levels =
+  'ladder: example_ladder\nedition: 1\nlevels: [{ level: usual_round }, { level: look_again }, { level: call_doctor }]\n';
+
+const codes = readdirSync(folder).map((file) => file.replace('.yaml', ''));
+const pages = codes.map((code) => ({
+  code,
+  ...(parse(readFileSync(new URL(`${code}.yaml`, folder), 'utf8')) as Page),
+}));
+const examples = pages.flatMap(({ code, of = 'protocol', reject, accept }) => [
+  ...reject.map((text, index) => ({
+    name: `${code} is found in example ${index + 1}`,
+    code,
+    of,
+    text,
+    found: true,
+  })),
+  ...accept.map((text, index) => ({
+    name: `${code} is not found in the mended example ${index + 1}`,
+    code,
+    of,
+    text,
+    found: false,
+  })),
+]);
+
+function document(text: string): Document {
+  const read = yamlToDocument('example.yaml', text);
+  if (!read.document) throw new Error(read.problems.map(({ says }) => says).join('\n'));
+  return read.document;
+}
+
+/** An example laid over a small whole protocol: lists grow, maps get more keys, everything else is put in its place. */
+function protocolWith(text: string): string {
+  const whole = structuredClone(base);
+  for (const [key, value] of Object.entries(parse(text) as Record<string, unknown>))
+    whole[key] = laidOver(whole[key], value);
+  return stringify(whole);
+}
+
+function laidOver(below: unknown, above: unknown): unknown {
+  if (Array.isArray(below) && Array.isArray(above)) return [...(below as unknown[]), ...(above as unknown[])];
+  if (!isMap(below) || !isMap(above)) return above;
+  const keys = new Set([...Object.keys(below), ...Object.keys(above)]);
+  return Object.fromEntries(
+    [...keys].map((key) => [key, key in above ? laidOver(below[key], above[key]) : below[key]]),
+  );
+}
+
+const isMap = (value: unknown): value is Record<string, unknown> =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
+
+function checked(text: string): CheckedProtocol {
+  const { ladder } = documentToLadder(document(levels));
+  return documentToChecked(document(text), {
+    dictionary: vitalSigns,
+    ladder: ladder?.name === parse(text).ladder ? ladder : null,
+    today: '2026-03-02',
+  });
+}
+
+function problemsOf(of: NonNullable<Page['of']>, text: string): readonly Problem[] {
+  if (of === 'ladder') return documentToLadder(document(text)).problems;
+  if (of === 'protocol') return checked(protocolWith(text)).problems;
+  const { compiled } = checked(stringify(base));
+  if (!compiled) throw new Error('the base protocol has problems');
+  const cases = document(text);
+  const read = documentToCases(cases, compiled.protocol);
+  return [...read.problems, ...read.cases.flatMap((each) => caseProblems(runCase(compiled, each), cases))];
+}
+
+test.each(examples)('$name', ({ code, of, text, found }) => {
+  const problems = problemsOf(of, text);
+  const codesFound = problems.map((problem) => problem.code);
+  if (found) expect(codesFound).toContain(code);
+  else expect(problems.map((problem) => `${problem.code}: ${problem.says}`).join('\n')).toBe('');
+});
+
+test('every problem of what a file means has a page, and every page a problem', () => {
+  expect(codes.sort()).toEqual(Object.keys({ ...meaningWording, ...casesWording }).sort());
+});
