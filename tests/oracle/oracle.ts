@@ -196,13 +196,7 @@ export function judge(text: string, levels: readonly string[], set: unknown) {
       const [low = null, ...more] = rows.flatMap((row) => number(valueIn(row, name)) ?? []).sort(compare);
       return low && { low: show(low), high: show(more.at(-1) ?? low) };
     };
-    return {
-      ask,
-      hull,
-      knowing,
-      applies: condition(scope),
-      size: { completions: rows.length, earlier: wide },
-    };
+    return { ask, hull, knowing, applies: condition(scope), completions: rows.length };
   }
 
   const narrow = complete(false);
@@ -225,5 +219,12 @@ export function judge(text: string, levels: readonly string[], set: unknown) {
   const applies = narrow.applies ? 'yes' : wide.applies === false ? 'no' : 'unsure';
   const level = applies === 'no' ? null : { at_least, could_be: levels[Math.max(could, raised)], settled };
   const hulls = Object.fromEntries(Object.keys(measures).map((name) => [name, narrow.hull(name)]));
-  return { applies, level, rules: verdicts, measures: hulls, ...wide.size };
+  return {
+    applies,
+    level,
+    rules: verdicts,
+    measures: hulls,
+    completions: wide.completions,
+    earlier: wide !== narrow,
+  };
 }
