@@ -196,7 +196,7 @@ export function judge(text: string, levels: readonly string[], set: unknown) {
       const [low = null, ...more] = rows.flatMap((row) => number(valueIn(row, name)) ?? []).sort(compare);
       return low && { low: show(low), high: show(more.at(-1) ?? low) };
     };
-    return { ask, hull, knowing, applies: condition(scope), completions: rows.length };
+    return { ask, hull, knowing, applies: condition(scope), size: rows.length };
   }
 
   const narrow = complete(false);
@@ -224,7 +224,7 @@ export function judge(text: string, levels: readonly string[], set: unknown) {
     level,
     rules: verdicts,
     measures: hulls,
-    completions: wide.completions,
+    completions: wide.size,
     earlier: wide !== narrow,
   };
 }
