@@ -4,6 +4,7 @@ import { answersOf } from '../../src/outcome/answers.ts';
 import { compile, type Compiled } from '../../src/outcome/compile.ts';
 import { isNever, type Exact } from '../../src/outcome/exact.ts';
 import { documentToProtocol } from '../../src/protocol/document-to-protocol.ts';
+import type { Bounds } from '../../src/series/bounds.ts';
 import { seriesToBounds } from '../../src/series/series-to-bounds.ts';
 import { vitalSigns } from '../../src/vocabulary/vital-signs.ts';
 
@@ -20,6 +21,12 @@ export interface KitAnswer {
   readonly rules: Readonly<Record<string, KitRule>>;
   /** By the measure's name: its ends as exact fractions (`-7/2`, `5`) or `never`; null where it surely has no value. */
   readonly measures: Readonly<Record<string, { readonly low: string; readonly high: string } | null>>;
+}
+
+/** Whether a value of an earlier set stands in for one that the present set lacks. */
+export function earlierStandsIn(protocolYaml: string, ladderYaml: string, setJson: string): boolean {
+  const { narrow, wide } = boundsOf(protocolOf(protocolYaml, ladderYaml), setJson);
+  return narrow !== wide;
 }
 
 export interface KitRule {
@@ -48,12 +55,16 @@ function protocolOf(protocolYaml: string, ladderYaml: string): Compiled {
   return made;
 }
 
+function boundsOf(protocol: Compiled, setJson: string): Bounds {
+  const { series, problems } = readSet('set.json', setJson, protocol);
+  if (!series) throw new Error(problems.map(({ says }) => says).join('\n'));
+  return seriesToBounds(protocol.protocol, series);
+}
+
 /** Reads a protocol with its ladder, and asks it about a set or series, all as text. */
 export function askKit(protocolYaml: string, ladderYaml: string, setJson: string): KitAnswer {
   const protocol = protocolOf(protocolYaml, ladderYaml);
-  const { series, problems } = readSet('set.json', setJson, protocol);
-  if (!series) throw new Error(problems.map(({ says }) => says).join('\n'));
-  const { applies, level, rules, narrow } = answersOf(protocol, seriesToBounds(protocol.protocol, series));
+  const { applies, level, rules, narrow } = answersOf(protocol, boundsOf(protocol, setJson));
   const name = (index: number): string => protocol.protocol.ladder.levels[index]?.name ?? '';
   const measures = [...protocol.protocol.measures.keys()].map((measure) => {
     if (protocol.amounts.maybe(measure)(narrow.result) === 0) return [measure, null] as const;

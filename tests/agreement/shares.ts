@@ -2,7 +2,8 @@ import type { Verdict } from './compare.ts';
 import { edgesOf } from './edges.ts';
 import type { Example } from './generators.ts';
 import type { Subject } from './observations.ts';
-import type { Plain } from './protocols.ts';
+import { earlierStandsIn } from './kit.ts';
+import { ladderText, type Plain } from './protocols.ts';
 import { allUses, setForms, usesOf } from './uses.ts';
 
 /** Everything that must have been there at least once: of protocols, and of sets. */
@@ -58,7 +59,7 @@ export function countProtocol(shares: Shares, { made }: Example): void {
 export function countSet(shares: Shares, { made }: Example, set: Plain, verdict: Verdict): void {
   shares.sets += 1;
   if (verdict.completions > 1) shares.incomplete += 1;
-  if (verdict.earlier) shares.earlier += 1;
+  if (earlierStandsIn(made.text, ladderText, JSON.stringify(set))) shares.earlier += 1;
   for (const { state } of Object.values(verdict.rules)) add(shares.states, state);
   for (const word of new Set(formsOf(set))) add(shares.seen.set, word);
   const edges = edgesOf(made.protocol);

@@ -9,10 +9,10 @@ const codeOf = (file: string): string[] => {
   return text.split('\n').filter((line) => !/^\s*(?:\/\/.*|\/?\*.*)?$/.test(line));
 };
 
-test('the judge stays small enough to be read in one sitting: at most 301 lines of code, one above the aim of 300', () => {
+test('the judge stays small enough to be read in one sitting: at most 300 lines of code', () => {
   const counted = files.map((file) => codeOf(file).length);
   expect(counted.every((count) => count > 0)).toBe(true);
-  expect(counted.reduce((sum, count) => sum + count)).toBeLessThanOrEqual(301);
+  expect(counted.reduce((sum, count) => sum + count)).toBeLessThanOrEqual(300);
 });
 
 test('a comment is not counted, and code beside one is', () => {

@@ -218,7 +218,6 @@ export function judge(text: string, levels: readonly string[], set: unknown) {
   const at_least = raised > 0 || settled ? levels[raised] : null;
   const applies = narrow.applies ? 'yes' : wide.applies === false ? 'no' : 'unsure';
   const level = applies === 'no' ? null : { at_least, could_be: levels[Math.max(could, raised)], settled };
-  const hulls = Object.fromEntries(Object.keys(measures).map((name) => [name, narrow.hull(name)]));
-  const size = { completions: wide.size, earlier: wide !== narrow };
-  return { applies, level, rules: verdicts, measures: hulls, ...size };
+  const measured = Object.fromEntries(Object.keys(measures).map((name) => [name, narrow.hull(name)]));
+  return { applies, level, rules: verdicts, measures: measured, completions: wide.size };
 }
