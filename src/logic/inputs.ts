@@ -3,7 +3,7 @@ import type { Protocol } from '../protocol/protocol.ts';
 /**
  * One number that enters logic. Names are `observation:part`; a number's parts are `low`, `high`; a choice has `may:<choice>` for each of its
  * choices; a several has `may:<choice>` and `sure:<choice>`. Every observation has `known` and `unobtainable`, those that only help also `missing`.
- * A limit has `value`. A look back has `low`, `high`, `sure`, `maybe`, and an average also `count`, by which `low` and `high` are to be divided.
+ * A limit has `value`. A look back has `low`, `high`, `sure`, `maybe`, one with `where` also `open`, and an average also `count`, by which `low` and `high` are to be divided.
  *
  * Numbers are whole steps; flags are 0 or 1.
  */
@@ -14,7 +14,17 @@ export interface Input {
   /** The observation, limit or measure. */
   readonly owner: string;
   readonly part:
-    'low' | 'high' | 'known' | 'unobtainable' | 'missing' | 'may' | 'sure' | 'maybe' | 'value' | 'count';
+    | 'low'
+    | 'high'
+    | 'known'
+    | 'unobtainable'
+    | 'missing'
+    | 'may'
+    | 'sure'
+    | 'maybe'
+    | 'open'
+    | 'value'
+    | 'count';
   /** With `may` and the `sure` of a several. */
   readonly choice: string | null;
 }
@@ -46,6 +56,7 @@ export function inputsOf(protocol: Protocol): readonly Input[] {
   for (const { name, how } of protocol.measures.values()) {
     if (!('over' in how)) continue;
     for (const part of ['low', 'high', 'sure', 'maybe'] as const) add('look_back', name, part);
+    if (how.where) add('look_back', name, 'open');
     if (how.kind === 'average') add('look_back', name, 'count');
   }
   return inputs;

@@ -54,6 +54,7 @@ function inputValue({ of, owner, part, choice }: Input, box: Box, protocol: Prot
 }
 
 function lookBackValue(measure: string, part: Input['part'], protocol: Protocol): number {
+  if (part === 'open') return 0;
   if (part === 'sure' || part === 'maybe' || part === 'count') return 1;
   const how = protocol.measures.get(measure)?.how;
   if (!how || !('over' in how)) return 0;

@@ -7,6 +7,13 @@ export function observationsInLookBack({ observation, where, condition }: LookBa
   return names;
 }
 
+/** The observations that a condition on one set reads. */
+export function observationsInCondition(condition: Condition): ReadonlySet<string> {
+  const names = new Set<string>();
+  gather(condition, names);
+  return names;
+}
+
 function gather(condition: Condition, names: Set<string>): void {
   if ('of' in condition) for (const each of condition.of) gather(each, names);
   else if (condition.kind === 'compare') {

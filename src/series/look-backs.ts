@@ -12,6 +12,7 @@ export function writeLookBacks(inputs: Float64Array, resolved: Resolved, asked: 
   for (const lookBack of asked.reader.lookBacks) {
     const { kind, of, places } = lookBack;
     if (places.count !== -1) inputs[places.count] = 1;
+    if (places.open !== -1) inputs[places.open] = isOpenNow(lookBack, asked) ? 1 : 0;
     if (kind === 'held' || !of) {
       writeAlways(inputs, lookBack, heldFor(lookBack, asked));
       continue;
@@ -27,6 +28,16 @@ export function writeLookBacks(inputs: Float64Array, resolved: Resolved, asked: 
       else writeEnds(inputs, lookBack, whole(of, kind, wide ? resolved.sureAge : resolved.age));
     }
   }
+}
+
+/** Whether taking a need now could still decide that the present set counts, or that it does not. */
+function isOpenNow({ whereNeeds, over, leftOut }: ReadLookBack, asked: Asked): boolean {
+  const { present, time } = asked;
+  if (!present || leftOut || present.time <= time - over) return false;
+  return whereNeeds.some((read) => {
+    const value = asked.valueIn(present, read);
+    return !value || value.low < value.high;
+  });
 }
 
 function writeEnds(inputs: Float64Array, { places }: ReadLookBack, { low, high }: Span): void {

@@ -10,7 +10,7 @@ import type {
 import { convert } from '../vocabulary/units.ts';
 import { unchanged } from './limits.ts';
 import { judgeOf, type JudgeNames } from './judge.ts';
-import { observationsInLookBack } from './look-back-names.ts';
+import { observationsInCondition, observationsInLookBack } from './look-back-names.ts';
 import { rangeOf } from './ranges.ts';
 import type { Places, ReadObservation, Value } from './read-observation.ts';
 import type { Pair, Reader, ReadLookBack } from './reader.ts';
@@ -188,6 +188,7 @@ function readLookBack(name: string, how: LookBack, names: JudgeNames, placeOf: P
     kind: how.kind,
     of,
     where: how.where && judgeOf(how.where, names),
+    whereNeeds: needsIn(how.where, names),
     condition: how.condition && judgeOf(how.condition, names),
     over: how.over,
     leftOut: how.presentSet === 'left_out',
@@ -198,7 +199,14 @@ function readLookBack(name: string, how: LookBack, names: JudgeNames, placeOf: P
       high: placeOf(name, 'high'),
       sure: placeOf(name, 'sure'),
       maybe: placeOf(name, 'maybe'),
+      open: placeOf(name, 'open'),
       count: placeOf(name, 'count'),
     },
   };
+}
+
+function needsIn(where: LookBack['where'], names: JudgeNames): readonly ReadObservation[] {
+  if (!where) return [];
+  const read = [...observationsInCondition(where)].map((name) => names.observation(name));
+  return read.filter(({ role }) => role === 'needs' || role === 'scope');
 }

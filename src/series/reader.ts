@@ -55,6 +55,8 @@ export interface ReadLookBack {
   /** Null for `held`. */
   readonly of: ReadObservation | null;
   readonly where: Judge | null;
+  /** The needs that `where` reads: while the present set lacks one, whether that set counts is open. */
+  readonly whereNeeds: readonly ReadObservation[];
   /** Only for `held`. */
   readonly condition: Judge | null;
   /** In milliseconds. */
@@ -69,6 +71,7 @@ export interface ReadLookBack {
     readonly high: number;
     readonly sure: number;
     readonly maybe: number;
+    readonly open: number;
     readonly count: number;
   };
 }

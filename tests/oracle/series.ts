@@ -28,16 +28,16 @@ function left({ kind, step = 1, possible, choices = ['yes', 'no'] }: Plain, give
   return Array.from({ length: to - from + 1 }, (_, index) => times(read(from + index), read(step)));
 }
 
+const plain = ({ values }: Slot): string => String(values.map((value) => Object.values(value ?? {})));
+
 /** What each observation can be in each of a patient's sets, and now. Times in milliseconds; without one, 0. */
 export function readSeries(json: Plain, entries: ReadonlyMap<string, Plain>, needs: ReadonlySet<string>) {
   const { patient = {}, sets: given = [json] } = json as { patient?: Plain; sets?: Plain[] };
   const at = time(json.at, Math.max(...given.map((set) => time(set.at))));
   const moments = new Set(given.map((set) => time(set.at)).filter((moment) => moment <= at));
   const taken = [...moments].sort((a, b) => a - b);
-  const during = (when: number) => given.filter((set) => time(set.at) === when);
-  const sets = taken.map((when) => during(when).reduce((one, other) => ({ ...one, ...other })));
-  const present = sets.length - 1;
-  const names = [...entries.keys()];
+  const sets = taken.map((when): Plain => Object.assign({}, ...given.filter((set) => time(set.at) === when)));
+  const [present, names] = [sets.length - 1, [...entries.keys()]];
   const entry = (name: string): Plain => entries.get(name) ?? {};
 
   const told = (name: string, index: number, what = sets[index]?.[name], key = `${index}`): Slot => {
@@ -57,11 +57,13 @@ export function readSeries(json: Plain, entries: ReadonlyMap<string, Plain>, nee
   const holds = (name: string, index: number, when: number): Slot => {
     if (!entry(name).standing) return told(name, index);
     const latest = sets.findLastIndex((_, each) => each <= index && told(name, each).known);
-    const order = stated('standing', name, when);
-    if (order && time(order.at, -1e18) > (taken[latest] ?? -2e18)) return told(name, index, order, 'patient');
+    const [order, ours] = [stated('standing', name, when), told(name, latest < 0 ? index : latest)];
+    const later = order ? time(order.at, -1e18) - (taken[latest] ?? -2e18) : -1;
+    // Stated at one time in two ways: both are refused, and nobody can tell what holds.
+    const clash = later === 0 && plain(told(name, index, order)) !== plain(ours);
+    if (later >= 0) return told(name, index, clash ? { declined: 'both' } : order, 'patient');
     const assumed = told(name, index, entry(name).if_not_stated, 'assumed');
-    if (latest >= 0 || !assumed.known) return told(name, latest < 0 ? index : latest);
-    return { ...assumed, known: false };
+    return latest >= 0 || !assumed.known ? ours : { ...assumed, known: false };
   };
   const own = taken.map((when, index) => new Map(names.map((name) => [name, holds(name, index, when)])));
   /** What holds at the evaluation time. When wide, values of earlier sets count as missing. */

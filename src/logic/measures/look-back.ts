@@ -4,7 +4,7 @@ import { noDimension, quantityOf } from '../../protocol/quantities.ts';
 import { unitByWord, type Unit } from '../../vocabulary/units.ts';
 import { never } from '../inputs.ts';
 import { ofNode, over1, type Node } from '../linear.ts';
-import { and, less, not, variable, type Logical } from '../operators.ts';
+import { and, less, not, or, variable, type Logical } from '../operators.ts';
 import { possibleRange } from '../../vocabulary/possible-range.ts';
 import type { NumberForm } from '../number-form.ts';
 
@@ -23,7 +23,11 @@ export function lookBackForm(how: LookBack, measure: Measure, protocol: Protocol
     sure,
     maybe: variable(`${measure.name}:maybe`),
     helpsMissing: not(sure),
-    needsOpen: role === 'helps' ? false : and(sure, less(node.low, node.high)),
+    // Whether the present set counts can itself wait for a need: then taking that need moves the look back.
+    needsOpen: or(
+      how.where ? input('open') : false,
+      role === 'helps' ? false : and(sure, less(node.low, node.high)),
+    ),
     known: sure,
   };
   const top = ofNode(node, scale);

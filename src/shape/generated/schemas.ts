@@ -876,10 +876,22 @@ export const logic: Schema = {
         },
         part: {
           description:
-            'low and high: the ends of a number. known, unobtainable, missing: facts of the set. may: whether a choice is still possible; sure: whether one of several is surely in, or a look back surely has a value; maybe: whether it can have one. value: of a limit. count: what an average is divided by.',
+            'low and high: the ends of a number. known, unobtainable, missing: facts of the set. may: whether a choice is still possible; sure: whether one of several is surely in, or a look back surely has a value; maybe: whether it can have one. open: whether taking a need now could decide that the present set counts in a look back. value: of a limit. count: what an average is divided by.',
           examples: ['low'],
           type: 'string',
-          enum: ['low', 'high', 'known', 'unobtainable', 'missing', 'may', 'sure', 'maybe', 'value', 'count'],
+          enum: [
+            'low',
+            'high',
+            'known',
+            'unobtainable',
+            'missing',
+            'may',
+            'sure',
+            'maybe',
+            'open',
+            'value',
+            'count',
+          ],
         },
         choice: {
           description: 'The choice, with may, and with sure of several.',

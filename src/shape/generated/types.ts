@@ -357,10 +357,20 @@ export interface LogicInput {
    */
   readonly name: Name;
   /**
-   * low and high: the ends of a number. known, unobtainable, missing: facts of the set. may: whether a choice is still possible; sure: whether one of several is surely in, or a look back surely has a value; maybe: whether it can have one. value: of a limit. count: what an average is divided by.
+   * low and high: the ends of a number. known, unobtainable, missing: facts of the set. may: whether a choice is still possible; sure: whether one of several is surely in, or a look back surely has a value; maybe: whether it can have one. open: whether taking a need now could decide that the present set counts in a look back. value: of a limit. count: what an average is divided by.
    */
   readonly part:
-    'low' | 'high' | 'known' | 'unobtainable' | 'missing' | 'may' | 'sure' | 'maybe' | 'value' | 'count';
+    | 'low'
+    | 'high'
+    | 'known'
+    | 'unobtainable'
+    | 'missing'
+    | 'may'
+    | 'sure'
+    | 'maybe'
+    | 'open'
+    | 'value'
+    | 'count';
   /**
    * The choice, with may, and with sure of several.
    */

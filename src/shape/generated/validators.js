@@ -5357,7 +5357,19 @@ const schema58 = {
         name: { $ref: 'dictionary.schema.json#/$defs/name' },
         part: {
           type: 'string',
-          enum: ['low', 'high', 'known', 'unobtainable', 'missing', 'may', 'sure', 'maybe', 'value', 'count'],
+          enum: [
+            'low',
+            'high',
+            'known',
+            'unobtainable',
+            'missing',
+            'may',
+            'sure',
+            'maybe',
+            'open',
+            'value',
+            'count',
+          ],
         },
         choice: { $ref: 'dictionary.schema.json#/$defs/name' },
         unit: { type: 'string' },
@@ -5510,7 +5522,19 @@ const schema60 = {
     name: { $ref: 'dictionary.schema.json#/$defs/name' },
     part: {
       type: 'string',
-      enum: ['low', 'high', 'known', 'unobtainable', 'missing', 'may', 'sure', 'maybe', 'value', 'count'],
+      enum: [
+        'low',
+        'high',
+        'known',
+        'unobtainable',
+        'missing',
+        'may',
+        'sure',
+        'maybe',
+        'open',
+        'value',
+        'count',
+      ],
     },
     choice: { $ref: 'dictionary.schema.json#/$defs/name' },
     unit: { type: 'string' },
@@ -5701,6 +5725,7 @@ function validate188(
         data3 === 'may' ||
         data3 === 'sure' ||
         data3 === 'maybe' ||
+        data3 === 'open' ||
         data3 === 'value' ||
         data3 === 'count'
       )) {
