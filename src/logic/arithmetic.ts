@@ -70,14 +70,8 @@ export class Arithmetic {
     this.#writer.reach(reach, owner, nodes);
     const name = `${owner}/sum`;
     const low = this.#writer.define(`${name}:low`, side(true));
-    return this.#writer.node(
-      name,
-      low,
-      this.#writer.define(`${name}:high`, side(false)),
-      end(true),
-      end(false),
-      owner,
-    );
+    const high = this.#writer.define(`${name}:high`, side(false));
+    return this.#writer.node({ name, low, high, least: end(true), most: end(false) }, owner, nodes);
   }
 
   #short(linear: Linear, owner: string): Linear {
@@ -130,7 +124,7 @@ export class Arithmetic {
     const corners = cornersOf(a.node, b.node);
     const low = this.#writer.define(`${name}:low`, lowest(corners.low));
     const high = this.#writer.define(`${name}:high`, highest(corners.high));
-    const made = this.#writer.node(name, low, high, least, most, owner);
+    const made = this.#writer.node({ name, low, high, least, most }, owner, [a.node, b.node]);
     return scaled(ofNode(made), new Fraction(1n, a.scale * b.scale));
   }
 
@@ -146,8 +140,14 @@ export class Arithmetic {
   wholeNode(linear: Linear, scale: bigint, name: string, owner: string): Node {
     const { node, factor, rest } = this.oneNode(linear, owner);
     const restSteps = wholeOf(rest, scale);
-    if (!node)
-      return this.#writer.node(name, Number(restSteps), Number(restSteps), restSteps, restSteps, owner);
+    if (!node) {
+      const value = Number(restSteps);
+      return this.#writer.node(
+        { name, low: value, high: value, least: restSteps, most: restSteps },
+        owner,
+        [],
+      );
+    }
     const by = wholeOf(factor, scale);
     if (by === 1n && restSteps === 0n) return node;
     this.#writer.reach(absolute(by) * furthest(node) + absolute(restSteps), owner, [node]);
@@ -155,14 +155,9 @@ export class Arithmetic {
       sum([times(Number(by), by > 0n === low ? node.low : node.high), Number(restSteps)]);
     const [x, y] = [by * node.least + restSteps, by * node.most + restSteps];
     const low = this.#writer.define(`${name}:low`, side(true));
-    return this.#writer.node(
-      name,
-      low,
-      this.#writer.define(`${name}:high`, side(false)),
-      x < y ? x : y,
-      x < y ? y : x,
-      owner,
-    );
+    const high = this.#writer.define(`${name}:high`, side(false));
+    const [least, most] = x < y ? [x, y] : [y, x];
+    return this.#writer.node({ name, low, high, least, most }, owner, [node]);
   }
 
   /** Whether `ratio >= 0`, or with `strict` `ratio > 0`. */

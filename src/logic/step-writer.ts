@@ -12,8 +12,8 @@ export interface StepWriter {
   readonly tooLarge: ReadonlySet<string>;
   /** An expression as a step, by its name; what is a number, a truth or a variable already stays as it is. */
   define(name: string, is: Logical): Logical;
-  /** A node of the least and the most that it can be, held to what is exact. `owner` is told of when it passes that. */
-  node(name: string, low: Logical, high: Logical, least: bigint, most: bigint, owner: string): Node;
+  /** A node with a name of its own, held to what is exact. `owner` is told of when it passes that, unless one that it is made `from` already did. */
+  node(made: Node, owner: string, from: readonly Node[]): Node;
   /** Notes that a number on the way can come to this. */
   reach(value: bigint, owner: string, from: readonly Node[]): void;
 }
@@ -33,15 +33,14 @@ export function stepWriter(): StepWriter {
     return variable(free);
   }
 
-  function node(name: string, low: Logical, high: Logical, least: bigint, most: bigint, owner: string): Node {
+  function node({ name, low, high, least, most }: Node, owner: string, from: readonly Node[]): Node {
     const far = absolute(least) > absolute(most) ? absolute(least) : absolute(most);
     const held = (value: bigint): bigint =>
       value > largestExact ? largestExact : value < -largestExact ? -largestExact : value;
     const made = { name: freeName(name, nodeNames), low, high, least: held(least), most: held(most) };
-    if (far > largestExact) {
-      tooLarge.add(owner);
-      cut.add(made);
-    }
+    const onCut = from.some((each) => cut.has(each));
+    if (far > largestExact && !onCut) tooLarge.add(owner);
+    if (far > largestExact || onCut) cut.add(made);
     return made;
   }
 

@@ -11,7 +11,7 @@ import { countProtocol, countSet, noShares, shortfalls, shown } from './shares.t
 import { asSeries, neverMet, reordered, splitSets, withRuleNeverMet } from './variants.ts';
 
 /** How many protocols, each with ten sets. */
-const runs = Number(process.env.AGREEMENT_RUNS ?? 60);
+const runs = Number(process.env.AGREEMENT_RUNS ?? 300);
 const seed = Number(process.env.AGREEMENT_SEED ?? 20_260_302);
 const timeout = 60_000 + runs * 1000;
 const settings = { numRuns: runs, seed };

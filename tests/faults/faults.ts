@@ -295,6 +295,12 @@ export const faults: readonly Fault[] = [
   ),
   series(
     'look-backs.ts',
+    'a look back does not wait for a need that its condition reads',
+    'inputs[places.open] = isOpenNow(lookBack, asked) ? 1 : 0;',
+    'inputs[places.open] = 0;',
+  ),
+  series(
+    'look-backs.ts',
     'one value is enough for a change',
     "const needed = kind === 'change' ? 2 : 1;",
     'const needed = 1;',

@@ -141,5 +141,5 @@ function side(
     );
   const low = writer.define(`${owner}:low`, end(lowest, 'low', most));
   const high = writer.define(`${owner}:high`, end(highest, 'high', least));
-  return ofNode(writer.node(owner, low, high, least, most, owner), new Fraction(scale));
+  return ofNode(writer.node({ name: owner, low, high, least, most }, owner, nodes), new Fraction(scale));
 }

@@ -24,14 +24,9 @@ export function curveForm(curve: Curve, measure: Measure, context: Context): Num
     high: writer.define(`${owner}/at:high`, at.high),
   };
   const value = valueNode(curve.points, lines, { ...at, ...ends });
-  const result = writer.node(
-    owner,
-    writer.define(`${owner}:low`, value.low),
-    writer.define(`${owner}:high`, value.high),
-    value.least,
-    value.most,
-    owner,
-  );
+  const low = writer.define(`${owner}:low`, value.low);
+  const high = writer.define(`${owner}:high`, value.high);
+  const result = writer.node({ ...value, name: owner, low, high }, owner, [at]);
   writer.reach(reachOf(lines, at), owner, [at]);
   return {
     ratio: over1(ofNode(result, new Fraction(lines.scale))),

@@ -31,7 +31,11 @@ export function scoreForm(
   const total = (side: 'low' | 'high'): Logical =>
     writer.define(`${owner}:${side}`, sum(parts.map((part) => part[side])));
   const end = (side: 'least' | 'most'): bigint => parts.reduce((all, part) => all + part[side], 0n);
-  const node = writer.node(owner, total('low'), total('high'), end('least'), end('most'), owner);
+  const node = writer.node(
+    { name: owner, low: total('low'), high: total('high'), least: end('least'), most: end('most') },
+    owner,
+    [],
+  );
   const presence = { ...joined(parts.map((part) => part.presence)), sure: true, maybe: true };
   return { ratio: over1(ofNode(node)), quantity: noDimension, presence };
 }

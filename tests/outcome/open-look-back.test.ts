@@ -1,0 +1,56 @@
+import { expect, test } from 'vitest';
+import { evaluate, readLadder, readProtocol, readSet, type Outcome } from '../../src/index.ts';
+
+// Whether the present set counts in a look back can itself wait for something that has not been taken.
+
+const { ladder } = readLadder(
+  'ladder.yaml',
+  'ladder: small\nedition: 1\nlevels: [{ level: low }, { level: high }]',
+);
+const { protocol } = readProtocol(
+  'small.yaml',
+  `protocol: small
+edition: 1
+title: A small protocol
+ladder: small
+sources: { council: { cite: "Common practice, no published source" } }
+observations: { needs: [systolic, on_oxygen] }
+measures:
+  lowest_on_oxygen: { lowest: systolic, over: 1 h, where: { on_oxygen: { is: yes } } }
+rules:
+  - { rule: low_on_oxygen, when: { lowest_on_oxygen: { below: 90 } }, level: high, says: It suggests something., source: [council] }
+`,
+  { ladder },
+);
+
+function outcome(sets: readonly object[]): Outcome {
+  if (!protocol) throw new Error('the protocol has problems');
+  const { series } = readSet('series.json', JSON.stringify({ sets }), protocol);
+  if (!series) throw new Error('the series has problems');
+  return evaluate(protocol, series);
+}
+
+const earlier = { at: '2026-03-02T08:30:00Z', systolic: 120, on_oxygen: true };
+
+test('nobody wrote whether on oxygen: it could be high, and is not settled', () => {
+  const { level, missing } = outcome([earlier, { at: '2026-03-02T09:00:00Z', systolic: 80 }]);
+  expect(level).toEqual({ at_least: null, could_be: 'high', settled: false });
+  expect(missing).toContain('on_oxygen');
+});
+
+test.each([
+  [true, { at_least: 'high', could_be: 'high', settled: true }],
+  [false, { at_least: 'low', could_be: 'low', settled: true }],
+])('once it is written (%s), it is settled', (onOxygen, level) => {
+  expect(outcome([earlier, { at: '2026-03-02T09:00:00Z', systolic: 80, on_oxygen: onOxygen }]).level).toEqual(
+    level,
+  );
+});
+
+test('what a set before the present one lacks cannot be taken any more, and keeps nothing open', () => {
+  const { level } = outcome([
+    { at: '2026-03-02T08:30:00Z', systolic: 80 },
+    { at: '2026-03-02T09:00:00Z', systolic: 120, on_oxygen: false },
+  ]);
+  expect(level).toEqual({ at_least: 'low', could_be: 'low', settled: true });
+});
