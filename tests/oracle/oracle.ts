@@ -9,7 +9,6 @@ type Row = ReadonlyMap<string, Value>;
 /** What a condition reads: the present, or one set. A rule is asked to be met, or else not to be. */
 type View = { slot(name: string): Slot; worth(name: string): Value; rule(name: string, met: boolean): Truth };
 type Rule = Plain & { rule: string; when: Plain; unless?: Rule; explained_by?: Rule; level?: string };
-type RuleVerdict = { state: 'met' | 'not_met' | 'undecided'; counts: boolean; explained: boolean };
 
 const not = (one: Truth): Truth => (one === null ? null : !one);
 function some(truths: readonly Truth[], count = 1): Truth {
@@ -203,7 +202,7 @@ export function judge(text: string, levels: readonly string[], set: unknown) {
   const keys = (wide: boolean) => [...entries.keys()].map((name) => series.now(name, wide).key).join();
   const wide = keys(true) === keys(false) ? narrow : complete(true, narrow.knowing);
   const rank = (level?: string): number => levels.indexOf(level ?? '');
-  const verdicts: Record<string, RuleVerdict> = {};
+  const verdicts: Record<string, { state: string; counts: boolean; explained: boolean }> = {};
   let [raised, could, floor] = [0, 0, 0];
   for (const rule of rules) {
     const [near, far] = [narrow.ask(rule), wide.ask(rule)];

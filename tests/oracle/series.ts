@@ -1,4 +1,4 @@
-import { nearest, over, read, times, type Fraction } from './fraction.ts';
+import { nearest, over, read, show, times, type Fraction } from './fraction.ts';
 
 /** A number; the choices that are in, of a choice just one; null: no value. */
 export type Value = Fraction | readonly string[] | null;
@@ -28,7 +28,7 @@ function left({ kind, step = 1, possible, choices = ['yes', 'no'] }: Plain, give
   return Array.from({ length: to - from + 1 }, (_, index) => times(read(from + index), read(step)));
 }
 
-const plain = ({ values }: Slot): string => String(values.map((value) => Object.values(value ?? {})));
+const plain = ({ values }: Slot) => values.map((one) => (one && 'd' in one ? show(one) : word(one))).join();
 
 /** What each observation can be in each of a patient's sets, and now. Times in milliseconds; without one, 0. */
 export function readSeries(json: Plain, entries: ReadonlyMap<string, Plain>, needs: ReadonlySet<string>) {
@@ -36,7 +36,8 @@ export function readSeries(json: Plain, entries: ReadonlyMap<string, Plain>, nee
   const at = time(json.at, Math.max(...given.map((set) => time(set.at))));
   const moments = new Set(given.map((set) => time(set.at)).filter((moment) => moment <= at));
   const taken = [...moments].sort((a, b) => a - b);
-  const sets = taken.map((when): Plain => Object.assign({}, ...given.filter((set) => time(set.at) === when)));
+  const during = (when: number) => given.filter((set) => time(set.at) === when).flatMap(Object.entries);
+  const sets = taken.map((when): Plain => Object.fromEntries(during(when)));
   const [present, names] = [sets.length - 1, [...entries.keys()]];
   const entry = (name: string): Plain => entries.get(name) ?? {};
 
