@@ -26,11 +26,10 @@ export function times({ n, d }: Exact, by: Exact): Exact {
 }
 
 export function minus(left: Exact, right: Exact): Exact {
-  if (left.d === 1 && right.d === 1 && typeof left.n === 'number' && typeof right.n === 'number') {
-    return over(left.n - right.n, 1);
-  }
   const [first, second, bottom] = [small(left.n, right.d), small(right.n, left.d), small(left.d, right.d)];
-  if (first !== null && second !== null && bottom !== null) return over(first - second, bottom);
+  if (first !== null && second !== null && bottom !== null && Number.isSafeInteger(first - second)) {
+    return { n: first - second, d: bottom };
+  }
   return lowestTerms(
     BigInt(left.n) * BigInt(right.d) - BigInt(right.n) * BigInt(left.d),
     BigInt(left.d) * BigInt(right.d),

@@ -28,6 +28,11 @@ test('sums, products and comparisons are those of exact fractions, also beyond p
   );
 });
 
+test('a difference that no plain number holds is exact all the same', () => {
+  const far = over(Number.MAX_SAFE_INTEGER, 2);
+  expect(asFraction(minus(far, over(-Number.MAX_SAFE_INTEGER + 1, 2)))).toBe('18014398509481981/2');
+});
+
 test('never is above every number and the same as itself', () => {
   expect(compare(never, over(10 ** 15, 1))).toBeGreaterThan(0);
   expect(compare(over(10 ** 15, 1), never)).toBeLessThan(0);
