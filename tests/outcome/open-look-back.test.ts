@@ -38,6 +38,17 @@ test('nobody wrote whether on oxygen: it could be high, and is not settled', () 
   expect(missing).toContain('on_oxygen');
 });
 
+test('nobody wrote whether on oxygen, and there is no set before: it could be high all the same', () => {
+  const { level } = outcome([{ at: '2026-03-02T09:00:00Z', systolic: 80 }]);
+  expect(level).toEqual({ at_least: null, could_be: 'high', settled: false });
+});
+
+test('what has no value, whatever is taken now, keeps nothing open', () => {
+  const { level, rules } = outcome([{ at: '2026-03-02T09:00:00Z', systolic: 80, on_oxygen: false }]);
+  expect(rules[0]?.state).toBe('undecided');
+  expect(level).toEqual({ at_least: 'low', could_be: 'low', settled: true });
+});
+
 test.each([
   [true, { at_least: 'high', could_be: 'high', settled: true }],
   [false, { at_least: 'low', could_be: 'low', settled: true }],

@@ -1,5 +1,6 @@
 import type { Operand } from '../protocol.ts';
 import { quantitiesOf, reportMismatch } from '../measure-quantities.ts';
+import { sameDimension } from '../../vocabulary/units.ts';
 import { isMismatch, together } from '../quantities.ts';
 import { comparisonsIn, conditionsOf } from '../walk.ts';
 import type { Path } from '../../problems/place.ts';
@@ -10,6 +11,9 @@ export const unitMismatch: Check = ({ protocol }, report) => {
   const of = quantitiesOf(protocol);
   const check = (subject: Operand, to: Operand, path: Path): void => {
     const [left, right] = [of(subject), of(to)];
+    // A number as written is converted whole, so that degrees of another scale may stand here.
+    const isConverted = to.kind === 'number' && left && left !== 'plain' && right && right !== 'plain';
+    if (isConverted && sameDimension(left.dimension, right.dimension)) return;
     const met = left && right && together(left, right);
     if (isMismatch(met)) reportMismatch(met, path, report);
   };
