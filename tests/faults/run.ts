@@ -20,8 +20,8 @@ function isPlaced({ file, find }: Fault): boolean {
   return readFileSync(`${root}/src/${file}`, 'utf8').split(find).length === 2;
 }
 
-/** Whether a test turns red with the fault in place. */
-function isNoticed({ name }: Fault): boolean {
+/** Whether a test turns red with the fault in place; without one, whether any is red already. */
+function turnsRed(name: string): boolean {
   const run = spawnSync(
     process.execPath,
     [
@@ -40,10 +40,15 @@ function isNoticed({ name }: Fault): boolean {
   return run.status !== 0 && /failed/.test(run.stdout);
 }
 
+// A test that is red without a fault would take every fault for noticed.
+if (turnsRed('')) {
+  process.stdout.write('A test is red before any fault is put in: npm run unit says which.\n');
+  process.exit(1);
+}
 const asked = faults.filter(({ name }) => name.includes(process.argv[2] ?? ''));
 let missed = 0;
 for (const fault of asked) {
-  const result = isPlaced(fault) ? (isNoticed(fault) ? 'noticed' : 'NOT NOTICED') : 'NOT PLACED';
+  const result = isPlaced(fault) ? (turnsRed(fault.name) ? 'noticed' : 'NOT NOTICED') : 'NOT PLACED';
   if (result !== 'noticed') missed += 1;
   process.stdout.write(`${result.padEnd(12)} ${fault.name} (src/${fault.file})\n`);
 }
