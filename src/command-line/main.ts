@@ -11,7 +11,7 @@ const terminal: Terminal = {
     for await (const part of stdin) parts.push(part as Buffer);
     return Buffer.concat(parts).toString('utf8');
   },
-  width: stdout.columns ?? 80,
+  width: stdout.columns ?? (Number(env['COLUMNS']) || 80),
   colour: stdout.isTTY && !env['NO_COLOR'] && env['TERM'] !== 'dumb',
   today: localDay(new Date()),
 };

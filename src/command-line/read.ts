@@ -58,9 +58,14 @@ async function readProtocol(asked: string, terminal: Terminal): Promise<Compiled
 
 function seriesOf(file: string, text: string, compiled: Compiled, terminal: Terminal): Series | null {
   const { series, problems } = readSet(file, text, compiled);
+  if (!series) terminal.err(`${nothingRead}\n\n`);
   say(problems, terminal);
   return series;
 }
+
+/** Stands first, so that nobody takes a list of slips for an answer about a patient. */
+const nothingRead =
+  'NOTHING HAS BEEN READ: this is not a result. Where the patient looks unwell or worries you, call now; do not wait to correct this.';
 
 function say(problems: readonly Problem[], terminal: Terminal): void {
   for (const problem of problems) terminal.err(`${showProblem(problem)}\n\n`);

@@ -1,9 +1,8 @@
-import type { DecidedIf, Outcome } from '../shape/generated/types.ts';
+import type { Outcome } from '../shape/generated/types.ts';
 import type { Protocol } from '../protocol/protocol.ts';
-import { choiceList } from '../outcome/sentences.ts';
 import { listed } from '../protocol/words.ts';
 import type { Page } from './page.ts';
-import { choiceTitle, levelTitle, roughlyKnown, spanInWords, titleOf } from './show-words.ts';
+import { levelTitle, roughlyKnown, titleOf, valuesInWords } from './show-words.ts';
 
 /** So many values are told of one observation. */
 const mostLines = 4;
@@ -72,7 +71,7 @@ class Gaps {
         ({ observation, state }) => observation === name && state === 'not_met',
       );
       if (values.length === 0) continue;
-      const words = values.map((each) => this.#values(each)).join(', ');
+      const words = values.map((each) => valuesInWords(each, this.#protocol)).join(', ');
       found.set(words, [...(found.get(words) ?? []), `"${title}"`]);
     }
     return [...found].map(([values, titles]) => `${values} takes back ${listed(titles)}`);
@@ -111,7 +110,7 @@ class Gaps {
       if (level <= settledAt) continue;
       for (const each of rule.decided_if ?? []) {
         if (each.observation !== name || each.state !== 'met') continue;
-        const values = this.#values(each);
+        const values = valuesInWords(each, this.#protocol);
         const line = found.get(values) ?? { rules: [], level: -1 };
         const calls = rule.level === undefined ? '' : ` (${levelTitle(rule.level, this.#protocol)})`;
         found.set(values, {
@@ -122,23 +121,13 @@ class Gaps {
     }
     const lines = [...found].toSorted(([, left], [, right]) => right.level - left.level);
     const shown = lines.slice(0, mostLines).map(([values, { rules }]) => `${values}: ${listed(rules)}`);
-    return lines.length > mostLines ? [...shown, `and ${lines.length - mostLines} more`] : shown;
+    return lines.length > mostLines
+      ? [...shown, `${lines.length - mostLines} more of its values would change something`]
+      : shown;
   }
 
   #rank(level: string | undefined): number {
     return this.#protocol.ladder.levels.findIndex(({ name }) => name === level);
-  }
-
-  #values(decided: DecidedIf): string {
-    const { observation: name, from, choices } = decided;
-    const observation = this.#protocol.observations.get(name);
-    if (!observation) return '';
-    if (from !== undefined) return spanInWords(decided, observation);
-    if (choices?.length === 0) return 'none of them';
-    return choiceList(
-      (choices ?? []).map((choice) => choiceTitle(choice, observation)),
-      'or',
-    );
   }
 
   withoutValue(): void {

@@ -30,7 +30,7 @@ interface Showing {
 }
 
 function showAdvice(advice: Advice, rule: OutcomeRule, showing: Showing): void {
-  const { outcome, protocol, page, asked } = showing;
+  const { protocol, page, asked } = showing;
   page.gap();
   const calls = advice.level === undefined ? '' : ` (calls for: ${levelTitle(advice.level, protocol)})`;
   page.title(`${advice.title}${calls}`);
@@ -42,10 +42,6 @@ function showAdvice(advice: Advice, rule: OutcomeRule, showing: Showing): void {
   const questions = advice.ask.filter((each) => !asked.has(each) && Boolean(asked.add(each)));
   if (questions.length > 0) page.text('Ask:', 2);
   for (const question of questions) page.item(question, 2);
-  // The actions of the highest level stand at the top.
-  if (advice.level === outcome.level?.at_least || advice.do.length === 0) return;
-  page.text('Do:', 2);
-  for (const action of advice.do) page.item(action, 2);
 }
 
 function showExplanation(rule: OutcomeRule, protocol: Protocol, page: Page): void {
@@ -62,5 +58,5 @@ function showException(rule: OutcomeRule, protocol: Protocol, page: Page): void 
   const names = listed((rule.waits_for ?? []).map((name) => titleOf(name, protocol)));
   const exception = rule.could_be_taken_back_by;
   const words = exception === undefined ? '' : ` It would be taken back by: ${exception}`;
-  page.text(`It counts until somebody has answered its exception. Ask: ${names}.${words}`, 2);
+  page.text(`It counts until somebody has answered what could take it back. Ask: ${names}.${words}`, 2);
 }

@@ -1,5 +1,6 @@
 import type { DecidedIf, Outcome } from '../shape/generated/types.ts';
 import { fromDecimal } from '../outcome/decimal.ts';
+import { choiceList } from '../outcome/sentences.ts';
 import { over } from '../outcome/exact.ts';
 import { alone, formatOf } from '../outcome/shown-number.ts';
 import type { ObservationEntry, Protocol } from '../protocol/protocol.ts';
@@ -48,7 +49,7 @@ export function choiceTitle(choice: string, observation: ObservationEntry | unde
 /**
  * Values from one to another, both included, as they are said: `90 /min or less`, `91 /min or more`, `below 16 y`.
  */
-export function spanInWords(
+function spanInWords(
   { from = 0, to = 0, is_lowest: lowest, is_highest: highest }: DecidedIf,
   observation: ObservationEntry,
 ): string {
@@ -65,6 +66,19 @@ export function spanInWords(
   if (highest) return `${format.withUnit(said(from))} or more`;
   if (isAge) return `${said(from)} to below ${said(to, 1)}`;
   return format.withUnit(from === to ? said(from) : `${said(from)} to ${said(to)}`);
+}
+
+/** The values of one observation that settle something: `91 % or less`, `responds to pain only or unresponsive`. */
+export function valuesInWords(decided: DecidedIf, { vocabulary }: Protocol): string {
+  const { observation: name, from, choices = [] } = decided;
+  const observation = vocabulary.get(name);
+  if (!observation) return '';
+  if (from !== undefined) return spanInWords(decided, observation);
+  if (choices.length === 0) return 'none of them';
+  return choiceList(
+    choices.map((choice) => choiceTitle(choice, observation)),
+    'or',
+  );
 }
 
 /** Observations that have a value, and whose range leaves a rule undecided. */

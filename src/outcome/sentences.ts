@@ -24,8 +24,8 @@ const asks = (asked: Asked | null): string => (asked ? `; ${asked.asker} ${asked
 const bracket = (how: string): string => (how === '' ? '' : ` (${how})`);
 
 const allOf: Readonly<Record<Side, (to: string) => string>> = {
-  above: (to) => `all above ${to}`,
-  below: (to) => `all below ${to}`,
+  above: (to) => `above ${to} throughout`,
+  below: (to) => `below ${to} throughout`,
   'or more': (to) => `nowhere below ${to}`,
   'or less': (to) => `nowhere above ${to}`,
 };
@@ -64,13 +64,13 @@ export const sentences = {
   equal: (f: Subject & { value: string; to: string; asked: Asked | null }) =>
     `${f.subject} ${f.value}${bracket(f.how)} is exactly ${f.to}${asks(f.asked)}`,
 
-  /** `systolic pressure 96 to 104 mmHg is all below 110; the rule asks for less than 110` */
+  /** `systolic pressure 96 to 104 mmHg is below 110 throughout; the rule asks for less than 110` */
   range: (f: Subject & { value: string; side: Side; to: string; asked: Asked | null }) =>
     `${f.subject} ${f.value}${bracket(f.how)} is ${allOf[f.side](f.to)}${asks(f.asked)}`,
 
   /** `diastolic pressure 40 mmHg is below the systolic pressure, 96 to 104; the rule asks for less than that` */
   besideRange: (f: Subject & { value: string; side: Side; to: string; asked: Asked | null }) =>
-    `${f.subject} ${f.value}${bracket(f.how)} is ${allOf[f.side](f.to).replace(/^all /, '')}${asks(f.asked)}`,
+    `${f.subject} ${f.value}${bracket(f.how)} is ${allOf[f.side](f.to).replace(/ throughout$/, '')}${asks(f.asked)}`,
 
   /** The ranges of both sides overlap, but what they share cancels. */
   coupled: (f: Subject & { value: string; side: Side; to: string; asked: Asked | null }) =>
@@ -92,7 +92,7 @@ export const sentences = {
       : `nobody reported that ${f.subject} could not be obtained`,
 
   rule: (f: { title: string; state: 'met' | 'not met' }) => `"${f.title}" is ${f.state}`,
-  ruleCounts: (f: { title: string }) => `"${f.title}" counts while nobody has answered its exception`,
+  ruleCounts: (f: { title: string }) => `"${f.title}" counts: nobody has answered what could take it back`,
 
   counted: (f: { count: number; of: number; holds: boolean; asked: Asked | null }) =>
     f.holds

@@ -89,16 +89,16 @@ const series: Given = {
 
 test.each<[string, Given, string, string | readonly string[]]>([
   [
-    'a range that is all above',
+    'a range that is above throughout',
     ranges,
     'wide',
-    'shortfall 23.4 to 28.56 mmHg (expected diastolic 63.4 to 68.56 − diastolic 40) is all above 14; the rule asks for 14 or more',
+    'shortfall 23.4 to 28.56 mmHg (expected diastolic 63.4 to 68.56 − diastolic 40) is above 14 throughout; the rule asks for 14 or more',
   ],
   [
     'a range beside a limit',
     ranges,
     'low',
-    'systolic pressure 96 to 104 mmHg is all above the limit of 90 (lowest accepted systolic); the rule asks for 90 or less',
+    'systolic pressure 96 to 104 mmHg is above the limit of 90 (lowest accepted systolic) throughout; the rule asks for 90 or less',
   ],
   [
     'a number beside a range',
@@ -116,13 +116,13 @@ test.each<[string, Given, string, string | readonly string[]]>([
     'a bound of a device',
     ranges,
     'between',
-    'oxygen saturation 96 to 100 % is all above 92; the rule asks for 92 or less',
+    'oxygen saturation 96 to 100 % is above 92 throughout; the rule asks for 92 or less',
   ],
   [
     'only the part of any that holds',
     ranges,
     'pressed',
-    'systolic pressure 96 to 104 mmHg is all above 90; the rule asks for more than 90',
+    'systolic pressure 96 to 104 mmHg is above 90 throughout; the rule asks for more than 90',
   ],
   [
     'never',
@@ -204,7 +204,7 @@ test.each<[string, Given, string, string | readonly string[]]>([
     [
       'at most 1 of 3 criteria can hold; the rule asks for 2 or more',
       'temperature 37 °C is 1 below 38; the rule asks for more than 38',
-      'systolic pressure 96 to 104 mmHg is all above 90; the rule asks for less than 90',
+      'systolic pressure 96 to 104 mmHg is above 90 throughout; the rule asks for less than 90',
     ],
   ],
   [

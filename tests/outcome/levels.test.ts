@@ -84,7 +84,7 @@ test('an exception counts through the rules that name its rule', () => {
     state: 'undecided',
     counts: true,
     decided_by: [
-      '"Fast" counts while nobody has answered its exception',
+      '"Fast" counts: nobody has answered what could take it back',
       'temperature 39 °C is 1 above 38; the rule asks for more than 38',
     ],
     waits_for: ['paced'],

@@ -39,8 +39,8 @@ const amount = `(?:${plain} y ${plain} mo|${plain} (?:y|mo|d)(?![a-z])|${plain})
 const compared = new RegExp(
   [
     String.raw`^(?<low>${amount})(?: to (?<high>${amount}))?(?: (?<unit>[^ ()]+))?(?: \((?<how>.*)\))? is `,
-    `(?:(?<gap>${amount}) (?<side>above|below)|exactly|all (?<all>above|below)|`,
-    `(?<nowhere>nowhere above|nowhere below)) (?<to>.*); the rule asks for (?<asks>.*)$`,
+    `(?:(?<gap>${amount}) (?<side>above|below)|exactly|(?<all>above|below)(?= .* throughout; )|`,
+    `(?<nowhere>nowhere above|nowhere below)) (?<to>.*?)(?: throughout)?; the rule asks for (?<asks>.*)$`,
   ].join(''),
 );
 const named = [
