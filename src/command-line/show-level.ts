@@ -118,6 +118,9 @@ function reasons(outcome: Outcome, protocol: Protocol): string[] {
     ...(explained
       ? ['An explanation that nobody has answered may later lower it. Tell first, then ask.']
       : []),
+    ...(outcome.faults?.some(({ changes }) => changes.length > 0)
+      ? ['A fault of technique makes a reading unsure. Act on this now, and take it again.']
+      : []),
     ...(old === '' ? [] : [`Old values stand in, of ${old}.`]),
     ...mayRaise(outcome, index, protocol).map(
       (each) => `Not taken, not needed, and it may take it higher: ${each}`,

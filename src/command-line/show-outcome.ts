@@ -3,6 +3,7 @@ import { timeInWords } from '../outcome/time-in-words.ts';
 import type { Protocol } from '../protocol/protocol.ts';
 import { listed } from '../protocol/words.ts';
 import { Page, type Shown } from './page.ts';
+import { showFaults } from './show-faults.ts';
 import { showFacts } from './show-facts.ts';
 import { showGaps } from './show-gaps.ts';
 import { showLevel } from './show-level.ts';
@@ -23,6 +24,7 @@ export function showOutcome(outcome: Outcome, protocol: Protocol, shown: Shown):
   page.title(outcome.title);
   if (outcome.at !== null) page.text(timeInWords(outcome.at));
   showLevel(outcome, protocol, page);
+  showFaults(outcome, protocol, page);
   showWhy(outcome, protocol, page);
   showGaps(outcome, protocol, page);
   showMeasures(outcome, protocol, page);

@@ -21,11 +21,11 @@ export function adviceOf(rules: readonly RuleAnswer[], protocol: Protocol): Advi
       ...(rule.because === null ? {} : { because: rule.because }),
       ...(explained && rule.explainedBy ? { explained_by: rule.explainedBy.says } : {}),
       ask: rule.ask,
-      do: actions.map(inWords),
+      do: actions.map(actionInWords),
     };
   });
 }
 
 /** An action with the authority under which it is done: `Take a full set now (own authority)`. */
-const inWords = ({ text, under }: Rule['do'][number]): string =>
+export const actionInWords = ({ text, under }: Rule['do'][number]): string =>
   under === null ? text : `${text} (${under})`;

@@ -7,6 +7,7 @@ import { answersOf, type LevelAnswer } from './answers.ts';
 import { caution } from './caution.ts';
 import type { Compiled } from './compile.ts';
 import { factsToJson } from './facts-to-json.ts';
+import { faultsToJson } from './faults-to-json.ts';
 import { gapsOf } from './gaps.ts';
 import { measuresToJson } from './measures-to-json.ts';
 import { ruleToJson } from './rule-to-json.ts';
@@ -44,6 +45,7 @@ export function outcomeOf(compiled: Compiled, bounds: Bounds): Outcome {
     take_first: gaps.takeFirst,
     missing: gaps.missing,
     would_tell_more: gaps.wouldTellMore,
+    ...faultsToJson(situation),
     ...facts,
   };
 }

@@ -9,6 +9,7 @@ import { gatherNames } from './gather-names.ts';
 import { readCondition, readConditions } from './read-condition.ts';
 import type { Reading } from './reading.ts';
 import { inOrder } from './in-order.ts';
+import { readFault } from './read-fault.ts';
 import { readLadder } from './read-ladder.ts';
 import { readMeasure } from './read-measure.ts';
 import { checkSources, readRule } from './read-rule.ts';
@@ -76,6 +77,7 @@ function readParts(file: File.ProtocolFile, names: Names, report: Report): Draft
     checkSources(each.source ?? [], ['measures', name, 'source'], reading);
     return readMeasure(name, each, ['measures', name], reading);
   });
+  const faults = (file.faults ?? []).map((each, index) => readFault(each, ['faults', index], reading));
   const rules = file.rules.map((each, index) => readRule(each, ['rules', index], reading));
   const partitions = Object.entries(file.exactly_one_of ?? {}).map(([name, of]): Partition => {
     const path = ['exactly_one_of', name];
@@ -104,6 +106,7 @@ function readParts(file: File.ProtocolFile, names: Names, report: Report): Draft
       ({ lower, higher }) => names.observations.has(lower) && names.observations.has(higher),
     ),
     limits: names.limits,
+    faults: faults.filter((fault) => fault !== null),
     measures: measuresInOrder(
       measures.filter((measure) => measure !== null),
       report,

@@ -48,11 +48,13 @@ function reportDoubleNames(file: File.ProtocolFile, dictionary: Dictionary, repo
   const use = (name: string, as: string, path: Path, part: 'key' | 'value'): void => {
     const before =
       first.get(name) ??
-      (as !== 'rule' && dictionary.observations.has(name) ? 'observation of the dictionary' : null);
+      (as !== 'rule' && as !== 'fault' && dictionary.observations.has(name)
+        ? 'observation of the dictionary'
+        : null);
     if (reservedWords.has(name)) report('reserved_word', path, { name }, { part });
     if (before !== null && before !== as)
       report('name_used_twice', path, { name, first: before, second: as }, { part });
-    else if (before !== null) report('rule_twice', path, { name }, { part });
+    else if (before !== null) report(as === 'fault' ? 'fault_twice' : 'rule_twice', path, { name }, { part });
     first.set(name, as);
   };
   for (const name of Object.keys(file.observations.declares ?? {})) {
@@ -60,5 +62,6 @@ function reportDoubleNames(file: File.ProtocolFile, dictionary: Dictionary, repo
   }
   for (const name of Object.keys(file.limits ?? {})) use(name, 'limit', ['limits', name], 'key');
   for (const name of Object.keys(file.measures ?? {})) use(name, 'measure', ['measures', name], 'key');
+  file.faults?.forEach(({ fault }, index) => use(fault, 'fault', ['faults', index, 'fault'], 'value'));
   file.rules.forEach(({ rule }, index) => use(rule, 'rule', ['rules', index, 'rule'], 'value'));
 }

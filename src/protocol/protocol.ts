@@ -28,6 +28,8 @@ export interface Protocol {
   readonly vocabulary: ReadonlyMap<string, ObservationEntry>;
   readonly contradictions: readonly Contradiction[];
   readonly limits: ReadonlyMap<string, Limit>;
+  /** Faults of technique: what makes a reading unsure, in which direction and how far. */
+  readonly faults: readonly Fault[];
   /** Each after those that it reads. */
   readonly measures: ReadonlyMap<string, Measure>;
   /** In file order. */
@@ -244,6 +246,23 @@ export interface Rule {
   readonly because: string | null;
   readonly ask: readonly string[];
   readonly do: readonly { readonly id: string; readonly text: string; readonly under: string | null }[];
+  readonly sources: readonly string[];
+  readonly path: Path;
+}
+
+/**
+ * A fault of technique. Where it is known to hold in a set, the true value may be lower than was read by `readsHigh` of it, or
+ * higher by `readsLow`. Its condition reads one set: observations against numbers and choices.
+ */
+export interface Fault {
+  readonly name: string;
+  readonly title: string;
+  readonly when: Condition;
+  /** In steps of each observation, above 0. */
+  readonly readsHigh: ReadonlyMap<string, number>;
+  readonly readsLow: ReadonlyMap<string, number>;
+  readonly says: string;
+  readonly do: Rule['do'];
   readonly sources: readonly string[];
   readonly path: Path;
 }

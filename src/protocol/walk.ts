@@ -96,7 +96,7 @@ export function observationsOfCondition(condition: Condition | null): string[] {
 
 /** Every condition of a protocol that decides something, with what it belongs to. */
 export function conditionsOf(
-  protocol: Pick<Protocol, 'applies' | 'measures' | 'rules' | 'partitions'>,
+  protocol: Pick<Protocol, 'applies' | 'faults' | 'measures' | 'rules' | 'partitions'>,
 ): Condition[] {
   const found: (Condition | null | undefined)[] = [protocol.applies];
   for (const { how, notReliableWhen } of protocol.measures.values())
@@ -104,6 +104,7 @@ export function conditionsOf(
   for (const rule of protocol.rules) {
     found.push(rule.when, rule.unless?.when, rule.explainedBy?.when, rule.notReliableWhen);
   }
+  for (const { when } of protocol.faults) found.push(when);
   for (const { of } of protocol.partitions.values()) found.push(...of);
   return found.filter((each) => each !== null && each !== undefined);
 }

@@ -22,8 +22,23 @@ export interface SeriesFacts {
   readonly refused: readonly Remark[];
   /** Values that are used and outside what is plausible. */
   readonly questioned: readonly Remark[];
+  /** Faults of technique that are known to be there, and what each makes unsure. */
+  readonly faults: readonly FoundFault[];
   /** Observations that were given and that the protocol does not read, in the order of the alphabet. */
   readonly unused: readonly string[];
+}
+
+/** A fault of technique that is known to be there. */
+export interface FoundFault {
+  readonly fault: string;
+  readonly readings: readonly UnsureReading[];
+}
+
+/** What was read, and from where to where the truth may lie with all faults of the set together; steps, both ends included. */
+export interface UnsureReading {
+  readonly observation: string;
+  readonly read: readonly [number, number];
+  readonly truth: readonly [number, number];
 }
 
 export interface LimitInForce {

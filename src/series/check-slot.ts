@@ -9,7 +9,7 @@ import type { Slot } from './slot.ts';
 
 /** Works out what a slot counts as: its range or choices, or that it is refused, and what is to be said of it. */
 export function checkSlot(slot: Slot, read: ReadObservation, age: Span | null): void {
-  slot.taken = slot.refused = slot.questioned = null;
+  slot.taken = slot.refused = slot.questioned = slot.asRead = slot.faults = null;
   slot.unobtainable = slot.said.some(({ kind }) => kind === 'unobtainable');
   const [first, second] = slot.said;
   if (!first || second) {

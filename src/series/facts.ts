@@ -1,5 +1,5 @@
 import type { Asked } from './asked.ts';
-import type { Present, Remark, SeriesFacts } from './bounds.ts';
+import type { FoundFault, Present, Remark, SeriesFacts, UnsureReading } from './bounds.ts';
 import { isNothing } from './merge-observed.ts';
 import { spanFor } from './ranges.ts';
 import type { Resolution } from './resolution.ts';
@@ -31,8 +31,28 @@ export function factsOf(
     taken: [...taken, ...limits.taken],
     refused: [...refused, ...dropped, ...limits.refused],
     questioned,
+    faults: faultsOf(asked, resolved),
     unused: unused.size === 0 ? [] : [...unused].toSorted(),
   };
+}
+
+/** The faults behind the values that are used now, in the order of the protocol. */
+function faultsOf({ reader }: Asked, { all }: Resolved): FoundFault[] {
+  const unsure = reader.observations.flatMap((read) => {
+    const { slot, value } = all[read.index] as Resolution;
+    if (read.role === null || !value?.asRead || slot?.state !== 'value') return [];
+    const { low, high } = value.asRead;
+    const reading: UnsureReading = {
+      observation: read.name,
+      read: [low, high],
+      truth: [value.low, value.high],
+    };
+    return [{ reading, faults: slot.faults ?? [] }];
+  });
+  return reader.faults.flatMap(({ name }) => {
+    const readings = unsure.filter(({ faults }) => faults.includes(name)).map(({ reading }) => reading);
+    return readings.length > 0 ? [{ fault: name, readings }] : [];
+  });
 }
 
 function presentOf(read: ReadObservation, now: Resolution, asked: Asked, { age }: Resolved): Present {

@@ -3,7 +3,7 @@ import type { Verdict } from './judge.ts';
 import { spanFor, type Span } from './ranges.ts';
 import type { Resolution } from './resolution.ts';
 import type { Resolved } from './resolve.ts';
-import { valueOf } from './write-inputs.ts';
+import { asRead, valueOf } from './write-inputs.ts';
 import type { ReadObservation, Value } from './read-observation.ts';
 import type { ReadLookBack } from './reader.ts';
 import type { SetAt } from './slot.ts';
@@ -61,7 +61,12 @@ export function gatherMembers(
   for (const set of asked.sets) {
     if (set.time <= after || (lookBack.leftOut && set === asked.present)) continue;
     const slot = set.slots[of.index];
-    const value = slot?.state === 'value' ? slot : insteadOfMissing(set, of, resolved, asked, wide);
+    const value =
+      slot?.state === 'value'
+        ? wide
+          ? slot
+          : asRead(slot)
+        : insteadOfMissing(set, of, resolved, asked, wide);
     if (!value) continue;
     const yes = lookBack.asksYes ? saysYes(value, of) : 2;
     if (yes === 0) continue;
@@ -83,7 +88,7 @@ function insteadOfMissing(
   const value = valueOf(resolved.all[of.index] as Resolution, wide);
   if (value) return value;
   const range = of.possible ? spanFor(of.possible, wide ? resolved.sureAge : resolved.age) : none;
-  return { ...range, picked: of.everyChoice };
+  return { ...range, asRead: null, picked: of.everyChoice };
 }
 
 /** Whether it surely says yes (2), may say yes (1), or says no (0). */

@@ -23,12 +23,12 @@ function factOf(stated: Stated, { name, entry, choices }: ReadObservation): Pati
   const { value, given } = stated;
   if (typeof value === 'number') {
     const taken = given.moved ? { observation: name, given: given.text, as: inUcum(value, entry) } : null;
-    return { low: value, high: value, picked: [], stated, taken };
+    return { low: value, high: value, asRead: null, picked: [], stated, taken };
   }
   const picked = (typeof value === 'string' ? [value] : value).map((choice) => {
     const position = choices.get(choice);
     if (position === undefined) throw new RangeError(`${name} has no choice ${choice}`);
     return position;
   });
-  return { low: 0, high: 0, picked, stated, taken: null };
+  return { low: 0, high: 0, asRead: null, picked, stated, taken: null };
 }

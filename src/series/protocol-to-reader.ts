@@ -8,6 +8,7 @@ import type {
   Protocol,
 } from '../protocol/protocol.ts';
 import { convert } from '../vocabulary/units.ts';
+import { readFaults } from './apply-faults.ts';
 import { unchanged } from './limits.ts';
 import { judgeOf, type JudgeNames } from './judge.ts';
 import { observationsInCondition, observationsInLookBack } from './look-back-names.ts';
@@ -35,7 +36,8 @@ function prepare(protocol: Protocol): Reader {
     places.get(`${owner}:${part}${choice === null ? '' : `:${choice}`}`) ?? -1;
   const groups = [...new Set([...protocol.observations.values()].flatMap(groupOf))];
   const lookBacks = lookBacksOf(protocol);
-  const observations = [...protocol.observations.values(), ...ageForRanges(protocol)].map((entry, index) =>
+  const entries = [...protocol.observations.values(), ...ageForRanges(protocol)];
+  const observations = [...entries, ...forFaults(protocol, entries)].map((entry, index) =>
     readObservation(entry, index, groups, lookBacks, placeOf),
   );
   const byName = new Map(observations.map((read) => [read.name, read]));
@@ -58,6 +60,7 @@ function prepare(protocol: Protocol): Reader {
     groups: groups.map((_, group) => observations.filter((read) => read.group === group)),
     foreignGroups: foreignGroups(protocol, byName, groups),
     age: rangesByAge(protocol) ? (byName.get('age') ?? null) : null,
+    faults: readFaults(protocol, byName, names),
     contradictions: protocol.contradictions.map((each) => pairOf(each, named)),
     limits,
     ownLimits: {
@@ -105,6 +108,16 @@ function ageForRanges({ observations, vocabulary }: Protocol): ObservationEntry[
   return age && !observations.has('age') && rangesByAge({ observations }) ? [age] : [];
 }
 
+/** What faults of technique ask for and the protocol itself does not read. */
+function forFaults(
+  { faults, vocabulary }: Protocol,
+  before: readonly ObservationEntry[],
+): ObservationEntry[] {
+  const read = new Set(before.map(({ name }) => name));
+  const asked = new Set(faults.flatMap(({ when }) => [...observationsInCondition(when)]));
+  return [...asked].flatMap((name) => (read.has(name) ? [] : [found(vocabulary.get(name), name)]));
+}
+
 function readObservation(
   entry: ObservationEntry | Observation,
   index: number,
@@ -150,8 +163,14 @@ function assumedOf(
   choices: ReadonlyMap<string, number>,
 ): Value | null {
   if (ifNotStated === null) return null;
-  if (typeof ifNotStated === 'number') return { low: ifNotStated, high: ifNotStated, picked: [] };
-  return { low: 0, high: 0, picked: [found(choices.get(ifNotStated), `${name}: ${ifNotStated}`)] };
+  if (typeof ifNotStated === 'number')
+    return { low: ifNotStated, high: ifNotStated, asRead: null, picked: [] };
+  return {
+    low: 0,
+    high: 0,
+    asRead: null,
+    picked: [found(choices.get(ifNotStated), `${name}: ${ifNotStated}`)],
+  };
 }
 
 /** Brings both sides to whole numbers, so that a comparison of steps is exact. */

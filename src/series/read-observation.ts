@@ -1,10 +1,12 @@
 import type { ObservationEntry, Role } from '../protocol/protocol.ts';
-import type { Range } from './ranges.ts';
+import type { Range, Span } from './ranges.ts';
 
 /** What a value is to logic: a range of steps, or which of the choices it may be (of a several: which are in). */
 export interface Value {
   readonly low: number;
   readonly high: number;
+  /** The value as it was read, where its error makes it a range; null where the range is all that was said. */
+  readonly asRead: Span | null;
   /** Positions among the observation's choices; empty for a number. */
   readonly picked: readonly number[];
 }
@@ -26,7 +28,7 @@ export interface ReadObservation {
   readonly index: number;
   readonly name: string;
   readonly entry: ObservationEntry;
-  /** Null for an age that only the ranges ask for. */
+  /** Null for an age that only the ranges ask for, and for what only faults of technique ask for. */
   readonly role: Role | null;
   readonly places: Places;
   /** In milliseconds; 0: only at the time at which it was taken. */

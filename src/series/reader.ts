@@ -1,4 +1,5 @@
 import type { Limit, LookBackKind } from '../protocol/protocol.ts';
+import type { ReadFault } from './apply-faults.ts';
 import type { LimitInForce, Remark, Taken } from './bounds.ts';
 import type { Judge } from './judge.ts';
 import type { ReadObservation } from './read-observation.ts';
@@ -7,7 +8,7 @@ import type { ReadObservation } from './read-observation.ts';
 export interface Reader {
   /** How many inputs logic has. */
   readonly size: number;
-  /** Those that logic reads, in the protocol's order; then age, when only the ranges ask for it. */
+  /** Those that logic reads, in the protocol's order; then age, when only the ranges ask for it, and what only faults ask for. */
   readonly observations: readonly ReadObservation[];
   readonly byName: ReadonlyMap<string, ReadObservation>;
   /** The observations of each `taken_with` group. */
@@ -17,6 +18,7 @@ export interface Reader {
   /** Null when no range changes with age. */
   readonly age: ReadObservation | null;
   readonly contradictions: readonly Pair[];
+  readonly faults: readonly ReadFault[];
   readonly limits: readonly ReadLimit[];
   /** The protocol's own values: what is in force while nobody has changed any. */
   readonly ownLimits: LimitsInForce;

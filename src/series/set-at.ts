@@ -50,6 +50,8 @@ function newSlot(observed: Observed): Slot {
     state: 'refused',
     low: 0,
     high: 0,
+    asRead: null,
+    faults: null,
     picked: nothing,
     unobtainable: false,
     taken: null,

@@ -19,6 +19,9 @@ export interface Slot extends Value {
   state: 'value' | 'refused' | 'unobtainable' | 'declined';
   low: number;
   high: number;
+  asRead: Span | null;
+  /** The faults of technique that made it a range. */
+  faults: string[] | null;
   picked: readonly number[];
   /** Whether anybody said that it could not be obtained. */
   unobtainable: boolean;

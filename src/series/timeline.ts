@@ -1,5 +1,6 @@
 import type { Protocol } from '../protocol/protocol.ts';
 import type { Asked } from './asked.ts';
+import { applyFaults } from './apply-faults.ts';
 import type { Bounds } from './bounds.ts';
 import { checkSet } from './check-set.ts';
 import { checkSlot } from './check-slot.ts';
@@ -12,7 +13,7 @@ import { readerOf } from './protocol-to-reader.ts';
 import { spanFor, type Span } from './ranges.ts';
 import { resolveAll } from './resolve.ts';
 import type { GivenSet, Series } from './series.ts';
-import { writeObservations } from './write-inputs.ts';
+import { asRead, writeObservations } from './write-inputs.ts';
 import type { ReadObservation, Value } from './read-observation.ts';
 import type { Reader } from './reader.ts';
 import { addTo, emptySet } from './set-at.ts';
@@ -44,6 +45,8 @@ export class Timeline {
   /** In the order of time, the present set last. */
   #sets: SetAt[] = [];
   #present: SetAt | null = null;
+  /** Whether any value so far has an error. */
+  #hasErrors = false;
 
   constructor(protocol: Protocol, patient: PatientSide = nobody) {
     this.#reader = readerOf(protocol);
@@ -82,16 +85,18 @@ export class Timeline {
     const limits =
       changes.size === 0 ? this.#reader.ownLimits : limitsAt(time, at === null, changes, this.#reader);
     const asked = this.#asked(time, at === null, limits.steps);
+    const whole: Asked = { ...asked, valueIn: (set, read) => valueIn(set, read, asked) };
     const resolved = resolveAll(asked);
     const write = (wide: boolean): Float64Array => {
       const inputs = new Float64Array(this.#reader.size);
       writeObservations(inputs, resolved, asked, wide);
       this.#reader.limits.forEach(({ place }, index) => (inputs[place] = limits.steps[index] ?? 0));
-      writeLookBacks(inputs, resolved, asked, wide);
+      writeLookBacks(inputs, resolved, wide ? whole : asked, wide);
       return inputs;
     };
     const narrow = write(false);
-    const wide = resolved.all.some(({ state }) => state === 'earlier') ? write(true) : narrow;
+    const differs = this.#hasErrors || resolved.all.some(({ state }) => state === 'earlier');
+    const wide = differs ? write(true) : narrow;
     return { narrow, wide, facts: factsOf(atText, asked, resolved, limits, this.#unused) };
   }
 
@@ -110,7 +115,7 @@ export class Timeline {
       time,
       untimed,
       limits,
-      valueIn: (set, read) => valueIn(set, read, asked),
+      valueIn: (set, read) => valueAsReadIn(set, read, asked),
       isKnownIn: (set, read) => isKnownIn(set, read, asked),
       rangeIn: ({ sureAge }, { possible }) => spanFor(possible ?? noRange, sureAge),
     };
@@ -120,15 +125,17 @@ export class Timeline {
   /** Checks a set with the age that is known at its time. */
   #check(set: SetAt): void {
     if (set.checked) return;
-    const { age } = this.#reader;
+    const { age, faults } = this.#reader;
+    const asked = this.#asked(set.time, set.at === null, noLimits);
     if (age) {
-      const asked = this.#asked(set.time, set.at === null, noLimits);
       const slot = set.slots[age.index];
       if (slot) checkSlot(slot, age, null);
       set.sureAge = valueIn(set, age, asked);
       set.age = set.sureAge ?? this.#earlierAge(age, set);
     }
     checkSet(set, this.#reader, set.age);
+    applyFaults(set, faults, asked);
+    this.#hasErrors ||= set.slots.some((slot) => slot && slot.asRead !== null);
   }
 
   #earlierAge(age: ReadObservation, set: SetAt): Span | null {
@@ -156,6 +163,11 @@ function valueIn(set: SetAt, read: ReadObservation, asked: Asked): Value | null 
   }
   const slot = set.slots[read.index];
   return slot?.state === 'value' ? slot : null;
+}
+
+function valueAsReadIn(set: SetAt, read: ReadObservation, asked: Asked): Value | null {
+  const value = valueIn(set, read, asked);
+  return value && asRead(value);
 }
 
 /** Whether the set itself, or a standing statement at its time, gives a value. */

@@ -2,9 +2,9 @@ import type { Asked } from './asked.ts';
 import { spanFor, type Span } from './ranges.ts';
 import type { Resolution } from './resolution.ts';
 import type { Resolved } from './resolve.ts';
-import type { ReadObservation } from './read-observation.ts';
+import type { ReadObservation, Value } from './read-observation.ts';
 
-/** Writes every observation as logic reads it. Wide: an earlier value counts as missing, but stays known. */
+/** Writes every observation as logic reads it. Wide: a value has its error, and an earlier one counts as missing, but stays known. */
 export function writeObservations(
   inputs: Float64Array,
   resolved: Resolved,
@@ -25,9 +25,15 @@ export function writeObservations(
   }
 }
 
-/** The value of a resolution; wide, an earlier one is missing. */
-export const valueOf = ({ state, value }: Resolution, wide: boolean): Resolution['value'] =>
-  wide && state === 'earlier' ? null : value;
+/** The value of a resolution, as it was read; wide, with its error, and an earlier one is missing. */
+export function valueOf({ state, value }: Resolution, wide: boolean): Resolution['value'] {
+  if (wide) return state === 'earlier' ? null : value;
+  return value && asRead(value);
+}
+
+/** A value without its error. */
+export const asRead = (value: Value): Value =>
+  value.asRead ? { ...value.asRead, asRead: null, picked: value.picked } : value;
 
 function writeNumber(inputs: Float64Array, { places }: ReadObservation, { low, high }: Span): void {
   inputs[places.low] = low;

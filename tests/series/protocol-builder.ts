@@ -41,6 +41,7 @@ export function protocolOf({ observations, elsewhere = [], ...parts }: Parts): P
     observations: new Map(observations.map((each) => [each.name, each])),
     vocabulary: new Map([...elsewhere, ...observations].map((each) => [each.name, each])),
     contradictions,
+    faults: [],
     limits: new Map(limits.map((each) => [each.name, each])),
     measures: new Map(
       Object.entries(measures).map(([name, how]) => {

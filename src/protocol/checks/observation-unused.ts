@@ -11,6 +11,7 @@ export const observationUnused: Check = ({ protocol, file }, report) => {
     ...unreadable,
     ...conditionsOf(protocol).flatMap(observationsOfCondition),
     ...[...protocol.measures.values()].flatMap(observationsOfMeasure),
+    ...protocol.faults.flatMap(({ readsHigh, readsLow }) => [...readsHigh.keys(), ...readsLow.keys()]),
   ]);
   const { needs = [], helps = [], declares = {} } = file.observations;
   needs.forEach((name, index) => {

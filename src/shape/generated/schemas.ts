@@ -1350,6 +1350,24 @@ export const outcome: Schema = {
       type: 'array',
       items: { $ref: '#/$defs/earlier' },
     },
+    faults: {
+      description:
+        'Faults of technique that are known to be there, what each may hide, and the rules that would answer otherwise if the truth lay elsewhere. The level that the numbers call for stands. Left out when there are none.',
+      examples: [
+        [
+          {
+            fault: 'arm_hangs',
+            title: 'Arm below the heart',
+            says: 'An arm below the heart makes the pressure read too high.',
+            do: [],
+            readings: [{ observation: 'systolic', read: 104, low: 94, high: 104, unit: 'mm[Hg]' }],
+            changes: [{ rule: 'systolic_lowish', title: 'Systolic on the low side', level: 'look_again' }],
+          },
+        ],
+      ],
+      type: 'array',
+      items: { $ref: '#/$defs/fault' },
+    },
     assumed: {
       description: 'Standing facts that nobody has stated, and what they count as.',
       examples: [[{ observation: 'oxygen_scale', value: 'scale_1' }]],
@@ -1771,6 +1789,94 @@ export const outcome: Schema = {
       required: ['observation', 'at'],
       additionalProperties: false,
     },
+    fault: {
+      title: 'OutcomeFault',
+      description: 'A fault of technique that is known to be there.',
+      examples: [
+        {
+          fault: 'arm_hangs',
+          title: 'Arm below the heart',
+          says: 'An arm below the heart makes the pressure read too high.',
+          do: [],
+          readings: [{ observation: 'systolic', read: 104, low: 94, high: 104, unit: 'mm[Hg]' }],
+          changes: [],
+        },
+      ],
+      type: 'object',
+      properties: {
+        fault: { description: "The fault's name.", examples: ['arm_hangs'], $ref: '#/$defs/name' },
+        title: {
+          description: 'The fault in plain words.',
+          examples: ['Arm below the heart'],
+          $ref: 'dictionary.schema.json#/$defs/text',
+        },
+        says: {
+          description: 'What it does to the reading.',
+          examples: ['An arm below the heart makes the pressure read too high.'],
+          $ref: 'dictionary.schema.json#/$defs/text',
+        },
+        do: {
+          description: 'What to do so that the next reading is free of it.',
+          examples: [['Support the arm at heart level and take the pressure again (own authority)']],
+          $ref: '#/$defs/sentences',
+        },
+        readings: {
+          description: 'What was read, and what the truth may be: with all faults of the set together.',
+          examples: [[{ observation: 'systolic', read: 104, low: 94, high: 104, unit: 'mm[Hg]' }]],
+          type: 'array',
+          items: { $ref: '#/$defs/reading' },
+        },
+        changes: {
+          description:
+            'Rules that would answer otherwise somewhere in that range, with the level that each calls for. Empty: the fault does not matter here.',
+          examples: [[{ rule: 'systolic_lowish', title: 'Systolic on the low side', level: 'look_again' }]],
+          type: 'array',
+          items: { $ref: '#/$defs/doubted' },
+        },
+      },
+      required: ['fault', 'title', 'says', 'do', 'readings', 'changes'],
+      additionalProperties: false,
+    },
+    reading: {
+      title: 'UnsureReading',
+      description: 'What was read, and from where to where the truth may lie.',
+      examples: [{ observation: 'systolic', read: 104, low: 94, high: 104, unit: 'mm[Hg]' }],
+      type: 'object',
+      properties: {
+        observation: { description: 'The observation.', examples: ['systolic'], $ref: '#/$defs/name' },
+        read: {
+          description: 'The value that was read; left out where it was itself a range.',
+          examples: [104],
+          type: 'number',
+        },
+        low: { description: 'The lowest that it can truly be.', examples: [94], type: 'number' },
+        high: { description: 'The highest that it can truly be.', examples: [104], type: 'number' },
+        unit: { description: 'Its unit.', examples: ['mm[Hg]'], $ref: '#/$defs/unit' },
+      },
+      required: ['observation', 'low', 'high'],
+      additionalProperties: false,
+    },
+    doubted: {
+      title: 'DoubtedRule',
+      description: 'A rule whose answer a fault puts in doubt.',
+      examples: [{ rule: 'systolic_lowish', title: 'Systolic on the low side', level: 'look_again' }],
+      type: 'object',
+      properties: {
+        rule: { description: "The rule's name.", examples: ['systolic_lowish'], $ref: '#/$defs/name' },
+        title: {
+          description: 'The rule in plain words.',
+          examples: ['Systolic on the low side'],
+          $ref: 'dictionary.schema.json#/$defs/text',
+        },
+        level: {
+          description: 'The level that it calls for when it is met.',
+          examples: ['look_again'],
+          $ref: '#/$defs/name',
+        },
+      },
+      required: ['rule', 'title'],
+      additionalProperties: false,
+    },
     assumed: {
       title: 'AssumedValue',
       description: 'What a standing fact counts as while nobody has stated it.',
@@ -1956,6 +2062,24 @@ export const protocol: Schema = {
       type: 'object',
       propertyNames: { $ref: '#/$defs/name' },
       additionalProperties: { $ref: '#/$defs/limit' },
+    },
+    faults: {
+      description:
+        'Faults of technique: what makes a reading unsure, in which direction and how far. A fault never lowers a level.',
+      examples: [
+        [
+          {
+            fault: 'arm_hangs',
+            when: { technique_faults: { is: 'arm_below_heart' } },
+            reads_high: { systolic: 10, diastolic: 10 },
+            says: 'An arm below the heart makes the pressure read too high.',
+            source: ['technique'],
+          },
+        ],
+      ],
+      type: 'array',
+      items: { $ref: '#/$defs/fault' },
+      maxItems: 200,
     },
     measures: {
       description: 'Numbers that are worked out from the observations.',
@@ -2488,6 +2612,83 @@ export const protocol: Schema = {
       },
       required: ['use'],
       additionalProperties: false,
+    },
+    fault: {
+      title: 'Fault',
+      description:
+        'A fault of technique. While it is known to be there, the true value may lie on one side of what was read; every rule is then asked over that range, and the level that the numbers call for stands.',
+      examples: [
+        {
+          fault: 'arm_hangs',
+          when: { technique_faults: { is: 'arm_below_heart' } },
+          reads_high: { systolic: 10, diastolic: 10 },
+          says: 'An arm below the heart makes the pressure read too high.',
+          source: ['technique'],
+        },
+      ],
+      type: 'object',
+      properties: {
+        fault: { description: "The fault's name.", examples: ['arm_hangs'], $ref: '#/$defs/name' },
+        title: {
+          description: 'The fault in plain words.',
+          examples: ['Arm below the heart'],
+          $ref: '#/$defs/text',
+        },
+        when: {
+          description:
+            'When the fault is there, asked of the set itself: observations compared with numbers or choices. What is not known is no fault.',
+          examples: [{ technique_faults: { is: 'arm_below_heart' } }],
+          $ref: '#/$defs/condition',
+        },
+        reads_high: {
+          description: 'How far it may read too high, for each observation: the truth may be as much lower.',
+          examples: [{ systolic: 10, diastolic: '10 mmHg' }],
+          $ref: '#/$defs/amounts',
+        },
+        reads_low: {
+          description: 'How far it may read too low, for each observation: the truth may be as much higher.',
+          examples: [{ systolic: 30 }],
+          $ref: '#/$defs/amounts',
+        },
+        says: {
+          description: 'What the fault does to the reading, in a sentence.',
+          examples: ['An arm below the heart makes the pressure read too high.'],
+          $ref: '#/$defs/text',
+        },
+        do: {
+          description: 'What to do so that the next reading is free of it.',
+          examples: [
+            [
+              {
+                id: 'arm_at_heart',
+                text: 'Support the arm at heart level and take the pressure again',
+                under: 'own authority',
+              },
+            ],
+          ],
+          type: 'array',
+          items: { $ref: '#/$defs/action' },
+          minItems: 1,
+          maxItems: 20,
+        },
+        source: {
+          description: 'Where the direction and the size come from; names from sources.',
+          examples: [['technique']],
+          $ref: '#/$defs/names',
+        },
+      },
+      required: ['fault', 'when', 'says', 'source'],
+      additionalProperties: false,
+    },
+    amounts: {
+      title: 'Amounts',
+      description: 'An amount for each observation, in its unit.',
+      examples: [{ systolic: 10, diastolic: 10 }],
+      type: 'object',
+      propertyNames: { $ref: '#/$defs/name' },
+      additionalProperties: { $ref: '#/$defs/quantity' },
+      minProperties: 1,
+      maxProperties: 20,
     },
     rule: {
       title: 'Rule',

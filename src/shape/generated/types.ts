@@ -670,6 +670,10 @@ export interface Outcome {
    */
   readonly stands_in: readonly EarlierValue[];
   /**
+   * Faults of technique that are known to be there, what each may hide, and the rules that would answer otherwise if the truth lay elsewhere. The level that the numbers call for stands. Left out when there are none.
+   */
+  readonly faults?: readonly OutcomeFault[];
+  /**
    * Standing facts that nobody has stated, and what they count as.
    */
   readonly assumed: readonly AssumedValue[];
@@ -979,6 +983,80 @@ export interface EarlierValue {
 }
 
 /**
+ * A fault of technique that is known to be there.
+ */
+export interface OutcomeFault {
+  /**
+   * The fault's name.
+   */
+  readonly fault: Name;
+  /**
+   * The fault in plain words.
+   */
+  readonly title: Text;
+  /**
+   * What it does to the reading.
+   */
+  readonly says: Text;
+  /**
+   * What to do so that the next reading is free of it.
+   */
+  readonly do: Sentences;
+  /**
+   * What was read, and what the truth may be: with all faults of the set together.
+   */
+  readonly readings: readonly UnsureReading[];
+  /**
+   * Rules that would answer otherwise somewhere in that range, with the level that each calls for. Empty: the fault does not matter here.
+   */
+  readonly changes: readonly DoubtedRule[];
+}
+
+/**
+ * What was read, and from where to where the truth may lie.
+ */
+export interface UnsureReading {
+  /**
+   * The observation.
+   */
+  readonly observation: Name;
+  /**
+   * The value that was read; left out where it was itself a range.
+   */
+  readonly read?: number;
+  /**
+   * The lowest that it can truly be.
+   */
+  readonly low: number;
+  /**
+   * The highest that it can truly be.
+   */
+  readonly high: number;
+  /**
+   * Its unit.
+   */
+  readonly unit?: Unit;
+}
+
+/**
+ * A rule whose answer a fault puts in doubt.
+ */
+export interface DoubtedRule {
+  /**
+   * The rule's name.
+   */
+  readonly rule: Name;
+  /**
+   * The rule in plain words.
+   */
+  readonly title: Text;
+  /**
+   * The level that it calls for when it is met.
+   */
+  readonly level?: Name;
+}
+
+/**
  * What a standing fact counts as while nobody has stated it.
  */
 export interface AssumedValue {
@@ -1124,6 +1202,10 @@ export interface ProtocolFile {
   readonly limits?: {
     readonly [k: string]: Limit;
   };
+  /**
+   * Faults of technique: what makes a reading unsure, in which direction and how far. A fault never lowers a level.
+   */
+  readonly faults?: readonly Fault[];
   /**
    * Numbers that are worked out from the observations.
    */
@@ -1471,6 +1553,51 @@ export interface ChoosePart {
    * What is used.
    */
   readonly use: Quantity;
+}
+
+/**
+ * A fault of technique. While it is known to be there, the true value may lie on one side of what was read; every rule is then asked over that range, and the level that the numbers call for stands.
+ */
+export interface Fault {
+  /**
+   * The fault's name.
+   */
+  readonly fault: Name;
+  /**
+   * The fault in plain words.
+   */
+  readonly title?: Text;
+  /**
+   * When the fault is there, asked of the set itself: observations compared with numbers or choices. What is not known is no fault.
+   */
+  readonly when: Condition;
+  /**
+   * How far it may read too high, for each observation: the truth may be as much lower.
+   */
+  readonly reads_high?: Amounts;
+  /**
+   * How far it may read too low, for each observation: the truth may be as much higher.
+   */
+  readonly reads_low?: Amounts;
+  /**
+   * What the fault does to the reading, in a sentence.
+   */
+  readonly says: Text;
+  /**
+   * What to do so that the next reading is free of it.
+   */
+  readonly do?: readonly Action[];
+  /**
+   * Where the direction and the size come from; names from sources.
+   */
+  readonly source: Names;
+}
+
+/**
+ * An amount for each observation, in its unit.
+ */
+export interface Amounts {
+  readonly [k: string]: Quantity;
 }
 
 /**

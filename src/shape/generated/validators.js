@@ -7632,6 +7632,7 @@ const schema69 = {
     declined: { type: 'array', items: { $ref: '#/$defs/without_value' } },
     would_tell_more: { $ref: '#/$defs/names' },
     stands_in: { type: 'array', items: { $ref: '#/$defs/earlier' } },
+    faults: { type: 'array', items: { $ref: '#/$defs/fault' } },
     assumed: { type: 'array', items: { $ref: '#/$defs/assumed' } },
     limits: { type: 'array', items: { $ref: '#/$defs/limit' } },
     taken: { type: 'array', items: { $ref: '#/$defs/taken' } },
@@ -7770,6 +7771,41 @@ const schema69 = {
         unit: { $ref: '#/$defs/unit' },
       },
       required: ['observation', 'at'],
+      additionalProperties: false,
+    },
+    fault: {
+      type: 'object',
+      properties: {
+        fault: { $ref: '#/$defs/name' },
+        title: { $ref: 'dictionary.schema.json#/$defs/text' },
+        says: { $ref: 'dictionary.schema.json#/$defs/text' },
+        do: { $ref: '#/$defs/sentences' },
+        readings: { type: 'array', items: { $ref: '#/$defs/reading' } },
+        changes: { type: 'array', items: { $ref: '#/$defs/doubted' } },
+      },
+      required: ['fault', 'title', 'says', 'do', 'readings', 'changes'],
+      additionalProperties: false,
+    },
+    reading: {
+      type: 'object',
+      properties: {
+        observation: { $ref: '#/$defs/name' },
+        read: { type: 'number' },
+        low: { type: 'number' },
+        high: { type: 'number' },
+        unit: { $ref: '#/$defs/unit' },
+      },
+      required: ['observation', 'low', 'high'],
+      additionalProperties: false,
+    },
+    doubted: {
+      type: 'object',
+      properties: {
+        rule: { $ref: '#/$defs/name' },
+        title: { $ref: 'dictionary.schema.json#/$defs/text' },
+        level: { $ref: '#/$defs/name' },
+      },
+      required: ['rule', 'title'],
       additionalProperties: false,
     },
     assumed: {
@@ -9794,13 +9830,324 @@ validate298.evaluated = { props: true, dynamicProps: false, dynamicItems: false 
 const schema85 = {
   type: 'object',
   properties: {
-    observation: { $ref: '#/$defs/name' },
-    value: { type: ['number', 'string'] },
-    unit: { $ref: '#/$defs/unit' },
+    fault: { $ref: '#/$defs/name' },
+    title: { $ref: 'dictionary.schema.json#/$defs/text' },
+    says: { $ref: 'dictionary.schema.json#/$defs/text' },
+    do: { $ref: '#/$defs/sentences' },
+    readings: { type: 'array', items: { $ref: '#/$defs/reading' } },
+    changes: { type: 'array', items: { $ref: '#/$defs/doubted' } },
   },
-  required: ['observation', 'value'],
+  required: ['fault', 'title', 'says', 'do', 'readings', 'changes'],
   additionalProperties: false,
 };
+const schema86 = {
+  type: 'object',
+  properties: {
+    observation: { $ref: '#/$defs/name' },
+    read: { type: 'number' },
+    low: { type: 'number' },
+    high: { type: 'number' },
+    unit: { $ref: '#/$defs/unit' },
+  },
+  required: ['observation', 'low', 'high'],
+  additionalProperties: false,
+};
+
+function validate308(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate308.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.observation === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'observation' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.low === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'low' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    if (data.high === undefined) {
+      const err2 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'high' },
+      };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(
+        key0 === 'observation' ||
+        key0 === 'read' ||
+        key0 === 'low' ||
+        key0 === 'high' ||
+        key0 === 'unit'
+      )) {
+        const err3 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+    }
+    if (data.observation !== undefined) {
+      if (
+        !validate246(data.observation, {
+          instancePath: instancePath + '/observation',
+          parentData: data,
+          parentDataProperty: 'observation',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate246.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.read !== undefined) {
+      let data1 = data.read;
+      if (!(typeof data1 == 'number' && isFinite(data1))) {
+        const err4 = {
+          instancePath: instancePath + '/read',
+          schemaPath: '#/properties/read/type',
+          keyword: 'type',
+          params: { type: 'number' },
+        };
+        if (vErrors === null) {
+          vErrors = [err4];
+        } else {
+          vErrors.push(err4);
+        }
+        errors++;
+      }
+    }
+    if (data.low !== undefined) {
+      let data2 = data.low;
+      if (!(typeof data2 == 'number' && isFinite(data2))) {
+        const err5 = {
+          instancePath: instancePath + '/low',
+          schemaPath: '#/properties/low/type',
+          keyword: 'type',
+          params: { type: 'number' },
+        };
+        if (vErrors === null) {
+          vErrors = [err5];
+        } else {
+          vErrors.push(err5);
+        }
+        errors++;
+      }
+    }
+    if (data.high !== undefined) {
+      let data3 = data.high;
+      if (!(typeof data3 == 'number' && isFinite(data3))) {
+        const err6 = {
+          instancePath: instancePath + '/high',
+          schemaPath: '#/properties/high/type',
+          keyword: 'type',
+          params: { type: 'number' },
+        };
+        if (vErrors === null) {
+          vErrors = [err6];
+        } else {
+          vErrors.push(err6);
+        }
+        errors++;
+      }
+    }
+    if (data.unit !== undefined) {
+      if (
+        !validate260(data.unit, {
+          instancePath: instancePath + '/unit',
+          parentData: data,
+          parentDataProperty: 'unit',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate260.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err7 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err7];
+    } else {
+      vErrors.push(err7);
+    }
+    errors++;
+  }
+  validate308.errors = vErrors;
+  return errors === 0;
+}
+validate308.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema87 = {
+  type: 'object',
+  properties: {
+    rule: { $ref: '#/$defs/name' },
+    title: { $ref: 'dictionary.schema.json#/$defs/text' },
+    level: { $ref: '#/$defs/name' },
+  },
+  required: ['rule', 'title'],
+  additionalProperties: false,
+};
+
+function validate312(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate312.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.rule === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'rule' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.title === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'title' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'rule' || key0 === 'title' || key0 === 'level')) {
+        const err2 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+    if (data.rule !== undefined) {
+      if (
+        !validate246(data.rule, {
+          instancePath: instancePath + '/rule',
+          parentData: data,
+          parentDataProperty: 'rule',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate246.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.title !== undefined) {
+      if (
+        !validate238(data.title, {
+          instancePath: instancePath + '/title',
+          parentData: data,
+          parentDataProperty: 'title',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate238.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.level !== undefined) {
+      if (
+        !validate246(data.level, {
+          instancePath: instancePath + '/level',
+          parentData: data,
+          parentDataProperty: 'level',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate246.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err3 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err3];
+    } else {
+      vErrors.push(err3);
+    }
+    errors++;
+  }
+  validate312.errors = vErrors;
+  return errors === 0;
+}
+validate312.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 function validate303(
   data,
@@ -9809,6 +10156,274 @@ function validate303(
   let vErrors = null;
   let errors = 0;
   const evaluated0 = validate303.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.fault === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'fault' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.title === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'title' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    if (data.says === undefined) {
+      const err2 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'says' },
+      };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    if (data.do === undefined) {
+      const err3 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'do' },
+      };
+      if (vErrors === null) {
+        vErrors = [err3];
+      } else {
+        vErrors.push(err3);
+      }
+      errors++;
+    }
+    if (data.readings === undefined) {
+      const err4 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'readings' },
+      };
+      if (vErrors === null) {
+        vErrors = [err4];
+      } else {
+        vErrors.push(err4);
+      }
+      errors++;
+    }
+    if (data.changes === undefined) {
+      const err5 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'changes' },
+      };
+      if (vErrors === null) {
+        vErrors = [err5];
+      } else {
+        vErrors.push(err5);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(
+        key0 === 'fault' ||
+        key0 === 'title' ||
+        key0 === 'says' ||
+        key0 === 'do' ||
+        key0 === 'readings' ||
+        key0 === 'changes'
+      )) {
+        const err6 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err6];
+        } else {
+          vErrors.push(err6);
+        }
+        errors++;
+      }
+    }
+    if (data.fault !== undefined) {
+      if (
+        !validate246(data.fault, {
+          instancePath: instancePath + '/fault',
+          parentData: data,
+          parentDataProperty: 'fault',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate246.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.title !== undefined) {
+      if (
+        !validate238(data.title, {
+          instancePath: instancePath + '/title',
+          parentData: data,
+          parentDataProperty: 'title',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate238.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.says !== undefined) {
+      if (
+        !validate238(data.says, {
+          instancePath: instancePath + '/says',
+          parentData: data,
+          parentDataProperty: 'says',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate238.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.do !== undefined) {
+      if (
+        !validate240(data.do, {
+          instancePath: instancePath + '/do',
+          parentData: data,
+          parentDataProperty: 'do',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate240.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.readings !== undefined) {
+      let data4 = data.readings;
+      if (Array.isArray(data4)) {
+        const len0 = data4.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          if (
+            !validate308(data4[i0], {
+              instancePath: instancePath + '/readings/' + i0,
+              parentData: data4,
+              parentDataProperty: i0,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate308.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err7 = {
+          instancePath: instancePath + '/readings',
+          schemaPath: '#/properties/readings/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err7];
+        } else {
+          vErrors.push(err7);
+        }
+        errors++;
+      }
+    }
+    if (data.changes !== undefined) {
+      let data6 = data.changes;
+      if (Array.isArray(data6)) {
+        const len1 = data6.length;
+        for (let i1 = 0; i1 < len1; i1++) {
+          if (
+            !validate312(data6[i1], {
+              instancePath: instancePath + '/changes/' + i1,
+              parentData: data6,
+              parentDataProperty: i1,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate312.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err8 = {
+          instancePath: instancePath + '/changes',
+          schemaPath: '#/properties/changes/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err8];
+        } else {
+          vErrors.push(err8);
+        }
+        errors++;
+      }
+    }
+  } else {
+    const err9 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err9];
+    } else {
+      vErrors.push(err9);
+    }
+    errors++;
+  }
+  validate303.errors = vErrors;
+  return errors === 0;
+}
+validate303.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema88 = {
+  type: 'object',
+  properties: {
+    observation: { $ref: '#/$defs/name' },
+    value: { type: ['number', 'string'] },
+    unit: { $ref: '#/$defs/unit' },
+  },
+  required: ['observation', 'value'],
+  additionalProperties: false,
+};
+
+function validate318(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate318.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9881,7 +10496,7 @@ function validate303(
           instancePath: instancePath + '/value',
           schemaPath: '#/properties/value/type',
           keyword: 'type',
-          params: { type: schema85.properties.value.type },
+          params: { type: schema88.properties.value.type },
         };
         if (vErrors === null) {
           vErrors = [err3];
@@ -9914,12 +10529,12 @@ function validate303(
     }
     errors++;
   }
-  validate303.errors = vErrors;
+  validate318.errors = vErrors;
   return errors === 0;
 }
-validate303.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate318.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema86 = {
+const schema89 = {
   type: 'object',
   properties: {
     limit: { $ref: '#/$defs/name' },
@@ -9933,13 +10548,13 @@ const schema86 = {
   additionalProperties: false,
 };
 
-function validate307(
+function validate322(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate307.evaluated;
+  const evaluated0 = validate322.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10114,25 +10729,25 @@ function validate307(
     }
     errors++;
   }
-  validate307.errors = vErrors;
+  validate322.errors = vErrors;
   return errors === 0;
 }
-validate307.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate322.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema87 = {
+const schema90 = {
   type: 'object',
   properties: { observation: { $ref: '#/$defs/name' }, given: { type: 'string' }, as: { type: 'string' } },
   required: ['observation', 'given', 'as'],
   additionalProperties: false,
 };
 
-function validate311(
+function validate326(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate311.evaluated;
+  const evaluated0 = validate326.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10253,12 +10868,12 @@ function validate311(
     }
     errors++;
   }
-  validate311.errors = vErrors;
+  validate326.errors = vErrors;
   return errors === 0;
 }
-validate311.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate326.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema88 = {
+const schema91 = {
   type: 'object',
   properties: {
     observation: { $ref: '#/$defs/name' },
@@ -10269,13 +10884,13 @@ const schema88 = {
   additionalProperties: false,
 };
 
-function validate314(
+function validate329(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate314.evaluated;
+  const evaluated0 = validate329.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10394,10 +11009,10 @@ function validate314(
     }
     errors++;
   }
-  validate314.errors = vErrors;
+  validate329.errors = vErrors;
   return errors === 0;
 }
-validate314.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate329.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 function validate235(
   data,
@@ -11245,14 +11860,14 @@ function validate235(
         errors++;
       }
     }
-    if (data.assumed !== undefined) {
-      let data25 = data.assumed;
+    if (data.faults !== undefined) {
+      let data25 = data.faults;
       if (Array.isArray(data25)) {
         const len5 = data25.length;
         for (let i5 = 0; i5 < len5; i5++) {
           if (
             !validate303(data25[i5], {
-              instancePath: instancePath + '/assumed/' + i5,
+              instancePath: instancePath + '/faults/' + i5,
               parentData: data25,
               parentDataProperty: i5,
               rootData,
@@ -11265,8 +11880,8 @@ function validate235(
         }
       } else {
         const err40 = {
-          instancePath: instancePath + '/assumed',
-          schemaPath: '#/properties/assumed/type',
+          instancePath: instancePath + '/faults',
+          schemaPath: '#/properties/faults/type',
           keyword: 'type',
           params: { type: 'array' },
         };
@@ -11278,28 +11893,28 @@ function validate235(
         errors++;
       }
     }
-    if (data.limits !== undefined) {
-      let data27 = data.limits;
+    if (data.assumed !== undefined) {
+      let data27 = data.assumed;
       if (Array.isArray(data27)) {
         const len6 = data27.length;
         for (let i6 = 0; i6 < len6; i6++) {
           if (
-            !validate307(data27[i6], {
-              instancePath: instancePath + '/limits/' + i6,
+            !validate318(data27[i6], {
+              instancePath: instancePath + '/assumed/' + i6,
               parentData: data27,
               parentDataProperty: i6,
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate307.errors);
+            vErrors = joined(vErrors, validate318.errors);
             errors = vErrors.length;
           }
         }
       } else {
         const err41 = {
-          instancePath: instancePath + '/limits',
-          schemaPath: '#/properties/limits/type',
+          instancePath: instancePath + '/assumed',
+          schemaPath: '#/properties/assumed/type',
           keyword: 'type',
           params: { type: 'array' },
         };
@@ -11311,28 +11926,28 @@ function validate235(
         errors++;
       }
     }
-    if (data.taken !== undefined) {
-      let data29 = data.taken;
+    if (data.limits !== undefined) {
+      let data29 = data.limits;
       if (Array.isArray(data29)) {
         const len7 = data29.length;
         for (let i7 = 0; i7 < len7; i7++) {
           if (
-            !validate311(data29[i7], {
-              instancePath: instancePath + '/taken/' + i7,
+            !validate322(data29[i7], {
+              instancePath: instancePath + '/limits/' + i7,
               parentData: data29,
               parentDataProperty: i7,
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate311.errors);
+            vErrors = joined(vErrors, validate322.errors);
             errors = vErrors.length;
           }
         }
       } else {
         const err42 = {
-          instancePath: instancePath + '/taken',
-          schemaPath: '#/properties/taken/type',
+          instancePath: instancePath + '/limits',
+          schemaPath: '#/properties/limits/type',
           keyword: 'type',
           params: { type: 'array' },
         };
@@ -11344,28 +11959,28 @@ function validate235(
         errors++;
       }
     }
-    if (data.refused !== undefined) {
-      let data31 = data.refused;
+    if (data.taken !== undefined) {
+      let data31 = data.taken;
       if (Array.isArray(data31)) {
         const len8 = data31.length;
         for (let i8 = 0; i8 < len8; i8++) {
           if (
-            !validate314(data31[i8], {
-              instancePath: instancePath + '/refused/' + i8,
+            !validate326(data31[i8], {
+              instancePath: instancePath + '/taken/' + i8,
               parentData: data31,
               parentDataProperty: i8,
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate314.errors);
+            vErrors = joined(vErrors, validate326.errors);
             errors = vErrors.length;
           }
         }
       } else {
         const err43 = {
-          instancePath: instancePath + '/refused',
-          schemaPath: '#/properties/refused/type',
+          instancePath: instancePath + '/taken',
+          schemaPath: '#/properties/taken/type',
           keyword: 'type',
           params: { type: 'array' },
         };
@@ -11377,28 +11992,28 @@ function validate235(
         errors++;
       }
     }
-    if (data.questioned !== undefined) {
-      let data33 = data.questioned;
+    if (data.refused !== undefined) {
+      let data33 = data.refused;
       if (Array.isArray(data33)) {
         const len9 = data33.length;
         for (let i9 = 0; i9 < len9; i9++) {
           if (
-            !validate314(data33[i9], {
-              instancePath: instancePath + '/questioned/' + i9,
+            !validate329(data33[i9], {
+              instancePath: instancePath + '/refused/' + i9,
               parentData: data33,
               parentDataProperty: i9,
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate314.errors);
+            vErrors = joined(vErrors, validate329.errors);
             errors = vErrors.length;
           }
         }
       } else {
         const err44 = {
-          instancePath: instancePath + '/questioned',
-          schemaPath: '#/properties/questioned/type',
+          instancePath: instancePath + '/refused',
+          schemaPath: '#/properties/refused/type',
           keyword: 'type',
           params: { type: 'array' },
         };
@@ -11406,6 +12021,39 @@ function validate235(
           vErrors = [err44];
         } else {
           vErrors.push(err44);
+        }
+        errors++;
+      }
+    }
+    if (data.questioned !== undefined) {
+      let data35 = data.questioned;
+      if (Array.isArray(data35)) {
+        const len10 = data35.length;
+        for (let i10 = 0; i10 < len10; i10++) {
+          if (
+            !validate329(data35[i10], {
+              instancePath: instancePath + '/questioned/' + i10,
+              parentData: data35,
+              parentDataProperty: i10,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate329.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err45 = {
+          instancePath: instancePath + '/questioned',
+          schemaPath: '#/properties/questioned/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err45];
+        } else {
+          vErrors.push(err45);
         }
         errors++;
       }
@@ -11439,11 +12087,11 @@ function validate235(
       }
     }
   } else {
-    const err45 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    const err46 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
     if (vErrors === null) {
-      vErrors = [err45];
+      vErrors = [err46];
     } else {
-      vErrors.push(err45);
+      vErrors.push(err46);
     }
     errors++;
   }
@@ -11452,8 +12100,8 @@ function validate235(
 }
 validate235.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const protocol = validate321;
-const schema89 = {
+export const protocol = validate336;
+const schema92 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'protocol.schema.json',
   type: 'object',
@@ -11483,6 +12131,7 @@ const schema89 = {
       propertyNames: { $ref: '#/$defs/name' },
       additionalProperties: { $ref: '#/$defs/limit' },
     },
+    faults: { type: 'array', items: { $ref: '#/$defs/fault' }, maxItems: 200 },
     measures: {
       type: 'object',
       propertyNames: { $ref: '#/$defs/name' },
@@ -11652,6 +12301,28 @@ const schema89 = {
       required: ['use'],
       additionalProperties: false,
     },
+    fault: {
+      type: 'object',
+      properties: {
+        fault: { $ref: '#/$defs/name' },
+        title: { $ref: '#/$defs/text' },
+        when: { $ref: '#/$defs/condition' },
+        reads_high: { $ref: '#/$defs/amounts' },
+        reads_low: { $ref: '#/$defs/amounts' },
+        says: { $ref: '#/$defs/text' },
+        do: { type: 'array', items: { $ref: '#/$defs/action' }, minItems: 1, maxItems: 20 },
+        source: { $ref: '#/$defs/names' },
+      },
+      required: ['fault', 'when', 'says', 'source'],
+      additionalProperties: false,
+    },
+    amounts: {
+      type: 'object',
+      propertyNames: { $ref: '#/$defs/name' },
+      additionalProperties: { $ref: '#/$defs/quantity' },
+      minProperties: 1,
+      maxProperties: 20,
+    },
     rule: {
       type: 'object',
       properties: {
@@ -11705,13 +12376,13 @@ const schema89 = {
   },
 };
 
-function validate322(
+function validate337(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate322.evaluated;
+  const evaluated0 = validate337.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11751,18 +12422,18 @@ function validate322(
     }
     errors++;
   }
-  validate322.errors = vErrors;
+  validate337.errors = vErrors;
   return errors === 0;
 }
-validate322.evaluated = { dynamicProps: false, dynamicItems: false };
+validate337.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate324(
+function validate339(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate324.evaluated;
+  const evaluated0 = validate339.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11797,12 +12468,12 @@ function validate324(
     }
     errors++;
   }
-  validate324.errors = vErrors;
+  validate339.errors = vErrors;
   return errors === 0;
 }
-validate324.evaluated = { dynamicProps: false, dynamicItems: false };
+validate339.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema92 = {
+const schema95 = {
   type: 'object',
   properties: {
     all: { $ref: '#/$defs/conditions' },
@@ -11815,7 +12486,7 @@ const schema92 = {
   minProperties: 1,
   maxProperties: 100,
 };
-const schema93 = {
+const schema96 = {
   type: 'object',
   properties: {
     below: { $ref: '#/$defs/quantity' },
@@ -11833,13 +12504,13 @@ const schema93 = {
   additionalProperties: false,
 };
 
-function validate330(
+function validate345(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate330.evaluated;
+  const evaluated0 = validate345.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11866,20 +12537,20 @@ function validate330(
       errors++;
     }
   }
-  validate330.errors = vErrors;
+  validate345.errors = vErrors;
   return errors === 0;
 }
-validate330.evaluated = { dynamicProps: false, dynamicItems: false };
+validate345.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema95 = { type: 'array', items: { $ref: '#/$defs/name' }, maxItems: 200 };
+const schema98 = { type: 'array', items: { $ref: '#/$defs/name' }, maxItems: 200 };
 
-function validate336(
+function validate351(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate336.evaluated;
+  const evaluated0 = validate351.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11899,7 +12570,7 @@ function validate336(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate322(data[i0], {
+        !validate337(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -11907,7 +12578,7 @@ function validate336(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate322.errors);
+        vErrors = joined(vErrors, validate337.errors);
         errors = vErrors.length;
       }
     }
@@ -11920,18 +12591,18 @@ function validate336(
     }
     errors++;
   }
-  validate336.errors = vErrors;
+  validate351.errors = vErrors;
   return errors === 0;
 }
-validate336.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate351.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate339(
+function validate354(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate339.evaluated;
+  const evaluated0 = validate354.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11961,18 +12632,18 @@ function validate339(
     }
     errors++;
   }
-  validate339.errors = vErrors;
+  validate354.errors = vErrors;
   return errors === 0;
 }
-validate339.evaluated = { dynamicProps: false, dynamicItems: false };
+validate354.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate329(
+function validate344(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate329.evaluated;
+  const evaluated0 = validate344.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11995,7 +12666,7 @@ function validate329(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema93.properties, key0)) {
+      if (!func5.call(schema96.properties, key0)) {
         const err1 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -12012,7 +12683,7 @@ function validate329(
     }
     if (data.below !== undefined) {
       if (
-        !validate330(data.below, {
+        !validate345(data.below, {
           instancePath: instancePath + '/below',
           parentData: data,
           parentDataProperty: 'below',
@@ -12020,13 +12691,13 @@ function validate329(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate330.errors);
+        vErrors = joined(vErrors, validate345.errors);
         errors = vErrors.length;
       }
     }
     if (data.above !== undefined) {
       if (
-        !validate330(data.above, {
+        !validate345(data.above, {
           instancePath: instancePath + '/above',
           parentData: data,
           parentDataProperty: 'above',
@@ -12034,13 +12705,13 @@ function validate329(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate330.errors);
+        vErrors = joined(vErrors, validate345.errors);
         errors = vErrors.length;
       }
     }
     if (data.at_most !== undefined) {
       if (
-        !validate330(data.at_most, {
+        !validate345(data.at_most, {
           instancePath: instancePath + '/at_most',
           parentData: data,
           parentDataProperty: 'at_most',
@@ -12048,13 +12719,13 @@ function validate329(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate330.errors);
+        vErrors = joined(vErrors, validate345.errors);
         errors = vErrors.length;
       }
     }
     if (data.at_least !== undefined) {
       if (
-        !validate330(data.at_least, {
+        !validate345(data.at_least, {
           instancePath: instancePath + '/at_least',
           parentData: data,
           parentDataProperty: 'at_least',
@@ -12062,7 +12733,7 @@ function validate329(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate330.errors);
+        vErrors = joined(vErrors, validate345.errors);
         errors = vErrors.length;
       }
     }
@@ -12100,7 +12771,7 @@ function validate329(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate330(data4[i0], {
+            !validate345(data4[i0], {
               instancePath: instancePath + '/between/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -12108,7 +12779,7 @@ function validate329(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate330.errors);
+            vErrors = joined(vErrors, validate345.errors);
             errors = vErrors.length;
           }
         }
@@ -12134,7 +12805,7 @@ function validate329(
           instancePath: instancePath + '/is',
           schemaPath: '#/properties/is/type',
           keyword: 'type',
-          params: { type: schema93.properties.is.type },
+          params: { type: schema96.properties.is.type },
         };
         if (vErrors === null) {
           vErrors = [err5];
@@ -12162,7 +12833,7 @@ function validate329(
     }
     if (data.one_of !== undefined) {
       if (
-        !validate336(data.one_of, {
+        !validate351(data.one_of, {
           instancePath: instancePath + '/one_of',
           parentData: data,
           parentDataProperty: 'one_of',
@@ -12170,13 +12841,13 @@ function validate329(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate336.errors);
+        vErrors = joined(vErrors, validate351.errors);
         errors = vErrors.length;
       }
     }
     if (data.known !== undefined) {
       if (
-        !validate339(data.known, {
+        !validate354(data.known, {
           instancePath: instancePath + '/known',
           parentData: data,
           parentDataProperty: 'known',
@@ -12184,13 +12855,13 @@ function validate329(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate339.errors);
+        vErrors = joined(vErrors, validate354.errors);
         errors = vErrors.length;
       }
     }
     if (data.unobtainable !== undefined) {
       if (
-        !validate339(data.unobtainable, {
+        !validate354(data.unobtainable, {
           instancePath: instancePath + '/unobtainable',
           parentData: data,
           parentDataProperty: 'unobtainable',
@@ -12198,13 +12869,13 @@ function validate329(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate339.errors);
+        vErrors = joined(vErrors, validate354.errors);
         errors = vErrors.length;
       }
     }
     if (data.accepted !== undefined) {
       if (
-        !validate324(data.accepted, {
+        !validate339(data.accepted, {
           instancePath: instancePath + '/accepted',
           parentData: data,
           parentDataProperty: 'accepted',
@@ -12212,7 +12883,7 @@ function validate329(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate324.errors);
+        vErrors = joined(vErrors, validate339.errors);
         errors = vErrors.length;
       }
     }
@@ -12225,21 +12896,21 @@ function validate329(
     }
     errors++;
   }
-  validate329.errors = vErrors;
+  validate344.errors = vErrors;
   return errors === 0;
 }
-validate329.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate344.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema97 = { type: 'array', items: { $ref: '#/$defs/condition' }, minItems: 1, maxItems: 200 };
-const wrapper1 = { validate: validate328 };
+const schema100 = { type: 'array', items: { $ref: '#/$defs/condition' }, minItems: 1, maxItems: 200 };
+const wrapper1 = { validate: validate343 };
 
-function validate344(
+function validate359(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate344.evaluated;
+  const evaluated0 = validate359.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12289,25 +12960,25 @@ function validate344(
     }
     errors++;
   }
-  validate344.errors = vErrors;
+  validate359.errors = vErrors;
   return errors === 0;
 }
-validate344.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate359.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-const schema98 = {
+const schema101 = {
   type: 'object',
   properties: { count: { type: 'integer', minimum: 1, maximum: 200 }, of: { $ref: '#/$defs/conditions' } },
   required: ['count', 'of'],
   additionalProperties: false,
 };
 
-function validate348(
+function validate363(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate348.evaluated;
+  const evaluated0 = validate363.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12408,7 +13079,7 @@ function validate348(
     }
     if (data.of !== undefined) {
       if (
-        !validate344(data.of, {
+        !validate359(data.of, {
           instancePath: instancePath + '/of',
           parentData: data,
           parentDataProperty: 'of',
@@ -12416,7 +13087,7 @@ function validate348(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate344.errors);
+        vErrors = joined(vErrors, validate359.errors);
         errors = vErrors.length;
       }
     }
@@ -12429,18 +13100,18 @@ function validate348(
     }
     errors++;
   }
-  validate348.errors = vErrors;
+  validate363.errors = vErrors;
   return errors === 0;
 }
-validate348.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate363.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate328(
+function validate343(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate328.evaluated;
+  const evaluated0 = validate343.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12485,7 +13156,7 @@ function validate328(
         key0 === 'rule'
       )) {
         if (
-          !validate329(data[key0], {
+          !validate344(data[key0], {
             instancePath: instancePath + '/' + key0.replace(/~/g, '~0').replace(/\//g, '~1'),
             parentData: data,
             parentDataProperty: key0,
@@ -12493,14 +13164,14 @@ function validate328(
             dynamicAnchors,
           })
         ) {
-          vErrors = joined(vErrors, validate329.errors);
+          vErrors = joined(vErrors, validate344.errors);
           errors = vErrors.length;
         }
       }
     }
     if (data.all !== undefined) {
       if (
-        !validate344(data.all, {
+        !validate359(data.all, {
           instancePath: instancePath + '/all',
           parentData: data,
           parentDataProperty: 'all',
@@ -12508,13 +13179,13 @@ function validate328(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate344.errors);
+        vErrors = joined(vErrors, validate359.errors);
         errors = vErrors.length;
       }
     }
     if (data.any !== undefined) {
       if (
-        !validate344(data.any, {
+        !validate359(data.any, {
           instancePath: instancePath + '/any',
           parentData: data,
           parentDataProperty: 'any',
@@ -12522,13 +13193,13 @@ function validate328(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate344.errors);
+        vErrors = joined(vErrors, validate359.errors);
         errors = vErrors.length;
       }
     }
     if (data.none !== undefined) {
       if (
-        !validate344(data.none, {
+        !validate359(data.none, {
           instancePath: instancePath + '/none',
           parentData: data,
           parentDataProperty: 'none',
@@ -12536,13 +13207,13 @@ function validate328(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate344.errors);
+        vErrors = joined(vErrors, validate359.errors);
         errors = vErrors.length;
       }
     }
     if (data.at_least_of !== undefined) {
       if (
-        !validate348(data.at_least_of, {
+        !validate363(data.at_least_of, {
           instancePath: instancePath + '/at_least_of',
           parentData: data,
           parentDataProperty: 'at_least_of',
@@ -12550,13 +13221,13 @@ function validate328(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate348.errors);
+        vErrors = joined(vErrors, validate363.errors);
         errors = vErrors.length;
       }
     }
     if (data.rule !== undefined) {
       if (
-        !validate322(data.rule, {
+        !validate337(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -12564,7 +13235,7 @@ function validate328(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate322.errors);
+        vErrors = joined(vErrors, validate337.errors);
         errors = vErrors.length;
       }
     }
@@ -12577,18 +13248,18 @@ function validate328(
     }
     errors++;
   }
-  validate328.errors = vErrors;
+  validate343.errors = vErrors;
   return errors === 0;
 }
-validate328.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate343.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate356(
+function validate371(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate356.evaluated;
+  const evaluated0 = validate371.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12709,12 +13380,12 @@ function validate356(
     }
     errors++;
   }
-  validate356.errors = vErrors;
+  validate371.errors = vErrors;
   return errors === 0;
 }
-validate356.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate371.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema100 = {
+const schema103 = {
   type: 'object',
   properties: {
     needs: { $ref: '#/$defs/names' },
@@ -12728,13 +13399,13 @@ const schema100 = {
   additionalProperties: false,
 };
 
-function validate364(
+function validate379(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate364.evaluated;
+  const evaluated0 = validate379.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -13291,18 +13962,18 @@ function validate364(
     }
     errors++;
   }
-  validate364.errors = vErrors;
+  validate379.errors = vErrors;
   return errors === 0;
 }
-validate364.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate379.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate360(
+function validate375(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate360.evaluated;
+  const evaluated0 = validate375.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -13328,7 +13999,7 @@ function validate360(
     }
     if (data.needs !== undefined) {
       if (
-        !validate336(data.needs, {
+        !validate351(data.needs, {
           instancePath: instancePath + '/needs',
           parentData: data,
           parentDataProperty: 'needs',
@@ -13336,13 +14007,13 @@ function validate360(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate336.errors);
+        vErrors = joined(vErrors, validate351.errors);
         errors = vErrors.length;
       }
     }
     if (data.helps !== undefined) {
       if (
-        !validate336(data.helps, {
+        !validate351(data.helps, {
           instancePath: instancePath + '/helps',
           parentData: data,
           parentDataProperty: 'helps',
@@ -13350,7 +14021,7 @@ function validate360(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate336.errors);
+        vErrors = joined(vErrors, validate351.errors);
         errors = vErrors.length;
       }
     }
@@ -13360,7 +14031,7 @@ function validate360(
         for (const key1 in data2) {
           const _errs6 = errors;
           if (
-            !validate322(key1, {
+            !validate337(key1, {
               instancePath: instancePath + '/declares',
               parentData: data2,
               parentDataProperty: 'declares',
@@ -13368,7 +14039,7 @@ function validate360(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate322.errors);
+            vErrors = joined(vErrors, validate337.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs6 === errors;
@@ -13389,7 +14060,7 @@ function validate360(
         }
         for (const key2 in data2) {
           if (
-            !validate364(data2[key2], {
+            !validate379(data2[key2], {
               instancePath: instancePath + '/declares/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data2,
               parentDataProperty: key2,
@@ -13397,7 +14068,7 @@ function validate360(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate364.errors);
+            vErrors = joined(vErrors, validate379.errors);
             errors = vErrors.length;
           }
         }
@@ -13425,24 +14096,24 @@ function validate360(
     }
     errors++;
   }
-  validate360.errors = vErrors;
+  validate375.errors = vErrors;
   return errors === 0;
 }
-validate360.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate375.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema102 = {
+const schema105 = {
   type: 'object',
   properties: { set_by: { $ref: '#/$defs/text' }, if_not_stated: { type: ['number', 'string', 'boolean'] } },
   additionalProperties: false,
 };
 
-function validate381(
+function validate396(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate381.evaluated;
+  const evaluated0 = validate396.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -13468,7 +14139,7 @@ function validate381(
     }
     if (data.set_by !== undefined) {
       if (
-        !validate324(data.set_by, {
+        !validate339(data.set_by, {
           instancePath: instancePath + '/set_by',
           parentData: data,
           parentDataProperty: 'set_by',
@@ -13476,7 +14147,7 @@ function validate381(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate324.errors);
+        vErrors = joined(vErrors, validate339.errors);
         errors = vErrors.length;
       }
     }
@@ -13491,7 +14162,7 @@ function validate381(
           instancePath: instancePath + '/if_not_stated',
           schemaPath: '#/properties/if_not_stated/type',
           keyword: 'type',
-          params: { type: schema102.properties.if_not_stated.type },
+          params: { type: schema105.properties.if_not_stated.type },
         };
         if (vErrors === null) {
           vErrors = [err1];
@@ -13510,12 +14181,12 @@ function validate381(
     }
     errors++;
   }
-  validate381.errors = vErrors;
+  validate396.errors = vErrors;
   return errors === 0;
 }
-validate381.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate396.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema103 = {
+const schema106 = {
   type: 'object',
   properties: {
     value: { $ref: '#/$defs/quantity' },
@@ -13529,13 +14200,13 @@ const schema103 = {
   additionalProperties: false,
 };
 
-function validate385(
+function validate400(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate385.evaluated;
+  const evaluated0 = validate400.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -13582,7 +14253,7 @@ function validate385(
     }
     if (data.value !== undefined) {
       if (
-        !validate330(data.value, {
+        !validate345(data.value, {
           instancePath: instancePath + '/value',
           parentData: data,
           parentDataProperty: 'value',
@@ -13590,7 +14261,7 @@ function validate385(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate330.errors);
+        vErrors = joined(vErrors, validate345.errors);
         errors = vErrors.length;
       }
     }
@@ -13660,7 +14331,7 @@ function validate385(
         const len0 = data2.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate330(data2[i0], {
+            !validate345(data2[i0], {
               instancePath: instancePath + '/between/' + i0,
               parentData: data2,
               parentDataProperty: i0,
@@ -13668,7 +14339,7 @@ function validate385(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate330.errors);
+            vErrors = joined(vErrors, validate345.errors);
             errors = vErrors.length;
           }
         }
@@ -13689,7 +14360,7 @@ function validate385(
     }
     if (data.set_by !== undefined) {
       if (
-        !validate324(data.set_by, {
+        !validate339(data.set_by, {
           instancePath: instancePath + '/set_by',
           parentData: data,
           parentDataProperty: 'set_by',
@@ -13697,13 +14368,13 @@ function validate385(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate324.errors);
+        vErrors = joined(vErrors, validate339.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate324(data.title, {
+        !validate339(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -13711,13 +14382,13 @@ function validate385(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate324.errors);
+        vErrors = joined(vErrors, validate339.errors);
         errors = vErrors.length;
       }
     }
     if (data.source !== undefined) {
       if (
-        !validate336(data.source, {
+        !validate351(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -13725,7 +14396,7 @@ function validate385(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate336.errors);
+        vErrors = joined(vErrors, validate351.errors);
         errors = vErrors.length;
       }
     }
@@ -13738,12 +14409,522 @@ function validate385(
     }
     errors++;
   }
-  validate385.errors = vErrors;
+  validate400.errors = vErrors;
   return errors === 0;
 }
-validate385.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate400.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema104 = {
+const schema107 = {
+  type: 'object',
+  properties: {
+    fault: { $ref: '#/$defs/name' },
+    title: { $ref: '#/$defs/text' },
+    when: { $ref: '#/$defs/condition' },
+    reads_high: { $ref: '#/$defs/amounts' },
+    reads_low: { $ref: '#/$defs/amounts' },
+    says: { $ref: '#/$defs/text' },
+    do: { type: 'array', items: { $ref: '#/$defs/action' }, minItems: 1, maxItems: 20 },
+    source: { $ref: '#/$defs/names' },
+  },
+  required: ['fault', 'when', 'says', 'source'],
+  additionalProperties: false,
+};
+const schema108 = {
+  type: 'object',
+  propertyNames: { $ref: '#/$defs/name' },
+  additionalProperties: { $ref: '#/$defs/quantity' },
+  minProperties: 1,
+  maxProperties: 20,
+};
+
+function validate411(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate411.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (Object.keys(data).length > 20) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/maxProperties',
+        keyword: 'maxProperties',
+        params: { limit: 20 },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (Object.keys(data).length < 1) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/minProperties',
+        keyword: 'minProperties',
+        params: { limit: 1 },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      const _errs1 = errors;
+      if (
+        !validate337(key0, { instancePath, parentData: data, parentDataProperty, rootData, dynamicAnchors })
+      ) {
+        vErrors = joined(vErrors, validate337.errors);
+        errors = vErrors.length;
+      }
+      var valid0 = _errs1 === errors;
+      if (!valid0) {
+        const err2 = {
+          instancePath,
+          schemaPath: '#/propertyNames',
+          keyword: 'propertyNames',
+          params: { propertyName: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+    for (const key1 in data) {
+      if (
+        !validate345(data[key1], {
+          instancePath: instancePath + '/' + key1.replace(/~/g, '~0').replace(/\//g, '~1'),
+          parentData: data,
+          parentDataProperty: key1,
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate345.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err3 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err3];
+    } else {
+      vErrors.push(err3);
+    }
+    errors++;
+  }
+  validate411.errors = vErrors;
+  return errors === 0;
+}
+validate411.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema109 = {
+  type: 'object',
+  properties: {
+    id: { $ref: '#/$defs/name' },
+    text: { $ref: '#/$defs/text' },
+    under: { $ref: '#/$defs/text' },
+  },
+  required: ['id', 'text'],
+  additionalProperties: false,
+};
+
+function validate417(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate417.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.id === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'id' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.text === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'text' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'id' || key0 === 'text' || key0 === 'under')) {
+        const err2 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+    if (data.id !== undefined) {
+      if (
+        !validate337(data.id, {
+          instancePath: instancePath + '/id',
+          parentData: data,
+          parentDataProperty: 'id',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate337.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.text !== undefined) {
+      if (
+        !validate339(data.text, {
+          instancePath: instancePath + '/text',
+          parentData: data,
+          parentDataProperty: 'text',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate339.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.under !== undefined) {
+      if (
+        !validate339(data.under, {
+          instancePath: instancePath + '/under',
+          parentData: data,
+          parentDataProperty: 'under',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate339.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err3 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err3];
+    } else {
+      vErrors.push(err3);
+    }
+    errors++;
+  }
+  validate417.errors = vErrors;
+  return errors === 0;
+}
+validate417.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+function validate407(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate407.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.fault === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'fault' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.when === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'when' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    if (data.says === undefined) {
+      const err2 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'says' },
+      };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    if (data.source === undefined) {
+      const err3 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'source' },
+      };
+      if (vErrors === null) {
+        vErrors = [err3];
+      } else {
+        vErrors.push(err3);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(
+        key0 === 'fault' ||
+        key0 === 'title' ||
+        key0 === 'when' ||
+        key0 === 'reads_high' ||
+        key0 === 'reads_low' ||
+        key0 === 'says' ||
+        key0 === 'do' ||
+        key0 === 'source'
+      )) {
+        const err4 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err4];
+        } else {
+          vErrors.push(err4);
+        }
+        errors++;
+      }
+    }
+    if (data.fault !== undefined) {
+      if (
+        !validate337(data.fault, {
+          instancePath: instancePath + '/fault',
+          parentData: data,
+          parentDataProperty: 'fault',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate337.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.title !== undefined) {
+      if (
+        !validate339(data.title, {
+          instancePath: instancePath + '/title',
+          parentData: data,
+          parentDataProperty: 'title',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate339.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.when !== undefined) {
+      if (
+        !validate343(data.when, {
+          instancePath: instancePath + '/when',
+          parentData: data,
+          parentDataProperty: 'when',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate343.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.reads_high !== undefined) {
+      if (
+        !validate411(data.reads_high, {
+          instancePath: instancePath + '/reads_high',
+          parentData: data,
+          parentDataProperty: 'reads_high',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate411.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.reads_low !== undefined) {
+      if (
+        !validate411(data.reads_low, {
+          instancePath: instancePath + '/reads_low',
+          parentData: data,
+          parentDataProperty: 'reads_low',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate411.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.says !== undefined) {
+      if (
+        !validate339(data.says, {
+          instancePath: instancePath + '/says',
+          parentData: data,
+          parentDataProperty: 'says',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate339.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.do !== undefined) {
+      let data6 = data.do;
+      if (Array.isArray(data6)) {
+        if (data6.length > 20) {
+          const err5 = {
+            instancePath: instancePath + '/do',
+            schemaPath: '#/properties/do/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 20 },
+          };
+          if (vErrors === null) {
+            vErrors = [err5];
+          } else {
+            vErrors.push(err5);
+          }
+          errors++;
+        }
+        if (data6.length < 1) {
+          const err6 = {
+            instancePath: instancePath + '/do',
+            schemaPath: '#/properties/do/minItems',
+            keyword: 'minItems',
+            params: { limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err6];
+          } else {
+            vErrors.push(err6);
+          }
+          errors++;
+        }
+        const len0 = data6.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          if (
+            !validate417(data6[i0], {
+              instancePath: instancePath + '/do/' + i0,
+              parentData: data6,
+              parentDataProperty: i0,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate417.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err7 = {
+          instancePath: instancePath + '/do',
+          schemaPath: '#/properties/do/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err7];
+        } else {
+          vErrors.push(err7);
+        }
+        errors++;
+      }
+    }
+    if (data.source !== undefined) {
+      if (
+        !validate351(data.source, {
+          instancePath: instancePath + '/source',
+          parentData: data,
+          parentDataProperty: 'source',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate351.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err8 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err8];
+    } else {
+      vErrors.push(err8);
+    }
+    errors++;
+  }
+  validate407.errors = vErrors;
+  return errors === 0;
+}
+validate407.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema110 = {
   type: 'object',
   properties: {
     title: { $ref: '#/$defs/text' },
@@ -13778,7 +14959,7 @@ const schema104 = {
   },
   additionalProperties: false,
 };
-const schema105 = {
+const schema111 = {
   type: 'object',
   properties: {
     of: { $ref: '#/$defs/name' },
@@ -13794,13 +14975,13 @@ const schema105 = {
   additionalProperties: false,
 };
 
-function validate397(
+function validate429(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate397.evaluated;
+  const evaluated0 = validate429.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -13854,7 +15035,7 @@ function validate397(
     }
     if (data.of !== undefined) {
       if (
-        !validate322(data.of, {
+        !validate337(data.of, {
           instancePath: instancePath + '/of',
           parentData: data,
           parentDataProperty: 'of',
@@ -13862,7 +15043,7 @@ function validate397(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate322.errors);
+        vErrors = joined(vErrors, validate337.errors);
         errors = vErrors.length;
       }
     }
@@ -13932,7 +15113,7 @@ function validate397(
             const len1 = data2.length;
             for (let i1 = 0; i1 < len1; i1++) {
               if (
-                !validate330(data2[i1], {
+                !validate345(data2[i1], {
                   instancePath: instancePath + '/points/' + i0 + '/' + i1,
                   parentData: data2,
                   parentDataProperty: i1,
@@ -13940,7 +15121,7 @@ function validate397(
                   dynamicAnchors,
                 })
               ) {
-                vErrors = joined(vErrors, validate330.errors);
+                vErrors = joined(vErrors, validate345.errors);
                 errors = vErrors.length;
               }
             }
@@ -13995,7 +15176,7 @@ function validate397(
           instancePath: instancePath + '/beyond',
           schemaPath: '#/properties/beyond/enum',
           keyword: 'enum',
-          params: { allowedValues: schema105.properties.beyond.enum },
+          params: { allowedValues: schema111.properties.beyond.enum },
         };
         if (vErrors === null) {
           vErrors = [err10];
@@ -14014,19 +15195,19 @@ function validate397(
     }
     errors++;
   }
-  validate397.errors = vErrors;
+  validate429.errors = vErrors;
   return errors === 0;
 }
-validate397.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate429.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema106 = {
+const schema112 = {
   type: ['array', 'object'],
   items: { $ref: '#/$defs/band' },
   additionalProperties: { type: 'integer', minimum: -1000, maximum: 1000 },
   minItems: 1,
   maxItems: 100,
 };
-const schema107 = {
+const schema113 = {
   type: 'object',
   properties: {
     at_most: { $ref: '#/$defs/quantity' },
@@ -14037,13 +15218,13 @@ const schema107 = {
   additionalProperties: false,
 };
 
-function validate403(
+function validate435(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate403.evaluated;
+  const evaluated0 = validate435.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14083,7 +15264,7 @@ function validate403(
     }
     if (data.at_most !== undefined) {
       if (
-        !validate330(data.at_most, {
+        !validate345(data.at_most, {
           instancePath: instancePath + '/at_most',
           parentData: data,
           parentDataProperty: 'at_most',
@@ -14091,13 +15272,13 @@ function validate403(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate330.errors);
+        vErrors = joined(vErrors, validate345.errors);
         errors = vErrors.length;
       }
     }
     if (data.below !== undefined) {
       if (
-        !validate330(data.below, {
+        !validate345(data.below, {
           instancePath: instancePath + '/below',
           parentData: data,
           parentDataProperty: 'below',
@@ -14105,7 +15286,7 @@ function validate403(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate330.errors);
+        vErrors = joined(vErrors, validate345.errors);
         errors = vErrors.length;
       }
     }
@@ -14165,18 +15346,18 @@ function validate403(
     }
     errors++;
   }
-  validate403.errors = vErrors;
+  validate435.errors = vErrors;
   return errors === 0;
 }
-validate403.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate435.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate402(
+function validate434(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate402.evaluated;
+  const evaluated0 = validate434.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14184,7 +15365,7 @@ function validate402(
     evaluated0.items = undefined;
   }
   if (!data || typeof data != 'object') {
-    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema106.type } };
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema112.type } };
     if (vErrors === null) {
       vErrors = [err0];
     } else {
@@ -14214,7 +15395,7 @@ function validate402(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate403(data[i0], {
+        !validate435(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -14222,7 +15403,7 @@ function validate402(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate403.errors);
+        vErrors = joined(vErrors, validate435.errors);
         errors = vErrors.length;
       }
     }
@@ -14276,25 +15457,25 @@ function validate402(
       }
     }
   }
-  validate402.errors = vErrors;
+  validate434.errors = vErrors;
   return errors === 0;
 }
-validate402.evaluated = { props: true, items: true, dynamicProps: false, dynamicItems: false };
+validate434.evaluated = { props: true, items: true, dynamicProps: false, dynamicItems: false };
 
-const schema108 = {
+const schema114 = {
   type: 'object',
   properties: { when: { $ref: '#/$defs/condition' }, use: { $ref: '#/$defs/quantity' } },
   required: ['use'],
   additionalProperties: false,
 };
 
-function validate408(
+function validate440(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate408.evaluated;
+  const evaluated0 = validate440.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14334,7 +15515,7 @@ function validate408(
     }
     if (data.when !== undefined) {
       if (
-        !validate328(data.when, {
+        !validate343(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -14342,13 +15523,13 @@ function validate408(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate328.errors);
+        vErrors = joined(vErrors, validate343.errors);
         errors = vErrors.length;
       }
     }
     if (data.use !== undefined) {
       if (
-        !validate330(data.use, {
+        !validate345(data.use, {
           instancePath: instancePath + '/use',
           parentData: data,
           parentDataProperty: 'use',
@@ -14356,7 +15537,7 @@ function validate408(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate330.errors);
+        vErrors = joined(vErrors, validate345.errors);
         errors = vErrors.length;
       }
     }
@@ -14369,18 +15550,18 @@ function validate408(
     }
     errors++;
   }
-  validate408.errors = vErrors;
+  validate440.errors = vErrors;
   return errors === 0;
 }
-validate408.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate440.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate422(
+function validate454(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate422.evaluated;
+  const evaluated0 = validate454.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14420,18 +15601,18 @@ function validate422(
     }
     errors++;
   }
-  validate422.errors = vErrors;
+  validate454.errors = vErrors;
   return errors === 0;
 }
-validate422.evaluated = { dynamicProps: false, dynamicItems: false };
+validate454.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate393(
+function validate425(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate393.evaluated;
+  const evaluated0 = validate425.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14440,7 +15621,7 @@ function validate393(
   }
   if (data && typeof data == 'object' && !Array.isArray(data)) {
     for (const key0 in data) {
-      if (!func5.call(schema104.properties, key0)) {
+      if (!func5.call(schema110.properties, key0)) {
         const err0 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -14457,7 +15638,7 @@ function validate393(
     }
     if (data.title !== undefined) {
       if (
-        !validate324(data.title, {
+        !validate339(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -14465,13 +15646,13 @@ function validate393(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate324.errors);
+        vErrors = joined(vErrors, validate339.errors);
         errors = vErrors.length;
       }
     }
     if (data.meaning !== undefined) {
       if (
-        !validate324(data.meaning, {
+        !validate339(data.meaning, {
           instancePath: instancePath + '/meaning',
           parentData: data,
           parentDataProperty: 'meaning',
@@ -14479,7 +15660,7 @@ function validate393(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate324.errors);
+        vErrors = joined(vErrors, validate339.errors);
         errors = vErrors.length;
       }
     }
@@ -14517,7 +15698,7 @@ function validate393(
     }
     if (data.source !== undefined) {
       if (
-        !validate336(data.source, {
+        !validate351(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -14525,7 +15706,7 @@ function validate393(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate336.errors);
+        vErrors = joined(vErrors, validate351.errors);
         errors = vErrors.length;
       }
     }
@@ -14536,7 +15717,7 @@ function validate393(
           instancePath: instancePath + '/formula',
           schemaPath: '#/properties/formula/type',
           keyword: 'type',
-          params: { type: schema104.properties.formula.type },
+          params: { type: schema110.properties.formula.type },
         };
         if (vErrors === null) {
           vErrors = [err3];
@@ -14564,7 +15745,7 @@ function validate393(
     }
     if (data.curve !== undefined) {
       if (
-        !validate397(data.curve, {
+        !validate429(data.curve, {
           instancePath: instancePath + '/curve',
           parentData: data,
           parentDataProperty: 'curve',
@@ -14572,7 +15753,7 @@ function validate393(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate397.errors);
+        vErrors = joined(vErrors, validate429.errors);
         errors = vErrors.length;
       }
     }
@@ -14610,7 +15791,7 @@ function validate393(
         for (const key1 in data6) {
           const _errs12 = errors;
           if (
-            !validate322(key1, {
+            !validate337(key1, {
               instancePath: instancePath + '/score',
               parentData: data6,
               parentDataProperty: 'score',
@@ -14618,7 +15799,7 @@ function validate393(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate322.errors);
+            vErrors = joined(vErrors, validate337.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs12 === errors;
@@ -14639,7 +15820,7 @@ function validate393(
         }
         for (const key2 in data6) {
           if (
-            !validate402(data6[key2], {
+            !validate434(data6[key2], {
               instancePath: instancePath + '/score/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data6,
               parentDataProperty: key2,
@@ -14647,7 +15828,7 @@ function validate393(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate402.errors);
+            vErrors = joined(vErrors, validate434.errors);
             errors = vErrors.length;
           }
         }
@@ -14700,7 +15881,7 @@ function validate393(
         const len0 = data8.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate408(data8[i0], {
+            !validate440(data8[i0], {
               instancePath: instancePath + '/choose/' + i0,
               parentData: data8,
               parentDataProperty: i0,
@@ -14708,7 +15889,7 @@ function validate393(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate408.errors);
+            vErrors = joined(vErrors, validate440.errors);
             errors = vErrors.length;
           }
         }
@@ -14729,7 +15910,7 @@ function validate393(
     }
     if (data.first_known !== undefined) {
       if (
-        !validate336(data.first_known, {
+        !validate351(data.first_known, {
           instancePath: instancePath + '/first_known',
           parentData: data,
           parentDataProperty: 'first_known',
@@ -14737,13 +15918,13 @@ function validate393(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate336.errors);
+        vErrors = joined(vErrors, validate351.errors);
         errors = vErrors.length;
       }
     }
     if (data.highest !== undefined) {
       if (
-        !validate322(data.highest, {
+        !validate337(data.highest, {
           instancePath: instancePath + '/highest',
           parentData: data,
           parentDataProperty: 'highest',
@@ -14751,13 +15932,13 @@ function validate393(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate322.errors);
+        vErrors = joined(vErrors, validate337.errors);
         errors = vErrors.length;
       }
     }
     if (data.lowest !== undefined) {
       if (
-        !validate322(data.lowest, {
+        !validate337(data.lowest, {
           instancePath: instancePath + '/lowest',
           parentData: data,
           parentDataProperty: 'lowest',
@@ -14765,13 +15946,13 @@ function validate393(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate322.errors);
+        vErrors = joined(vErrors, validate337.errors);
         errors = vErrors.length;
       }
     }
     if (data.average !== undefined) {
       if (
-        !validate322(data.average, {
+        !validate337(data.average, {
           instancePath: instancePath + '/average',
           parentData: data,
           parentDataProperty: 'average',
@@ -14779,13 +15960,13 @@ function validate393(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate322.errors);
+        vErrors = joined(vErrors, validate337.errors);
         errors = vErrors.length;
       }
     }
     if (data.earliest !== undefined) {
       if (
-        !validate322(data.earliest, {
+        !validate337(data.earliest, {
           instancePath: instancePath + '/earliest',
           parentData: data,
           parentDataProperty: 'earliest',
@@ -14793,13 +15974,13 @@ function validate393(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate322.errors);
+        vErrors = joined(vErrors, validate337.errors);
         errors = vErrors.length;
       }
     }
     if (data.latest !== undefined) {
       if (
-        !validate322(data.latest, {
+        !validate337(data.latest, {
           instancePath: instancePath + '/latest',
           parentData: data,
           parentDataProperty: 'latest',
@@ -14807,13 +15988,13 @@ function validate393(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate322.errors);
+        vErrors = joined(vErrors, validate337.errors);
         errors = vErrors.length;
       }
     }
     if (data.change !== undefined) {
       if (
-        !validate322(data.change, {
+        !validate337(data.change, {
           instancePath: instancePath + '/change',
           parentData: data,
           parentDataProperty: 'change',
@@ -14821,13 +16002,13 @@ function validate393(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate322.errors);
+        vErrors = joined(vErrors, validate337.errors);
         errors = vErrors.length;
       }
     }
     if (data.count !== undefined) {
       if (
-        !validate322(data.count, {
+        !validate337(data.count, {
           instancePath: instancePath + '/count',
           parentData: data,
           parentDataProperty: 'count',
@@ -14835,13 +16016,13 @@ function validate393(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate322.errors);
+        vErrors = joined(vErrors, validate337.errors);
         errors = vErrors.length;
       }
     }
     if (data.minutes_since !== undefined) {
       if (
-        !validate322(data.minutes_since, {
+        !validate337(data.minutes_since, {
           instancePath: instancePath + '/minutes_since',
           parentData: data,
           parentDataProperty: 'minutes_since',
@@ -14849,13 +16030,13 @@ function validate393(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate322.errors);
+        vErrors = joined(vErrors, validate337.errors);
         errors = vErrors.length;
       }
     }
     if (data.held !== undefined) {
       if (
-        !validate328(data.held, {
+        !validate343(data.held, {
           instancePath: instancePath + '/held',
           parentData: data,
           parentDataProperty: 'held',
@@ -14863,13 +16044,13 @@ function validate393(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate328.errors);
+        vErrors = joined(vErrors, validate343.errors);
         errors = vErrors.length;
       }
     }
     if (data.over !== undefined) {
       if (
-        !validate422(data.over, {
+        !validate454(data.over, {
           instancePath: instancePath + '/over',
           parentData: data,
           parentDataProperty: 'over',
@@ -14877,13 +16058,13 @@ function validate393(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate422.errors);
+        vErrors = joined(vErrors, validate454.errors);
         errors = vErrors.length;
       }
     }
     if (data.where !== undefined) {
       if (
-        !validate328(data.where, {
+        !validate343(data.where, {
           instancePath: instancePath + '/where',
           parentData: data,
           parentDataProperty: 'where',
@@ -14891,7 +16072,7 @@ function validate393(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate328.errors);
+        vErrors = joined(vErrors, validate343.errors);
         errors = vErrors.length;
       }
     }
@@ -14916,7 +16097,7 @@ function validate393(
           instancePath: instancePath + '/present_set',
           schemaPath: '#/properties/present_set/enum',
           keyword: 'enum',
-          params: { allowedValues: schema104.properties.present_set.enum },
+          params: { allowedValues: schema110.properties.present_set.enum },
         };
         if (vErrors === null) {
           vErrors = [err13];
@@ -14928,7 +16109,7 @@ function validate393(
     }
     if (data.longest_gap !== undefined) {
       if (
-        !validate422(data.longest_gap, {
+        !validate454(data.longest_gap, {
           instancePath: instancePath + '/longest_gap',
           parentData: data,
           parentDataProperty: 'longest_gap',
@@ -14936,13 +16117,13 @@ function validate393(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate422.errors);
+        vErrors = joined(vErrors, validate454.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_reliable_when !== undefined) {
       if (
-        !validate328(data.not_reliable_when, {
+        !validate343(data.not_reliable_when, {
           instancePath: instancePath + '/not_reliable_when',
           parentData: data,
           parentDataProperty: 'not_reliable_when',
@@ -14950,7 +16131,7 @@ function validate393(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate328.errors);
+        vErrors = joined(vErrors, validate343.errors);
         errors = vErrors.length;
       }
     }
@@ -14963,12 +16144,12 @@ function validate393(
     }
     errors++;
   }
-  validate393.errors = vErrors;
+  validate425.errors = vErrors;
   return errors === 0;
 }
-validate393.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate425.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema110 = {
+const schema116 = {
   type: 'object',
   properties: {
     rule: { $ref: '#/$defs/name' },
@@ -14988,7 +16169,7 @@ const schema110 = {
   required: ['rule', 'when'],
   additionalProperties: false,
 };
-const schema111 = {
+const schema117 = {
   type: 'object',
   properties: {
     when: { $ref: '#/$defs/condition' },
@@ -14999,13 +16180,13 @@ const schema111 = {
   additionalProperties: false,
 };
 
-function validate432(
+function validate464(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate432.evaluated;
+  const evaluated0 = validate464.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15045,7 +16226,7 @@ function validate432(
     }
     if (data.when !== undefined) {
       if (
-        !validate328(data.when, {
+        !validate343(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -15053,13 +16234,13 @@ function validate432(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate328.errors);
+        vErrors = joined(vErrors, validate343.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate324(data.says, {
+        !validate339(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -15067,13 +16248,13 @@ function validate432(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate324.errors);
+        vErrors = joined(vErrors, validate339.errors);
         errors = vErrors.length;
       }
     }
     if (data.accepted !== undefined) {
       if (
-        !validate324(data.accepted, {
+        !validate339(data.accepted, {
           instancePath: instancePath + '/accepted',
           parentData: data,
           parentDataProperty: 'accepted',
@@ -15081,7 +16262,7 @@ function validate432(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate324.errors);
+        vErrors = joined(vErrors, validate339.errors);
         errors = vErrors.length;
       }
     }
@@ -15094,12 +16275,12 @@ function validate432(
     }
     errors++;
   }
-  validate432.errors = vErrors;
+  validate464.errors = vErrors;
   return errors === 0;
 }
-validate432.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate464.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema112 = {
+const schema118 = {
   type: 'object',
   properties: {
     when: { $ref: '#/$defs/condition' },
@@ -15110,13 +16291,13 @@ const schema112 = {
   additionalProperties: false,
 };
 
-function validate437(
+function validate469(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate437.evaluated;
+  const evaluated0 = validate469.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15170,7 +16351,7 @@ function validate437(
     }
     if (data.when !== undefined) {
       if (
-        !validate328(data.when, {
+        !validate343(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -15178,13 +16359,13 @@ function validate437(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate328.errors);
+        vErrors = joined(vErrors, validate343.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate324(data.says, {
+        !validate339(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -15192,13 +16373,13 @@ function validate437(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate324.errors);
+        vErrors = joined(vErrors, validate339.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate322(data.level, {
+        !validate337(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -15206,7 +16387,7 @@ function validate437(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate322.errors);
+        vErrors = joined(vErrors, validate337.errors);
         errors = vErrors.length;
       }
     }
@@ -15219,20 +16400,20 @@ function validate437(
     }
     errors++;
   }
-  validate437.errors = vErrors;
+  validate469.errors = vErrors;
   return errors === 0;
 }
-validate437.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate469.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema113 = { type: 'array', items: { $ref: '#/$defs/text' }, minItems: 1, maxItems: 20 };
+const schema119 = { type: 'array', items: { $ref: '#/$defs/text' }, minItems: 1, maxItems: 20 };
 
-function validate446(
+function validate478(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate446.evaluated;
+  const evaluated0 = validate478.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15261,7 +16442,7 @@ function validate446(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate324(data[i0], {
+        !validate339(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -15269,7 +16450,7 @@ function validate446(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate324.errors);
+        vErrors = joined(vErrors, validate339.errors);
         errors = vErrors.length;
       }
     }
@@ -15282,143 +16463,18 @@ function validate446(
     }
     errors++;
   }
-  validate446.errors = vErrors;
+  validate478.errors = vErrors;
   return errors === 0;
 }
-validate446.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate478.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-const schema114 = {
-  type: 'object',
-  properties: {
-    id: { $ref: '#/$defs/name' },
-    text: { $ref: '#/$defs/text' },
-    under: { $ref: '#/$defs/text' },
-  },
-  required: ['id', 'text'],
-  additionalProperties: false,
-};
-
-function validate449(
+function validate460(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate449.evaluated;
-  if (evaluated0.dynamicProps) {
-    evaluated0.props = undefined;
-  }
-  if (evaluated0.dynamicItems) {
-    evaluated0.items = undefined;
-  }
-  if (data && typeof data == 'object' && !Array.isArray(data)) {
-    if (data.id === undefined) {
-      const err0 = {
-        instancePath,
-        schemaPath: '#/required',
-        keyword: 'required',
-        params: { missingProperty: 'id' },
-      };
-      if (vErrors === null) {
-        vErrors = [err0];
-      } else {
-        vErrors.push(err0);
-      }
-      errors++;
-    }
-    if (data.text === undefined) {
-      const err1 = {
-        instancePath,
-        schemaPath: '#/required',
-        keyword: 'required',
-        params: { missingProperty: 'text' },
-      };
-      if (vErrors === null) {
-        vErrors = [err1];
-      } else {
-        vErrors.push(err1);
-      }
-      errors++;
-    }
-    for (const key0 in data) {
-      if (!(key0 === 'id' || key0 === 'text' || key0 === 'under')) {
-        const err2 = {
-          instancePath,
-          schemaPath: '#/additionalProperties',
-          keyword: 'additionalProperties',
-          params: { additionalProperty: key0 },
-        };
-        if (vErrors === null) {
-          vErrors = [err2];
-        } else {
-          vErrors.push(err2);
-        }
-        errors++;
-      }
-    }
-    if (data.id !== undefined) {
-      if (
-        !validate322(data.id, {
-          instancePath: instancePath + '/id',
-          parentData: data,
-          parentDataProperty: 'id',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate322.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.text !== undefined) {
-      if (
-        !validate324(data.text, {
-          instancePath: instancePath + '/text',
-          parentData: data,
-          parentDataProperty: 'text',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate324.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.under !== undefined) {
-      if (
-        !validate324(data.under, {
-          instancePath: instancePath + '/under',
-          parentData: data,
-          parentDataProperty: 'under',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate324.errors);
-        errors = vErrors.length;
-      }
-    }
-  } else {
-    const err3 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
-    if (vErrors === null) {
-      vErrors = [err3];
-    } else {
-      vErrors.push(err3);
-    }
-    errors++;
-  }
-  validate449.errors = vErrors;
-  return errors === 0;
-}
-validate449.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
-
-function validate428(
-  data,
-  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
-) {
-  let vErrors = null;
-  let errors = 0;
-  const evaluated0 = validate428.evaluated;
+  const evaluated0 = validate460.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15455,7 +16511,7 @@ function validate428(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema110.properties, key0)) {
+      if (!func5.call(schema116.properties, key0)) {
         const err2 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -15472,7 +16528,7 @@ function validate428(
     }
     if (data.rule !== undefined) {
       if (
-        !validate322(data.rule, {
+        !validate337(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -15480,13 +16536,13 @@ function validate428(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate322.errors);
+        vErrors = joined(vErrors, validate337.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate324(data.title, {
+        !validate339(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -15494,13 +16550,13 @@ function validate428(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate324.errors);
+        vErrors = joined(vErrors, validate339.errors);
         errors = vErrors.length;
       }
     }
     if (data.when !== undefined) {
       if (
-        !validate328(data.when, {
+        !validate343(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -15508,13 +16564,13 @@ function validate428(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate328.errors);
+        vErrors = joined(vErrors, validate343.errors);
         errors = vErrors.length;
       }
     }
     if (data.unless !== undefined) {
       if (
-        !validate432(data.unless, {
+        !validate464(data.unless, {
           instancePath: instancePath + '/unless',
           parentData: data,
           parentDataProperty: 'unless',
@@ -15522,13 +16578,13 @@ function validate428(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate432.errors);
+        vErrors = joined(vErrors, validate464.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained_by !== undefined) {
       if (
-        !validate437(data.explained_by, {
+        !validate469(data.explained_by, {
           instancePath: instancePath + '/explained_by',
           parentData: data,
           parentDataProperty: 'explained_by',
@@ -15536,13 +16592,13 @@ function validate428(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate437.errors);
+        vErrors = joined(vErrors, validate469.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_reliable_when !== undefined) {
       if (
-        !validate328(data.not_reliable_when, {
+        !validate343(data.not_reliable_when, {
           instancePath: instancePath + '/not_reliable_when',
           parentData: data,
           parentDataProperty: 'not_reliable_when',
@@ -15550,13 +16606,13 @@ function validate428(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate328.errors);
+        vErrors = joined(vErrors, validate343.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate322(data.level, {
+        !validate337(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -15564,13 +16620,13 @@ function validate428(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate322.errors);
+        vErrors = joined(vErrors, validate337.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate324(data.says, {
+        !validate339(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -15578,13 +16634,13 @@ function validate428(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate324.errors);
+        vErrors = joined(vErrors, validate339.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate324(data.because, {
+        !validate339(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -15592,13 +16648,13 @@ function validate428(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate324.errors);
+        vErrors = joined(vErrors, validate339.errors);
         errors = vErrors.length;
       }
     }
     if (data.ask !== undefined) {
       if (
-        !validate446(data.ask, {
+        !validate478(data.ask, {
           instancePath: instancePath + '/ask',
           parentData: data,
           parentDataProperty: 'ask',
@@ -15606,7 +16662,7 @@ function validate428(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate446.errors);
+        vErrors = joined(vErrors, validate478.errors);
         errors = vErrors.length;
       }
     }
@@ -15644,7 +16700,7 @@ function validate428(
         const len0 = data10.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate449(data10[i0], {
+            !validate417(data10[i0], {
               instancePath: instancePath + '/do/' + i0,
               parentData: data10,
               parentDataProperty: i0,
@@ -15652,7 +16708,7 @@ function validate428(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate449.errors);
+            vErrors = joined(vErrors, validate417.errors);
             errors = vErrors.length;
           }
         }
@@ -15673,7 +16729,7 @@ function validate428(
     }
     if (data.source !== undefined) {
       if (
-        !validate336(data.source, {
+        !validate351(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -15681,13 +16737,13 @@ function validate428(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate336.errors);
+        vErrors = joined(vErrors, validate351.errors);
         errors = vErrors.length;
       }
     }
     if (data.accepted !== undefined) {
       if (
-        !validate324(data.accepted, {
+        !validate339(data.accepted, {
           instancePath: instancePath + '/accepted',
           parentData: data,
           parentDataProperty: 'accepted',
@@ -15695,7 +16751,7 @@ function validate428(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate324.errors);
+        vErrors = joined(vErrors, validate339.errors);
         errors = vErrors.length;
       }
     }
@@ -15708,20 +16764,20 @@ function validate428(
     }
     errors++;
   }
-  validate428.errors = vErrors;
+  validate460.errors = vErrors;
   return errors === 0;
 }
-validate428.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate460.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const pattern22 = new RegExp('^[0-9]{4}-[0-9]{2}-[0-9]{2}$', 'u');
 
-function validate321(
+function validate336(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="protocol.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate321.evaluated;
+  const evaluated0 = validate336.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15814,7 +16870,7 @@ function validate321(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema89.properties, key0)) {
+      if (!func5.call(schema92.properties, key0)) {
         const err6 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -15831,7 +16887,7 @@ function validate321(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate322(data.protocol, {
+        !validate337(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -15839,7 +16895,7 @@ function validate321(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate322.errors);
+        vErrors = joined(vErrors, validate337.errors);
         errors = vErrors.length;
       }
     }
@@ -15892,7 +16948,7 @@ function validate321(
     }
     if (data.title !== undefined) {
       if (
-        !validate324(data.title, {
+        !validate339(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -15900,13 +16956,13 @@ function validate321(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate324.errors);
+        vErrors = joined(vErrors, validate339.errors);
         errors = vErrors.length;
       }
     }
     if (data.about !== undefined) {
       if (
-        !validate324(data.about, {
+        !validate339(data.about, {
           instancePath: instancePath + '/about',
           parentData: data,
           parentDataProperty: 'about',
@@ -15914,13 +16970,13 @@ function validate321(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate324.errors);
+        vErrors = joined(vErrors, validate339.errors);
         errors = vErrors.length;
       }
     }
     if (data.ladder !== undefined) {
       if (
-        !validate322(data.ladder, {
+        !validate337(data.ladder, {
           instancePath: instancePath + '/ladder',
           parentData: data,
           parentDataProperty: 'ladder',
@@ -15928,13 +16984,13 @@ function validate321(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate322.errors);
+        vErrors = joined(vErrors, validate337.errors);
         errors = vErrors.length;
       }
     }
     if (data.applies_when !== undefined) {
       if (
-        !validate328(data.applies_when, {
+        !validate343(data.applies_when, {
           instancePath: instancePath + '/applies_when',
           parentData: data,
           parentDataProperty: 'applies_when',
@@ -15942,13 +16998,13 @@ function validate321(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate328.errors);
+        vErrors = joined(vErrors, validate343.errors);
         errors = vErrors.length;
       }
     }
     if (data.otherwise !== undefined) {
       if (
-        !validate324(data.otherwise, {
+        !validate339(data.otherwise, {
           instancePath: instancePath + '/otherwise',
           parentData: data,
           parentDataProperty: 'otherwise',
@@ -15956,7 +17012,7 @@ function validate321(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate324.errors);
+        vErrors = joined(vErrors, validate339.errors);
         errors = vErrors.length;
       }
     }
@@ -16026,7 +17082,7 @@ function validate321(
         const len0 = data8.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate324(data8[i0], {
+            !validate339(data8[i0], {
               instancePath: instancePath + '/owners/' + i0,
               parentData: data8,
               parentDataProperty: i0,
@@ -16034,7 +17090,7 @@ function validate321(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate324.errors);
+            vErrors = joined(vErrors, validate339.errors);
             errors = vErrors.length;
           }
         }
@@ -16059,7 +17115,7 @@ function validate321(
         for (const key1 in data10) {
           const _errs17 = errors;
           if (
-            !validate322(key1, {
+            !validate337(key1, {
               instancePath: instancePath + '/sources',
               parentData: data10,
               parentDataProperty: 'sources',
@@ -16067,7 +17123,7 @@ function validate321(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate322.errors);
+            vErrors = joined(vErrors, validate337.errors);
             errors = vErrors.length;
           }
           var valid3 = _errs17 === errors;
@@ -16088,7 +17144,7 @@ function validate321(
         }
         for (const key2 in data10) {
           if (
-            !validate356(data10[key2], {
+            !validate371(data10[key2], {
               instancePath: instancePath + '/sources/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data10,
               parentDataProperty: key2,
@@ -16096,7 +17152,7 @@ function validate321(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate356.errors);
+            vErrors = joined(vErrors, validate371.errors);
             errors = vErrors.length;
           }
         }
@@ -16117,7 +17173,7 @@ function validate321(
     }
     if (data.observations !== undefined) {
       if (
-        !validate360(data.observations, {
+        !validate375(data.observations, {
           instancePath: instancePath + '/observations',
           parentData: data,
           parentDataProperty: 'observations',
@@ -16125,7 +17181,7 @@ function validate321(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate360.errors);
+        vErrors = joined(vErrors, validate375.errors);
         errors = vErrors.length;
       }
     }
@@ -16135,7 +17191,7 @@ function validate321(
         for (const key3 in data13) {
           const _errs23 = errors;
           if (
-            !validate322(key3, {
+            !validate337(key3, {
               instancePath: instancePath + '/standing',
               parentData: data13,
               parentDataProperty: 'standing',
@@ -16143,7 +17199,7 @@ function validate321(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate322.errors);
+            vErrors = joined(vErrors, validate337.errors);
             errors = vErrors.length;
           }
           var valid5 = _errs23 === errors;
@@ -16164,7 +17220,7 @@ function validate321(
         }
         for (const key4 in data13) {
           if (
-            !validate381(data13[key4], {
+            !validate396(data13[key4], {
               instancePath: instancePath + '/standing/' + key4.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data13,
               parentDataProperty: key4,
@@ -16172,7 +17228,7 @@ function validate321(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate381.errors);
+            vErrors = joined(vErrors, validate396.errors);
             errors = vErrors.length;
           }
         }
@@ -16197,7 +17253,7 @@ function validate321(
         for (const key5 in data15) {
           const _errs28 = errors;
           if (
-            !validate322(key5, {
+            !validate337(key5, {
               instancePath: instancePath + '/limits',
               parentData: data15,
               parentDataProperty: 'limits',
@@ -16205,7 +17261,7 @@ function validate321(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate322.errors);
+            vErrors = joined(vErrors, validate337.errors);
             errors = vErrors.length;
           }
           var valid7 = _errs28 === errors;
@@ -16226,7 +17282,7 @@ function validate321(
         }
         for (const key6 in data15) {
           if (
-            !validate385(data15[key6], {
+            !validate400(data15[key6], {
               instancePath: instancePath + '/limits/' + key6.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data15,
               parentDataProperty: key6,
@@ -16234,7 +17290,7 @@ function validate321(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate385.errors);
+            vErrors = joined(vErrors, validate400.errors);
             errors = vErrors.length;
           }
         }
@@ -16253,59 +17309,44 @@ function validate321(
         errors++;
       }
     }
-    if (data.measures !== undefined) {
-      let data17 = data.measures;
-      if (data17 && typeof data17 == 'object' && !Array.isArray(data17)) {
-        for (const key7 in data17) {
-          const _errs33 = errors;
-          if (
-            !validate322(key7, {
-              instancePath: instancePath + '/measures',
-              parentData: data17,
-              parentDataProperty: 'measures',
-              rootData,
-              dynamicAnchors,
-            })
-          ) {
-            vErrors = joined(vErrors, validate322.errors);
-            errors = vErrors.length;
+    if (data.faults !== undefined) {
+      let data17 = data.faults;
+      if (Array.isArray(data17)) {
+        if (data17.length > 200) {
+          const err21 = {
+            instancePath: instancePath + '/faults',
+            schemaPath: '#/properties/faults/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 200 },
+          };
+          if (vErrors === null) {
+            vErrors = [err21];
+          } else {
+            vErrors.push(err21);
           }
-          var valid9 = _errs33 === errors;
-          if (!valid9) {
-            const err21 = {
-              instancePath: instancePath + '/measures',
-              schemaPath: '#/properties/measures/propertyNames',
-              keyword: 'propertyNames',
-              params: { propertyName: key7 },
-            };
-            if (vErrors === null) {
-              vErrors = [err21];
-            } else {
-              vErrors.push(err21);
-            }
-            errors++;
-          }
+          errors++;
         }
-        for (const key8 in data17) {
+        const len1 = data17.length;
+        for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate393(data17[key8], {
-              instancePath: instancePath + '/measures/' + key8.replace(/~/g, '~0').replace(/\//g, '~1'),
+            !validate407(data17[i1], {
+              instancePath: instancePath + '/faults/' + i1,
               parentData: data17,
-              parentDataProperty: key8,
+              parentDataProperty: i1,
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate393.errors);
+            vErrors = joined(vErrors, validate407.errors);
             errors = vErrors.length;
           }
         }
       } else {
         const err22 = {
-          instancePath: instancePath + '/measures',
-          schemaPath: '#/properties/measures/type',
+          instancePath: instancePath + '/faults',
+          schemaPath: '#/properties/faults/type',
           keyword: 'type',
-          params: { type: 'object' },
+          params: { type: 'array' },
         };
         if (vErrors === null) {
           vErrors = [err22];
@@ -16315,44 +17356,59 @@ function validate321(
         errors++;
       }
     }
-    if (data.rules !== undefined) {
-      let data19 = data.rules;
-      if (Array.isArray(data19)) {
-        if (data19.length > 10000) {
-          const err23 = {
-            instancePath: instancePath + '/rules',
-            schemaPath: '#/properties/rules/maxItems',
-            keyword: 'maxItems',
-            params: { limit: 10000 },
-          };
-          if (vErrors === null) {
-            vErrors = [err23];
-          } else {
-            vErrors.push(err23);
-          }
-          errors++;
-        }
-        const len1 = data19.length;
-        for (let i1 = 0; i1 < len1; i1++) {
+    if (data.measures !== undefined) {
+      let data19 = data.measures;
+      if (data19 && typeof data19 == 'object' && !Array.isArray(data19)) {
+        for (const key7 in data19) {
+          const _errs36 = errors;
           if (
-            !validate428(data19[i1], {
-              instancePath: instancePath + '/rules/' + i1,
+            !validate337(key7, {
+              instancePath: instancePath + '/measures',
               parentData: data19,
-              parentDataProperty: i1,
+              parentDataProperty: 'measures',
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate428.errors);
+            vErrors = joined(vErrors, validate337.errors);
+            errors = vErrors.length;
+          }
+          var valid11 = _errs36 === errors;
+          if (!valid11) {
+            const err23 = {
+              instancePath: instancePath + '/measures',
+              schemaPath: '#/properties/measures/propertyNames',
+              keyword: 'propertyNames',
+              params: { propertyName: key7 },
+            };
+            if (vErrors === null) {
+              vErrors = [err23];
+            } else {
+              vErrors.push(err23);
+            }
+            errors++;
+          }
+        }
+        for (const key8 in data19) {
+          if (
+            !validate425(data19[key8], {
+              instancePath: instancePath + '/measures/' + key8.replace(/~/g, '~0').replace(/\//g, '~1'),
+              parentData: data19,
+              parentDataProperty: key8,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate425.errors);
             errors = vErrors.length;
           }
         }
       } else {
         const err24 = {
-          instancePath: instancePath + '/rules',
-          schemaPath: '#/properties/rules/type',
+          instancePath: instancePath + '/measures',
+          schemaPath: '#/properties/measures/type',
           keyword: 'type',
-          params: { type: 'array' },
+          params: { type: 'object' },
         };
         if (vErrors === null) {
           vErrors = [err24];
@@ -16362,60 +17418,44 @@ function validate321(
         errors++;
       }
     }
-    if (data.exactly_one_of !== undefined) {
-      let data21 = data.exactly_one_of;
-      if (data21 && typeof data21 == 'object' && !Array.isArray(data21)) {
-        for (const key9 in data21) {
-          const _errs41 = errors;
-          if (
-            !validate322(key9, {
-              instancePath: instancePath + '/exactly_one_of',
-              parentData: data21,
-              parentDataProperty: 'exactly_one_of',
-              rootData,
-              dynamicAnchors,
-            })
-          ) {
-            vErrors = joined(vErrors, validate322.errors);
-            errors = vErrors.length;
+    if (data.rules !== undefined) {
+      let data21 = data.rules;
+      if (Array.isArray(data21)) {
+        if (data21.length > 10000) {
+          const err25 = {
+            instancePath: instancePath + '/rules',
+            schemaPath: '#/properties/rules/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 10000 },
+          };
+          if (vErrors === null) {
+            vErrors = [err25];
+          } else {
+            vErrors.push(err25);
           }
-          var valid13 = _errs41 === errors;
-          if (!valid13) {
-            const err25 = {
-              instancePath: instancePath + '/exactly_one_of',
-              schemaPath: '#/properties/exactly_one_of/propertyNames',
-              keyword: 'propertyNames',
-              params: { propertyName: key9 },
-            };
-            if (vErrors === null) {
-              vErrors = [err25];
-            } else {
-              vErrors.push(err25);
-            }
-            errors++;
-          }
+          errors++;
         }
-        for (const key10 in data21) {
+        const len2 = data21.length;
+        for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate344(data21[key10], {
-              instancePath:
-                instancePath + '/exactly_one_of/' + key10.replace(/~/g, '~0').replace(/\//g, '~1'),
+            !validate460(data21[i2], {
+              instancePath: instancePath + '/rules/' + i2,
               parentData: data21,
-              parentDataProperty: key10,
+              parentDataProperty: i2,
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate344.errors);
+            vErrors = joined(vErrors, validate460.errors);
             errors = vErrors.length;
           }
         }
       } else {
         const err26 = {
-          instancePath: instancePath + '/exactly_one_of',
-          schemaPath: '#/properties/exactly_one_of/type',
+          instancePath: instancePath + '/rules',
+          schemaPath: '#/properties/rules/type',
           keyword: 'type',
-          params: { type: 'object' },
+          params: { type: 'array' },
         };
         if (vErrors === null) {
           vErrors = [err26];
@@ -16425,24 +17465,87 @@ function validate321(
         errors++;
       }
     }
+    if (data.exactly_one_of !== undefined) {
+      let data23 = data.exactly_one_of;
+      if (data23 && typeof data23 == 'object' && !Array.isArray(data23)) {
+        for (const key9 in data23) {
+          const _errs44 = errors;
+          if (
+            !validate337(key9, {
+              instancePath: instancePath + '/exactly_one_of',
+              parentData: data23,
+              parentDataProperty: 'exactly_one_of',
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate337.errors);
+            errors = vErrors.length;
+          }
+          var valid15 = _errs44 === errors;
+          if (!valid15) {
+            const err27 = {
+              instancePath: instancePath + '/exactly_one_of',
+              schemaPath: '#/properties/exactly_one_of/propertyNames',
+              keyword: 'propertyNames',
+              params: { propertyName: key9 },
+            };
+            if (vErrors === null) {
+              vErrors = [err27];
+            } else {
+              vErrors.push(err27);
+            }
+            errors++;
+          }
+        }
+        for (const key10 in data23) {
+          if (
+            !validate359(data23[key10], {
+              instancePath:
+                instancePath + '/exactly_one_of/' + key10.replace(/~/g, '~0').replace(/\//g, '~1'),
+              parentData: data23,
+              parentDataProperty: key10,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate359.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err28 = {
+          instancePath: instancePath + '/exactly_one_of',
+          schemaPath: '#/properties/exactly_one_of/type',
+          keyword: 'type',
+          params: { type: 'object' },
+        };
+        if (vErrors === null) {
+          vErrors = [err28];
+        } else {
+          vErrors.push(err28);
+        }
+        errors++;
+      }
+    }
   } else {
-    const err27 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    const err29 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
     if (vErrors === null) {
-      vErrors = [err27];
+      vErrors = [err29];
     } else {
-      vErrors.push(err27);
+      vErrors.push(err29);
     }
     errors++;
   }
-  validate321.errors = vErrors;
+  validate336.errors = vErrors;
   return errors === 0;
 }
-validate321.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate336.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 export const set = validate102;
 
-export const ward = validate459;
-const schema115 = {
+export const ward = validate487;
+const schema120 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ward.schema.json',
   type: 'object',
@@ -16468,13 +17571,13 @@ const schema115 = {
   },
 };
 
-function validate460(
+function validate488(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate460.evaluated;
+  const evaluated0 = validate488.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16514,18 +17617,18 @@ function validate460(
     }
     errors++;
   }
-  validate460.errors = vErrors;
+  validate488.errors = vErrors;
   return errors === 0;
 }
-validate460.evaluated = { dynamicProps: false, dynamicItems: false };
+validate488.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate462(
+function validate490(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate462.evaluated;
+  const evaluated0 = validate490.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16560,12 +17663,12 @@ function validate462(
     }
     errors++;
   }
-  validate462.errors = vErrors;
+  validate490.errors = vErrors;
   return errors === 0;
 }
-validate462.evaluated = { dynamicProps: false, dynamicItems: false };
+validate490.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema118 = {
+const schema123 = {
   type: 'object',
   properties: {
     protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -16575,13 +17678,13 @@ const schema118 = {
   additionalProperties: false,
 };
 
-function validate465(
+function validate493(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate465.evaluated;
+  const evaluated0 = validate493.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16621,7 +17724,7 @@ function validate465(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate460(data.protocol, {
+        !validate488(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -16629,7 +17732,7 @@ function validate465(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate460.errors);
+        vErrors = joined(vErrors, validate488.errors);
         errors = vErrors.length;
       }
     }
@@ -16689,18 +17792,18 @@ function validate465(
     }
     errors++;
   }
-  validate465.errors = vErrors;
+  validate493.errors = vErrors;
   return errors === 0;
 }
-validate465.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate493.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate459(
+function validate487(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ward.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate459.evaluated;
+  const evaluated0 = validate487.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16802,7 +17905,7 @@ function validate459(
     }
     if (data.ward !== undefined) {
       if (
-        !validate460(data.ward, {
+        !validate488(data.ward, {
           instancePath: instancePath + '/ward',
           parentData: data,
           parentDataProperty: 'ward',
@@ -16810,7 +17913,7 @@ function validate459(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate460.errors);
+        vErrors = joined(vErrors, validate488.errors);
         errors = vErrors.length;
       }
     }
@@ -16863,7 +17966,7 @@ function validate459(
     }
     if (data.title !== undefined) {
       if (
-        !validate462(data.title, {
+        !validate490(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -16871,13 +17974,13 @@ function validate459(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate462.errors);
+        vErrors = joined(vErrors, validate490.errors);
         errors = vErrors.length;
       }
     }
     if (data.ladder !== undefined) {
       if (
-        !validate460(data.ladder, {
+        !validate488(data.ladder, {
           instancePath: instancePath + '/ladder',
           parentData: data,
           parentDataProperty: 'ladder',
@@ -16885,7 +17988,7 @@ function validate459(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate460.errors);
+        vErrors = joined(vErrors, validate488.errors);
         errors = vErrors.length;
       }
     }
@@ -16923,7 +18026,7 @@ function validate459(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate465(data4[i0], {
+            !validate493(data4[i0], {
               instancePath: instancePath + '/reads_with/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -16931,7 +18034,7 @@ function validate459(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate465.errors);
+            vErrors = joined(vErrors, validate493.errors);
             errors = vErrors.length;
           }
         }
@@ -16959,10 +18062,10 @@ function validate459(
     }
     errors++;
   }
-  validate459.errors = vErrors;
+  validate487.errors = vErrors;
   return errors === 0;
 }
-validate459.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate487.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 function joined(all, more) {
   if (all === null) return more;
