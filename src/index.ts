@@ -11,10 +11,15 @@ import { caseProblems } from './cases/case-problems.ts';
 import { documentToCases } from './cases/document-to-cases.ts';
 import type { CaseResult } from './cases/case-result.ts';
 import { runCase } from './cases/run-case.ts';
+import { runWardCases as casesOfWard } from './cases/ward-cases.ts';
 import { jsonToDocument } from './document/json-to-document.ts';
 import { yamlToDocument } from './document/yaml-to-document.ts';
+import { answersOf } from './outcome/answers.ts';
 import { outcomeOf } from './outcome/bounds-to-outcome.ts';
 import type { Compiled } from './outcome/compile.ts';
+import { inForce } from './outcome/in-force.ts';
+import { inForceToJson } from './outcome/in-force-to-json.ts';
+import { levelsOverTime } from './outcome/levels-over-time.ts';
 import { hasErrors, type Problem } from './problems/problem.ts';
 import { documentToLadder } from './protocol/document-to-protocol.ts';
 import type { Ladder } from './protocol/protocol.ts';
@@ -24,10 +29,13 @@ import { seriesToBounds } from './series/series-to-bounds.ts';
 import { setVocabularyOf } from './series/set-reading.ts';
 import type { Series } from './series/series.ts';
 import { checkShape } from './shape/check-shape.ts';
-import type { Outcome } from './shape/generated/types.ts';
+import type { Outcome, WardOutcome } from './shape/generated/types.ts';
 import { textToFile } from './shape/text-to-file.ts';
 import type { Dictionary } from './vocabulary/dictionary.ts';
 import { vitalSigns } from './vocabulary/vital-signs.ts';
+import { documentToWard, type WardSurroundings } from './ward/document-to-ward.ts';
+import { wardOutcomeOf } from './ward/series-to-ward-outcome.ts';
+import type { Ward } from './ward/ward.ts';
 
 export { showProblem } from './problems/show-problem.ts';
 export { logicToJson } from './logic/logic-to-json.ts';
@@ -40,6 +48,8 @@ export {
   type Outcome,
   type Problem,
   type Series,
+  type Ward,
+  type WardOutcome,
 };
 
 /**
@@ -84,7 +94,7 @@ export function readProtocol(
 }
 
 /**
- * Reads a set or a series from JSON, with UCUM units, for one protocol. Null when it cannot be asked: a key that is not
+ * Reads a set or a series from JSON, with UCUM units, for one protocol or one ward. Null when it cannot be asked: a key that is not
  * known or stands twice, text where a number belongs. A value that no body has is no problem here: the outcome refuses it.
  *
  * `readSet('set.json', '{ "systolic": 104, "systolic": 48 }', protocol).problems[0]?.code` is `'key_twice'`.
@@ -92,13 +102,14 @@ export function readProtocol(
 export function readSet(
   file: string,
   text: string,
-  { protocol }: Compiled,
+  reader: Compiled | Ward,
 ): { series: Series | null; problems: readonly Problem[] } {
   const { document, problems } = jsonToDocument(file, text);
   if (!document || hasErrors(problems)) return { series: null, problems };
   const shape = checkShape('set', document).problems;
   if (hasErrors(shape)) return { series: null, problems: [...problems, ...shape] };
-  const read = documentToSeries(document, setVocabularyOf(protocol), { units: 'ucum' });
+  const vocabulary = 'vocabulary' in reader ? reader.vocabulary : setVocabularyOf(reader.protocol);
+  const read = documentToSeries(document, vocabulary, { units: 'ucum' });
   return {
     series: hasErrors(read.problems) ? null : read.series,
     problems: [...problems, ...shape, ...read.problems],
@@ -111,7 +122,51 @@ export function readSet(
  * Of an empty set `evaluate(protocol, series).level.at_least` is null: missing is never normal.
  */
 export function evaluate(protocol: Compiled, series: Series): Outcome {
-  return outcomeOf(protocol, seriesToBounds(protocol.protocol, series));
+  const outcome = outcomeOf(protocol, seriesToBounds(protocol.protocol, series));
+  if (series.sets.length < 2) return outcome;
+  const { ladder } = protocol.protocol;
+  const now = answersOf(protocol, seriesToBounds(protocol.protocol, series)).level;
+  return { ...outcome, ...inForceToJson(inForce(levelsOverTime(protocol, series), now, ladder), ladder) };
+}
+
+/**
+ * Reads and checks a ward policy: the protocols that a ward reads with together. `protocols` holds what was read before, by name;
+ * null for one that has errors.
+ *
+ * `readWard('ward.yaml', text, { ladder, protocols }).ward?.members.length` is how many protocols it reads with.
+ */
+export function readWard(
+  file: string,
+  text: string,
+  surroundings: WardSurroundings,
+): { ward: Ward | null; problems: readonly Problem[] } {
+  const { document, problems } = yamlToDocument(file, text);
+  if (!document) return { ward: null, problems: textToFile('ward', file, text).problems };
+  const read = documentToWard(document, surroundings);
+  return { ward: read.ward, problems: [...problems, ...read.problems] };
+}
+
+/**
+ * What a ward policy says about a set in its series: one level of all its protocols, how it is answered there, each piece of advice
+ * once. Plain JSON after schema/ward_outcome.schema.json.
+ *
+ * Of an empty set `evaluateWard(ward, series).level?.at_least` is null: missing is never normal.
+ */
+export function evaluateWard(ward: Ward, series: Series): WardOutcome {
+  return wardOutcomeOf(ward, series);
+}
+
+/** Runs the cases of a ward policy from their YAML, as `runCases` does those of a protocol. */
+export function runWardCases(
+  file: string,
+  text: string,
+  ward: Ward,
+): { results: readonly CaseResult[]; problems: readonly Problem[] } {
+  const { document, problems } = yamlToDocument(file, text);
+  if (!document) return { results: [], problems: textToFile('ward_cases', file, text).problems };
+  const { results, problems: found } = casesOfWard(document, ward);
+  const failed = results.flatMap((result) => caseProblems(result, document));
+  return { results, problems: [...problems, ...found, ...failed] };
 }
 
 /**

@@ -7,7 +7,8 @@ import type { Path } from '../problems/place.ts';
 import type { Protocol } from '../protocol/protocol.ts';
 import { nearestOf } from '../protocol/names.ts';
 import { documentToSeries } from '../series/document-to-series.ts';
-import { setVocabularyOf } from '../series/set-reading.ts';
+import type { Series } from '../series/series.ts';
+import { setVocabularyOf, type SetVocabulary } from '../series/set-reading.ts';
 import type { Case } from './case.ts';
 import { readExpectation } from './read-expectation.ts';
 
@@ -39,6 +40,24 @@ export function documentToCases(document: Document, protocol: Protocol): ReadCas
   return { cases: cases.filter((each) => each !== null), problems: found };
 }
 
+/** What is given in a case: one set, or a series. Null with a mistake. */
+export function readStory(
+  file: Pick<File.Case, 'given' | 'series'>,
+  path: Path,
+  document: Document,
+  vocabulary: SetVocabulary,
+  report: Report,
+): { series: Series | null; problems: readonly Problem[] } {
+  const both = file.given !== undefined && file.series !== undefined;
+  if (both || (file.given === undefined && file.series === undefined)) {
+    report('case_needs_one_story', path, { both });
+    return { series: null, problems: [] };
+  }
+  const root = partAt(document, [...path, file.given === undefined ? 'series' : 'given']).node;
+  const read = documentToSeries({ ...document, root }, vocabulary, { units: 'trade' });
+  return hasErrors(read.problems) ? { series: null, problems: read.problems } : read;
+}
+
 interface Reading {
   readonly document: Document;
   readonly protocol: Protocol;
@@ -57,16 +76,8 @@ function readCase(file: File.Case, path: Path, reading: Reading): Case | null {
     const nearMiss = nearestOf(file.source, protocol.sources.keys());
     report('unknown_source', [...path, 'source'], { name: file.source }, { nearMiss });
   }
-  const both = file.given !== undefined && file.series !== undefined;
-  if (both || (file.given === undefined && file.series === undefined)) {
-    report('case_needs_one_story', path, { both });
-    return null;
-  }
-  const root = partAt(document, [...path, file.given === undefined ? 'series' : 'given']).node;
-  const { series, problems } = documentToSeries({ ...document, root }, setVocabularyOf(protocol), {
-    units: 'trade',
-  });
+  const { series, problems } = readStory(file, path, document, setVocabularyOf(protocol), report);
   inSets.push(...problems);
-  if (!series || hasErrors(problems) || findings.length > before) return null;
+  if (!series || findings.length > before) return null;
   return { name: file.case, source: file.source ?? null, series, expect, path };
 }

@@ -2,7 +2,7 @@ import type * as File from '../shape/generated/types.ts';
 import type { Path } from '../problems/place.ts';
 import type { Report } from '../problems/problem.ts';
 import { nearestOf } from '../protocol/names.ts';
-import type { Protocol } from '../protocol/protocol.ts';
+import type { Ladder, Protocol } from '../protocol/protocol.ts';
 import type { ExpectedMeasure, Expectation } from './case.ts';
 
 /** Reads what a case expects: every name exists, and nothing contradicts itself. */
@@ -14,7 +14,6 @@ export function readExpectation(
 ): Expectation {
   const rules = new Set(protocol.rules.map(({ name }) => name));
   const observations = [...protocol.vocabulary.keys()];
-  const levels = protocol.ladder.levels.map(({ name }) => name);
   const names = (key: 'met' | 'not_met' | 'undecided' | 'explained' | 'not_reliable'): readonly string[] => {
     file[key]?.forEach((name, index) => {
       if (!rules.has(name))
@@ -34,21 +33,8 @@ export function readExpectation(
     });
     return file[key] ?? [];
   };
-  const level = (key: 'at_least' | 'could_be'): string | null => {
-    const name = file.level?.[key];
-    if (name === undefined) return null;
-    if (!levels.includes(name) && !(key === 'at_least' && name === 'none')) {
-      report(
-        'unknown_level',
-        [...path, 'level', key],
-        { name, levels },
-        { nearMiss: nearestOf(name, levels) },
-      );
-    }
-    return name;
-  };
   const expectation = {
-    level: { atLeast: level('at_least'), couldBe: level('could_be'), settled: yesNo(file.level?.settled) },
+    level: readExpectedLevel(file.level ?? {}, [...path, 'level'], protocol.ladder, report),
     applies: applies(file.applies),
     met: names('met'),
     notMet: names('not_met'),
@@ -64,6 +50,24 @@ export function readExpectation(
   };
   contradictions(expectation, path, report);
   return expectation;
+}
+
+/** The level that is expected: each name stands on the ladder. */
+export function readExpectedLevel(
+  file: File.ExpectedLevel,
+  path: Path,
+  ladder: Ladder,
+  report: Report,
+): Expectation['level'] {
+  const levels = ladder.levels.map(({ name }) => name);
+  const level = (key: 'at_least' | 'could_be'): string | null => {
+    const name = file[key];
+    if (name === undefined) return null;
+    if (!levels.includes(name) && !(key === 'at_least' && name === 'none'))
+      report('unknown_level', [...path, key], { name, levels }, { nearMiss: nearestOf(name, levels) });
+    return name;
+  };
+  return { atLeast: level('at_least'), couldBe: level('could_be'), settled: yesNo(file.settled) };
 }
 
 function readMeasures(
@@ -102,7 +106,7 @@ function contradictions({ met, notMet, undecided }: Expectation, path: Path, rep
   }
 }
 
-const yesNo = (written: unknown): boolean | null =>
+export const yesNo = (written: unknown): boolean | null =>
   written === undefined ? null : written === 'yes' || written === true;
 
 function applies(written: File.Expect['applies']): Expectation['applies'] {

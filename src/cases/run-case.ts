@@ -1,7 +1,9 @@
-import { answersOf, type State } from '../outcome/answers.ts';
+import { answersOf, type LevelAnswer, type State } from '../outcome/answers.ts';
 import { outcomeOf } from '../outcome/bounds-to-outcome.ts';
 import type { Compiled } from '../outcome/compile.ts';
 import type { Path } from '../problems/place.ts';
+import type { Ladder } from '../protocol/protocol.ts';
+import type { Series } from '../series/series.ts';
 import { seriesToBounds } from '../series/series-to-bounds.ts';
 import type { Case, Expectation } from './case.ts';
 import type { Asked, CaseResult, Difference } from './case-result.ts';
@@ -9,41 +11,47 @@ import { measureDifference } from './measure-difference.ts';
 
 /** Asks a protocol about a case, and compares. */
 export function runCase(compiled: Compiled, { name, series, expect, path }: Case): CaseResult {
-  const bounds = seriesToBounds(compiled.protocol, series);
-  const asked: Asked = { compiled, bounds, answers: answersOf(compiled, bounds), path: [...path, 'expect'] };
-  return {
-    name,
-    differences: [
-      ...levelDifferences(expect, asked),
-      ...stateDifferences(expect, asked),
-      ...listDifferences(expect, asked),
-      ...[...expect.measures].flatMap(([measure, value]) => measureDifference(measure, value, asked)),
-    ],
-  };
+  return { name, differences: differencesOf(compiled, series, expect, [...path, 'expect']) };
 }
 
-function levelDifferences({ level, applies }: Expectation, { compiled, answers, path }: Asked): Difference[] {
-  const name = (index: number | null | undefined): string =>
-    index === null || index === undefined ? 'none' : (compiled.protocol.ladder.levels[index]?.name ?? 'none');
-  const yesNo = (yes: boolean): string => (yes ? 'yes' : 'no');
-  const settled = level.settled === null ? null : yesNo(level.settled);
+/** What one protocol says otherwise of a series than is expected at a path. */
+export function differencesOf(
+  compiled: Compiled,
+  series: Series,
+  expect: Expectation,
+  path: Path,
+): Difference[] {
+  const bounds = seriesToBounds(compiled.protocol, series);
+  const asked: Asked = { compiled, bounds, answers: answersOf(compiled, bounds), path };
   return [
-    compare('the level at least', level.atLeast, name(answers.level?.atLeast), [
-      ...path,
-      'level',
-      'at_least',
-    ]),
-    compare('the level that it could be', level.couldBe, name(answers.level?.couldBe), [
-      ...path,
-      'level',
-      'could_be',
-    ]),
-    compare('settled', settled, yesNo(answers.level?.settled ?? false), [...path, 'level', 'settled']),
-    compare('whether it applies', applies, answers.applies, [...path, 'applies']),
+    ...levelDifferences(expect.level, asked.answers.level, compiled.protocol.ladder, path),
+    ...compare('whether it applies', expect.applies, asked.answers.applies, [...path, 'applies']),
+    ...stateDifferences(expect, asked),
+    ...listDifferences(expect, asked),
+    ...[...expect.measures].flatMap(([measure, value]) => measureDifference(measure, value, asked)),
+  ];
+}
+
+/** What of a level is otherwise than expected. */
+function levelDifferences(
+  expected: Expectation['level'],
+  found: LevelAnswer | null,
+  { levels }: Ladder,
+  path: Path,
+): Difference[] {
+  const name = (index: number | null | undefined): string =>
+    index === null || index === undefined ? 'none' : (levels[index]?.name ?? 'none');
+  const yesNo = (yes: boolean): string => (yes ? 'yes' : 'no');
+  const settled = expected.settled === null ? null : yesNo(expected.settled);
+  const at = (key: string): Path => [...path, 'level', key];
+  return [
+    compare('the level at least', expected.atLeast, name(found?.atLeast), at('at_least')),
+    compare('the level that it could be', expected.couldBe, name(found?.couldBe), at('could_be')),
+    compare('settled', settled, yesNo(found?.settled ?? false), at('settled')),
   ].flat();
 }
 
-function compare(what: string, expected: string | null, found: string, path: Path): Difference[] {
+export function compare(what: string, expected: string | null, found: string, path: Path): Difference[] {
   return expected === null || expected === found ? [] : [{ what, expected, found, path }];
 }
 

@@ -3,10 +3,11 @@ import type { CaseResult } from '../cases/case-result.ts';
 import { yamlToDocument } from '../document/yaml-to-document.ts';
 import { toPlain, type Document } from '../document/document.ts';
 import { hasErrors, type Problem } from '../problems/problem.ts';
-import { readLadder, runCases } from '../index.ts';
+import { readLadder, runCases, runWardCases } from '../index.ts';
 import { textToFile } from '../shape/text-to-file.ts';
 import { exists, fileNames, filesBelow, readText, type FileKind } from './files.ts';
 import { loadProtocol } from './load.ts';
+import { loadWard } from './load-ward.ts';
 
 /** What the check found in one file; a protocol's cases are reported with it. */
 export interface FileReport {
@@ -41,20 +42,23 @@ async function checkFile(path: string, all: ReadonlySet<string>, today: string):
   switch (await kindOf(path)) {
     case 'protocol':
       return checkProtocol(path, today);
+    case 'ward':
+      return checkWard(path);
     case 'cases': {
-      const beside = join(dirname(path), fileNames.protocol);
-      if (all.has(beside)) return null;
-      return (await exists(beside)) ? checkProtocol(beside, today) : checkPlain(path, 'cases');
+      const [protocol, ward] = [fileNames.protocol, fileNames.ward].map((name) =>
+        join(dirname(path), name),
+      ) as [string, string];
+      if (all.has(protocol) || all.has(ward)) return null;
+      if (await exists(protocol)) return checkProtocol(protocol, today);
+      return (await exists(ward)) ? checkWard(ward) : checkPlain(path);
     }
     case 'ladder':
       return checkLadder(path);
-    default:
-      return checkPlain(path, 'ward');
   }
 }
 
 /** What a file is: by its name, and for a file of another name by what it declares. */
-async function kindOf(path: string): Promise<FileKind> {
+export async function kindOf(path: string): Promise<FileKind> {
   const byName = (Object.keys(fileNames) as FileKind[]).find((kind) => fileNames[kind] === basename(path));
   if (byName) return byName;
   const { file, text } = await readText(path);
@@ -88,11 +92,20 @@ async function checkLadder(path: string): Promise<FileReport> {
   return { ...named, rules: null, problems: readLadder(file, text).problems, cases: [] };
 }
 
-async function checkPlain(path: string, kind: 'ward' | 'cases'): Promise<FileReport> {
+async function checkWard(path: string): Promise<FileReport> {
+  const { file, document, ward, problems, casesPath } = await loadWard(path);
+  const named = { file, kind: 'ward' as const, ...nameAndEdition(document, 'ward'), rules: null };
+  if (!ward || casesPath === null) return { ...named, problems, cases: [] };
+  const text = await readText(casesPath);
+  const { results, problems: inCases } = runWardCases(text.file, text.text, ward);
+  return { ...named, problems: [...problems, ...inCases], cases: results };
+}
+
+/** Cases that stand beside nothing: only their shape can be looked at. */
+async function checkPlain(path: string): Promise<FileReport> {
   const { file, text } = await readText(path);
-  const { document, problems } = textToFile(kind, file, text);
-  const named = { file, kind, ...nameAndEdition(document, kind === 'ward' ? 'ward' : 'protocol') };
-  return { ...named, rules: null, problems, cases: [] };
+  const { document, problems } = textToFile('cases', file, text);
+  return { file, kind: 'cases', ...nameAndEdition(document, 'protocol'), rules: null, problems, cases: [] };
 }
 
 function nameAndEdition(

@@ -62,7 +62,7 @@ function say(reports: readonly FileReport[], paths: readonly string[], terminal:
 function line({ file, kind, name, edition, rules, cases, problems }: FileReport): string {
   const parts = [name ?? file, edition === null ? kind : `${kind}, edition ${edition}`];
   if (rules !== null) parts.push(counted(rules, 'rule'));
-  if (kind === 'protocol') {
+  if (kind === 'protocol' || kind === 'ward') {
     const well = cases.filter(({ differences }) => differences.length === 0).length;
     parts.push(cases.length === 0 ? 'no cases' : `${well} of ${counted(cases.length, 'case')} as expected`);
   }

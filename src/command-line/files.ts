@@ -75,16 +75,25 @@ async function statOrThrow(path: string): ReturnType<typeof stat> {
   }
 }
 
-/** Where a protocol stands: the file itself, its folder, or a name below protocols/. Null when there is none. */
+/** Where a protocol or a ward policy stands: the file itself, its folder, or a name below protocols/. Null when there is none. */
 export async function findProtocol(asked: string): Promise<string | null> {
   for (const place of [asked, join('protocols', asked)]) {
     const found = await stat(place).catch(() => null);
     if (found?.isFile()) return resolve(place);
     if (!found) continue;
-    const inside = resolve(place, fileNames.protocol);
-    if (await exists(inside)) return inside;
+    for (const name of [fileNames.protocol, fileNames.ward]) {
+      const inside = resolve(place, name);
+      if (await exists(inside)) return inside;
+    }
   }
   return null;
+}
+
+/** The protocols that a ward could read with, by name: those in its own folder and in the folders beside it. */
+export async function protocolsBeside(wardPath: string): Promise<ReadonlyMap<string, string>> {
+  const around = dirname(dirname(wardPath));
+  const places = (await filesBelow(around)).filter((path) => basename(path) === fileNames.protocol);
+  return new Map(places.map((path) => [basename(dirname(path)), path]));
 }
 
 /** The file of a ladder: in the protocol's own folder, or in a folder of the ladder's name there or further up. */

@@ -34,7 +34,8 @@ export async function loadProtocol(path: string, today: string | null): Promise<
   return { ...beside, document, compiled: checked.compiled, problems: [...problems, ...checked.problems] };
 }
 
-async function loadLadder(document: Document, path: string): Promise<Ladder | null> {
+/** The ladder that a protocol or a ward policy names; null when there is none, or it has errors of its own. */
+export async function loadLadder(document: Document, path: string): Promise<Ladder | null> {
   const plain = toPlain(document.root) as { ladder?: unknown };
   if (typeof plain.ladder !== 'string' || !/^[a-z][a-z0-9_]*$/.test(plain.ladder)) return null;
   const place = await findLadder(plain.ladder, path);

@@ -1,12 +1,15 @@
-import { evaluate, readSet } from '../index.ts';
+import { evaluate, evaluateWard, readSet, type Ward } from '../index.ts';
 import type { Problem } from '../problems/problem.ts';
 import { showProblem } from '../problems/show-problem.ts';
 import type { Compiled } from '../outcome/compile.ts';
 import type { Series } from '../series/series.ts';
 import { findProtocol, UnreadableFile } from './files.ts';
+import { kindOf } from './check-files.ts';
 import { loadProtocol } from './load.ts';
+import { loadWard } from './load-ward.ts';
 import { parseCall } from './parse-call.ts';
 import { showOutcome } from './show-outcome.ts';
+import { showWard } from './show-ward.ts';
 import { exit, type Call, type Terminal } from './terminal.ts';
 
 /** `vitalwright read PROTOCOL [--set JSON] [--json]`. */
@@ -18,26 +21,38 @@ export const read: Call = async (args, terminal) => {
     terminal.err('One protocol is to be named: its file, its folder, or its name below protocols/.\n');
     return exit.couldNotAsk;
   }
-  const compiled = await readProtocol(asked, terminal);
-  if (!compiled) return exit.couldNotAsk;
+  const reader = await readReader(asked, terminal);
+  if (!reader) return exit.couldNotAsk;
   const given = call.values.set === undefined ? await terminal.stdin() : String(call.values.set);
   const series = seriesOf(
     call.values.set === undefined ? 'standard input' : '--set',
     given,
-    compiled,
+    reader,
     terminal,
   );
   if (!series) return exit.couldNotAsk;
-  const outcome = evaluate(compiled, series);
-  terminal.out(
-    call.values.json
-      ? `${JSON.stringify(outcome, null, 2)}\n`
-      : showOutcome(outcome, compiled.protocol, { width: terminal.width, colour: terminal.colour }),
-  );
+  terminal.out(answer(reader, series, call.values.json === true, terminal));
   return exit.well;
 };
 
-async function readProtocol(asked: string, terminal: Terminal): Promise<Compiled | null> {
+function answer(
+  reader: Compiled | Ward,
+  series: Series,
+  asJson: boolean,
+  { width, colour }: Terminal,
+): string {
+  if ('members' in reader) {
+    const outcome = evaluateWard(reader, series);
+    return asJson ? inJson(outcome) : showWard(outcome, reader, { width, colour });
+  }
+  const outcome = evaluate(reader, series);
+  return asJson ? inJson(outcome) : showOutcome(outcome, reader.protocol, { width, colour });
+}
+
+const inJson = (outcome: unknown): string => `${JSON.stringify(outcome, null, 2)}\n`;
+
+/** The protocol, or the ward policy, that is asked for; null when it cannot be read, which is then said. */
+async function readReader(asked: string, terminal: Terminal): Promise<Compiled | Ward | null> {
   const path = await findProtocol(asked);
   if (path === null) {
     terminal.err(
@@ -46,6 +61,11 @@ async function readProtocol(asked: string, terminal: Terminal): Promise<Compiled
     return null;
   }
   try {
+    if ((await kindOf(path)) === 'ward') {
+      const { ward, problems } = await loadWard(path);
+      if (!ward) say(problems, terminal);
+      return ward;
+    }
     const { compiled, problems } = await loadProtocol(path, null);
     if (!compiled) say(problems, terminal);
     return compiled;
@@ -56,8 +76,8 @@ async function readProtocol(asked: string, terminal: Terminal): Promise<Compiled
   }
 }
 
-function seriesOf(file: string, text: string, compiled: Compiled, terminal: Terminal): Series | null {
-  const { series, problems } = readSet(file, text, compiled);
+function seriesOf(file: string, text: string, reader: Compiled | Ward, terminal: Terminal): Series | null {
+  const { series, problems } = readSet(file, text, reader);
   if (!series) terminal.err(`${nothingRead}\n\n`);
   say(problems, terminal);
   return series;

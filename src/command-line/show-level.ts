@@ -1,7 +1,8 @@
 import type { Outcome } from '../shape/generated/types.ts';
-import type { Protocol } from '../protocol/protocol.ts';
+import type { Level, Protocol } from '../protocol/protocol.ts';
 import type { Page } from './page.ts';
 import { mayRaise } from './may-raise.ts';
+import { showInForce } from './show-in-force.ts';
 import { showResponse } from './show-response.ts';
 import { levelTitle, roughlyKnown, titleOf } from './show-words.ts';
 import { listed } from '../protocol/words.ts';
@@ -9,22 +10,53 @@ import { listed } from '../protocol/words.ts';
 /** Our own sequence, from pale to dark, for five levels; each also reads in grey. The words say the same. */
 const colours = [109, 74, 68, 98, 91] as const;
 
-/** The level, whom to tell by when, and what to do until then. What is not settled never looks settled. */
-export function showLevel(outcome: Outcome, protocol: Protocol, page: Page): void {
+/**
+ * The level, whom to tell by when, and what to do until then. What is not settled never looks settled. `here`: the level as it is
+ * answered on a ward, in place of the ladder's own words.
+ */
+export function showLevel(outcome: Outcome, protocol: Protocol, page: Page, here: Level | null = null): void {
   const { level } = outcome;
   if (!level) return notForThisPatient(outcome, page);
+  if (outcome.in_force) return stillInForce(outcome, protocol, page, here);
   if (level.at_least === null) return noResultYet(outcome, level.could_be, protocol, page);
-  const index = protocol.ladder.levels.findIndex(({ name }) => name === level.at_least);
-  const rung = protocol.ladder.levels[index];
+  const index = indexOf(level.at_least, protocol);
+  const rung = here ?? protocol.ladder.levels[index];
   const title = levelTitle(level.at_least, protocol);
   page.heading(level.settled ? title : `Act now on: ${title}`, colourOf(index, protocol));
   if (!level.settled) page.title(couldBe(level, protocol));
   if (rung) showResponse(rung, outcome, page);
   page.gap();
-  if (level.settled) settled(outcome, index, protocol, page);
-  else unsettled(outcome, protocol, page);
-  return undefined;
+  return howFar(outcome, level, protocol, page);
 }
+
+/** A level of earlier sets holds until its role agrees to step down: it is what to act on, whatever the latest set calls for. */
+function stillInForce(outcome: Outcome, protocol: Protocol, page: Page, here: Level | null): void {
+  const { in_force: found, level } = outcome;
+  if (!found || !level) return;
+  const index = indexOf(found.level, protocol);
+  const rung = here ?? protocol.ladder.levels[index];
+  page.heading(`Still in force: ${levelTitle(found.level, protocol)}`, colourOf(index, protocol));
+  showInForce(found, page);
+  if (rung) showResponse(rung, outcome, page);
+  page.gap();
+  if (level.at_least === null) return noResultYet(outcome, level.could_be, protocol, page);
+  page.title(`The latest set by itself: ${levelTitle(level.at_least, protocol)}`);
+  if (!level.settled) page.text(couldBe(level, protocol));
+  return howFar(outcome, level, protocol, page);
+}
+
+function howFar(
+  outcome: Outcome,
+  level: NonNullable<Outcome['level']>,
+  protocol: Protocol,
+  page: Page,
+): void {
+  if (level.settled) settled(outcome, indexOf(level.at_least, protocol), protocol, page);
+  else unsettled(outcome, protocol, page);
+}
+
+const indexOf = (level: string | null, { ladder }: Protocol): number =>
+  ladder.levels.findIndex(({ name }) => name === level);
 
 function colourOf(index: number, { ladder }: Protocol): number {
   const most = Math.max(1, ladder.levels.length - 1);

@@ -15,13 +15,13 @@ interface Worked {
 }
 
 /** The measures: those with a value, those that are still a range, those without any value. */
-export function showMeasures(outcome: Outcome, protocol: Protocol, page: Page): void {
+export function showMeasures(outcome: Outcome, protocol: Protocol, page: Page, heading = 'Measures'): void {
   const all = [...protocol.measures.values()].flatMap((measure) => {
     const value = outcome.measures[measure.name];
     return value ? [{ measure, value }] : [];
   });
   if (all.length === 0) return;
-  page.heading('Measures');
+  page.heading(heading);
   const [without, waiting] = [
     all.filter(({ value }) => value.missing === true),
     all.filter((each) => notYet(each, protocol)),

@@ -35,7 +35,12 @@ export function showOutcome(outcome: Outcome, protocol: Protocol, shown: Shown):
   return page.toString();
 }
 
-function showRemarks(heading: string, remarks: Outcome['refused'], protocol: Protocol, page: Page): void {
+export function showRemarks(
+  heading: string,
+  remarks: Outcome['refused'],
+  protocol: Protocol,
+  page: Page,
+): void {
   if (remarks.length === 0) return;
   page.heading(heading);
   for (const because of new Set(remarks.map((each) => each.because))) {
@@ -48,4 +53,4 @@ function showRemarks(heading: string, remarks: Outcome['refused'], protocol: Pro
 }
 
 /** Enough of a digest to tell two editions apart. */
-const shortDigest = (digest: string): string => digest.slice(0, 'sha256:'.length + 12);
+export const shortDigest = (digest: string): string => digest.slice(0, 'sha256:'.length + 12);

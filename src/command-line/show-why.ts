@@ -5,10 +5,10 @@ import type { Page } from './page.ts';
 import { levelTitle, titleOf } from './show-words.ts';
 
 /** Why: what each rule says that is met or counts, what it was found by, and what does not reassure. */
-export function showWhy(outcome: Outcome, protocol: Protocol, page: Page): void {
+export function showWhy(outcome: Outcome, protocol: Protocol, page: Page, heading = 'Why'): void {
   const rules = new Map(outcome.rules.map((rule) => [rule.rule, rule]));
   const asked = new Set<string>();
-  if (outcome.advice.length > 0) page.heading('Why');
+  if (outcome.advice.length > 0) page.heading(heading);
   for (const advice of outcome.advice) {
     const rule = rules.get(advice.rule);
     if (rule) showAdvice(advice, rule, { outcome, protocol, page, asked });

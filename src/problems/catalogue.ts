@@ -4,6 +4,7 @@ import { dictionaryWording } from './wording/dictionary.ts';
 import { meaningWording } from './wording/meaning.ts';
 import { setWording } from './wording/set.ts';
 import { casesWording } from './wording/cases.ts';
+import { wardWording } from './wording/ward.ts';
 
 /**
  * All wording of problems.
@@ -18,6 +19,7 @@ export const catalogue = {
   ...meaningWording,
   ...setWording,
   ...casesWording,
+  ...wardWording,
 } as const;
 
 export type Code = keyof typeof catalogue;

@@ -28,6 +28,10 @@ export function digestOf(
   return { digest: digest(plain(whole, new Set())), logicDigest: digest(plain(whole, wording)) };
 }
 
+/** The digest of anything that is made of plain data, wording too: a ward policy with the digests of its protocols. */
+export const digestOfParts = (parts: Readonly<Record<string, unknown>>): string =>
+  digest(plain({ language, ...parts }, new Set()));
+
 const digest = (value: unknown): string =>
   `sha256:${bytesToHex(sha256(utf8ToBytes(canonicalize(value) ?? '')))}`;
 

@@ -5,6 +5,7 @@ import type {
   LadderFile,
   ProtocolFile,
   SetFile,
+  WardCasesFile,
   WardFile,
 } from './generated/types.ts';
 import * as validators from './generated/validators.js';
@@ -17,13 +18,22 @@ export interface Files {
   readonly ladder: LadderFile;
   readonly ward: WardFile;
   readonly cases: CasesFile;
+  readonly ward_cases: WardCasesFile;
   readonly set: SetFile;
   readonly dictionary: DictionaryFile;
 }
 
 export type Kind = keyof Files;
 
-export const kinds: readonly Kind[] = ['protocol', 'ladder', 'ward', 'cases', 'set', 'dictionary'];
+export const kinds: readonly Kind[] = [
+  'protocol',
+  'ladder',
+  'ward',
+  'cases',
+  'ward_cases',
+  'set',
+  'dictionary',
+];
 
 /** The schema that states a form. */
 export const schemaOf: Readonly<Record<Kind, Schema>> = {
@@ -31,6 +41,7 @@ export const schemaOf: Readonly<Record<Kind, Schema>> = {
   ladder: schemas.ladder,
   ward: schemas.ward,
   cases: schemas.cases,
+  ward_cases: schemas.ward_cases,
   set: schemas.set,
   dictionary: schemas.dictionary,
 };
@@ -41,6 +52,7 @@ export const validatorOf: Readonly<Record<Kind, Validator>> = {
   ladder: validators.ladder,
   ward: validators.ward,
   cases: validators.cases,
+  ward_cases: validators.ward_cases,
   set: validators.set,
   dictionary: validators.dictionary,
 };
@@ -51,6 +63,7 @@ export const titleOf: Readonly<Record<Kind, string>> = {
   ladder: 'this ladder',
   ward: 'this ward policy',
   cases: 'this file of cases',
+  ward_cases: 'this file of cases of a ward',
   set: 'this set',
   dictionary: 'this dictionary',
 };

@@ -25,7 +25,12 @@ export const layers: readonly Layer[] = [
   { folder: 'series', pure: true, holds: 'a patient’s sets over time, turned into bounds' },
   { folder: 'targets', pure: true, holds: 'what runs the logic over bounds; `evaluator/` is the first' },
   { folder: 'outcome', pure: true, holds: 'the answer about a patient, and the sentences that explain it' },
-  { folder: 'cases', pure: true, holds: 'a council’s cases, run against its protocol' },
+  {
+    folder: 'ward',
+    pure: true,
+    holds: 'several protocols that are read together on one ladder, and their one outcome',
+  },
+  { folder: 'cases', pure: true, holds: 'a council’s cases, run against its protocol or ward policy' },
   { folder: 'review', pure: true, holds: 'questions about a protocol as a whole' },
   { folder: 'command-line', pure: false, holds: '`vitalwright`: files, printing, exit codes' },
   { folder: 'generate', pure: false, holds: 'writes the generated files and reference pages' },

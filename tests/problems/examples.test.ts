@@ -8,15 +8,17 @@ import { yamlToDocument } from '../../src/document/yaml-to-document.ts';
 import type { Document } from '../../src/document/document.ts';
 import { meaningWording } from '../../src/problems/wording/meaning.ts';
 import { casesWording } from '../../src/problems/wording/cases.ts';
+import { wardWording } from '../../src/problems/wording/ward.ts';
 import type { Problem } from '../../src/problems/problem.ts';
 import { documentToLadder } from '../../src/protocol/document-to-protocol.ts';
 import { documentToChecked, type CheckedProtocol } from '../../src/review/document-to-checked.ts';
+import { documentToWard } from '../../src/ward/document-to-ward.ts';
 import { vitalSigns } from '../../src/vocabulary/vital-signs.ts';
 
 // Each problem of what a file means has a page in schema/problems/: examples that have it, and examples that are well.
 
 interface Page {
-  readonly of?: 'protocol' | 'ladder' | 'cases';
+  readonly of?: 'protocol' | 'ladder' | 'cases' | 'ward';
   readonly reject: readonly string[];
   readonly accept: readonly string[];
 }
@@ -74,8 +76,9 @@ function laidOver(below: unknown, above: unknown): unknown {
 const isMap = (value: unknown): value is Record<string, unknown> =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
 
-function checked(text: string): CheckedProtocol {
-  const { ladder } = documentToLadder(document(levels));
+const exampleLadder = documentToLadder(document(levels)).ladder;
+
+function checked(text: string, ladder = exampleLadder): CheckedProtocol {
   return documentToChecked(document(text), {
     dictionary: vitalSigns,
     ladder: ladder?.name === parse(text).ladder ? ladder : null,
@@ -83,8 +86,26 @@ function checked(text: string): CheckedProtocol {
   });
 }
 
+/** What an example of a ward can read with: the base, one with errors, one of another ladder, one that means another thing by a name. */
+function wardProblems(text: string): readonly Problem[] {
+  const other = documentToLadder(document(levels.replace('example_ladder', 'other_ladder'))).ladder;
+  const named = (protocol: string, more = ''): string =>
+    protocolWith(`protocol: ${protocol}${more === '' ? '' : `\n${more}`}`);
+  const protocols = new Map([
+    ['example', checked(stringify(base)).compiled],
+    ['broken', null],
+    ['on_another_ladder', checked(named('on_another_ladder', 'ladder: other_ladder'), other).compiled],
+    [
+      'with_another_floor',
+      checked(named('with_another_floor', 'limits: { floor: { value: 90.5 } }')).compiled,
+    ],
+  ]);
+  return documentToWard(document(text), { ladder: exampleLadder, protocols }).problems;
+}
+
 function problemsOf(of: NonNullable<Page['of']>, text: string): readonly Problem[] {
   if (of === 'ladder') return documentToLadder(document(text)).problems;
+  if (of === 'ward') return wardProblems(text);
   if (of === 'protocol') return checked(protocolWith(text)).problems;
   const { compiled } = checked(stringify(base));
   if (!compiled) throw new Error('the base protocol has problems');
@@ -101,5 +122,5 @@ test.each(examples)('$name', ({ code, of, text, found }) => {
 });
 
 test('every problem of what a file means has a page, and every page a problem', () => {
-  expect(codes.sort()).toEqual(Object.keys({ ...meaningWording, ...casesWording }).sort());
+  expect(codes.sort()).toEqual(Object.keys({ ...meaningWording, ...casesWording, ...wardWording }).sort());
 });

@@ -1368,6 +1368,24 @@ export const outcome: Schema = {
       type: 'array',
       items: { $ref: '#/$defs/fault' },
     },
+    in_force: {
+      description:
+        'A higher level that an earlier set reached and that has not been stepped down from. Left out when there is none.',
+      examples: [
+        {
+          level: 'call_doctor',
+          since: '2026-03-02T08:00:00Z',
+          last_at: '2026-03-02T08:00:00Z',
+          sets_below: 1,
+          sets_asked: 2,
+          minutes: 60,
+          minutes_asked: 120,
+          agreed_by: 'Nurse in charge',
+          may_step_down: false,
+        },
+      ],
+      $ref: '#/$defs/in_force',
+    },
     assumed: {
       description: 'Standing facts that nobody has stated, and what they count as.',
       examples: [[{ observation: 'oxygen_scale', value: 'scale_1' }]],
@@ -1875,6 +1893,62 @@ export const outcome: Schema = {
         },
       },
       required: ['rule', 'title'],
+      additionalProperties: false,
+    },
+    in_force: {
+      title: 'OutcomeInForce',
+      description:
+        'A level from earlier sets that still holds. Its words and times hold until its role agrees to step down.',
+      examples: [
+        {
+          level: 'call_doctor',
+          since: '2026-03-02T08:00:00Z',
+          last_at: '2026-03-02T08:00:00Z',
+          sets_below: 1,
+          sets_asked: 2,
+          minutes: 60,
+          minutes_asked: 120,
+          agreed_by: 'Nurse in charge',
+          may_step_down: false,
+        },
+      ],
+      type: 'object',
+      properties: {
+        level: { description: 'The level.', examples: ['call_doctor'], $ref: '#/$defs/name' },
+        since: {
+          description: 'When a set first reached it.',
+          examples: ['2026-03-02T08:00:00Z'],
+          type: 'string',
+        },
+        last_at: {
+          description: 'When a set last called for it.',
+          examples: ['2026-03-02T08:00:00Z'],
+          type: 'string',
+        },
+        sets_below: {
+          description: 'How many sets in a row lie below it, with nothing missing that could reach it.',
+          examples: [1],
+          type: 'integer',
+        },
+        sets_asked: { description: 'How many the ladder asks for.', examples: [2], type: 'integer' },
+        minutes: {
+          description: 'Minutes from the last set that called for it to the latest of those below.',
+          examples: [60],
+          type: 'integer',
+        },
+        minutes_asked: { description: 'How many the ladder asks for.', examples: [120], type: 'integer' },
+        agreed_by: {
+          description: 'The role that agrees to step down.',
+          examples: ['Nurse in charge'],
+          $ref: 'dictionary.schema.json#/$defs/text',
+        },
+        may_step_down: {
+          description: 'Whether the sets show what the ladder asks for. The role still has to agree.',
+          examples: [false],
+          type: 'boolean',
+        },
+      },
+      required: ['level', 'since', 'last_at', 'sets_below', 'minutes', 'may_step_down'],
       additionalProperties: false,
     },
     assumed: {
@@ -3030,25 +3104,25 @@ export const ward: Schema = {
   $id: 'ward.schema.json',
   title: 'WardFile',
   description:
-    'A ward policy: the protocols that a ward reads with, together, on one ladder. A first form; it will grow.',
+    'A ward policy: the protocols that a ward reads with, together, on one ladder, and what changes for a patient with a plan.',
   examples: [
     {
       ward: 'alder_wing',
       edition: 1,
       title: 'Alder Wing',
       ladder: 'alder_ladder',
-      reads_with: [{ protocol: 'pressure_reading' }],
+      reads_with: [{ protocol: 'pressure_reading', edition: 1 }],
     },
   ],
   type: 'object',
   properties: {
     ward: {
-      description: "The ward's name.",
+      description: "The ward's name. Its folder has the same name.",
       examples: ['alder_wing'],
       $ref: 'dictionary.schema.json#/$defs/name',
     },
     edition: {
-      description: 'The number of the edition.',
+      description: 'The number of the edition; each change that is put in force has a higher one.',
       examples: [1],
       type: 'integer',
       minimum: 1,
@@ -3059,18 +3133,69 @@ export const ward: Schema = {
       examples: ['Alder Wing'],
       $ref: 'dictionary.schema.json#/$defs/text',
     },
+    about: {
+      description: 'What kind of ward it is and what the policy does not do, in a few sentences.',
+      examples: ['An adult step-down ward. Invented.'],
+      $ref: 'dictionary.schema.json#/$defs/text',
+    },
     ladder: {
-      description: 'The ladder of the ward.',
+      description:
+        'The ladder of the ward. Every protocol that it reads with is on this ladder; another ladder is refused, never mapped.',
       examples: ['alder_ladder'],
       $ref: 'dictionary.schema.json#/$defs/name',
     },
+    time_zone: {
+      description:
+        'Where the ward is, as a name of the time zone database. It decides who is on duty at the hours of the ladder.',
+      examples: ['Europe/London'],
+      type: 'string',
+      minLength: 1,
+      maxLength: 60,
+    },
+    review_by: {
+      description: 'The day by which the ward looks at its policy again: year-month-day.',
+      examples: ['2027-09-30'],
+      type: 'string',
+      pattern: '^[0-9]{4}-[0-9]{2}-[0-9]{2}$',
+    },
+    owners: {
+      description: 'Who answers for the policy.',
+      examples: [['Alder Bay practice council']],
+      type: 'array',
+      items: { $ref: 'dictionary.schema.json#/$defs/text' },
+      minItems: 1,
+      maxItems: 20,
+    },
+    sources: {
+      description: 'Where the policy comes from: published work, or "Common practice, no published source".',
+      examples: [{ council: { cite: 'Common practice, no published source' } }],
+      type: 'object',
+      propertyNames: { $ref: 'dictionary.schema.json#/$defs/name' },
+      additionalProperties: { $ref: 'dictionary.schema.json#/$defs/source' },
+    },
     reads_with: {
       description: 'The protocols that the ward reads with.',
-      examples: [[{ protocol: 'pressure_reading' }]],
+      examples: [[{ protocol: 'pressure_reading', edition: 1 }]],
       type: 'array',
       items: { $ref: '#/$defs/reads_with' },
       minItems: 1,
       maxItems: 100,
+    },
+    plans: {
+      description:
+        'What changes for a patient with an escalation plan, by the choice of escalation_plan: whom to tell and how soon. The level that is shown does not change.',
+      examples: [
+        {
+          comfort_care: {
+            says: 'Comfort comes first.',
+            levels: { emergency_call: { tell: [{ who: 'Palliative team' }], respond: '1 h' } },
+            source: ['council'],
+          },
+        },
+      ],
+      type: 'object',
+      propertyNames: { $ref: 'dictionary.schema.json#/$defs/name' },
+      additionalProperties: { $ref: '#/$defs/plan' },
     },
   },
   required: ['ward', 'edition', 'title', 'ladder', 'reads_with'],
@@ -3079,7 +3204,7 @@ export const ward: Schema = {
     reads_with: {
       title: 'ReadsWith',
       description: 'One protocol of the ward.',
-      examples: [{ protocol: 'pressure_reading', edition: 1 }],
+      examples: [{ protocol: 'bleeding_watch', edition: 1, when: { head_injury: { is: 'no' } } }],
       type: 'object',
       properties: {
         protocol: {
@@ -3088,14 +3213,656 @@ export const ward: Schema = {
           $ref: 'dictionary.schema.json#/$defs/name',
         },
         edition: {
-          description: 'Which edition of it.',
+          description: 'Which edition of it was read and agreed. Another one is a problem.',
           examples: [1],
           type: 'integer',
           minimum: 1,
           maximum: 100000,
         },
+        when: {
+          description:
+            "For which patients the ward reads with it, beside the protocol's own applies_when: observations compared with numbers or choices.",
+          examples: [{ age: { at_least: '16 y' } }],
+          $ref: 'protocol.schema.json#/$defs/condition',
+        },
       },
-      required: ['protocol'],
+      required: ['protocol', 'edition'],
+      additionalProperties: false,
+    },
+    plan: {
+      title: 'Plan',
+      description: 'What one escalation plan changes.',
+      examples: [
+        {
+          says: 'Comfort comes first.',
+          levels: { emergency_call: { tell: [{ who: 'Palliative team' }], respond: '1 h' } },
+          source: ['council'],
+        },
+      ],
+      type: 'object',
+      properties: {
+        says: {
+          description: 'What the plan means at the bedside, in a sentence.',
+          examples: ['Comfort comes first; the emergency team is not called.'],
+          $ref: 'dictionary.schema.json#/$defs/text',
+        },
+        levels: {
+          description:
+            "By level: whom to tell and how soon in place of the ladder's own. A level that is not named stays as it is.",
+          examples: [{ emergency_call: { tell: [{ who: 'Palliative team' }], respond: '1 h' } }],
+          type: 'object',
+          propertyNames: { $ref: 'dictionary.schema.json#/$defs/name' },
+          additionalProperties: { $ref: '#/$defs/plan_level' },
+        },
+        source: {
+          description: 'Where it comes from; names from sources.',
+          examples: [['council']],
+          type: 'array',
+          items: { $ref: 'dictionary.schema.json#/$defs/name' },
+          maxItems: 200,
+        },
+      },
+      required: ['says', 'levels', 'source'],
+      additionalProperties: false,
+    },
+    plan_level: {
+      title: 'PlanLevel',
+      description:
+        "What a plan puts in place of a level's own words. What is not named stays as it is on the ladder.",
+      examples: [{ tell: [{ who: 'Palliative team' }], respond: '1 h' }],
+      type: 'object',
+      properties: {
+        says: {
+          description: 'What the level asks for.',
+          examples: ['The palliative team comes.'],
+          $ref: 'dictionary.schema.json#/$defs/text',
+        },
+        tell: {
+          description: 'Whom to tell.',
+          examples: [[{ who: 'Palliative team' }]],
+          type: 'array',
+          items: { $ref: 'ladder.schema.json#/$defs/tell' },
+          minItems: 1,
+          maxItems: 20,
+        },
+        respond: {
+          description: 'How soon they come.',
+          examples: ['1 h'],
+          $ref: 'dictionary.schema.json#/$defs/duration',
+        },
+        reassess: {
+          description: 'When the next full set is taken.',
+          examples: ['4 h'],
+          $ref: 'dictionary.schema.json#/$defs/duration',
+        },
+        if_no_answer: {
+          description: 'What to do when nobody answers.',
+          examples: [{ after: '15 min', tell: 'Registrar on call' }],
+          $ref: 'ladder.schema.json#/$defs/no_answer',
+        },
+      },
+      additionalProperties: false,
+      minProperties: 1,
+    },
+  },
+};
+
+export const ward_cases: Schema = {
+  $schema: 'https://json-schema.org/draft/2020-12/schema',
+  $id: 'ward_cases.schema.json',
+  title: 'WardCasesFile',
+  description:
+    'Cases of one ward policy: stories, observations, and the outcome that the ward expects of all its protocols together.',
+  examples: [{ ward: 'alder_wing', cases: [] }],
+  type: 'object',
+  properties: {
+    ward: {
+      description: 'The ward policy that the cases are for.',
+      examples: ['alder_wing'],
+      $ref: 'dictionary.schema.json#/$defs/name',
+    },
+    cases: {
+      description: 'The cases.',
+      examples: [
+        [
+          {
+            case: 'Septic, badly cuffed',
+            source: 'council',
+            given: { systolic: 104 },
+            expect: { level: { at_least: 'call_doctor' } },
+          },
+        ],
+      ],
+      type: 'array',
+      items: { $ref: '#/$defs/case' },
+      maxItems: 100000,
+    },
+  },
+  required: ['ward', 'cases'],
+  additionalProperties: false,
+  $defs: {
+    case: {
+      title: 'WardCase',
+      description: 'One case: what is given, and what is expected. It has either given or series.',
+      examples: [
+        {
+          case: 'Septic, badly cuffed',
+          source: 'council',
+          given: { systolic: 104 },
+          expect: { level: { at_least: 'call_doctor' } },
+        },
+      ],
+      type: 'object',
+      properties: {
+        case: {
+          description: 'The case in a few words.',
+          examples: ['Septic, badly cuffed'],
+          $ref: 'dictionary.schema.json#/$defs/text',
+        },
+        story: {
+          description: 'The story around it.',
+          examples: ['He says that he is fine.'],
+          $ref: 'dictionary.schema.json#/$defs/text',
+        },
+        source: {
+          description: "Where the expectation comes from: a name from the policy's sources.",
+          examples: ['council'],
+          $ref: 'dictionary.schema.json#/$defs/name',
+        },
+        given: {
+          description: 'One set: observations with their values.',
+          examples: [{ systolic: 104, age: '58 y' }],
+          $ref: 'set.schema.json',
+        },
+        series: {
+          description: 'A series of sets with their times.',
+          examples: [{ sets: [{ at: '2026-03-02T08:00:00Z', systolic: 118 }] }],
+          $ref: 'set.schema.json',
+        },
+        expect: {
+          description: 'What the ward expects.',
+          examples: [{ level: { at_least: 'call_doctor' } }],
+          $ref: '#/$defs/expect',
+        },
+        teach: {
+          description: 'For the drill.',
+          examples: [{ ask_first: 'What keeps the diastolic up between beats?' }],
+          $ref: 'cases.schema.json#/$defs/teach',
+        },
+      },
+      required: ['case', 'expect'],
+      additionalProperties: false,
+    },
+    expect: {
+      title: 'WardExpect',
+      description: 'What is expected of all protocols together, and of each of them.',
+      examples: [
+        { level: { at_least: 'call_doctor' }, protocols: { pressure_reading: { met: ['mean_too_low'] } } },
+      ],
+      type: 'object',
+      properties: {
+        level: {
+          description: 'The level of the ward.',
+          examples: [{ at_least: 'call_doctor', settled: 'yes' }],
+          $ref: 'cases.schema.json#/$defs/expected_level',
+        },
+        tell: {
+          description: 'Who is told: exactly these, in this order.',
+          examples: [['Night doctor']],
+          type: 'array',
+          items: { $ref: 'dictionary.schema.json#/$defs/text' },
+          minItems: 1,
+          maxItems: 20,
+        },
+        plan: {
+          description: 'The escalation plan that changes the answer; none when none does.',
+          examples: ['comfort_care'],
+          $ref: 'dictionary.schema.json#/$defs/name',
+        },
+        in_force: {
+          description: 'The higher level that is still in force from earlier sets; none when there is none.',
+          examples: ['call_doctor'],
+          $ref: 'dictionary.schema.json#/$defs/name',
+        },
+        may_step_down: {
+          description: 'Whether the sets show what the ladder asks for to step down from the level in force.',
+          examples: ['no'],
+          $ref: 'dictionary.schema.json#/$defs/yes',
+        },
+        protocols: {
+          description: 'What is expected of each protocol.',
+          examples: [{ pressure_reading: { met: ['mean_too_low'] } }],
+          type: 'object',
+          propertyNames: { $ref: 'dictionary.schema.json#/$defs/name' },
+          additionalProperties: { $ref: 'cases.schema.json#/$defs/expect' },
+        },
+      },
+      minProperties: 1,
+      additionalProperties: false,
+    },
+  },
+};
+
+export const ward_outcome: Schema = {
+  $schema: 'https://json-schema.org/draft/2020-12/schema',
+  $id: 'ward_outcome.schema.json',
+  title: 'WardOutcome',
+  description:
+    'What a ward policy says about a set in its series: one level of all its protocols, how it is answered here, each piece of advice once, and the outcome of each protocol.',
+  examples: [
+    {
+      ward: 'alder_wing',
+      edition: 1,
+      title: 'Alder Wing',
+      digest: 'sha256:0000000000000000000000000000000000000000000000000000000000000000',
+      at: null,
+      level: null,
+      reads: [],
+      advice: [],
+      ask_first: [],
+      take_first: [],
+      missing: [],
+      unobtainable: [],
+      declined: [],
+      would_tell_more: [],
+      refused: [],
+      questioned: [],
+      caution: 'This supports the judgement of a licensed clinician and never replaces it.',
+    },
+  ],
+  type: 'object',
+  properties: {
+    ward: {
+      description: "The ward's name.",
+      examples: ['alder_wing'],
+      $ref: 'dictionary.schema.json#/$defs/name',
+    },
+    edition: { description: 'The edition of the policy.', examples: [1], type: 'integer' },
+    title: { description: 'The ward.', examples: ['Alder Wing'], $ref: 'dictionary.schema.json#/$defs/text' },
+    digest: {
+      description: 'SHA-256 over the policy, its protocols and its ladder.',
+      examples: ['sha256:0000000000000000000000000000000000000000000000000000000000000000'],
+      type: 'string',
+    },
+    at: {
+      description: 'The time that was asked about; null when no time is known.',
+      examples: ['2026-03-02T12:05:00Z'],
+      type: ['string', 'null'],
+    },
+    level: {
+      description: 'The highest level of all protocols; null when none of them is for this patient.',
+      examples: [{ at_least: 'call_doctor', could_be: 'call_doctor', settled: true }],
+      $ref: 'outcome.schema.json#/$defs/level',
+    },
+    plan: {
+      description: 'The escalation plan that changes whom to tell and how soon. Left out when none does.',
+      examples: [{ plan: 'comfort_care', title: 'comfort care', says: 'Comfort comes first.' }],
+      $ref: '#/$defs/plan',
+    },
+    response: {
+      description:
+        'How the level is answered here, or the higher one that is still in force: with the plan, and with those who are on duty. Left out while there is no level.',
+      examples: [{ level: 'call_doctor', tell: [{ who: 'Night doctor' }], respond: '30 min' }],
+      $ref: '#/$defs/response',
+    },
+    in_force: {
+      description:
+        'A higher level that an earlier set reached and that has not been stepped down from. Left out when there is none.',
+      examples: [
+        {
+          level: 'call_doctor',
+          since: '2026-03-02T08:00:00Z',
+          last_at: '2026-03-02T08:00:00Z',
+          sets_below: 1,
+          sets_asked: 2,
+          minutes: 60,
+          minutes_asked: 120,
+          agreed_by: 'Nurse in charge',
+          may_step_down: false,
+        },
+      ],
+      $ref: 'outcome.schema.json#/$defs/in_force',
+    },
+    reads: {
+      description:
+        'The outcome of each protocol, in the order of the policy; also of those that are not for this patient.',
+      examples: [[]],
+      type: 'array',
+      items: { $ref: 'outcome.schema.json' },
+    },
+    advice: {
+      description:
+        'What the rules say that are met or count, the highest level first, each action and each question once.',
+      examples: [
+        [
+          {
+            protocol: 'pressure_reading',
+            rule: 'mean_too_low',
+            title: 'Mean too low',
+            level: 'call_doctor',
+            says: 'Organs may not be perfused.',
+            ask: [],
+            do: [],
+          },
+        ],
+      ],
+      type: 'array',
+      items: { $ref: '#/$defs/advice' },
+    },
+    ask_first: {
+      description: 'What to ask first.',
+      examples: [['pregnancy']],
+      $ref: 'outcome.schema.json#/$defs/names',
+    },
+    take_first: {
+      description: 'What to take first.',
+      examples: [['respiratory_rate']],
+      $ref: 'outcome.schema.json#/$defs/names',
+    },
+    missing: {
+      description: 'What is missing of what the protocols need.',
+      examples: [['respiratory_rate']],
+      $ref: 'outcome.schema.json#/$defs/names',
+    },
+    unobtainable: {
+      description: 'What was tried and could not be obtained.',
+      examples: [[{ observation: 'oxygen_saturation', because: 'cold fingers' }]],
+      type: 'array',
+      items: { $ref: 'outcome.schema.json#/$defs/without_value' },
+    },
+    declined: {
+      description: 'What the patient declined.',
+      examples: [[{ observation: 'temperature' }]],
+      type: 'array',
+      items: { $ref: 'outcome.schema.json#/$defs/without_value' },
+    },
+    would_tell_more: {
+      description: 'What only helps, is missing, and could still decide something.',
+      examples: [['vasodilator_last_6_h']],
+      $ref: 'outcome.schema.json#/$defs/names',
+    },
+    faults: {
+      description:
+        'Faults of technique that are known to be there, with the rules of all protocols that each puts in doubt. Left out when there are none.',
+      examples: [[]],
+      type: 'array',
+      items: { $ref: '#/$defs/fault' },
+    },
+    refused: {
+      description: 'Values that are not used.',
+      examples: [[{ observation: 'systolic', given: '1040', because: 'no body gives this value' }]],
+      type: 'array',
+      items: { $ref: 'outcome.schema.json#/$defs/remark' },
+    },
+    questioned: {
+      description: 'Values that are used although they are hardly plausible.',
+      examples: [
+        [
+          {
+            observation: 'systolic',
+            given: '42',
+            because: 'systolic pressure 42 mmHg is lower than 50, the lowest that is plausible; it is used',
+          },
+        ],
+      ],
+      type: 'array',
+      items: { $ref: 'outcome.schema.json#/$defs/remark' },
+    },
+    caution: {
+      description: 'What the outcome is not.',
+      examples: ['This supports the judgement of a licensed clinician and never replaces it.'],
+      $ref: 'dictionary.schema.json#/$defs/text',
+    },
+  },
+  required: [
+    'ward',
+    'edition',
+    'title',
+    'digest',
+    'at',
+    'level',
+    'reads',
+    'advice',
+    'ask_first',
+    'take_first',
+    'missing',
+    'unobtainable',
+    'declined',
+    'would_tell_more',
+    'refused',
+    'questioned',
+    'caution',
+  ],
+  additionalProperties: false,
+  $defs: {
+    plan: {
+      title: 'WardPlan',
+      description: 'The plan that holds.',
+      examples: [{ plan: 'comfort_care', title: 'comfort care', says: 'Comfort comes first.' }],
+      type: 'object',
+      properties: {
+        plan: {
+          description: 'The choice of escalation_plan.',
+          examples: ['comfort_care'],
+          $ref: 'dictionary.schema.json#/$defs/name',
+        },
+        title: {
+          description: 'The plan in plain words.',
+          examples: ['comfort care'],
+          $ref: 'dictionary.schema.json#/$defs/text',
+        },
+        says: {
+          description: 'What it means at the bedside.',
+          examples: ['Comfort comes first.'],
+          $ref: 'dictionary.schema.json#/$defs/text',
+        },
+      },
+      required: ['plan', 'title', 'says'],
+      additionalProperties: false,
+    },
+    response: {
+      title: 'WardResponse',
+      description: 'How a level is answered.',
+      examples: [{ level: 'call_doctor', tell: [{ who: 'Night doctor' }], respond: '30 min' }],
+      type: 'object',
+      properties: {
+        level: {
+          description: 'The level.',
+          examples: ['call_doctor'],
+          $ref: 'dictionary.schema.json#/$defs/name',
+        },
+        says: {
+          description: 'What it asks for.',
+          examples: ['A doctor sees the patient within half an hour.'],
+          $ref: 'dictionary.schema.json#/$defs/text',
+        },
+        tell: {
+          description: 'Whom to tell: those who are on duty at this time.',
+          examples: [[{ who: 'Night doctor', from: '20:00', to: '08:00' }]],
+          type: 'array',
+          items: { $ref: 'ladder.schema.json#/$defs/tell' },
+        },
+        respond: {
+          description: 'How soon they come.',
+          examples: ['30 min'],
+          $ref: 'dictionary.schema.json#/$defs/duration',
+        },
+        reassess: {
+          description: 'When the next full set is due.',
+          examples: ['30 min'],
+          $ref: 'dictionary.schema.json#/$defs/duration',
+        },
+        if_no_answer: {
+          description: 'What to do when nobody answers.',
+          examples: [{ after: '15 min', tell: 'Registrar on call' }],
+          $ref: 'ladder.schema.json#/$defs/no_answer',
+        },
+        step_down: {
+          description: 'How the patient comes down from this level.',
+          examples: [{ sets_in_a_row: 2, over: '1 h', agreed_by: 'Nurse in charge' }],
+          $ref: 'ladder.schema.json#/$defs/step_down',
+        },
+      },
+      required: ['level', 'tell'],
+      additionalProperties: false,
+    },
+    advice: {
+      title: 'WardAdvice',
+      description: 'What one rule of one protocol says.',
+      examples: [
+        {
+          protocol: 'pressure_reading',
+          rule: 'mean_too_low',
+          title: 'Mean too low',
+          level: 'call_doctor',
+          says: 'Organs may not be perfused.',
+          ask: [],
+          do: [],
+        },
+      ],
+      type: 'object',
+      properties: {
+        protocol: {
+          description: 'The protocol that the rule stands in.',
+          examples: ['pressure_reading'],
+          $ref: 'dictionary.schema.json#/$defs/name',
+        },
+        rule: {
+          description: "The rule's name.",
+          examples: ['fast_rate'],
+          $ref: 'outcome.schema.json#/$defs/name',
+        },
+        title: {
+          description: 'Its name in plain words.',
+          examples: ['Fast rate'],
+          $ref: 'dictionary.schema.json#/$defs/text',
+        },
+        level: {
+          description: 'The level that it calls for.',
+          examples: ['look_again'],
+          $ref: 'outcome.schema.json#/$defs/name',
+        },
+        says: {
+          description: 'What it suggests.',
+          examples: ['The rate suggests that the heart makes up for something.'],
+          $ref: 'dictionary.schema.json#/$defs/text',
+        },
+        because: {
+          description: 'Why.',
+          examples: ['Between beats only the tone of the vessels holds the pressure up.'],
+          $ref: 'dictionary.schema.json#/$defs/text',
+        },
+        explained_by: {
+          description: 'The explanation that is known to hold.',
+          examples: ['A medicine that lowers pressure can do this; it does not rule out infection.'],
+          $ref: 'outcome.schema.json#/$defs/sentence',
+        },
+        ask: {
+          description: 'What to ask or look for.',
+          examples: [['Is there a source of infection?']],
+          $ref: 'outcome.schema.json#/$defs/sentences',
+        },
+        do: {
+          description:
+            'What to do, and on whose authority. What several rules ask for is said once, with the first of them.',
+          examples: [['Take a full set now (own authority)']],
+          $ref: 'outcome.schema.json#/$defs/sentences',
+        },
+      },
+      required: ['protocol', 'rule', 'title', 'ask', 'do'],
+      additionalProperties: false,
+    },
+    fault: {
+      title: 'WardFault',
+      description: 'A fault of technique that is known to be there.',
+      examples: [
+        {
+          fault: 'arm_hangs',
+          title: 'Arm below the heart',
+          says: 'An arm below the heart makes the pressure read too high.',
+          do: [],
+          readings: [],
+          changes: [],
+        },
+      ],
+      type: 'object',
+      properties: {
+        fault: {
+          description: "The fault's name.",
+          examples: ['arm_hangs'],
+          $ref: 'outcome.schema.json#/$defs/name',
+        },
+        title: {
+          description: 'The fault in plain words.',
+          examples: ['Arm below the heart'],
+          $ref: 'dictionary.schema.json#/$defs/text',
+        },
+        says: {
+          description: 'What it does to the reading.',
+          examples: ['An arm below the heart makes the pressure read too high.'],
+          $ref: 'dictionary.schema.json#/$defs/text',
+        },
+        do: {
+          description: 'What to do so that the next reading is free of it.',
+          examples: [['Support the arm at heart level and take the pressure again (own authority)']],
+          $ref: 'outcome.schema.json#/$defs/sentences',
+        },
+        readings: {
+          description: 'What was read, and what the truth may be: with all faults of the set together.',
+          examples: [[{ observation: 'systolic', read: 104, low: 94, high: 104, unit: 'mm[Hg]' }]],
+          type: 'array',
+          items: { $ref: 'outcome.schema.json#/$defs/reading' },
+        },
+        changes: {
+          description:
+            'Rules that would answer otherwise somewhere in that range, with the level that each calls for. Empty: the fault does not matter here.',
+          examples: [
+            [
+              {
+                protocol: 'pressure_reading',
+                rule: 'systolic_lowish',
+                title: 'Systolic on the low side',
+                level: 'look_again',
+              },
+            ],
+          ],
+          type: 'array',
+          items: { $ref: '#/$defs/doubted' },
+        },
+      },
+      required: ['fault', 'title', 'says', 'do', 'readings', 'changes'],
+      additionalProperties: false,
+    },
+    doubted: {
+      title: 'WardDoubtedRule',
+      description: 'A rule of one protocol whose answer a fault puts in doubt.',
+      examples: [
+        { protocol: 'pressure_reading', rule: 'systolic_lowish', title: 'Systolic on the low side' },
+      ],
+      type: 'object',
+      properties: {
+        protocol: {
+          description: 'The protocol that the rule stands in.',
+          examples: ['pressure_reading'],
+          $ref: 'dictionary.schema.json#/$defs/name',
+        },
+        rule: {
+          description: "The rule's name.",
+          examples: ['systolic_lowish'],
+          $ref: 'outcome.schema.json#/$defs/name',
+        },
+        title: {
+          description: 'The rule in plain words.',
+          examples: ['Systolic on the low side'],
+          $ref: 'dictionary.schema.json#/$defs/text',
+        },
+        level: {
+          description: 'The level that it calls for when it is met.',
+          examples: ['look_again'],
+          $ref: 'outcome.schema.json#/$defs/name',
+        },
+      },
+      required: ['protocol', 'rule', 'title'],
       additionalProperties: false,
     },
   },

@@ -674,6 +674,10 @@ export interface Outcome {
    */
   readonly faults?: readonly OutcomeFault[];
   /**
+   * A higher level that an earlier set reached and that has not been stepped down from. Left out when there is none.
+   */
+  readonly in_force?: OutcomeInForce;
+  /**
    * Standing facts that nobody has stated, and what they count as.
    */
   readonly assumed: readonly AssumedValue[];
@@ -1054,6 +1058,48 @@ export interface DoubtedRule {
    * The level that it calls for when it is met.
    */
   readonly level?: Name;
+}
+
+/**
+ * A level from earlier sets that still holds. Its words and times hold until its role agrees to step down.
+ */
+export interface OutcomeInForce {
+  /**
+   * The level.
+   */
+  readonly level: Name;
+  /**
+   * When a set first reached it.
+   */
+  readonly since: string;
+  /**
+   * When a set last called for it.
+   */
+  readonly last_at: string;
+  /**
+   * How many sets in a row lie below it, with nothing missing that could reach it.
+   */
+  readonly sets_below: number;
+  /**
+   * How many the ladder asks for.
+   */
+  readonly sets_asked?: number;
+  /**
+   * Minutes from the last set that called for it to the latest of those below.
+   */
+  readonly minutes: number;
+  /**
+   * How many the ladder asks for.
+   */
+  readonly minutes_asked?: number;
+  /**
+   * The role that agrees to step down.
+   */
+  readonly agreed_by?: Text;
+  /**
+   * Whether the sets show what the ladder asks for. The role still has to agree.
+   */
+  readonly may_step_down: boolean;
 }
 
 /**
@@ -1839,15 +1885,15 @@ export interface Stated {
 }
 
 /**
- * A ward policy: the protocols that a ward reads with, together, on one ladder. A first form; it will grow.
+ * A ward policy: the protocols that a ward reads with, together, on one ladder, and what changes for a patient with a plan.
  */
 export interface WardFile {
   /**
-   * The ward's name.
+   * The ward's name. Its folder has the same name.
    */
   readonly ward: Name;
   /**
-   * The number of the edition.
+   * The number of the edition; each change that is put in force has a higher one.
    */
   readonly edition: number;
   /**
@@ -1855,13 +1901,41 @@ export interface WardFile {
    */
   readonly title: Text;
   /**
-   * The ladder of the ward.
+   * What kind of ward it is and what the policy does not do, in a few sentences.
+   */
+  readonly about?: Text;
+  /**
+   * The ladder of the ward. Every protocol that it reads with is on this ladder; another ladder is refused, never mapped.
    */
   readonly ladder: Name;
+  /**
+   * Where the ward is, as a name of the time zone database. It decides who is on duty at the hours of the ladder.
+   */
+  readonly time_zone?: string;
+  /**
+   * The day by which the ward looks at its policy again: year-month-day.
+   */
+  readonly review_by?: string;
+  /**
+   * Who answers for the policy.
+   */
+  readonly owners?: readonly Text[];
+  /**
+   * Where the policy comes from: published work, or "Common practice, no published source".
+   */
+  readonly sources?: {
+    readonly [k: string]: Source;
+  };
   /**
    * The protocols that the ward reads with.
    */
   readonly reads_with: readonly ReadsWith[];
+  /**
+   * What changes for a patient with an escalation plan, by the choice of escalation_plan: whom to tell and how soon. The level that is shown does not change.
+   */
+  readonly plans?: {
+    readonly [k: string]: Plan;
+  };
 }
 
 /**
@@ -1873,7 +1947,373 @@ export interface ReadsWith {
    */
   readonly protocol: Name;
   /**
-   * Which edition of it.
+   * Which edition of it was read and agreed. Another one is a problem.
    */
-  readonly edition?: number;
+  readonly edition: number;
+  /**
+   * For which patients the ward reads with it, beside the protocol's own applies_when: observations compared with numbers or choices.
+   */
+  readonly when?: Condition;
+}
+
+/**
+ * What one escalation plan changes.
+ */
+export interface Plan {
+  /**
+   * What the plan means at the bedside, in a sentence.
+   */
+  readonly says: Text;
+  /**
+   * By level: whom to tell and how soon in place of the ladder's own. A level that is not named stays as it is.
+   */
+  readonly levels: {
+    readonly [k: string]: PlanLevel;
+  };
+  /**
+   * Where it comes from; names from sources.
+   */
+  readonly source: readonly Name[];
+}
+
+/**
+ * What a plan puts in place of a level's own words. What is not named stays as it is on the ladder.
+ */
+export interface PlanLevel {
+  /**
+   * What the level asks for.
+   */
+  readonly says?: Text;
+  /**
+   * Whom to tell.
+   */
+  readonly tell?: readonly Tell[];
+  /**
+   * How soon they come.
+   */
+  readonly respond?: Duration;
+  /**
+   * When the next full set is taken.
+   */
+  readonly reassess?: Duration;
+  /**
+   * What to do when nobody answers.
+   */
+  readonly if_no_answer?: NoAnswer;
+}
+
+/**
+ * Cases of one ward policy: stories, observations, and the outcome that the ward expects of all its protocols together.
+ */
+export interface WardCasesFile {
+  /**
+   * The ward policy that the cases are for.
+   */
+  readonly ward: Name;
+  /**
+   * The cases.
+   */
+  readonly cases: readonly WardCase[];
+}
+
+/**
+ * One case: what is given, and what is expected. It has either given or series.
+ */
+export interface WardCase {
+  /**
+   * The case in a few words.
+   */
+  readonly case: Text;
+  /**
+   * The story around it.
+   */
+  readonly story?: Text;
+  /**
+   * Where the expectation comes from: a name from the policy's sources.
+   */
+  readonly source?: Name;
+  /**
+   * One set: observations with their values.
+   */
+  readonly given?: SetFile;
+  /**
+   * A series of sets with their times.
+   */
+  readonly series?: SetFile;
+  /**
+   * What the ward expects.
+   */
+  readonly expect: WardExpect;
+  /**
+   * For the drill.
+   */
+  readonly teach?: Teach;
+}
+
+/**
+ * What is expected of all protocols together, and of each of them.
+ */
+export interface WardExpect {
+  /**
+   * The level of the ward.
+   */
+  readonly level?: ExpectedLevel;
+  /**
+   * Who is told: exactly these, in this order.
+   */
+  readonly tell?: readonly Text[];
+  /**
+   * The escalation plan that changes the answer; none when none does.
+   */
+  readonly plan?: Name;
+  /**
+   * The higher level that is still in force from earlier sets; none when there is none.
+   */
+  readonly in_force?: Name;
+  /**
+   * Whether the sets show what the ladder asks for to step down from the level in force.
+   */
+  readonly may_step_down?: Yes;
+  /**
+   * What is expected of each protocol.
+   */
+  readonly protocols?: {
+    readonly [k: string]: Expect;
+  };
+}
+
+/**
+ * What a ward policy says about a set in its series: one level of all its protocols, how it is answered here, each piece of advice once, and the outcome of each protocol.
+ */
+export interface WardOutcome {
+  /**
+   * The ward's name.
+   */
+  readonly ward: Name;
+  /**
+   * The edition of the policy.
+   */
+  readonly edition: number;
+  /**
+   * The ward.
+   */
+  readonly title: Text;
+  /**
+   * SHA-256 over the policy, its protocols and its ladder.
+   */
+  readonly digest: string;
+  /**
+   * The time that was asked about; null when no time is known.
+   */
+  readonly at: string | null;
+  /**
+   * The highest level of all protocols; null when none of them is for this patient.
+   */
+  readonly level: OutcomeLevel;
+  /**
+   * The escalation plan that changes whom to tell and how soon. Left out when none does.
+   */
+  readonly plan?: WardPlan;
+  /**
+   * How the level is answered here, or the higher one that is still in force: with the plan, and with those who are on duty. Left out while there is no level.
+   */
+  readonly response?: WardResponse;
+  /**
+   * A higher level that an earlier set reached and that has not been stepped down from. Left out when there is none.
+   */
+  readonly in_force?: OutcomeInForce;
+  /**
+   * The outcome of each protocol, in the order of the policy; also of those that are not for this patient.
+   */
+  readonly reads: readonly Outcome[];
+  /**
+   * What the rules say that are met or count, the highest level first, each action and each question once.
+   */
+  readonly advice: readonly WardAdvice[];
+  /**
+   * What to ask first.
+   */
+  readonly ask_first: OutcomeNames;
+  /**
+   * What to take first.
+   */
+  readonly take_first: OutcomeNames;
+  /**
+   * What is missing of what the protocols need.
+   */
+  readonly missing: OutcomeNames;
+  /**
+   * What was tried and could not be obtained.
+   */
+  readonly unobtainable: readonly WithoutValue[];
+  /**
+   * What the patient declined.
+   */
+  readonly declined: readonly WithoutValue[];
+  /**
+   * What only helps, is missing, and could still decide something.
+   */
+  readonly would_tell_more: OutcomeNames;
+  /**
+   * Faults of technique that are known to be there, with the rules of all protocols that each puts in doubt. Left out when there are none.
+   */
+  readonly faults?: readonly WardFault[];
+  /**
+   * Values that are not used.
+   */
+  readonly refused: readonly Remark[];
+  /**
+   * Values that are used although they are hardly plausible.
+   */
+  readonly questioned: readonly Remark[];
+  /**
+   * What the outcome is not.
+   */
+  readonly caution: Text;
+}
+
+/**
+ * The plan that holds.
+ */
+export interface WardPlan {
+  /**
+   * The choice of escalation_plan.
+   */
+  readonly plan: Name;
+  /**
+   * The plan in plain words.
+   */
+  readonly title: Text;
+  /**
+   * What it means at the bedside.
+   */
+  readonly says: Text;
+}
+
+/**
+ * How a level is answered.
+ */
+export interface WardResponse {
+  /**
+   * The level.
+   */
+  readonly level: Name;
+  /**
+   * What it asks for.
+   */
+  readonly says?: Text;
+  /**
+   * Whom to tell: those who are on duty at this time.
+   */
+  readonly tell: readonly Tell[];
+  /**
+   * How soon they come.
+   */
+  readonly respond?: Duration;
+  /**
+   * When the next full set is due.
+   */
+  readonly reassess?: Duration;
+  /**
+   * What to do when nobody answers.
+   */
+  readonly if_no_answer?: NoAnswer;
+  /**
+   * How the patient comes down from this level.
+   */
+  readonly step_down?: StepDown;
+}
+
+/**
+ * What one rule of one protocol says.
+ */
+export interface WardAdvice {
+  /**
+   * The protocol that the rule stands in.
+   */
+  readonly protocol: Name;
+  /**
+   * The rule's name.
+   */
+  readonly rule: Name;
+  /**
+   * Its name in plain words.
+   */
+  readonly title: Text;
+  /**
+   * The level that it calls for.
+   */
+  readonly level?: Name;
+  /**
+   * What it suggests.
+   */
+  readonly says?: Text;
+  /**
+   * Why.
+   */
+  readonly because?: Text;
+  /**
+   * The explanation that is known to hold.
+   */
+  readonly explained_by?: Sentence;
+  /**
+   * What to ask or look for.
+   */
+  readonly ask: Sentences;
+  /**
+   * What to do, and on whose authority. What several rules ask for is said once, with the first of them.
+   */
+  readonly do: Sentences;
+}
+
+/**
+ * A fault of technique that is known to be there.
+ */
+export interface WardFault {
+  /**
+   * The fault's name.
+   */
+  readonly fault: Name;
+  /**
+   * The fault in plain words.
+   */
+  readonly title: Text;
+  /**
+   * What it does to the reading.
+   */
+  readonly says: Text;
+  /**
+   * What to do so that the next reading is free of it.
+   */
+  readonly do: Sentences;
+  /**
+   * What was read, and what the truth may be: with all faults of the set together.
+   */
+  readonly readings: readonly UnsureReading[];
+  /**
+   * Rules that would answer otherwise somewhere in that range, with the level that each calls for. Empty: the fault does not matter here.
+   */
+  readonly changes: readonly WardDoubtedRule[];
+}
+
+/**
+ * A rule of one protocol whose answer a fault puts in doubt.
+ */
+export interface WardDoubtedRule {
+  /**
+   * The protocol that the rule stands in.
+   */
+  readonly protocol: Name;
+  /**
+   * The rule's name.
+   */
+  readonly rule: Name;
+  /**
+   * The rule in plain words.
+   */
+  readonly title: Text;
+  /**
+   * The level that it calls for when it is met.
+   */
+  readonly level?: Name;
 }

@@ -10,3 +10,5 @@ export const outcome: Validator;
 export const protocol: Validator;
 export const set: Validator;
 export const ward: Validator;
+export const ward_cases: Validator;
+export const ward_outcome: Validator;

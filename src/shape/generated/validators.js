@@ -7633,6 +7633,7 @@ const schema69 = {
     would_tell_more: { $ref: '#/$defs/names' },
     stands_in: { type: 'array', items: { $ref: '#/$defs/earlier' } },
     faults: { type: 'array', items: { $ref: '#/$defs/fault' } },
+    in_force: { $ref: '#/$defs/in_force' },
     assumed: { type: 'array', items: { $ref: '#/$defs/assumed' } },
     limits: { type: 'array', items: { $ref: '#/$defs/limit' } },
     taken: { type: 'array', items: { $ref: '#/$defs/taken' } },
@@ -7806,6 +7807,22 @@ const schema69 = {
         level: { $ref: '#/$defs/name' },
       },
       required: ['rule', 'title'],
+      additionalProperties: false,
+    },
+    in_force: {
+      type: 'object',
+      properties: {
+        level: { $ref: '#/$defs/name' },
+        since: { type: 'string' },
+        last_at: { type: 'string' },
+        sets_below: { type: 'integer' },
+        sets_asked: { type: 'integer' },
+        minutes: { type: 'integer' },
+        minutes_asked: { type: 'integer' },
+        agreed_by: { $ref: 'dictionary.schema.json#/$defs/text' },
+        may_step_down: { type: 'boolean' },
+      },
+      required: ['level', 'since', 'last_at', 'sets_below', 'minutes', 'may_step_down'],
       additionalProperties: false,
     },
     assumed: {
@@ -10409,11 +10426,17 @@ validate303.evaluated = { props: true, dynamicProps: false, dynamicItems: false 
 const schema88 = {
   type: 'object',
   properties: {
-    observation: { $ref: '#/$defs/name' },
-    value: { type: ['number', 'string'] },
-    unit: { $ref: '#/$defs/unit' },
+    level: { $ref: '#/$defs/name' },
+    since: { type: 'string' },
+    last_at: { type: 'string' },
+    sets_below: { type: 'integer' },
+    sets_asked: { type: 'integer' },
+    minutes: { type: 'integer' },
+    minutes_asked: { type: 'integer' },
+    agreed_by: { $ref: 'dictionary.schema.json#/$defs/text' },
+    may_step_down: { type: 'boolean' },
   },
-  required: ['observation', 'value'],
+  required: ['level', 'since', 'last_at', 'sets_below', 'minutes', 'may_step_down'],
   additionalProperties: false,
 };
 
@@ -10424,6 +10447,289 @@ function validate318(
   let vErrors = null;
   let errors = 0;
   const evaluated0 = validate318.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.level === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'level' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.since === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'since' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    if (data.last_at === undefined) {
+      const err2 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'last_at' },
+      };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    if (data.sets_below === undefined) {
+      const err3 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'sets_below' },
+      };
+      if (vErrors === null) {
+        vErrors = [err3];
+      } else {
+        vErrors.push(err3);
+      }
+      errors++;
+    }
+    if (data.minutes === undefined) {
+      const err4 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'minutes' },
+      };
+      if (vErrors === null) {
+        vErrors = [err4];
+      } else {
+        vErrors.push(err4);
+      }
+      errors++;
+    }
+    if (data.may_step_down === undefined) {
+      const err5 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'may_step_down' },
+      };
+      if (vErrors === null) {
+        vErrors = [err5];
+      } else {
+        vErrors.push(err5);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!func5.call(schema88.properties, key0)) {
+        const err6 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err6];
+        } else {
+          vErrors.push(err6);
+        }
+        errors++;
+      }
+    }
+    if (data.level !== undefined) {
+      if (
+        !validate246(data.level, {
+          instancePath: instancePath + '/level',
+          parentData: data,
+          parentDataProperty: 'level',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate246.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.since !== undefined) {
+      if (typeof data.since !== 'string') {
+        const err7 = {
+          instancePath: instancePath + '/since',
+          schemaPath: '#/properties/since/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err7];
+        } else {
+          vErrors.push(err7);
+        }
+        errors++;
+      }
+    }
+    if (data.last_at !== undefined) {
+      if (typeof data.last_at !== 'string') {
+        const err8 = {
+          instancePath: instancePath + '/last_at',
+          schemaPath: '#/properties/last_at/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err8];
+        } else {
+          vErrors.push(err8);
+        }
+        errors++;
+      }
+    }
+    if (data.sets_below !== undefined) {
+      let data3 = data.sets_below;
+      if (!(typeof data3 == 'number' && !(data3 % 1) && !isNaN(data3) && isFinite(data3))) {
+        const err9 = {
+          instancePath: instancePath + '/sets_below',
+          schemaPath: '#/properties/sets_below/type',
+          keyword: 'type',
+          params: { type: 'integer' },
+        };
+        if (vErrors === null) {
+          vErrors = [err9];
+        } else {
+          vErrors.push(err9);
+        }
+        errors++;
+      }
+    }
+    if (data.sets_asked !== undefined) {
+      let data4 = data.sets_asked;
+      if (!(typeof data4 == 'number' && !(data4 % 1) && !isNaN(data4) && isFinite(data4))) {
+        const err10 = {
+          instancePath: instancePath + '/sets_asked',
+          schemaPath: '#/properties/sets_asked/type',
+          keyword: 'type',
+          params: { type: 'integer' },
+        };
+        if (vErrors === null) {
+          vErrors = [err10];
+        } else {
+          vErrors.push(err10);
+        }
+        errors++;
+      }
+    }
+    if (data.minutes !== undefined) {
+      let data5 = data.minutes;
+      if (!(typeof data5 == 'number' && !(data5 % 1) && !isNaN(data5) && isFinite(data5))) {
+        const err11 = {
+          instancePath: instancePath + '/minutes',
+          schemaPath: '#/properties/minutes/type',
+          keyword: 'type',
+          params: { type: 'integer' },
+        };
+        if (vErrors === null) {
+          vErrors = [err11];
+        } else {
+          vErrors.push(err11);
+        }
+        errors++;
+      }
+    }
+    if (data.minutes_asked !== undefined) {
+      let data6 = data.minutes_asked;
+      if (!(typeof data6 == 'number' && !(data6 % 1) && !isNaN(data6) && isFinite(data6))) {
+        const err12 = {
+          instancePath: instancePath + '/minutes_asked',
+          schemaPath: '#/properties/minutes_asked/type',
+          keyword: 'type',
+          params: { type: 'integer' },
+        };
+        if (vErrors === null) {
+          vErrors = [err12];
+        } else {
+          vErrors.push(err12);
+        }
+        errors++;
+      }
+    }
+    if (data.agreed_by !== undefined) {
+      if (
+        !validate238(data.agreed_by, {
+          instancePath: instancePath + '/agreed_by',
+          parentData: data,
+          parentDataProperty: 'agreed_by',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate238.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.may_step_down !== undefined) {
+      if (typeof data.may_step_down !== 'boolean') {
+        const err13 = {
+          instancePath: instancePath + '/may_step_down',
+          schemaPath: '#/properties/may_step_down/type',
+          keyword: 'type',
+          params: { type: 'boolean' },
+        };
+        if (vErrors === null) {
+          vErrors = [err13];
+        } else {
+          vErrors.push(err13);
+        }
+        errors++;
+      }
+    }
+  } else {
+    const err14 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err14];
+    } else {
+      vErrors.push(err14);
+    }
+    errors++;
+  }
+  validate318.errors = vErrors;
+  return errors === 0;
+}
+validate318.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema89 = {
+  type: 'object',
+  properties: {
+    observation: { $ref: '#/$defs/name' },
+    value: { type: ['number', 'string'] },
+    unit: { $ref: '#/$defs/unit' },
+  },
+  required: ['observation', 'value'],
+  additionalProperties: false,
+};
+
+function validate322(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate322.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10496,7 +10802,7 @@ function validate318(
           instancePath: instancePath + '/value',
           schemaPath: '#/properties/value/type',
           keyword: 'type',
-          params: { type: schema88.properties.value.type },
+          params: { type: schema89.properties.value.type },
         };
         if (vErrors === null) {
           vErrors = [err3];
@@ -10529,12 +10835,12 @@ function validate318(
     }
     errors++;
   }
-  validate318.errors = vErrors;
+  validate322.errors = vErrors;
   return errors === 0;
 }
-validate318.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate322.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema89 = {
+const schema90 = {
   type: 'object',
   properties: {
     limit: { $ref: '#/$defs/name' },
@@ -10548,13 +10854,13 @@ const schema89 = {
   additionalProperties: false,
 };
 
-function validate322(
+function validate326(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate322.evaluated;
+  const evaluated0 = validate326.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10729,25 +11035,25 @@ function validate322(
     }
     errors++;
   }
-  validate322.errors = vErrors;
+  validate326.errors = vErrors;
   return errors === 0;
 }
-validate322.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate326.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema90 = {
+const schema91 = {
   type: 'object',
   properties: { observation: { $ref: '#/$defs/name' }, given: { type: 'string' }, as: { type: 'string' } },
   required: ['observation', 'given', 'as'],
   additionalProperties: false,
 };
 
-function validate326(
+function validate330(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate326.evaluated;
+  const evaluated0 = validate330.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10868,12 +11174,12 @@ function validate326(
     }
     errors++;
   }
-  validate326.errors = vErrors;
+  validate330.errors = vErrors;
   return errors === 0;
 }
-validate326.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate330.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema91 = {
+const schema92 = {
   type: 'object',
   properties: {
     observation: { $ref: '#/$defs/name' },
@@ -10884,13 +11190,13 @@ const schema91 = {
   additionalProperties: false,
 };
 
-function validate329(
+function validate333(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate329.evaluated;
+  const evaluated0 = validate333.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11009,10 +11315,10 @@ function validate329(
     }
     errors++;
   }
-  validate329.errors = vErrors;
+  validate333.errors = vErrors;
   return errors === 0;
 }
-validate329.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate333.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 function validate235(
   data,
@@ -11893,21 +12199,35 @@ function validate235(
         errors++;
       }
     }
+    if (data.in_force !== undefined) {
+      if (
+        !validate318(data.in_force, {
+          instancePath: instancePath + '/in_force',
+          parentData: data,
+          parentDataProperty: 'in_force',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate318.errors);
+        errors = vErrors.length;
+      }
+    }
     if (data.assumed !== undefined) {
-      let data27 = data.assumed;
-      if (Array.isArray(data27)) {
-        const len6 = data27.length;
+      let data28 = data.assumed;
+      if (Array.isArray(data28)) {
+        const len6 = data28.length;
         for (let i6 = 0; i6 < len6; i6++) {
           if (
-            !validate318(data27[i6], {
+            !validate322(data28[i6], {
               instancePath: instancePath + '/assumed/' + i6,
-              parentData: data27,
+              parentData: data28,
               parentDataProperty: i6,
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate318.errors);
+            vErrors = joined(vErrors, validate322.errors);
             errors = vErrors.length;
           }
         }
@@ -11927,20 +12247,20 @@ function validate235(
       }
     }
     if (data.limits !== undefined) {
-      let data29 = data.limits;
-      if (Array.isArray(data29)) {
-        const len7 = data29.length;
+      let data30 = data.limits;
+      if (Array.isArray(data30)) {
+        const len7 = data30.length;
         for (let i7 = 0; i7 < len7; i7++) {
           if (
-            !validate322(data29[i7], {
+            !validate326(data30[i7], {
               instancePath: instancePath + '/limits/' + i7,
-              parentData: data29,
+              parentData: data30,
               parentDataProperty: i7,
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate322.errors);
+            vErrors = joined(vErrors, validate326.errors);
             errors = vErrors.length;
           }
         }
@@ -11960,20 +12280,20 @@ function validate235(
       }
     }
     if (data.taken !== undefined) {
-      let data31 = data.taken;
-      if (Array.isArray(data31)) {
-        const len8 = data31.length;
+      let data32 = data.taken;
+      if (Array.isArray(data32)) {
+        const len8 = data32.length;
         for (let i8 = 0; i8 < len8; i8++) {
           if (
-            !validate326(data31[i8], {
+            !validate330(data32[i8], {
               instancePath: instancePath + '/taken/' + i8,
-              parentData: data31,
+              parentData: data32,
               parentDataProperty: i8,
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate326.errors);
+            vErrors = joined(vErrors, validate330.errors);
             errors = vErrors.length;
           }
         }
@@ -11993,20 +12313,20 @@ function validate235(
       }
     }
     if (data.refused !== undefined) {
-      let data33 = data.refused;
-      if (Array.isArray(data33)) {
-        const len9 = data33.length;
+      let data34 = data.refused;
+      if (Array.isArray(data34)) {
+        const len9 = data34.length;
         for (let i9 = 0; i9 < len9; i9++) {
           if (
-            !validate329(data33[i9], {
+            !validate333(data34[i9], {
               instancePath: instancePath + '/refused/' + i9,
-              parentData: data33,
+              parentData: data34,
               parentDataProperty: i9,
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate329.errors);
+            vErrors = joined(vErrors, validate333.errors);
             errors = vErrors.length;
           }
         }
@@ -12026,20 +12346,20 @@ function validate235(
       }
     }
     if (data.questioned !== undefined) {
-      let data35 = data.questioned;
-      if (Array.isArray(data35)) {
-        const len10 = data35.length;
+      let data36 = data.questioned;
+      if (Array.isArray(data36)) {
+        const len10 = data36.length;
         for (let i10 = 0; i10 < len10; i10++) {
           if (
-            !validate329(data35[i10], {
+            !validate333(data36[i10], {
               instancePath: instancePath + '/questioned/' + i10,
-              parentData: data35,
+              parentData: data36,
               parentDataProperty: i10,
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate329.errors);
+            vErrors = joined(vErrors, validate333.errors);
             errors = vErrors.length;
           }
         }
@@ -12100,8 +12420,8 @@ function validate235(
 }
 validate235.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const protocol = validate336;
-const schema92 = {
+export const protocol = validate340;
+const schema93 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'protocol.schema.json',
   type: 'object',
@@ -12376,13 +12696,13 @@ const schema92 = {
   },
 };
 
-function validate337(
+function validate341(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate337.evaluated;
+  const evaluated0 = validate341.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12422,18 +12742,18 @@ function validate337(
     }
     errors++;
   }
-  validate337.errors = vErrors;
+  validate341.errors = vErrors;
   return errors === 0;
 }
-validate337.evaluated = { dynamicProps: false, dynamicItems: false };
+validate341.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate339(
+function validate343(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate339.evaluated;
+  const evaluated0 = validate343.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12468,12 +12788,12 @@ function validate339(
     }
     errors++;
   }
-  validate339.errors = vErrors;
+  validate343.errors = vErrors;
   return errors === 0;
 }
-validate339.evaluated = { dynamicProps: false, dynamicItems: false };
+validate343.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema95 = {
+const schema96 = {
   type: 'object',
   properties: {
     all: { $ref: '#/$defs/conditions' },
@@ -12486,7 +12806,7 @@ const schema95 = {
   minProperties: 1,
   maxProperties: 100,
 };
-const schema96 = {
+const schema97 = {
   type: 'object',
   properties: {
     below: { $ref: '#/$defs/quantity' },
@@ -12504,13 +12824,13 @@ const schema96 = {
   additionalProperties: false,
 };
 
-function validate345(
+function validate349(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate345.evaluated;
+  const evaluated0 = validate349.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12537,20 +12857,20 @@ function validate345(
       errors++;
     }
   }
-  validate345.errors = vErrors;
+  validate349.errors = vErrors;
   return errors === 0;
 }
-validate345.evaluated = { dynamicProps: false, dynamicItems: false };
+validate349.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema98 = { type: 'array', items: { $ref: '#/$defs/name' }, maxItems: 200 };
+const schema99 = { type: 'array', items: { $ref: '#/$defs/name' }, maxItems: 200 };
 
-function validate351(
+function validate355(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate351.evaluated;
+  const evaluated0 = validate355.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12570,7 +12890,7 @@ function validate351(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate337(data[i0], {
+        !validate341(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -12578,7 +12898,7 @@ function validate351(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate337.errors);
+        vErrors = joined(vErrors, validate341.errors);
         errors = vErrors.length;
       }
     }
@@ -12591,18 +12911,18 @@ function validate351(
     }
     errors++;
   }
-  validate351.errors = vErrors;
+  validate355.errors = vErrors;
   return errors === 0;
 }
-validate351.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate355.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate354(
+function validate358(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate354.evaluated;
+  const evaluated0 = validate358.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12632,18 +12952,18 @@ function validate354(
     }
     errors++;
   }
-  validate354.errors = vErrors;
+  validate358.errors = vErrors;
   return errors === 0;
 }
-validate354.evaluated = { dynamicProps: false, dynamicItems: false };
+validate358.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate344(
+function validate348(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate344.evaluated;
+  const evaluated0 = validate348.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12666,7 +12986,7 @@ function validate344(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema96.properties, key0)) {
+      if (!func5.call(schema97.properties, key0)) {
         const err1 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -12683,7 +13003,7 @@ function validate344(
     }
     if (data.below !== undefined) {
       if (
-        !validate345(data.below, {
+        !validate349(data.below, {
           instancePath: instancePath + '/below',
           parentData: data,
           parentDataProperty: 'below',
@@ -12691,13 +13011,13 @@ function validate344(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate345.errors);
+        vErrors = joined(vErrors, validate349.errors);
         errors = vErrors.length;
       }
     }
     if (data.above !== undefined) {
       if (
-        !validate345(data.above, {
+        !validate349(data.above, {
           instancePath: instancePath + '/above',
           parentData: data,
           parentDataProperty: 'above',
@@ -12705,13 +13025,13 @@ function validate344(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate345.errors);
+        vErrors = joined(vErrors, validate349.errors);
         errors = vErrors.length;
       }
     }
     if (data.at_most !== undefined) {
       if (
-        !validate345(data.at_most, {
+        !validate349(data.at_most, {
           instancePath: instancePath + '/at_most',
           parentData: data,
           parentDataProperty: 'at_most',
@@ -12719,13 +13039,13 @@ function validate344(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate345.errors);
+        vErrors = joined(vErrors, validate349.errors);
         errors = vErrors.length;
       }
     }
     if (data.at_least !== undefined) {
       if (
-        !validate345(data.at_least, {
+        !validate349(data.at_least, {
           instancePath: instancePath + '/at_least',
           parentData: data,
           parentDataProperty: 'at_least',
@@ -12733,7 +13053,7 @@ function validate344(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate345.errors);
+        vErrors = joined(vErrors, validate349.errors);
         errors = vErrors.length;
       }
     }
@@ -12771,7 +13091,7 @@ function validate344(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate345(data4[i0], {
+            !validate349(data4[i0], {
               instancePath: instancePath + '/between/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -12779,7 +13099,7 @@ function validate344(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate345.errors);
+            vErrors = joined(vErrors, validate349.errors);
             errors = vErrors.length;
           }
         }
@@ -12805,7 +13125,7 @@ function validate344(
           instancePath: instancePath + '/is',
           schemaPath: '#/properties/is/type',
           keyword: 'type',
-          params: { type: schema96.properties.is.type },
+          params: { type: schema97.properties.is.type },
         };
         if (vErrors === null) {
           vErrors = [err5];
@@ -12833,7 +13153,7 @@ function validate344(
     }
     if (data.one_of !== undefined) {
       if (
-        !validate351(data.one_of, {
+        !validate355(data.one_of, {
           instancePath: instancePath + '/one_of',
           parentData: data,
           parentDataProperty: 'one_of',
@@ -12841,13 +13161,13 @@ function validate344(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate351.errors);
+        vErrors = joined(vErrors, validate355.errors);
         errors = vErrors.length;
       }
     }
     if (data.known !== undefined) {
       if (
-        !validate354(data.known, {
+        !validate358(data.known, {
           instancePath: instancePath + '/known',
           parentData: data,
           parentDataProperty: 'known',
@@ -12855,13 +13175,13 @@ function validate344(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate354.errors);
+        vErrors = joined(vErrors, validate358.errors);
         errors = vErrors.length;
       }
     }
     if (data.unobtainable !== undefined) {
       if (
-        !validate354(data.unobtainable, {
+        !validate358(data.unobtainable, {
           instancePath: instancePath + '/unobtainable',
           parentData: data,
           parentDataProperty: 'unobtainable',
@@ -12869,13 +13189,13 @@ function validate344(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate354.errors);
+        vErrors = joined(vErrors, validate358.errors);
         errors = vErrors.length;
       }
     }
     if (data.accepted !== undefined) {
       if (
-        !validate339(data.accepted, {
+        !validate343(data.accepted, {
           instancePath: instancePath + '/accepted',
           parentData: data,
           parentDataProperty: 'accepted',
@@ -12883,7 +13203,7 @@ function validate344(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate339.errors);
+        vErrors = joined(vErrors, validate343.errors);
         errors = vErrors.length;
       }
     }
@@ -12896,21 +13216,21 @@ function validate344(
     }
     errors++;
   }
-  validate344.errors = vErrors;
+  validate348.errors = vErrors;
   return errors === 0;
 }
-validate344.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate348.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema100 = { type: 'array', items: { $ref: '#/$defs/condition' }, minItems: 1, maxItems: 200 };
-const wrapper1 = { validate: validate343 };
+const schema101 = { type: 'array', items: { $ref: '#/$defs/condition' }, minItems: 1, maxItems: 200 };
+const wrapper1 = { validate: validate347 };
 
-function validate359(
+function validate363(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate359.evaluated;
+  const evaluated0 = validate363.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12960,25 +13280,25 @@ function validate359(
     }
     errors++;
   }
-  validate359.errors = vErrors;
+  validate363.errors = vErrors;
   return errors === 0;
 }
-validate359.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate363.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-const schema101 = {
+const schema102 = {
   type: 'object',
   properties: { count: { type: 'integer', minimum: 1, maximum: 200 }, of: { $ref: '#/$defs/conditions' } },
   required: ['count', 'of'],
   additionalProperties: false,
 };
 
-function validate363(
+function validate367(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate363.evaluated;
+  const evaluated0 = validate367.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -13079,7 +13399,7 @@ function validate363(
     }
     if (data.of !== undefined) {
       if (
-        !validate359(data.of, {
+        !validate363(data.of, {
           instancePath: instancePath + '/of',
           parentData: data,
           parentDataProperty: 'of',
@@ -13087,7 +13407,7 @@ function validate363(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate359.errors);
+        vErrors = joined(vErrors, validate363.errors);
         errors = vErrors.length;
       }
     }
@@ -13100,18 +13420,18 @@ function validate363(
     }
     errors++;
   }
-  validate363.errors = vErrors;
+  validate367.errors = vErrors;
   return errors === 0;
 }
-validate363.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate367.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate343(
+function validate347(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate343.evaluated;
+  const evaluated0 = validate347.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -13156,7 +13476,7 @@ function validate343(
         key0 === 'rule'
       )) {
         if (
-          !validate344(data[key0], {
+          !validate348(data[key0], {
             instancePath: instancePath + '/' + key0.replace(/~/g, '~0').replace(/\//g, '~1'),
             parentData: data,
             parentDataProperty: key0,
@@ -13164,59 +13484,17 @@ function validate343(
             dynamicAnchors,
           })
         ) {
-          vErrors = joined(vErrors, validate344.errors);
+          vErrors = joined(vErrors, validate348.errors);
           errors = vErrors.length;
         }
       }
     }
     if (data.all !== undefined) {
       if (
-        !validate359(data.all, {
+        !validate363(data.all, {
           instancePath: instancePath + '/all',
           parentData: data,
           parentDataProperty: 'all',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate359.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.any !== undefined) {
-      if (
-        !validate359(data.any, {
-          instancePath: instancePath + '/any',
-          parentData: data,
-          parentDataProperty: 'any',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate359.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.none !== undefined) {
-      if (
-        !validate359(data.none, {
-          instancePath: instancePath + '/none',
-          parentData: data,
-          parentDataProperty: 'none',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate359.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.at_least_of !== undefined) {
-      if (
-        !validate363(data.at_least_of, {
-          instancePath: instancePath + '/at_least_of',
-          parentData: data,
-          parentDataProperty: 'at_least_of',
           rootData,
           dynamicAnchors,
         })
@@ -13225,9 +13503,51 @@ function validate343(
         errors = vErrors.length;
       }
     }
+    if (data.any !== undefined) {
+      if (
+        !validate363(data.any, {
+          instancePath: instancePath + '/any',
+          parentData: data,
+          parentDataProperty: 'any',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate363.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.none !== undefined) {
+      if (
+        !validate363(data.none, {
+          instancePath: instancePath + '/none',
+          parentData: data,
+          parentDataProperty: 'none',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate363.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.at_least_of !== undefined) {
+      if (
+        !validate367(data.at_least_of, {
+          instancePath: instancePath + '/at_least_of',
+          parentData: data,
+          parentDataProperty: 'at_least_of',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate367.errors);
+        errors = vErrors.length;
+      }
+    }
     if (data.rule !== undefined) {
       if (
-        !validate337(data.rule, {
+        !validate341(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -13235,7 +13555,7 @@ function validate343(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate337.errors);
+        vErrors = joined(vErrors, validate341.errors);
         errors = vErrors.length;
       }
     }
@@ -13248,18 +13568,18 @@ function validate343(
     }
     errors++;
   }
-  validate343.errors = vErrors;
+  validate347.errors = vErrors;
   return errors === 0;
 }
-validate343.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate347.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate371(
+function validate375(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate371.evaluated;
+  const evaluated0 = validate375.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -13380,12 +13700,12 @@ function validate371(
     }
     errors++;
   }
-  validate371.errors = vErrors;
+  validate375.errors = vErrors;
   return errors === 0;
 }
-validate371.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate375.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema103 = {
+const schema104 = {
   type: 'object',
   properties: {
     needs: { $ref: '#/$defs/names' },
@@ -13399,13 +13719,13 @@ const schema103 = {
   additionalProperties: false,
 };
 
-function validate379(
+function validate383(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate379.evaluated;
+  const evaluated0 = validate383.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -13962,18 +14282,18 @@ function validate379(
     }
     errors++;
   }
-  validate379.errors = vErrors;
+  validate383.errors = vErrors;
   return errors === 0;
 }
-validate379.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate383.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate375(
+function validate379(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate375.evaluated;
+  const evaluated0 = validate379.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -13999,7 +14319,7 @@ function validate375(
     }
     if (data.needs !== undefined) {
       if (
-        !validate351(data.needs, {
+        !validate355(data.needs, {
           instancePath: instancePath + '/needs',
           parentData: data,
           parentDataProperty: 'needs',
@@ -14007,13 +14327,13 @@ function validate375(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate351.errors);
+        vErrors = joined(vErrors, validate355.errors);
         errors = vErrors.length;
       }
     }
     if (data.helps !== undefined) {
       if (
-        !validate351(data.helps, {
+        !validate355(data.helps, {
           instancePath: instancePath + '/helps',
           parentData: data,
           parentDataProperty: 'helps',
@@ -14021,7 +14341,7 @@ function validate375(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate351.errors);
+        vErrors = joined(vErrors, validate355.errors);
         errors = vErrors.length;
       }
     }
@@ -14031,7 +14351,7 @@ function validate375(
         for (const key1 in data2) {
           const _errs6 = errors;
           if (
-            !validate337(key1, {
+            !validate341(key1, {
               instancePath: instancePath + '/declares',
               parentData: data2,
               parentDataProperty: 'declares',
@@ -14039,7 +14359,7 @@ function validate375(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate337.errors);
+            vErrors = joined(vErrors, validate341.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs6 === errors;
@@ -14060,7 +14380,7 @@ function validate375(
         }
         for (const key2 in data2) {
           if (
-            !validate379(data2[key2], {
+            !validate383(data2[key2], {
               instancePath: instancePath + '/declares/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data2,
               parentDataProperty: key2,
@@ -14068,7 +14388,7 @@ function validate375(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate379.errors);
+            vErrors = joined(vErrors, validate383.errors);
             errors = vErrors.length;
           }
         }
@@ -14096,24 +14416,24 @@ function validate375(
     }
     errors++;
   }
-  validate375.errors = vErrors;
+  validate379.errors = vErrors;
   return errors === 0;
 }
-validate375.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate379.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema105 = {
+const schema106 = {
   type: 'object',
   properties: { set_by: { $ref: '#/$defs/text' }, if_not_stated: { type: ['number', 'string', 'boolean'] } },
   additionalProperties: false,
 };
 
-function validate396(
+function validate400(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate396.evaluated;
+  const evaluated0 = validate400.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14139,7 +14459,7 @@ function validate396(
     }
     if (data.set_by !== undefined) {
       if (
-        !validate339(data.set_by, {
+        !validate343(data.set_by, {
           instancePath: instancePath + '/set_by',
           parentData: data,
           parentDataProperty: 'set_by',
@@ -14147,7 +14467,7 @@ function validate396(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate339.errors);
+        vErrors = joined(vErrors, validate343.errors);
         errors = vErrors.length;
       }
     }
@@ -14162,7 +14482,7 @@ function validate396(
           instancePath: instancePath + '/if_not_stated',
           schemaPath: '#/properties/if_not_stated/type',
           keyword: 'type',
-          params: { type: schema105.properties.if_not_stated.type },
+          params: { type: schema106.properties.if_not_stated.type },
         };
         if (vErrors === null) {
           vErrors = [err1];
@@ -14181,12 +14501,12 @@ function validate396(
     }
     errors++;
   }
-  validate396.errors = vErrors;
+  validate400.errors = vErrors;
   return errors === 0;
 }
-validate396.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate400.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema106 = {
+const schema107 = {
   type: 'object',
   properties: {
     value: { $ref: '#/$defs/quantity' },
@@ -14200,13 +14520,13 @@ const schema106 = {
   additionalProperties: false,
 };
 
-function validate400(
+function validate404(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate400.evaluated;
+  const evaluated0 = validate404.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14253,7 +14573,7 @@ function validate400(
     }
     if (data.value !== undefined) {
       if (
-        !validate345(data.value, {
+        !validate349(data.value, {
           instancePath: instancePath + '/value',
           parentData: data,
           parentDataProperty: 'value',
@@ -14261,7 +14581,7 @@ function validate400(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate345.errors);
+        vErrors = joined(vErrors, validate349.errors);
         errors = vErrors.length;
       }
     }
@@ -14331,7 +14651,7 @@ function validate400(
         const len0 = data2.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate345(data2[i0], {
+            !validate349(data2[i0], {
               instancePath: instancePath + '/between/' + i0,
               parentData: data2,
               parentDataProperty: i0,
@@ -14339,7 +14659,7 @@ function validate400(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate345.errors);
+            vErrors = joined(vErrors, validate349.errors);
             errors = vErrors.length;
           }
         }
@@ -14360,7 +14680,7 @@ function validate400(
     }
     if (data.set_by !== undefined) {
       if (
-        !validate339(data.set_by, {
+        !validate343(data.set_by, {
           instancePath: instancePath + '/set_by',
           parentData: data,
           parentDataProperty: 'set_by',
@@ -14368,13 +14688,13 @@ function validate400(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate339.errors);
+        vErrors = joined(vErrors, validate343.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate339(data.title, {
+        !validate343(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -14382,13 +14702,13 @@ function validate400(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate339.errors);
+        vErrors = joined(vErrors, validate343.errors);
         errors = vErrors.length;
       }
     }
     if (data.source !== undefined) {
       if (
-        !validate351(data.source, {
+        !validate355(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -14396,7 +14716,7 @@ function validate400(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate351.errors);
+        vErrors = joined(vErrors, validate355.errors);
         errors = vErrors.length;
       }
     }
@@ -14409,12 +14729,12 @@ function validate400(
     }
     errors++;
   }
-  validate400.errors = vErrors;
+  validate404.errors = vErrors;
   return errors === 0;
 }
-validate400.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate404.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema107 = {
+const schema108 = {
   type: 'object',
   properties: {
     fault: { $ref: '#/$defs/name' },
@@ -14429,7 +14749,7 @@ const schema107 = {
   required: ['fault', 'when', 'says', 'source'],
   additionalProperties: false,
 };
-const schema108 = {
+const schema109 = {
   type: 'object',
   propertyNames: { $ref: '#/$defs/name' },
   additionalProperties: { $ref: '#/$defs/quantity' },
@@ -14437,13 +14757,13 @@ const schema108 = {
   maxProperties: 20,
 };
 
-function validate411(
+function validate415(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate411.evaluated;
+  const evaluated0 = validate415.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14482,9 +14802,9 @@ function validate411(
     for (const key0 in data) {
       const _errs1 = errors;
       if (
-        !validate337(key0, { instancePath, parentData: data, parentDataProperty, rootData, dynamicAnchors })
+        !validate341(key0, { instancePath, parentData: data, parentDataProperty, rootData, dynamicAnchors })
       ) {
-        vErrors = joined(vErrors, validate337.errors);
+        vErrors = joined(vErrors, validate341.errors);
         errors = vErrors.length;
       }
       var valid0 = _errs1 === errors;
@@ -14505,7 +14825,7 @@ function validate411(
     }
     for (const key1 in data) {
       if (
-        !validate345(data[key1], {
+        !validate349(data[key1], {
           instancePath: instancePath + '/' + key1.replace(/~/g, '~0').replace(/\//g, '~1'),
           parentData: data,
           parentDataProperty: key1,
@@ -14513,7 +14833,7 @@ function validate411(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate345.errors);
+        vErrors = joined(vErrors, validate349.errors);
         errors = vErrors.length;
       }
     }
@@ -14526,12 +14846,12 @@ function validate411(
     }
     errors++;
   }
-  validate411.errors = vErrors;
+  validate415.errors = vErrors;
   return errors === 0;
 }
-validate411.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate415.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema109 = {
+const schema110 = {
   type: 'object',
   properties: {
     id: { $ref: '#/$defs/name' },
@@ -14542,13 +14862,13 @@ const schema109 = {
   additionalProperties: false,
 };
 
-function validate417(
+function validate421(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate417.evaluated;
+  const evaluated0 = validate421.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14602,7 +14922,7 @@ function validate417(
     }
     if (data.id !== undefined) {
       if (
-        !validate337(data.id, {
+        !validate341(data.id, {
           instancePath: instancePath + '/id',
           parentData: data,
           parentDataProperty: 'id',
@@ -14610,13 +14930,13 @@ function validate417(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate337.errors);
+        vErrors = joined(vErrors, validate341.errors);
         errors = vErrors.length;
       }
     }
     if (data.text !== undefined) {
       if (
-        !validate339(data.text, {
+        !validate343(data.text, {
           instancePath: instancePath + '/text',
           parentData: data,
           parentDataProperty: 'text',
@@ -14624,13 +14944,13 @@ function validate417(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate339.errors);
+        vErrors = joined(vErrors, validate343.errors);
         errors = vErrors.length;
       }
     }
     if (data.under !== undefined) {
       if (
-        !validate339(data.under, {
+        !validate343(data.under, {
           instancePath: instancePath + '/under',
           parentData: data,
           parentDataProperty: 'under',
@@ -14638,7 +14958,7 @@ function validate417(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate339.errors);
+        vErrors = joined(vErrors, validate343.errors);
         errors = vErrors.length;
       }
     }
@@ -14651,18 +14971,18 @@ function validate417(
     }
     errors++;
   }
-  validate417.errors = vErrors;
+  validate421.errors = vErrors;
   return errors === 0;
 }
-validate417.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate421.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate407(
+function validate411(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate407.evaluated;
+  const evaluated0 = validate411.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14753,7 +15073,7 @@ function validate407(
     }
     if (data.fault !== undefined) {
       if (
-        !validate337(data.fault, {
+        !validate341(data.fault, {
           instancePath: instancePath + '/fault',
           parentData: data,
           parentDataProperty: 'fault',
@@ -14761,30 +15081,16 @@ function validate407(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate337.errors);
+        vErrors = joined(vErrors, validate341.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate339(data.title, {
+        !validate343(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate339.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.when !== undefined) {
-      if (
-        !validate343(data.when, {
-          instancePath: instancePath + '/when',
-          parentData: data,
-          parentDataProperty: 'when',
           rootData,
           dynamicAnchors,
         })
@@ -14793,9 +15099,23 @@ function validate407(
         errors = vErrors.length;
       }
     }
+    if (data.when !== undefined) {
+      if (
+        !validate347(data.when, {
+          instancePath: instancePath + '/when',
+          parentData: data,
+          parentDataProperty: 'when',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate347.errors);
+        errors = vErrors.length;
+      }
+    }
     if (data.reads_high !== undefined) {
       if (
-        !validate411(data.reads_high, {
+        !validate415(data.reads_high, {
           instancePath: instancePath + '/reads_high',
           parentData: data,
           parentDataProperty: 'reads_high',
@@ -14803,13 +15123,13 @@ function validate407(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate411.errors);
+        vErrors = joined(vErrors, validate415.errors);
         errors = vErrors.length;
       }
     }
     if (data.reads_low !== undefined) {
       if (
-        !validate411(data.reads_low, {
+        !validate415(data.reads_low, {
           instancePath: instancePath + '/reads_low',
           parentData: data,
           parentDataProperty: 'reads_low',
@@ -14817,13 +15137,13 @@ function validate407(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate411.errors);
+        vErrors = joined(vErrors, validate415.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate339(data.says, {
+        !validate343(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -14831,7 +15151,7 @@ function validate407(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate339.errors);
+        vErrors = joined(vErrors, validate343.errors);
         errors = vErrors.length;
       }
     }
@@ -14869,7 +15189,7 @@ function validate407(
         const len0 = data6.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate417(data6[i0], {
+            !validate421(data6[i0], {
               instancePath: instancePath + '/do/' + i0,
               parentData: data6,
               parentDataProperty: i0,
@@ -14877,7 +15197,7 @@ function validate407(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate417.errors);
+            vErrors = joined(vErrors, validate421.errors);
             errors = vErrors.length;
           }
         }
@@ -14898,7 +15218,7 @@ function validate407(
     }
     if (data.source !== undefined) {
       if (
-        !validate351(data.source, {
+        !validate355(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -14906,7 +15226,7 @@ function validate407(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate351.errors);
+        vErrors = joined(vErrors, validate355.errors);
         errors = vErrors.length;
       }
     }
@@ -14919,12 +15239,12 @@ function validate407(
     }
     errors++;
   }
-  validate407.errors = vErrors;
+  validate411.errors = vErrors;
   return errors === 0;
 }
-validate407.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate411.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema110 = {
+const schema111 = {
   type: 'object',
   properties: {
     title: { $ref: '#/$defs/text' },
@@ -14959,7 +15279,7 @@ const schema110 = {
   },
   additionalProperties: false,
 };
-const schema111 = {
+const schema112 = {
   type: 'object',
   properties: {
     of: { $ref: '#/$defs/name' },
@@ -14975,13 +15295,13 @@ const schema111 = {
   additionalProperties: false,
 };
 
-function validate429(
+function validate433(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate429.evaluated;
+  const evaluated0 = validate433.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15035,7 +15355,7 @@ function validate429(
     }
     if (data.of !== undefined) {
       if (
-        !validate337(data.of, {
+        !validate341(data.of, {
           instancePath: instancePath + '/of',
           parentData: data,
           parentDataProperty: 'of',
@@ -15043,7 +15363,7 @@ function validate429(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate337.errors);
+        vErrors = joined(vErrors, validate341.errors);
         errors = vErrors.length;
       }
     }
@@ -15113,7 +15433,7 @@ function validate429(
             const len1 = data2.length;
             for (let i1 = 0; i1 < len1; i1++) {
               if (
-                !validate345(data2[i1], {
+                !validate349(data2[i1], {
                   instancePath: instancePath + '/points/' + i0 + '/' + i1,
                   parentData: data2,
                   parentDataProperty: i1,
@@ -15121,7 +15441,7 @@ function validate429(
                   dynamicAnchors,
                 })
               ) {
-                vErrors = joined(vErrors, validate345.errors);
+                vErrors = joined(vErrors, validate349.errors);
                 errors = vErrors.length;
               }
             }
@@ -15176,7 +15496,7 @@ function validate429(
           instancePath: instancePath + '/beyond',
           schemaPath: '#/properties/beyond/enum',
           keyword: 'enum',
-          params: { allowedValues: schema111.properties.beyond.enum },
+          params: { allowedValues: schema112.properties.beyond.enum },
         };
         if (vErrors === null) {
           vErrors = [err10];
@@ -15195,19 +15515,19 @@ function validate429(
     }
     errors++;
   }
-  validate429.errors = vErrors;
+  validate433.errors = vErrors;
   return errors === 0;
 }
-validate429.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate433.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema112 = {
+const schema113 = {
   type: ['array', 'object'],
   items: { $ref: '#/$defs/band' },
   additionalProperties: { type: 'integer', minimum: -1000, maximum: 1000 },
   minItems: 1,
   maxItems: 100,
 };
-const schema113 = {
+const schema114 = {
   type: 'object',
   properties: {
     at_most: { $ref: '#/$defs/quantity' },
@@ -15218,13 +15538,13 @@ const schema113 = {
   additionalProperties: false,
 };
 
-function validate435(
+function validate439(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate435.evaluated;
+  const evaluated0 = validate439.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15264,7 +15584,7 @@ function validate435(
     }
     if (data.at_most !== undefined) {
       if (
-        !validate345(data.at_most, {
+        !validate349(data.at_most, {
           instancePath: instancePath + '/at_most',
           parentData: data,
           parentDataProperty: 'at_most',
@@ -15272,13 +15592,13 @@ function validate435(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate345.errors);
+        vErrors = joined(vErrors, validate349.errors);
         errors = vErrors.length;
       }
     }
     if (data.below !== undefined) {
       if (
-        !validate345(data.below, {
+        !validate349(data.below, {
           instancePath: instancePath + '/below',
           parentData: data,
           parentDataProperty: 'below',
@@ -15286,7 +15606,7 @@ function validate435(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate345.errors);
+        vErrors = joined(vErrors, validate349.errors);
         errors = vErrors.length;
       }
     }
@@ -15346,18 +15666,18 @@ function validate435(
     }
     errors++;
   }
-  validate435.errors = vErrors;
+  validate439.errors = vErrors;
   return errors === 0;
 }
-validate435.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate439.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate434(
+function validate438(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate434.evaluated;
+  const evaluated0 = validate438.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15365,7 +15685,7 @@ function validate434(
     evaluated0.items = undefined;
   }
   if (!data || typeof data != 'object') {
-    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema112.type } };
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema113.type } };
     if (vErrors === null) {
       vErrors = [err0];
     } else {
@@ -15395,7 +15715,7 @@ function validate434(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate435(data[i0], {
+        !validate439(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -15403,7 +15723,7 @@ function validate434(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate435.errors);
+        vErrors = joined(vErrors, validate439.errors);
         errors = vErrors.length;
       }
     }
@@ -15457,25 +15777,25 @@ function validate434(
       }
     }
   }
-  validate434.errors = vErrors;
+  validate438.errors = vErrors;
   return errors === 0;
 }
-validate434.evaluated = { props: true, items: true, dynamicProps: false, dynamicItems: false };
+validate438.evaluated = { props: true, items: true, dynamicProps: false, dynamicItems: false };
 
-const schema114 = {
+const schema115 = {
   type: 'object',
   properties: { when: { $ref: '#/$defs/condition' }, use: { $ref: '#/$defs/quantity' } },
   required: ['use'],
   additionalProperties: false,
 };
 
-function validate440(
+function validate444(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate440.evaluated;
+  const evaluated0 = validate444.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15515,7 +15835,7 @@ function validate440(
     }
     if (data.when !== undefined) {
       if (
-        !validate343(data.when, {
+        !validate347(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -15523,13 +15843,13 @@ function validate440(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate343.errors);
+        vErrors = joined(vErrors, validate347.errors);
         errors = vErrors.length;
       }
     }
     if (data.use !== undefined) {
       if (
-        !validate345(data.use, {
+        !validate349(data.use, {
           instancePath: instancePath + '/use',
           parentData: data,
           parentDataProperty: 'use',
@@ -15537,7 +15857,7 @@ function validate440(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate345.errors);
+        vErrors = joined(vErrors, validate349.errors);
         errors = vErrors.length;
       }
     }
@@ -15550,18 +15870,18 @@ function validate440(
     }
     errors++;
   }
-  validate440.errors = vErrors;
+  validate444.errors = vErrors;
   return errors === 0;
 }
-validate440.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate444.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate454(
+function validate458(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate454.evaluated;
+  const evaluated0 = validate458.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15601,18 +15921,18 @@ function validate454(
     }
     errors++;
   }
-  validate454.errors = vErrors;
+  validate458.errors = vErrors;
   return errors === 0;
 }
-validate454.evaluated = { dynamicProps: false, dynamicItems: false };
+validate458.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate425(
+function validate429(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate425.evaluated;
+  const evaluated0 = validate429.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15621,7 +15941,7 @@ function validate425(
   }
   if (data && typeof data == 'object' && !Array.isArray(data)) {
     for (const key0 in data) {
-      if (!func5.call(schema110.properties, key0)) {
+      if (!func5.call(schema111.properties, key0)) {
         const err0 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -15638,7 +15958,7 @@ function validate425(
     }
     if (data.title !== undefined) {
       if (
-        !validate339(data.title, {
+        !validate343(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -15646,13 +15966,13 @@ function validate425(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate339.errors);
+        vErrors = joined(vErrors, validate343.errors);
         errors = vErrors.length;
       }
     }
     if (data.meaning !== undefined) {
       if (
-        !validate339(data.meaning, {
+        !validate343(data.meaning, {
           instancePath: instancePath + '/meaning',
           parentData: data,
           parentDataProperty: 'meaning',
@@ -15660,7 +15980,7 @@ function validate425(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate339.errors);
+        vErrors = joined(vErrors, validate343.errors);
         errors = vErrors.length;
       }
     }
@@ -15698,7 +16018,7 @@ function validate425(
     }
     if (data.source !== undefined) {
       if (
-        !validate351(data.source, {
+        !validate355(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -15706,7 +16026,7 @@ function validate425(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate351.errors);
+        vErrors = joined(vErrors, validate355.errors);
         errors = vErrors.length;
       }
     }
@@ -15717,7 +16037,7 @@ function validate425(
           instancePath: instancePath + '/formula',
           schemaPath: '#/properties/formula/type',
           keyword: 'type',
-          params: { type: schema110.properties.formula.type },
+          params: { type: schema111.properties.formula.type },
         };
         if (vErrors === null) {
           vErrors = [err3];
@@ -15745,7 +16065,7 @@ function validate425(
     }
     if (data.curve !== undefined) {
       if (
-        !validate429(data.curve, {
+        !validate433(data.curve, {
           instancePath: instancePath + '/curve',
           parentData: data,
           parentDataProperty: 'curve',
@@ -15753,7 +16073,7 @@ function validate425(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate429.errors);
+        vErrors = joined(vErrors, validate433.errors);
         errors = vErrors.length;
       }
     }
@@ -15791,7 +16111,7 @@ function validate425(
         for (const key1 in data6) {
           const _errs12 = errors;
           if (
-            !validate337(key1, {
+            !validate341(key1, {
               instancePath: instancePath + '/score',
               parentData: data6,
               parentDataProperty: 'score',
@@ -15799,7 +16119,7 @@ function validate425(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate337.errors);
+            vErrors = joined(vErrors, validate341.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs12 === errors;
@@ -15820,7 +16140,7 @@ function validate425(
         }
         for (const key2 in data6) {
           if (
-            !validate434(data6[key2], {
+            !validate438(data6[key2], {
               instancePath: instancePath + '/score/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data6,
               parentDataProperty: key2,
@@ -15828,7 +16148,7 @@ function validate425(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate434.errors);
+            vErrors = joined(vErrors, validate438.errors);
             errors = vErrors.length;
           }
         }
@@ -15881,7 +16201,7 @@ function validate425(
         const len0 = data8.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate440(data8[i0], {
+            !validate444(data8[i0], {
               instancePath: instancePath + '/choose/' + i0,
               parentData: data8,
               parentDataProperty: i0,
@@ -15889,7 +16209,7 @@ function validate425(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate440.errors);
+            vErrors = joined(vErrors, validate444.errors);
             errors = vErrors.length;
           }
         }
@@ -15910,7 +16230,7 @@ function validate425(
     }
     if (data.first_known !== undefined) {
       if (
-        !validate351(data.first_known, {
+        !validate355(data.first_known, {
           instancePath: instancePath + '/first_known',
           parentData: data,
           parentDataProperty: 'first_known',
@@ -15918,13 +16238,13 @@ function validate425(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate351.errors);
+        vErrors = joined(vErrors, validate355.errors);
         errors = vErrors.length;
       }
     }
     if (data.highest !== undefined) {
       if (
-        !validate337(data.highest, {
+        !validate341(data.highest, {
           instancePath: instancePath + '/highest',
           parentData: data,
           parentDataProperty: 'highest',
@@ -15932,13 +16252,13 @@ function validate425(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate337.errors);
+        vErrors = joined(vErrors, validate341.errors);
         errors = vErrors.length;
       }
     }
     if (data.lowest !== undefined) {
       if (
-        !validate337(data.lowest, {
+        !validate341(data.lowest, {
           instancePath: instancePath + '/lowest',
           parentData: data,
           parentDataProperty: 'lowest',
@@ -15946,13 +16266,13 @@ function validate425(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate337.errors);
+        vErrors = joined(vErrors, validate341.errors);
         errors = vErrors.length;
       }
     }
     if (data.average !== undefined) {
       if (
-        !validate337(data.average, {
+        !validate341(data.average, {
           instancePath: instancePath + '/average',
           parentData: data,
           parentDataProperty: 'average',
@@ -15960,13 +16280,13 @@ function validate425(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate337.errors);
+        vErrors = joined(vErrors, validate341.errors);
         errors = vErrors.length;
       }
     }
     if (data.earliest !== undefined) {
       if (
-        !validate337(data.earliest, {
+        !validate341(data.earliest, {
           instancePath: instancePath + '/earliest',
           parentData: data,
           parentDataProperty: 'earliest',
@@ -15974,13 +16294,13 @@ function validate425(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate337.errors);
+        vErrors = joined(vErrors, validate341.errors);
         errors = vErrors.length;
       }
     }
     if (data.latest !== undefined) {
       if (
-        !validate337(data.latest, {
+        !validate341(data.latest, {
           instancePath: instancePath + '/latest',
           parentData: data,
           parentDataProperty: 'latest',
@@ -15988,13 +16308,13 @@ function validate425(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate337.errors);
+        vErrors = joined(vErrors, validate341.errors);
         errors = vErrors.length;
       }
     }
     if (data.change !== undefined) {
       if (
-        !validate337(data.change, {
+        !validate341(data.change, {
           instancePath: instancePath + '/change',
           parentData: data,
           parentDataProperty: 'change',
@@ -16002,13 +16322,13 @@ function validate425(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate337.errors);
+        vErrors = joined(vErrors, validate341.errors);
         errors = vErrors.length;
       }
     }
     if (data.count !== undefined) {
       if (
-        !validate337(data.count, {
+        !validate341(data.count, {
           instancePath: instancePath + '/count',
           parentData: data,
           parentDataProperty: 'count',
@@ -16016,13 +16336,13 @@ function validate425(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate337.errors);
+        vErrors = joined(vErrors, validate341.errors);
         errors = vErrors.length;
       }
     }
     if (data.minutes_since !== undefined) {
       if (
-        !validate337(data.minutes_since, {
+        !validate341(data.minutes_since, {
           instancePath: instancePath + '/minutes_since',
           parentData: data,
           parentDataProperty: 'minutes_since',
@@ -16030,13 +16350,13 @@ function validate425(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate337.errors);
+        vErrors = joined(vErrors, validate341.errors);
         errors = vErrors.length;
       }
     }
     if (data.held !== undefined) {
       if (
-        !validate343(data.held, {
+        !validate347(data.held, {
           instancePath: instancePath + '/held',
           parentData: data,
           parentDataProperty: 'held',
@@ -16044,13 +16364,13 @@ function validate425(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate343.errors);
+        vErrors = joined(vErrors, validate347.errors);
         errors = vErrors.length;
       }
     }
     if (data.over !== undefined) {
       if (
-        !validate454(data.over, {
+        !validate458(data.over, {
           instancePath: instancePath + '/over',
           parentData: data,
           parentDataProperty: 'over',
@@ -16058,13 +16378,13 @@ function validate425(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate454.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
     if (data.where !== undefined) {
       if (
-        !validate343(data.where, {
+        !validate347(data.where, {
           instancePath: instancePath + '/where',
           parentData: data,
           parentDataProperty: 'where',
@@ -16072,7 +16392,7 @@ function validate425(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate343.errors);
+        vErrors = joined(vErrors, validate347.errors);
         errors = vErrors.length;
       }
     }
@@ -16097,7 +16417,7 @@ function validate425(
           instancePath: instancePath + '/present_set',
           schemaPath: '#/properties/present_set/enum',
           keyword: 'enum',
-          params: { allowedValues: schema110.properties.present_set.enum },
+          params: { allowedValues: schema111.properties.present_set.enum },
         };
         if (vErrors === null) {
           vErrors = [err13];
@@ -16109,7 +16429,7 @@ function validate425(
     }
     if (data.longest_gap !== undefined) {
       if (
-        !validate454(data.longest_gap, {
+        !validate458(data.longest_gap, {
           instancePath: instancePath + '/longest_gap',
           parentData: data,
           parentDataProperty: 'longest_gap',
@@ -16117,13 +16437,13 @@ function validate425(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate454.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_reliable_when !== undefined) {
       if (
-        !validate343(data.not_reliable_when, {
+        !validate347(data.not_reliable_when, {
           instancePath: instancePath + '/not_reliable_when',
           parentData: data,
           parentDataProperty: 'not_reliable_when',
@@ -16131,7 +16451,7 @@ function validate425(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate343.errors);
+        vErrors = joined(vErrors, validate347.errors);
         errors = vErrors.length;
       }
     }
@@ -16144,12 +16464,12 @@ function validate425(
     }
     errors++;
   }
-  validate425.errors = vErrors;
+  validate429.errors = vErrors;
   return errors === 0;
 }
-validate425.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate429.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema116 = {
+const schema117 = {
   type: 'object',
   properties: {
     rule: { $ref: '#/$defs/name' },
@@ -16169,7 +16489,7 @@ const schema116 = {
   required: ['rule', 'when'],
   additionalProperties: false,
 };
-const schema117 = {
+const schema118 = {
   type: 'object',
   properties: {
     when: { $ref: '#/$defs/condition' },
@@ -16180,13 +16500,13 @@ const schema117 = {
   additionalProperties: false,
 };
 
-function validate464(
+function validate468(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate464.evaluated;
+  const evaluated0 = validate468.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16226,10 +16546,24 @@ function validate464(
     }
     if (data.when !== undefined) {
       if (
-        !validate343(data.when, {
+        !validate347(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate347.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.says !== undefined) {
+      if (
+        !validate343(data.says, {
+          instancePath: instancePath + '/says',
+          parentData: data,
+          parentDataProperty: 'says',
           rootData,
           dynamicAnchors,
         })
@@ -16238,23 +16572,9 @@ function validate464(
         errors = vErrors.length;
       }
     }
-    if (data.says !== undefined) {
-      if (
-        !validate339(data.says, {
-          instancePath: instancePath + '/says',
-          parentData: data,
-          parentDataProperty: 'says',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate339.errors);
-        errors = vErrors.length;
-      }
-    }
     if (data.accepted !== undefined) {
       if (
-        !validate339(data.accepted, {
+        !validate343(data.accepted, {
           instancePath: instancePath + '/accepted',
           parentData: data,
           parentDataProperty: 'accepted',
@@ -16262,7 +16582,7 @@ function validate464(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate339.errors);
+        vErrors = joined(vErrors, validate343.errors);
         errors = vErrors.length;
       }
     }
@@ -16275,12 +16595,12 @@ function validate464(
     }
     errors++;
   }
-  validate464.errors = vErrors;
+  validate468.errors = vErrors;
   return errors === 0;
 }
-validate464.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate468.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema118 = {
+const schema119 = {
   type: 'object',
   properties: {
     when: { $ref: '#/$defs/condition' },
@@ -16291,13 +16611,13 @@ const schema118 = {
   additionalProperties: false,
 };
 
-function validate469(
+function validate473(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate469.evaluated;
+  const evaluated0 = validate473.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16351,10 +16671,24 @@ function validate469(
     }
     if (data.when !== undefined) {
       if (
-        !validate343(data.when, {
+        !validate347(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate347.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.says !== undefined) {
+      if (
+        !validate343(data.says, {
+          instancePath: instancePath + '/says',
+          parentData: data,
+          parentDataProperty: 'says',
           rootData,
           dynamicAnchors,
         })
@@ -16363,23 +16697,9 @@ function validate469(
         errors = vErrors.length;
       }
     }
-    if (data.says !== undefined) {
-      if (
-        !validate339(data.says, {
-          instancePath: instancePath + '/says',
-          parentData: data,
-          parentDataProperty: 'says',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate339.errors);
-        errors = vErrors.length;
-      }
-    }
     if (data.level !== undefined) {
       if (
-        !validate337(data.level, {
+        !validate341(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -16387,7 +16707,7 @@ function validate469(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate337.errors);
+        vErrors = joined(vErrors, validate341.errors);
         errors = vErrors.length;
       }
     }
@@ -16400,20 +16720,20 @@ function validate469(
     }
     errors++;
   }
-  validate469.errors = vErrors;
+  validate473.errors = vErrors;
   return errors === 0;
 }
-validate469.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate473.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema119 = { type: 'array', items: { $ref: '#/$defs/text' }, minItems: 1, maxItems: 20 };
+const schema120 = { type: 'array', items: { $ref: '#/$defs/text' }, minItems: 1, maxItems: 20 };
 
-function validate478(
+function validate482(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate478.evaluated;
+  const evaluated0 = validate482.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16442,7 +16762,7 @@ function validate478(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate339(data[i0], {
+        !validate343(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -16450,7 +16770,7 @@ function validate478(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate339.errors);
+        vErrors = joined(vErrors, validate343.errors);
         errors = vErrors.length;
       }
     }
@@ -16463,18 +16783,18 @@ function validate478(
     }
     errors++;
   }
-  validate478.errors = vErrors;
+  validate482.errors = vErrors;
   return errors === 0;
 }
-validate478.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate482.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate460(
+function validate464(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate460.evaluated;
+  const evaluated0 = validate464.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16511,7 +16831,7 @@ function validate460(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema116.properties, key0)) {
+      if (!func5.call(schema117.properties, key0)) {
         const err2 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -16528,7 +16848,7 @@ function validate460(
     }
     if (data.rule !== undefined) {
       if (
-        !validate337(data.rule, {
+        !validate341(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -16536,13 +16856,13 @@ function validate460(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate337.errors);
+        vErrors = joined(vErrors, validate341.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate339(data.title, {
+        !validate343(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -16550,13 +16870,13 @@ function validate460(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate339.errors);
+        vErrors = joined(vErrors, validate343.errors);
         errors = vErrors.length;
       }
     }
     if (data.when !== undefined) {
       if (
-        !validate343(data.when, {
+        !validate347(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -16564,13 +16884,13 @@ function validate460(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate343.errors);
+        vErrors = joined(vErrors, validate347.errors);
         errors = vErrors.length;
       }
     }
     if (data.unless !== undefined) {
       if (
-        !validate464(data.unless, {
+        !validate468(data.unless, {
           instancePath: instancePath + '/unless',
           parentData: data,
           parentDataProperty: 'unless',
@@ -16578,13 +16898,13 @@ function validate460(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate464.errors);
+        vErrors = joined(vErrors, validate468.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained_by !== undefined) {
       if (
-        !validate469(data.explained_by, {
+        !validate473(data.explained_by, {
           instancePath: instancePath + '/explained_by',
           parentData: data,
           parentDataProperty: 'explained_by',
@@ -16592,16 +16912,44 @@ function validate460(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate469.errors);
+        vErrors = joined(vErrors, validate473.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_reliable_when !== undefined) {
       if (
-        !validate343(data.not_reliable_when, {
+        !validate347(data.not_reliable_when, {
           instancePath: instancePath + '/not_reliable_when',
           parentData: data,
           parentDataProperty: 'not_reliable_when',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate347.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.level !== undefined) {
+      if (
+        !validate341(data.level, {
+          instancePath: instancePath + '/level',
+          parentData: data,
+          parentDataProperty: 'level',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate341.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.says !== undefined) {
+      if (
+        !validate343(data.says, {
+          instancePath: instancePath + '/says',
+          parentData: data,
+          parentDataProperty: 'says',
           rootData,
           dynamicAnchors,
         })
@@ -16610,37 +16958,9 @@ function validate460(
         errors = vErrors.length;
       }
     }
-    if (data.level !== undefined) {
-      if (
-        !validate337(data.level, {
-          instancePath: instancePath + '/level',
-          parentData: data,
-          parentDataProperty: 'level',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate337.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.says !== undefined) {
-      if (
-        !validate339(data.says, {
-          instancePath: instancePath + '/says',
-          parentData: data,
-          parentDataProperty: 'says',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate339.errors);
-        errors = vErrors.length;
-      }
-    }
     if (data.because !== undefined) {
       if (
-        !validate339(data.because, {
+        !validate343(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -16648,13 +16968,13 @@ function validate460(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate339.errors);
+        vErrors = joined(vErrors, validate343.errors);
         errors = vErrors.length;
       }
     }
     if (data.ask !== undefined) {
       if (
-        !validate478(data.ask, {
+        !validate482(data.ask, {
           instancePath: instancePath + '/ask',
           parentData: data,
           parentDataProperty: 'ask',
@@ -16662,7 +16982,7 @@ function validate460(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate478.errors);
+        vErrors = joined(vErrors, validate482.errors);
         errors = vErrors.length;
       }
     }
@@ -16700,7 +17020,7 @@ function validate460(
         const len0 = data10.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate417(data10[i0], {
+            !validate421(data10[i0], {
               instancePath: instancePath + '/do/' + i0,
               parentData: data10,
               parentDataProperty: i0,
@@ -16708,7 +17028,7 @@ function validate460(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate417.errors);
+            vErrors = joined(vErrors, validate421.errors);
             errors = vErrors.length;
           }
         }
@@ -16729,7 +17049,7 @@ function validate460(
     }
     if (data.source !== undefined) {
       if (
-        !validate351(data.source, {
+        !validate355(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -16737,13 +17057,13 @@ function validate460(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate351.errors);
+        vErrors = joined(vErrors, validate355.errors);
         errors = vErrors.length;
       }
     }
     if (data.accepted !== undefined) {
       if (
-        !validate339(data.accepted, {
+        !validate343(data.accepted, {
           instancePath: instancePath + '/accepted',
           parentData: data,
           parentDataProperty: 'accepted',
@@ -16751,7 +17071,7 @@ function validate460(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate339.errors);
+        vErrors = joined(vErrors, validate343.errors);
         errors = vErrors.length;
       }
     }
@@ -16764,20 +17084,20 @@ function validate460(
     }
     errors++;
   }
-  validate460.errors = vErrors;
+  validate464.errors = vErrors;
   return errors === 0;
 }
-validate460.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate464.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const pattern22 = new RegExp('^[0-9]{4}-[0-9]{2}-[0-9]{2}$', 'u');
 
-function validate336(
+function validate340(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="protocol.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate336.evaluated;
+  const evaluated0 = validate340.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16870,7 +17190,7 @@ function validate336(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema92.properties, key0)) {
+      if (!func5.call(schema93.properties, key0)) {
         const err6 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -16887,7 +17207,7 @@ function validate336(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate337(data.protocol, {
+        !validate341(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -16895,7 +17215,7 @@ function validate336(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate337.errors);
+        vErrors = joined(vErrors, validate341.errors);
         errors = vErrors.length;
       }
     }
@@ -16948,52 +17268,10 @@ function validate336(
     }
     if (data.title !== undefined) {
       if (
-        !validate339(data.title, {
+        !validate343(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate339.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.about !== undefined) {
-      if (
-        !validate339(data.about, {
-          instancePath: instancePath + '/about',
-          parentData: data,
-          parentDataProperty: 'about',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate339.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.ladder !== undefined) {
-      if (
-        !validate337(data.ladder, {
-          instancePath: instancePath + '/ladder',
-          parentData: data,
-          parentDataProperty: 'ladder',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate337.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.applies_when !== undefined) {
-      if (
-        !validate343(data.applies_when, {
-          instancePath: instancePath + '/applies_when',
-          parentData: data,
-          parentDataProperty: 'applies_when',
           rootData,
           dynamicAnchors,
         })
@@ -17002,9 +17280,51 @@ function validate336(
         errors = vErrors.length;
       }
     }
+    if (data.about !== undefined) {
+      if (
+        !validate343(data.about, {
+          instancePath: instancePath + '/about',
+          parentData: data,
+          parentDataProperty: 'about',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate343.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.ladder !== undefined) {
+      if (
+        !validate341(data.ladder, {
+          instancePath: instancePath + '/ladder',
+          parentData: data,
+          parentDataProperty: 'ladder',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate341.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.applies_when !== undefined) {
+      if (
+        !validate347(data.applies_when, {
+          instancePath: instancePath + '/applies_when',
+          parentData: data,
+          parentDataProperty: 'applies_when',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate347.errors);
+        errors = vErrors.length;
+      }
+    }
     if (data.otherwise !== undefined) {
       if (
-        !validate339(data.otherwise, {
+        !validate343(data.otherwise, {
           instancePath: instancePath + '/otherwise',
           parentData: data,
           parentDataProperty: 'otherwise',
@@ -17012,7 +17332,7 @@ function validate336(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate339.errors);
+        vErrors = joined(vErrors, validate343.errors);
         errors = vErrors.length;
       }
     }
@@ -17082,7 +17402,7 @@ function validate336(
         const len0 = data8.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate339(data8[i0], {
+            !validate343(data8[i0], {
               instancePath: instancePath + '/owners/' + i0,
               parentData: data8,
               parentDataProperty: i0,
@@ -17090,7 +17410,7 @@ function validate336(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate339.errors);
+            vErrors = joined(vErrors, validate343.errors);
             errors = vErrors.length;
           }
         }
@@ -17115,7 +17435,7 @@ function validate336(
         for (const key1 in data10) {
           const _errs17 = errors;
           if (
-            !validate337(key1, {
+            !validate341(key1, {
               instancePath: instancePath + '/sources',
               parentData: data10,
               parentDataProperty: 'sources',
@@ -17123,7 +17443,7 @@ function validate336(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate337.errors);
+            vErrors = joined(vErrors, validate341.errors);
             errors = vErrors.length;
           }
           var valid3 = _errs17 === errors;
@@ -17144,7 +17464,7 @@ function validate336(
         }
         for (const key2 in data10) {
           if (
-            !validate371(data10[key2], {
+            !validate375(data10[key2], {
               instancePath: instancePath + '/sources/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data10,
               parentDataProperty: key2,
@@ -17152,7 +17472,7 @@ function validate336(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate371.errors);
+            vErrors = joined(vErrors, validate375.errors);
             errors = vErrors.length;
           }
         }
@@ -17173,7 +17493,7 @@ function validate336(
     }
     if (data.observations !== undefined) {
       if (
-        !validate375(data.observations, {
+        !validate379(data.observations, {
           instancePath: instancePath + '/observations',
           parentData: data,
           parentDataProperty: 'observations',
@@ -17181,7 +17501,7 @@ function validate336(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate375.errors);
+        vErrors = joined(vErrors, validate379.errors);
         errors = vErrors.length;
       }
     }
@@ -17191,7 +17511,7 @@ function validate336(
         for (const key3 in data13) {
           const _errs23 = errors;
           if (
-            !validate337(key3, {
+            !validate341(key3, {
               instancePath: instancePath + '/standing',
               parentData: data13,
               parentDataProperty: 'standing',
@@ -17199,7 +17519,7 @@ function validate336(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate337.errors);
+            vErrors = joined(vErrors, validate341.errors);
             errors = vErrors.length;
           }
           var valid5 = _errs23 === errors;
@@ -17220,7 +17540,7 @@ function validate336(
         }
         for (const key4 in data13) {
           if (
-            !validate396(data13[key4], {
+            !validate400(data13[key4], {
               instancePath: instancePath + '/standing/' + key4.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data13,
               parentDataProperty: key4,
@@ -17228,7 +17548,7 @@ function validate336(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate396.errors);
+            vErrors = joined(vErrors, validate400.errors);
             errors = vErrors.length;
           }
         }
@@ -17253,7 +17573,7 @@ function validate336(
         for (const key5 in data15) {
           const _errs28 = errors;
           if (
-            !validate337(key5, {
+            !validate341(key5, {
               instancePath: instancePath + '/limits',
               parentData: data15,
               parentDataProperty: 'limits',
@@ -17261,7 +17581,7 @@ function validate336(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate337.errors);
+            vErrors = joined(vErrors, validate341.errors);
             errors = vErrors.length;
           }
           var valid7 = _errs28 === errors;
@@ -17282,7 +17602,7 @@ function validate336(
         }
         for (const key6 in data15) {
           if (
-            !validate400(data15[key6], {
+            !validate404(data15[key6], {
               instancePath: instancePath + '/limits/' + key6.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data15,
               parentDataProperty: key6,
@@ -17290,7 +17610,7 @@ function validate336(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate400.errors);
+            vErrors = joined(vErrors, validate404.errors);
             errors = vErrors.length;
           }
         }
@@ -17329,7 +17649,7 @@ function validate336(
         const len1 = data17.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate407(data17[i1], {
+            !validate411(data17[i1], {
               instancePath: instancePath + '/faults/' + i1,
               parentData: data17,
               parentDataProperty: i1,
@@ -17337,7 +17657,7 @@ function validate336(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate407.errors);
+            vErrors = joined(vErrors, validate411.errors);
             errors = vErrors.length;
           }
         }
@@ -17362,7 +17682,7 @@ function validate336(
         for (const key7 in data19) {
           const _errs36 = errors;
           if (
-            !validate337(key7, {
+            !validate341(key7, {
               instancePath: instancePath + '/measures',
               parentData: data19,
               parentDataProperty: 'measures',
@@ -17370,7 +17690,7 @@ function validate336(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate337.errors);
+            vErrors = joined(vErrors, validate341.errors);
             errors = vErrors.length;
           }
           var valid11 = _errs36 === errors;
@@ -17391,7 +17711,7 @@ function validate336(
         }
         for (const key8 in data19) {
           if (
-            !validate425(data19[key8], {
+            !validate429(data19[key8], {
               instancePath: instancePath + '/measures/' + key8.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data19,
               parentDataProperty: key8,
@@ -17399,7 +17719,7 @@ function validate336(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate425.errors);
+            vErrors = joined(vErrors, validate429.errors);
             errors = vErrors.length;
           }
         }
@@ -17438,7 +17758,7 @@ function validate336(
         const len2 = data21.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate460(data21[i2], {
+            !validate464(data21[i2], {
               instancePath: instancePath + '/rules/' + i2,
               parentData: data21,
               parentDataProperty: i2,
@@ -17446,7 +17766,7 @@ function validate336(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate460.errors);
+            vErrors = joined(vErrors, validate464.errors);
             errors = vErrors.length;
           }
         }
@@ -17471,7 +17791,7 @@ function validate336(
         for (const key9 in data23) {
           const _errs44 = errors;
           if (
-            !validate337(key9, {
+            !validate341(key9, {
               instancePath: instancePath + '/exactly_one_of',
               parentData: data23,
               parentDataProperty: 'exactly_one_of',
@@ -17479,7 +17799,7 @@ function validate336(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate337.errors);
+            vErrors = joined(vErrors, validate341.errors);
             errors = vErrors.length;
           }
           var valid15 = _errs44 === errors;
@@ -17500,7 +17820,7 @@ function validate336(
         }
         for (const key10 in data23) {
           if (
-            !validate359(data23[key10], {
+            !validate363(data23[key10], {
               instancePath:
                 instancePath + '/exactly_one_of/' + key10.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data23,
@@ -17509,7 +17829,7 @@ function validate336(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate359.errors);
+            vErrors = joined(vErrors, validate363.errors);
             errors = vErrors.length;
           }
         }
@@ -17537,15 +17857,15 @@ function validate336(
     }
     errors++;
   }
-  validate336.errors = vErrors;
+  validate340.errors = vErrors;
   return errors === 0;
 }
-validate336.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate340.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 export const set = validate102;
 
-export const ward = validate487;
-const schema120 = {
+export const ward = validate491;
+const schema121 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ward.schema.json',
   type: 'object',
@@ -17553,8 +17873,27 @@ const schema120 = {
     ward: { $ref: 'dictionary.schema.json#/$defs/name' },
     edition: { type: 'integer', minimum: 1, maximum: 100000 },
     title: { $ref: 'dictionary.schema.json#/$defs/text' },
+    about: { $ref: 'dictionary.schema.json#/$defs/text' },
     ladder: { $ref: 'dictionary.schema.json#/$defs/name' },
+    time_zone: { type: 'string', minLength: 1, maxLength: 60 },
+    review_by: { type: 'string', pattern: '^[0-9]{4}-[0-9]{2}-[0-9]{2}$' },
+    owners: {
+      type: 'array',
+      items: { $ref: 'dictionary.schema.json#/$defs/text' },
+      minItems: 1,
+      maxItems: 20,
+    },
+    sources: {
+      type: 'object',
+      propertyNames: { $ref: 'dictionary.schema.json#/$defs/name' },
+      additionalProperties: { $ref: 'dictionary.schema.json#/$defs/source' },
+    },
     reads_with: { type: 'array', items: { $ref: '#/$defs/reads_with' }, minItems: 1, maxItems: 100 },
+    plans: {
+      type: 'object',
+      propertyNames: { $ref: 'dictionary.schema.json#/$defs/name' },
+      additionalProperties: { $ref: '#/$defs/plan' },
+    },
   },
   required: ['ward', 'edition', 'title', 'ladder', 'reads_with'],
   additionalProperties: false,
@@ -17564,20 +17903,47 @@ const schema120 = {
       properties: {
         protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
         edition: { type: 'integer', minimum: 1, maximum: 100000 },
+        when: { $ref: 'protocol.schema.json#/$defs/condition' },
       },
-      required: ['protocol'],
+      required: ['protocol', 'edition'],
       additionalProperties: false,
+    },
+    plan: {
+      type: 'object',
+      properties: {
+        says: { $ref: 'dictionary.schema.json#/$defs/text' },
+        levels: {
+          type: 'object',
+          propertyNames: { $ref: 'dictionary.schema.json#/$defs/name' },
+          additionalProperties: { $ref: '#/$defs/plan_level' },
+        },
+        source: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' }, maxItems: 200 },
+      },
+      required: ['says', 'levels', 'source'],
+      additionalProperties: false,
+    },
+    plan_level: {
+      type: 'object',
+      properties: {
+        says: { $ref: 'dictionary.schema.json#/$defs/text' },
+        tell: { type: 'array', items: { $ref: 'ladder.schema.json#/$defs/tell' }, minItems: 1, maxItems: 20 },
+        respond: { $ref: 'dictionary.schema.json#/$defs/duration' },
+        reassess: { $ref: 'dictionary.schema.json#/$defs/duration' },
+        if_no_answer: { $ref: 'ladder.schema.json#/$defs/no_answer' },
+      },
+      additionalProperties: false,
+      minProperties: 1,
     },
   },
 };
 
-function validate488(
+function validate492(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate488.evaluated;
+  const evaluated0 = validate492.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17617,18 +17983,18 @@ function validate488(
     }
     errors++;
   }
-  validate488.errors = vErrors;
+  validate492.errors = vErrors;
   return errors === 0;
 }
-validate488.evaluated = { dynamicProps: false, dynamicItems: false };
+validate492.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate490(
+function validate494(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate490.evaluated;
+  const evaluated0 = validate494.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17663,28 +18029,309 @@ function validate490(
     }
     errors++;
   }
-  validate490.errors = vErrors;
+  validate494.errors = vErrors;
   return errors === 0;
 }
-validate490.evaluated = { dynamicProps: false, dynamicItems: false };
+validate494.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema123 = {
-  type: 'object',
-  properties: {
-    protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
-    edition: { type: 'integer', minimum: 1, maximum: 100000 },
-  },
-  required: ['protocol'],
-  additionalProperties: false,
-};
-
-function validate493(
+function validate500(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate493.evaluated;
+  const evaluated0 = validate500.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.cite === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'cite' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'cite' || key0 === 'link' || key0 === 'from_memory')) {
+        const err1 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err1];
+        } else {
+          vErrors.push(err1);
+        }
+        errors++;
+      }
+    }
+    if (data.cite !== undefined) {
+      if (
+        !validate58(data.cite, {
+          instancePath: instancePath + '/cite',
+          parentData: data,
+          parentDataProperty: 'cite',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate58.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.link !== undefined) {
+      let data1 = data.link;
+      if (typeof data1 === 'string') {
+        if (func1(data1) > 300) {
+          const err2 = {
+            instancePath: instancePath + '/link',
+            schemaPath: '#/properties/link/maxLength',
+            keyword: 'maxLength',
+            params: { limit: 300 },
+          };
+          if (vErrors === null) {
+            vErrors = [err2];
+          } else {
+            vErrors.push(err2);
+          }
+          errors++;
+        }
+        if (!pattern4.test(data1)) {
+          const err3 = {
+            instancePath: instancePath + '/link',
+            schemaPath: '#/properties/link/pattern',
+            keyword: 'pattern',
+            params: { pattern: '^https://[^ ]+$' },
+          };
+          if (vErrors === null) {
+            vErrors = [err3];
+          } else {
+            vErrors.push(err3);
+          }
+          errors++;
+        }
+      } else {
+        const err4 = {
+          instancePath: instancePath + '/link',
+          schemaPath: '#/properties/link/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err4];
+        } else {
+          vErrors.push(err4);
+        }
+        errors++;
+      }
+    }
+    if (data.from_memory !== undefined) {
+      if (
+        !validate60(data.from_memory, {
+          instancePath: instancePath + '/from_memory',
+          parentData: data,
+          parentDataProperty: 'from_memory',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate60.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err5 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err5];
+    } else {
+      vErrors.push(err5);
+    }
+    errors++;
+  }
+  validate500.errors = vErrors;
+  return errors === 0;
+}
+validate500.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema125 = {
+  type: 'object',
+  properties: {
+    protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
+    edition: { type: 'integer', minimum: 1, maximum: 100000 },
+    when: { $ref: 'protocol.schema.json#/$defs/condition' },
+  },
+  required: ['protocol', 'edition'],
+  additionalProperties: false,
+};
+
+function validate506(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate506.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (Object.keys(data).length > 100) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/maxProperties',
+        keyword: 'maxProperties',
+        params: { limit: 100 },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (Object.keys(data).length < 1) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/minProperties',
+        keyword: 'minProperties',
+        params: { limit: 1 },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(
+        key0 === 'all' ||
+        key0 === 'any' ||
+        key0 === 'none' ||
+        key0 === 'at_least_of' ||
+        key0 === 'rule'
+      )) {
+        if (
+          !validate348(data[key0], {
+            instancePath: instancePath + '/' + key0.replace(/~/g, '~0').replace(/\//g, '~1'),
+            parentData: data,
+            parentDataProperty: key0,
+            rootData,
+            dynamicAnchors,
+          })
+        ) {
+          vErrors = joined(vErrors, validate348.errors);
+          errors = vErrors.length;
+        }
+      }
+    }
+    if (data.all !== undefined) {
+      if (
+        !validate363(data.all, {
+          instancePath: instancePath + '/all',
+          parentData: data,
+          parentDataProperty: 'all',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate363.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.any !== undefined) {
+      if (
+        !validate363(data.any, {
+          instancePath: instancePath + '/any',
+          parentData: data,
+          parentDataProperty: 'any',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate363.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.none !== undefined) {
+      if (
+        !validate363(data.none, {
+          instancePath: instancePath + '/none',
+          parentData: data,
+          parentDataProperty: 'none',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate363.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.at_least_of !== undefined) {
+      if (
+        !validate367(data.at_least_of, {
+          instancePath: instancePath + '/at_least_of',
+          parentData: data,
+          parentDataProperty: 'at_least_of',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate367.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.rule !== undefined) {
+      if (
+        !validate341(data.rule, {
+          instancePath: instancePath + '/rule',
+          parentData: data,
+          parentDataProperty: 'rule',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate341.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate506.errors = vErrors;
+  return errors === 0;
+}
+validate506.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+function validate504(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate504.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17706,8 +18353,182 @@ function validate493(
       }
       errors++;
     }
+    if (data.edition === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'edition' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
     for (const key0 in data) {
-      if (!(key0 === 'protocol' || key0 === 'edition')) {
+      if (!(key0 === 'protocol' || key0 === 'edition' || key0 === 'when')) {
+        const err2 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+    if (data.protocol !== undefined) {
+      if (
+        !validate492(data.protocol, {
+          instancePath: instancePath + '/protocol',
+          parentData: data,
+          parentDataProperty: 'protocol',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate492.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.edition !== undefined) {
+      let data1 = data.edition;
+      if (!(typeof data1 == 'number' && !(data1 % 1) && !isNaN(data1) && isFinite(data1))) {
+        const err3 = {
+          instancePath: instancePath + '/edition',
+          schemaPath: '#/properties/edition/type',
+          keyword: 'type',
+          params: { type: 'integer' },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+      if (typeof data1 == 'number' && isFinite(data1)) {
+        if (data1 > 100000 || isNaN(data1)) {
+          const err4 = {
+            instancePath: instancePath + '/edition',
+            schemaPath: '#/properties/edition/maximum',
+            keyword: 'maximum',
+            params: { comparison: '<=', limit: 100000 },
+          };
+          if (vErrors === null) {
+            vErrors = [err4];
+          } else {
+            vErrors.push(err4);
+          }
+          errors++;
+        }
+        if (data1 < 1 || isNaN(data1)) {
+          const err5 = {
+            instancePath: instancePath + '/edition',
+            schemaPath: '#/properties/edition/minimum',
+            keyword: 'minimum',
+            params: { comparison: '>=', limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err5];
+          } else {
+            vErrors.push(err5);
+          }
+          errors++;
+        }
+      }
+    }
+    if (data.when !== undefined) {
+      if (
+        !validate506(data.when, {
+          instancePath: instancePath + '/when',
+          parentData: data,
+          parentDataProperty: 'when',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate506.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err6 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err6];
+    } else {
+      vErrors.push(err6);
+    }
+    errors++;
+  }
+  validate504.errors = vErrors;
+  return errors === 0;
+}
+validate504.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema127 = {
+  type: 'object',
+  properties: {
+    says: { $ref: 'dictionary.schema.json#/$defs/text' },
+    levels: {
+      type: 'object',
+      propertyNames: { $ref: 'dictionary.schema.json#/$defs/name' },
+      additionalProperties: { $ref: '#/$defs/plan_level' },
+    },
+    source: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' }, maxItems: 200 },
+  },
+  required: ['says', 'levels', 'source'],
+  additionalProperties: false,
+};
+const schema128 = {
+  type: 'object',
+  properties: {
+    says: { $ref: 'dictionary.schema.json#/$defs/text' },
+    tell: { type: 'array', items: { $ref: 'ladder.schema.json#/$defs/tell' }, minItems: 1, maxItems: 20 },
+    respond: { $ref: 'dictionary.schema.json#/$defs/duration' },
+    reassess: { $ref: 'dictionary.schema.json#/$defs/duration' },
+    if_no_answer: { $ref: 'ladder.schema.json#/$defs/no_answer' },
+  },
+  additionalProperties: false,
+  minProperties: 1,
+};
+
+function validate521(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate521.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.who === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'who' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'who' || key0 === 'from' || key0 === 'to')) {
         const err1 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -17722,28 +18543,162 @@ function validate493(
         errors++;
       }
     }
-    if (data.protocol !== undefined) {
+    if (data.who !== undefined) {
       if (
-        !validate488(data.protocol, {
-          instancePath: instancePath + '/protocol',
+        !validate160(data.who, {
+          instancePath: instancePath + '/who',
           parentData: data,
-          parentDataProperty: 'protocol',
+          parentDataProperty: 'who',
           rootData,
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate488.errors);
+        vErrors = joined(vErrors, validate160.errors);
         errors = vErrors.length;
       }
     }
-    if (data.edition !== undefined) {
-      let data1 = data.edition;
-      if (!(typeof data1 == 'number' && !(data1 % 1) && !isNaN(data1) && isFinite(data1))) {
+    if (data.from !== undefined) {
+      if (
+        !validate169(data.from, {
+          instancePath: instancePath + '/from',
+          parentData: data,
+          parentDataProperty: 'from',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate169.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.to !== undefined) {
+      if (
+        !validate169(data.to, {
+          instancePath: instancePath + '/to',
+          parentData: data,
+          parentDataProperty: 'to',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate169.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate521.errors = vErrors;
+  return errors === 0;
+}
+validate521.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+function validate526(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate526.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 40) {
+      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 40 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (!pattern6.test(data)) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/pattern',
+        keyword: 'pattern',
+        params: { pattern: '^[0-9]+([.][0-9]+)? (s|min|h|d|wk|mo|y)$' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate526.errors = vErrors;
+  return errors === 0;
+}
+validate526.evaluated = { dynamicProps: false, dynamicItems: false };
+
+function validate529(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate529.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.after === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'after' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.tell === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'tell' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'after' || key0 === 'tell')) {
         const err2 = {
-          instancePath: instancePath + '/edition',
-          schemaPath: '#/properties/edition/type',
-          keyword: 'type',
-          params: { type: 'integer' },
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
         };
         if (vErrors === null) {
           vErrors = [err2];
@@ -17752,13 +18707,136 @@ function validate493(
         }
         errors++;
       }
-      if (typeof data1 == 'number' && isFinite(data1)) {
-        if (data1 > 100000 || isNaN(data1)) {
+    }
+    if (data.after !== undefined) {
+      if (
+        !validate173(data.after, {
+          instancePath: instancePath + '/after',
+          parentData: data,
+          parentDataProperty: 'after',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate173.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.tell !== undefined) {
+      if (
+        !validate160(data.tell, {
+          instancePath: instancePath + '/tell',
+          parentData: data,
+          parentDataProperty: 'tell',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate160.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err3 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err3];
+    } else {
+      vErrors.push(err3);
+    }
+    errors++;
+  }
+  validate529.errors = vErrors;
+  return errors === 0;
+}
+validate529.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+function validate519(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate519.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (Object.keys(data).length < 1) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/minProperties',
+        keyword: 'minProperties',
+        params: { limit: 1 },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(
+        key0 === 'says' ||
+        key0 === 'tell' ||
+        key0 === 'respond' ||
+        key0 === 'reassess' ||
+        key0 === 'if_no_answer'
+      )) {
+        const err1 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err1];
+        } else {
+          vErrors.push(err1);
+        }
+        errors++;
+      }
+    }
+    if (data.says !== undefined) {
+      if (
+        !validate494(data.says, {
+          instancePath: instancePath + '/says',
+          parentData: data,
+          parentDataProperty: 'says',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate494.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.tell !== undefined) {
+      let data1 = data.tell;
+      if (Array.isArray(data1)) {
+        if (data1.length > 20) {
+          const err2 = {
+            instancePath: instancePath + '/tell',
+            schemaPath: '#/properties/tell/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 20 },
+          };
+          if (vErrors === null) {
+            vErrors = [err2];
+          } else {
+            vErrors.push(err2);
+          }
+          errors++;
+        }
+        if (data1.length < 1) {
           const err3 = {
-            instancePath: instancePath + '/edition',
-            schemaPath: '#/properties/edition/maximum',
-            keyword: 'maximum',
-            params: { comparison: '<=', limit: 100000 },
+            instancePath: instancePath + '/tell',
+            schemaPath: '#/properties/tell/minItems',
+            keyword: 'minItems',
+            params: { limit: 1 },
           };
           if (vErrors === null) {
             vErrors = [err3];
@@ -17767,20 +18845,76 @@ function validate493(
           }
           errors++;
         }
-        if (data1 < 1 || isNaN(data1)) {
-          const err4 = {
-            instancePath: instancePath + '/edition',
-            schemaPath: '#/properties/edition/minimum',
-            keyword: 'minimum',
-            params: { comparison: '>=', limit: 1 },
-          };
-          if (vErrors === null) {
-            vErrors = [err4];
-          } else {
-            vErrors.push(err4);
+        const len0 = data1.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          if (
+            !validate521(data1[i0], {
+              instancePath: instancePath + '/tell/' + i0,
+              parentData: data1,
+              parentDataProperty: i0,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate521.errors);
+            errors = vErrors.length;
           }
-          errors++;
         }
+      } else {
+        const err4 = {
+          instancePath: instancePath + '/tell',
+          schemaPath: '#/properties/tell/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err4];
+        } else {
+          vErrors.push(err4);
+        }
+        errors++;
+      }
+    }
+    if (data.respond !== undefined) {
+      if (
+        !validate526(data.respond, {
+          instancePath: instancePath + '/respond',
+          parentData: data,
+          parentDataProperty: 'respond',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate526.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.reassess !== undefined) {
+      if (
+        !validate526(data.reassess, {
+          instancePath: instancePath + '/reassess',
+          parentData: data,
+          parentDataProperty: 'reassess',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate526.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.if_no_answer !== undefined) {
+      if (
+        !validate529(data.if_no_answer, {
+          instancePath: instancePath + '/if_no_answer',
+          parentData: data,
+          parentDataProperty: 'if_no_answer',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate529.errors);
+        errors = vErrors.length;
       }
     }
   } else {
@@ -17792,18 +18926,227 @@ function validate493(
     }
     errors++;
   }
-  validate493.errors = vErrors;
+  validate519.errors = vErrors;
   return errors === 0;
 }
-validate493.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate519.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate487(
+function validate516(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate516.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.says === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'says' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.levels === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'levels' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    if (data.source === undefined) {
+      const err2 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'source' },
+      };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'says' || key0 === 'levels' || key0 === 'source')) {
+        const err3 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+    }
+    if (data.says !== undefined) {
+      if (
+        !validate494(data.says, {
+          instancePath: instancePath + '/says',
+          parentData: data,
+          parentDataProperty: 'says',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate494.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.levels !== undefined) {
+      let data1 = data.levels;
+      if (data1 && typeof data1 == 'object' && !Array.isArray(data1)) {
+        for (const key1 in data1) {
+          const _errs5 = errors;
+          if (
+            !validate492(key1, {
+              instancePath: instancePath + '/levels',
+              parentData: data1,
+              parentDataProperty: 'levels',
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate492.errors);
+            errors = vErrors.length;
+          }
+          var valid1 = _errs5 === errors;
+          if (!valid1) {
+            const err4 = {
+              instancePath: instancePath + '/levels',
+              schemaPath: '#/properties/levels/propertyNames',
+              keyword: 'propertyNames',
+              params: { propertyName: key1 },
+            };
+            if (vErrors === null) {
+              vErrors = [err4];
+            } else {
+              vErrors.push(err4);
+            }
+            errors++;
+          }
+        }
+        for (const key2 in data1) {
+          if (
+            !validate519(data1[key2], {
+              instancePath: instancePath + '/levels/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
+              parentData: data1,
+              parentDataProperty: key2,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate519.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err5 = {
+          instancePath: instancePath + '/levels',
+          schemaPath: '#/properties/levels/type',
+          keyword: 'type',
+          params: { type: 'object' },
+        };
+        if (vErrors === null) {
+          vErrors = [err5];
+        } else {
+          vErrors.push(err5);
+        }
+        errors++;
+      }
+    }
+    if (data.source !== undefined) {
+      let data3 = data.source;
+      if (Array.isArray(data3)) {
+        if (data3.length > 200) {
+          const err6 = {
+            instancePath: instancePath + '/source',
+            schemaPath: '#/properties/source/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 200 },
+          };
+          if (vErrors === null) {
+            vErrors = [err6];
+          } else {
+            vErrors.push(err6);
+          }
+          errors++;
+        }
+        const len0 = data3.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          if (
+            !validate492(data3[i0], {
+              instancePath: instancePath + '/source/' + i0,
+              parentData: data3,
+              parentDataProperty: i0,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate492.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err7 = {
+          instancePath: instancePath + '/source',
+          schemaPath: '#/properties/source/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err7];
+        } else {
+          vErrors.push(err7);
+        }
+        errors++;
+      }
+    }
+  } else {
+    const err8 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err8];
+    } else {
+      vErrors.push(err8);
+    }
+    errors++;
+  }
+  validate516.errors = vErrors;
+  return errors === 0;
+}
+validate516.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+function validate491(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ward.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate487.evaluated;
+  const evaluated0 = validate491.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17882,13 +19225,7 @@ function validate487(
       errors++;
     }
     for (const key0 in data) {
-      if (!(
-        key0 === 'ward' ||
-        key0 === 'edition' ||
-        key0 === 'title' ||
-        key0 === 'ladder' ||
-        key0 === 'reads_with'
-      )) {
+      if (!func5.call(schema121.properties, key0)) {
         const err5 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -17905,7 +19242,7 @@ function validate487(
     }
     if (data.ward !== undefined) {
       if (
-        !validate488(data.ward, {
+        !validate492(data.ward, {
           instancePath: instancePath + '/ward',
           parentData: data,
           parentDataProperty: 'ward',
@@ -17913,7 +19250,7 @@ function validate487(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate488.errors);
+        vErrors = joined(vErrors, validate492.errors);
         errors = vErrors.length;
       }
     }
@@ -17966,7 +19303,7 @@ function validate487(
     }
     if (data.title !== undefined) {
       if (
-        !validate490(data.title, {
+        !validate494(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -17974,13 +19311,27 @@ function validate487(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate490.errors);
+        vErrors = joined(vErrors, validate494.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.about !== undefined) {
+      if (
+        !validate494(data.about, {
+          instancePath: instancePath + '/about',
+          parentData: data,
+          parentDataProperty: 'about',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate494.errors);
         errors = vErrors.length;
       }
     }
     if (data.ladder !== undefined) {
       if (
-        !validate488(data.ladder, {
+        !validate492(data.ladder, {
           instancePath: instancePath + '/ladder',
           parentData: data,
           parentDataProperty: 'ladder',
@@ -17988,19 +19339,19 @@ function validate487(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate488.errors);
+        vErrors = joined(vErrors, validate492.errors);
         errors = vErrors.length;
       }
     }
-    if (data.reads_with !== undefined) {
-      let data4 = data.reads_with;
-      if (Array.isArray(data4)) {
-        if (data4.length > 100) {
+    if (data.time_zone !== undefined) {
+      let data5 = data.time_zone;
+      if (typeof data5 === 'string') {
+        if (func1(data5) > 60) {
           const err9 = {
-            instancePath: instancePath + '/reads_with',
-            schemaPath: '#/properties/reads_with/maxItems',
-            keyword: 'maxItems',
-            params: { limit: 100 },
+            instancePath: instancePath + '/time_zone',
+            schemaPath: '#/properties/time_zone/maxLength',
+            keyword: 'maxLength',
+            params: { limit: 60 },
           };
           if (vErrors === null) {
             vErrors = [err9];
@@ -18009,11 +19360,11 @@ function validate487(
           }
           errors++;
         }
-        if (data4.length < 1) {
+        if (func1(data5) < 1) {
           const err10 = {
-            instancePath: instancePath + '/reads_with',
-            schemaPath: '#/properties/reads_with/minItems',
-            keyword: 'minItems',
+            instancePath: instancePath + '/time_zone',
+            schemaPath: '#/properties/time_zone/minLength',
+            keyword: 'minLength',
             params: { limit: 1 },
           };
           if (vErrors === null) {
@@ -18023,27 +19374,12 @@ function validate487(
           }
           errors++;
         }
-        const len0 = data4.length;
-        for (let i0 = 0; i0 < len0; i0++) {
-          if (
-            !validate493(data4[i0], {
-              instancePath: instancePath + '/reads_with/' + i0,
-              parentData: data4,
-              parentDataProperty: i0,
-              rootData,
-              dynamicAnchors,
-            })
-          ) {
-            vErrors = joined(vErrors, validate493.errors);
-            errors = vErrors.length;
-          }
-        }
       } else {
         const err11 = {
-          instancePath: instancePath + '/reads_with',
-          schemaPath: '#/properties/reads_with/type',
+          instancePath: instancePath + '/time_zone',
+          schemaPath: '#/properties/time_zone/type',
           keyword: 'type',
-          params: { type: 'array' },
+          params: { type: 'string' },
         };
         if (vErrors === null) {
           vErrors = [err11];
@@ -18053,19 +19389,4911 @@ function validate487(
         errors++;
       }
     }
+    if (data.review_by !== undefined) {
+      let data6 = data.review_by;
+      if (typeof data6 === 'string') {
+        if (!pattern22.test(data6)) {
+          const err12 = {
+            instancePath: instancePath + '/review_by',
+            schemaPath: '#/properties/review_by/pattern',
+            keyword: 'pattern',
+            params: { pattern: '^[0-9]{4}-[0-9]{2}-[0-9]{2}$' },
+          };
+          if (vErrors === null) {
+            vErrors = [err12];
+          } else {
+            vErrors.push(err12);
+          }
+          errors++;
+        }
+      } else {
+        const err13 = {
+          instancePath: instancePath + '/review_by',
+          schemaPath: '#/properties/review_by/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err13];
+        } else {
+          vErrors.push(err13);
+        }
+        errors++;
+      }
+    }
+    if (data.owners !== undefined) {
+      let data7 = data.owners;
+      if (Array.isArray(data7)) {
+        if (data7.length > 20) {
+          const err14 = {
+            instancePath: instancePath + '/owners',
+            schemaPath: '#/properties/owners/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 20 },
+          };
+          if (vErrors === null) {
+            vErrors = [err14];
+          } else {
+            vErrors.push(err14);
+          }
+          errors++;
+        }
+        if (data7.length < 1) {
+          const err15 = {
+            instancePath: instancePath + '/owners',
+            schemaPath: '#/properties/owners/minItems',
+            keyword: 'minItems',
+            params: { limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err15];
+          } else {
+            vErrors.push(err15);
+          }
+          errors++;
+        }
+        const len0 = data7.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          if (
+            !validate494(data7[i0], {
+              instancePath: instancePath + '/owners/' + i0,
+              parentData: data7,
+              parentDataProperty: i0,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate494.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err16 = {
+          instancePath: instancePath + '/owners',
+          schemaPath: '#/properties/owners/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err16];
+        } else {
+          vErrors.push(err16);
+        }
+        errors++;
+      }
+    }
+    if (data.sources !== undefined) {
+      let data9 = data.sources;
+      if (data9 && typeof data9 == 'object' && !Array.isArray(data9)) {
+        for (const key1 in data9) {
+          const _errs17 = errors;
+          if (
+            !validate492(key1, {
+              instancePath: instancePath + '/sources',
+              parentData: data9,
+              parentDataProperty: 'sources',
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate492.errors);
+            errors = vErrors.length;
+          }
+          var valid3 = _errs17 === errors;
+          if (!valid3) {
+            const err17 = {
+              instancePath: instancePath + '/sources',
+              schemaPath: '#/properties/sources/propertyNames',
+              keyword: 'propertyNames',
+              params: { propertyName: key1 },
+            };
+            if (vErrors === null) {
+              vErrors = [err17];
+            } else {
+              vErrors.push(err17);
+            }
+            errors++;
+          }
+        }
+        for (const key2 in data9) {
+          if (
+            !validate500(data9[key2], {
+              instancePath: instancePath + '/sources/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
+              parentData: data9,
+              parentDataProperty: key2,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate500.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err18 = {
+          instancePath: instancePath + '/sources',
+          schemaPath: '#/properties/sources/type',
+          keyword: 'type',
+          params: { type: 'object' },
+        };
+        if (vErrors === null) {
+          vErrors = [err18];
+        } else {
+          vErrors.push(err18);
+        }
+        errors++;
+      }
+    }
+    if (data.reads_with !== undefined) {
+      let data11 = data.reads_with;
+      if (Array.isArray(data11)) {
+        if (data11.length > 100) {
+          const err19 = {
+            instancePath: instancePath + '/reads_with',
+            schemaPath: '#/properties/reads_with/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 100 },
+          };
+          if (vErrors === null) {
+            vErrors = [err19];
+          } else {
+            vErrors.push(err19);
+          }
+          errors++;
+        }
+        if (data11.length < 1) {
+          const err20 = {
+            instancePath: instancePath + '/reads_with',
+            schemaPath: '#/properties/reads_with/minItems',
+            keyword: 'minItems',
+            params: { limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err20];
+          } else {
+            vErrors.push(err20);
+          }
+          errors++;
+        }
+        const len1 = data11.length;
+        for (let i1 = 0; i1 < len1; i1++) {
+          if (
+            !validate504(data11[i1], {
+              instancePath: instancePath + '/reads_with/' + i1,
+              parentData: data11,
+              parentDataProperty: i1,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate504.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err21 = {
+          instancePath: instancePath + '/reads_with',
+          schemaPath: '#/properties/reads_with/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err21];
+        } else {
+          vErrors.push(err21);
+        }
+        errors++;
+      }
+    }
+    if (data.plans !== undefined) {
+      let data13 = data.plans;
+      if (data13 && typeof data13 == 'object' && !Array.isArray(data13)) {
+        for (const key3 in data13) {
+          const _errs25 = errors;
+          if (
+            !validate492(key3, {
+              instancePath: instancePath + '/plans',
+              parentData: data13,
+              parentDataProperty: 'plans',
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate492.errors);
+            errors = vErrors.length;
+          }
+          var valid7 = _errs25 === errors;
+          if (!valid7) {
+            const err22 = {
+              instancePath: instancePath + '/plans',
+              schemaPath: '#/properties/plans/propertyNames',
+              keyword: 'propertyNames',
+              params: { propertyName: key3 },
+            };
+            if (vErrors === null) {
+              vErrors = [err22];
+            } else {
+              vErrors.push(err22);
+            }
+            errors++;
+          }
+        }
+        for (const key4 in data13) {
+          if (
+            !validate516(data13[key4], {
+              instancePath: instancePath + '/plans/' + key4.replace(/~/g, '~0').replace(/\//g, '~1'),
+              parentData: data13,
+              parentDataProperty: key4,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate516.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err23 = {
+          instancePath: instancePath + '/plans',
+          schemaPath: '#/properties/plans/type',
+          keyword: 'type',
+          params: { type: 'object' },
+        };
+        if (vErrors === null) {
+          vErrors = [err23];
+        } else {
+          vErrors.push(err23);
+        }
+        errors++;
+      }
+    }
   } else {
-    const err12 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    const err24 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
     if (vErrors === null) {
-      vErrors = [err12];
+      vErrors = [err24];
     } else {
-      vErrors.push(err12);
+      vErrors.push(err24);
     }
     errors++;
   }
-  validate487.errors = vErrors;
+  validate491.errors = vErrors;
   return errors === 0;
 }
-validate487.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate491.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+export const ward_cases = validate536;
+const schema132 = {
+  $schema: 'https://json-schema.org/draft/2020-12/schema',
+  $id: 'ward_cases.schema.json',
+  type: 'object',
+  properties: {
+    ward: { $ref: 'dictionary.schema.json#/$defs/name' },
+    cases: { type: 'array', items: { $ref: '#/$defs/case' }, maxItems: 100000 },
+  },
+  required: ['ward', 'cases'],
+  additionalProperties: false,
+  $defs: {
+    case: {
+      type: 'object',
+      properties: {
+        case: { $ref: 'dictionary.schema.json#/$defs/text' },
+        story: { $ref: 'dictionary.schema.json#/$defs/text' },
+        source: { $ref: 'dictionary.schema.json#/$defs/name' },
+        given: { $ref: 'set.schema.json' },
+        series: { $ref: 'set.schema.json' },
+        expect: { $ref: '#/$defs/expect' },
+        teach: { $ref: 'cases.schema.json#/$defs/teach' },
+      },
+      required: ['case', 'expect'],
+      additionalProperties: false,
+    },
+    expect: {
+      type: 'object',
+      properties: {
+        level: { $ref: 'cases.schema.json#/$defs/expected_level' },
+        tell: {
+          type: 'array',
+          items: { $ref: 'dictionary.schema.json#/$defs/text' },
+          minItems: 1,
+          maxItems: 20,
+        },
+        plan: { $ref: 'dictionary.schema.json#/$defs/name' },
+        in_force: { $ref: 'dictionary.schema.json#/$defs/name' },
+        may_step_down: { $ref: 'dictionary.schema.json#/$defs/yes' },
+        protocols: {
+          type: 'object',
+          propertyNames: { $ref: 'dictionary.schema.json#/$defs/name' },
+          additionalProperties: { $ref: 'cases.schema.json#/$defs/expect' },
+        },
+      },
+      minProperties: 1,
+      additionalProperties: false,
+    },
+  },
+};
+
+function validate537(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate537.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 60) {
+      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 60 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (!pattern3.test(data)) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/pattern',
+        keyword: 'pattern',
+        params: { pattern: '^[a-z][a-z0-9_]*$' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate537.errors = vErrors;
+  return errors === 0;
+}
+validate537.evaluated = { dynamicProps: false, dynamicItems: false };
+
+const schema134 = {
+  type: 'object',
+  properties: {
+    case: { $ref: 'dictionary.schema.json#/$defs/text' },
+    story: { $ref: 'dictionary.schema.json#/$defs/text' },
+    source: { $ref: 'dictionary.schema.json#/$defs/name' },
+    given: { $ref: 'set.schema.json' },
+    series: { $ref: 'set.schema.json' },
+    expect: { $ref: '#/$defs/expect' },
+    teach: { $ref: 'cases.schema.json#/$defs/teach' },
+  },
+  required: ['case', 'expect'],
+  additionalProperties: false,
+};
+
+function validate540(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate540.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 2000) {
+      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 2000 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (func1(data) < 1) {
+      const err1 = { instancePath, schemaPath: '#/minLength', keyword: 'minLength', params: { limit: 1 } };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate540.errors = vErrors;
+  return errors === 0;
+}
+validate540.evaluated = { dynamicProps: false, dynamicItems: false };
+
+const schema136 = {
+  type: 'object',
+  properties: {
+    level: { $ref: 'cases.schema.json#/$defs/expected_level' },
+    tell: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/text' }, minItems: 1, maxItems: 20 },
+    plan: { $ref: 'dictionary.schema.json#/$defs/name' },
+    in_force: { $ref: 'dictionary.schema.json#/$defs/name' },
+    may_step_down: { $ref: 'dictionary.schema.json#/$defs/yes' },
+    protocols: {
+      type: 'object',
+      propertyNames: { $ref: 'dictionary.schema.json#/$defs/name' },
+      additionalProperties: { $ref: 'cases.schema.json#/$defs/expect' },
+    },
+  },
+  minProperties: 1,
+  additionalProperties: false,
+};
+
+function validate547(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate547.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (Object.keys(data).length < 1) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/minProperties',
+        keyword: 'minProperties',
+        params: { limit: 1 },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'at_least' || key0 === 'could_be' || key0 === 'settled')) {
+        const err1 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err1];
+        } else {
+          vErrors.push(err1);
+        }
+        errors++;
+      }
+    }
+    if (data.at_least !== undefined) {
+      if (
+        !validate95(data.at_least, {
+          instancePath: instancePath + '/at_least',
+          parentData: data,
+          parentDataProperty: 'at_least',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate95.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.could_be !== undefined) {
+      if (
+        !validate95(data.could_be, {
+          instancePath: instancePath + '/could_be',
+          parentData: data,
+          parentDataProperty: 'could_be',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate95.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.settled !== undefined) {
+      if (
+        !validate133(data.settled, {
+          instancePath: instancePath + '/settled',
+          parentData: data,
+          parentDataProperty: 'settled',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate133.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate547.errors = vErrors;
+  return errors === 0;
+}
+validate547.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+function validate555(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate555.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data !== 'string' && typeof data !== 'boolean') {
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema24.type } };
+    if (vErrors === null) {
+      vErrors = [err0];
+    } else {
+      vErrors.push(err0);
+    }
+    errors++;
+  }
+  if (!(data === 'yes' || data === 'no' || data === true || data === false)) {
+    const err1 = {
+      instancePath,
+      schemaPath: '#/enum',
+      keyword: 'enum',
+      params: { allowedValues: schema24.enum },
+    };
+    if (vErrors === null) {
+      vErrors = [err1];
+    } else {
+      vErrors.push(err1);
+    }
+    errors++;
+  }
+  validate555.errors = vErrors;
+  return errors === 0;
+}
+validate555.evaluated = { dynamicProps: false, dynamicItems: false };
+
+function validate558(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate558.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (Object.keys(data).length < 1) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/minProperties',
+        keyword: 'minProperties',
+        params: { limit: 1 },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!func5.call(schema43.properties, key0)) {
+        const err1 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err1];
+        } else {
+          vErrors.push(err1);
+        }
+        errors++;
+      }
+    }
+    if (data.level !== undefined) {
+      if (
+        !validate130(data.level, {
+          instancePath: instancePath + '/level',
+          parentData: data,
+          parentDataProperty: 'level',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate130.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.applies !== undefined) {
+      let data1 = data.applies;
+      if (typeof data1 !== 'string' && typeof data1 !== 'boolean') {
+        const err2 = {
+          instancePath: instancePath + '/applies',
+          schemaPath: '#/properties/applies/type',
+          keyword: 'type',
+          params: { type: schema43.properties.applies.type },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+      if (!(data1 === 'yes' || data1 === 'no' || data1 === 'unsure' || data1 === true || data1 === false)) {
+        const err3 = {
+          instancePath: instancePath + '/applies',
+          schemaPath: '#/properties/applies/enum',
+          keyword: 'enum',
+          params: { allowedValues: schema43.properties.applies.enum },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+    }
+    if (data.met !== undefined) {
+      if (
+        !validate136(data.met, {
+          instancePath: instancePath + '/met',
+          parentData: data,
+          parentDataProperty: 'met',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate136.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.not_met !== undefined) {
+      if (
+        !validate136(data.not_met, {
+          instancePath: instancePath + '/not_met',
+          parentData: data,
+          parentDataProperty: 'not_met',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate136.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.undecided !== undefined) {
+      if (
+        !validate136(data.undecided, {
+          instancePath: instancePath + '/undecided',
+          parentData: data,
+          parentDataProperty: 'undecided',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate136.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.explained !== undefined) {
+      if (
+        !validate136(data.explained, {
+          instancePath: instancePath + '/explained',
+          parentData: data,
+          parentDataProperty: 'explained',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate136.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.not_reliable !== undefined) {
+      if (
+        !validate136(data.not_reliable, {
+          instancePath: instancePath + '/not_reliable',
+          parentData: data,
+          parentDataProperty: 'not_reliable',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate136.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.refused !== undefined) {
+      if (
+        !validate136(data.refused, {
+          instancePath: instancePath + '/refused',
+          parentData: data,
+          parentDataProperty: 'refused',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate136.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.questioned !== undefined) {
+      if (
+        !validate136(data.questioned, {
+          instancePath: instancePath + '/questioned',
+          parentData: data,
+          parentDataProperty: 'questioned',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate136.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.take_first !== undefined) {
+      if (
+        !validate136(data.take_first, {
+          instancePath: instancePath + '/take_first',
+          parentData: data,
+          parentDataProperty: 'take_first',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate136.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.ask_first !== undefined) {
+      if (
+        !validate136(data.ask_first, {
+          instancePath: instancePath + '/ask_first',
+          parentData: data,
+          parentDataProperty: 'ask_first',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate136.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.measures !== undefined) {
+      let data11 = data.measures;
+      if (data11 && typeof data11 == 'object' && !Array.isArray(data11)) {
+        for (const key1 in data11) {
+          const _errs16 = errors;
+          if (
+            !validate95(key1, {
+              instancePath: instancePath + '/measures',
+              parentData: data11,
+              parentDataProperty: 'measures',
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate95.errors);
+            errors = vErrors.length;
+          }
+          var valid1 = _errs16 === errors;
+          if (!valid1) {
+            const err4 = {
+              instancePath: instancePath + '/measures',
+              schemaPath: '#/properties/measures/propertyNames',
+              keyword: 'propertyNames',
+              params: { propertyName: key1 },
+            };
+            if (vErrors === null) {
+              vErrors = [err4];
+            } else {
+              vErrors.push(err4);
+            }
+            errors++;
+          }
+        }
+        for (const key2 in data11) {
+          if (
+            !validate148(data11[key2], {
+              instancePath: instancePath + '/measures/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
+              parentData: data11,
+              parentDataProperty: key2,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate148.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err5 = {
+          instancePath: instancePath + '/measures',
+          schemaPath: '#/properties/measures/type',
+          keyword: 'type',
+          params: { type: 'object' },
+        };
+        if (vErrors === null) {
+          vErrors = [err5];
+        } else {
+          vErrors.push(err5);
+        }
+        errors++;
+      }
+    }
+    if (data.nothing_else_met !== undefined) {
+      if (
+        !validate133(data.nothing_else_met, {
+          instancePath: instancePath + '/nothing_else_met',
+          parentData: data,
+          parentDataProperty: 'nothing_else_met',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate133.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err6 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err6];
+    } else {
+      vErrors.push(err6);
+    }
+    errors++;
+  }
+  validate558.errors = vErrors;
+  return errors === 0;
+}
+validate558.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+function validate546(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate546.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (Object.keys(data).length < 1) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/minProperties',
+        keyword: 'minProperties',
+        params: { limit: 1 },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(
+        key0 === 'level' ||
+        key0 === 'tell' ||
+        key0 === 'plan' ||
+        key0 === 'in_force' ||
+        key0 === 'may_step_down' ||
+        key0 === 'protocols'
+      )) {
+        const err1 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err1];
+        } else {
+          vErrors.push(err1);
+        }
+        errors++;
+      }
+    }
+    if (data.level !== undefined) {
+      if (
+        !validate547(data.level, {
+          instancePath: instancePath + '/level',
+          parentData: data,
+          parentDataProperty: 'level',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate547.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.tell !== undefined) {
+      let data1 = data.tell;
+      if (Array.isArray(data1)) {
+        if (data1.length > 20) {
+          const err2 = {
+            instancePath: instancePath + '/tell',
+            schemaPath: '#/properties/tell/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 20 },
+          };
+          if (vErrors === null) {
+            vErrors = [err2];
+          } else {
+            vErrors.push(err2);
+          }
+          errors++;
+        }
+        if (data1.length < 1) {
+          const err3 = {
+            instancePath: instancePath + '/tell',
+            schemaPath: '#/properties/tell/minItems',
+            keyword: 'minItems',
+            params: { limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err3];
+          } else {
+            vErrors.push(err3);
+          }
+          errors++;
+        }
+        const len0 = data1.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          if (
+            !validate540(data1[i0], {
+              instancePath: instancePath + '/tell/' + i0,
+              parentData: data1,
+              parentDataProperty: i0,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate540.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err4 = {
+          instancePath: instancePath + '/tell',
+          schemaPath: '#/properties/tell/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err4];
+        } else {
+          vErrors.push(err4);
+        }
+        errors++;
+      }
+    }
+    if (data.plan !== undefined) {
+      if (
+        !validate537(data.plan, {
+          instancePath: instancePath + '/plan',
+          parentData: data,
+          parentDataProperty: 'plan',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate537.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.in_force !== undefined) {
+      if (
+        !validate537(data.in_force, {
+          instancePath: instancePath + '/in_force',
+          parentData: data,
+          parentDataProperty: 'in_force',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate537.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.may_step_down !== undefined) {
+      if (
+        !validate555(data.may_step_down, {
+          instancePath: instancePath + '/may_step_down',
+          parentData: data,
+          parentDataProperty: 'may_step_down',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate555.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.protocols !== undefined) {
+      let data6 = data.protocols;
+      if (data6 && typeof data6 == 'object' && !Array.isArray(data6)) {
+        for (const key1 in data6) {
+          const _errs11 = errors;
+          if (
+            !validate537(key1, {
+              instancePath: instancePath + '/protocols',
+              parentData: data6,
+              parentDataProperty: 'protocols',
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate537.errors);
+            errors = vErrors.length;
+          }
+          var valid3 = _errs11 === errors;
+          if (!valid3) {
+            const err5 = {
+              instancePath: instancePath + '/protocols',
+              schemaPath: '#/properties/protocols/propertyNames',
+              keyword: 'propertyNames',
+              params: { propertyName: key1 },
+            };
+            if (vErrors === null) {
+              vErrors = [err5];
+            } else {
+              vErrors.push(err5);
+            }
+            errors++;
+          }
+        }
+        for (const key2 in data6) {
+          if (
+            !validate558(data6[key2], {
+              instancePath: instancePath + '/protocols/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
+              parentData: data6,
+              parentDataProperty: key2,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate558.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err6 = {
+          instancePath: instancePath + '/protocols',
+          schemaPath: '#/properties/protocols/type',
+          keyword: 'type',
+          params: { type: 'object' },
+        };
+        if (vErrors === null) {
+          vErrors = [err6];
+        } else {
+          vErrors.push(err6);
+        }
+        errors++;
+      }
+    }
+  } else {
+    const err7 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err7];
+    } else {
+      vErrors.push(err7);
+    }
+    errors++;
+  }
+  validate546.errors = vErrors;
+  return errors === 0;
+}
+validate546.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+function validate574(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate574.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    for (const key0 in data) {
+      if (!(key0 === 'ask_first' || key0 === 'common_mistake')) {
+        const err0 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err0];
+        } else {
+          vErrors.push(err0);
+        }
+        errors++;
+      }
+    }
+    if (data.ask_first !== undefined) {
+      if (
+        !validate98(data.ask_first, {
+          instancePath: instancePath + '/ask_first',
+          parentData: data,
+          parentDataProperty: 'ask_first',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate98.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.common_mistake !== undefined) {
+      if (
+        !validate98(data.common_mistake, {
+          instancePath: instancePath + '/common_mistake',
+          parentData: data,
+          parentDataProperty: 'common_mistake',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate98.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err1 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err1];
+    } else {
+      vErrors.push(err1);
+    }
+    errors++;
+  }
+  validate574.errors = vErrors;
+  return errors === 0;
+}
+validate574.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+function validate539(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate539.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.case === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'case' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.expect === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'expect' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(
+        key0 === 'case' ||
+        key0 === 'story' ||
+        key0 === 'source' ||
+        key0 === 'given' ||
+        key0 === 'series' ||
+        key0 === 'expect' ||
+        key0 === 'teach'
+      )) {
+        const err2 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+    if (data.case !== undefined) {
+      if (
+        !validate540(data.case, {
+          instancePath: instancePath + '/case',
+          parentData: data,
+          parentDataProperty: 'case',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate540.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.story !== undefined) {
+      if (
+        !validate540(data.story, {
+          instancePath: instancePath + '/story',
+          parentData: data,
+          parentDataProperty: 'story',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate540.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.source !== undefined) {
+      if (
+        !validate537(data.source, {
+          instancePath: instancePath + '/source',
+          parentData: data,
+          parentDataProperty: 'source',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate537.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.given !== undefined) {
+      if (
+        !validate102(data.given, {
+          instancePath: instancePath + '/given',
+          parentData: data,
+          parentDataProperty: 'given',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate102.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.series !== undefined) {
+      if (
+        !validate102(data.series, {
+          instancePath: instancePath + '/series',
+          parentData: data,
+          parentDataProperty: 'series',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate102.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.expect !== undefined) {
+      if (
+        !validate546(data.expect, {
+          instancePath: instancePath + '/expect',
+          parentData: data,
+          parentDataProperty: 'expect',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate546.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.teach !== undefined) {
+      if (
+        !validate574(data.teach, {
+          instancePath: instancePath + '/teach',
+          parentData: data,
+          parentDataProperty: 'teach',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate574.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err3 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err3];
+    } else {
+      vErrors.push(err3);
+    }
+    errors++;
+  }
+  validate539.errors = vErrors;
+  return errors === 0;
+}
+validate539.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+function validate536(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  /*# sourceURL="ward_cases.schema.json" */ let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate536.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.ward === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'ward' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.cases === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'cases' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'ward' || key0 === 'cases')) {
+        const err2 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+    if (data.ward !== undefined) {
+      if (
+        !validate537(data.ward, {
+          instancePath: instancePath + '/ward',
+          parentData: data,
+          parentDataProperty: 'ward',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate537.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.cases !== undefined) {
+      let data1 = data.cases;
+      if (Array.isArray(data1)) {
+        if (data1.length > 100000) {
+          const err3 = {
+            instancePath: instancePath + '/cases',
+            schemaPath: '#/properties/cases/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 100000 },
+          };
+          if (vErrors === null) {
+            vErrors = [err3];
+          } else {
+            vErrors.push(err3);
+          }
+          errors++;
+        }
+        const len0 = data1.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          if (
+            !validate539(data1[i0], {
+              instancePath: instancePath + '/cases/' + i0,
+              parentData: data1,
+              parentDataProperty: i0,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate539.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err4 = {
+          instancePath: instancePath + '/cases',
+          schemaPath: '#/properties/cases/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err4];
+        } else {
+          vErrors.push(err4);
+        }
+        errors++;
+      }
+    }
+  } else {
+    const err5 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err5];
+    } else {
+      vErrors.push(err5);
+    }
+    errors++;
+  }
+  validate536.errors = vErrors;
+  return errors === 0;
+}
+validate536.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+export const ward_outcome = validate579;
+const schema141 = {
+  $schema: 'https://json-schema.org/draft/2020-12/schema',
+  $id: 'ward_outcome.schema.json',
+  type: 'object',
+  properties: {
+    ward: { $ref: 'dictionary.schema.json#/$defs/name' },
+    edition: { type: 'integer' },
+    title: { $ref: 'dictionary.schema.json#/$defs/text' },
+    digest: { type: 'string' },
+    at: { type: ['string', 'null'] },
+    level: { $ref: 'outcome.schema.json#/$defs/level' },
+    plan: { $ref: '#/$defs/plan' },
+    response: { $ref: '#/$defs/response' },
+    in_force: { $ref: 'outcome.schema.json#/$defs/in_force' },
+    reads: { type: 'array', items: { $ref: 'outcome.schema.json' } },
+    advice: { type: 'array', items: { $ref: '#/$defs/advice' } },
+    ask_first: { $ref: 'outcome.schema.json#/$defs/names' },
+    take_first: { $ref: 'outcome.schema.json#/$defs/names' },
+    missing: { $ref: 'outcome.schema.json#/$defs/names' },
+    unobtainable: { type: 'array', items: { $ref: 'outcome.schema.json#/$defs/without_value' } },
+    declined: { type: 'array', items: { $ref: 'outcome.schema.json#/$defs/without_value' } },
+    would_tell_more: { $ref: 'outcome.schema.json#/$defs/names' },
+    faults: { type: 'array', items: { $ref: '#/$defs/fault' } },
+    refused: { type: 'array', items: { $ref: 'outcome.schema.json#/$defs/remark' } },
+    questioned: { type: 'array', items: { $ref: 'outcome.schema.json#/$defs/remark' } },
+    caution: { $ref: 'dictionary.schema.json#/$defs/text' },
+  },
+  required: [
+    'ward',
+    'edition',
+    'title',
+    'digest',
+    'at',
+    'level',
+    'reads',
+    'advice',
+    'ask_first',
+    'take_first',
+    'missing',
+    'unobtainable',
+    'declined',
+    'would_tell_more',
+    'refused',
+    'questioned',
+    'caution',
+  ],
+  additionalProperties: false,
+  $defs: {
+    plan: {
+      type: 'object',
+      properties: {
+        plan: { $ref: 'dictionary.schema.json#/$defs/name' },
+        title: { $ref: 'dictionary.schema.json#/$defs/text' },
+        says: { $ref: 'dictionary.schema.json#/$defs/text' },
+      },
+      required: ['plan', 'title', 'says'],
+      additionalProperties: false,
+    },
+    response: {
+      type: 'object',
+      properties: {
+        level: { $ref: 'dictionary.schema.json#/$defs/name' },
+        says: { $ref: 'dictionary.schema.json#/$defs/text' },
+        tell: { type: 'array', items: { $ref: 'ladder.schema.json#/$defs/tell' } },
+        respond: { $ref: 'dictionary.schema.json#/$defs/duration' },
+        reassess: { $ref: 'dictionary.schema.json#/$defs/duration' },
+        if_no_answer: { $ref: 'ladder.schema.json#/$defs/no_answer' },
+        step_down: { $ref: 'ladder.schema.json#/$defs/step_down' },
+      },
+      required: ['level', 'tell'],
+      additionalProperties: false,
+    },
+    advice: {
+      type: 'object',
+      properties: {
+        protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
+        rule: { $ref: 'outcome.schema.json#/$defs/name' },
+        title: { $ref: 'dictionary.schema.json#/$defs/text' },
+        level: { $ref: 'outcome.schema.json#/$defs/name' },
+        says: { $ref: 'dictionary.schema.json#/$defs/text' },
+        because: { $ref: 'dictionary.schema.json#/$defs/text' },
+        explained_by: { $ref: 'outcome.schema.json#/$defs/sentence' },
+        ask: { $ref: 'outcome.schema.json#/$defs/sentences' },
+        do: { $ref: 'outcome.schema.json#/$defs/sentences' },
+      },
+      required: ['protocol', 'rule', 'title', 'ask', 'do'],
+      additionalProperties: false,
+    },
+    fault: {
+      type: 'object',
+      properties: {
+        fault: { $ref: 'outcome.schema.json#/$defs/name' },
+        title: { $ref: 'dictionary.schema.json#/$defs/text' },
+        says: { $ref: 'dictionary.schema.json#/$defs/text' },
+        do: { $ref: 'outcome.schema.json#/$defs/sentences' },
+        readings: { type: 'array', items: { $ref: 'outcome.schema.json#/$defs/reading' } },
+        changes: { type: 'array', items: { $ref: '#/$defs/doubted' } },
+      },
+      required: ['fault', 'title', 'says', 'do', 'readings', 'changes'],
+      additionalProperties: false,
+    },
+    doubted: {
+      type: 'object',
+      properties: {
+        protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
+        rule: { $ref: 'outcome.schema.json#/$defs/name' },
+        title: { $ref: 'dictionary.schema.json#/$defs/text' },
+        level: { $ref: 'outcome.schema.json#/$defs/name' },
+      },
+      required: ['protocol', 'rule', 'title'],
+      additionalProperties: false,
+    },
+  },
+};
+
+function validate580(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate580.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 60) {
+      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 60 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (!pattern3.test(data)) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/pattern',
+        keyword: 'pattern',
+        params: { pattern: '^[a-z][a-z0-9_]*$' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate580.errors = vErrors;
+  return errors === 0;
+}
+validate580.evaluated = { dynamicProps: false, dynamicItems: false };
+
+function validate582(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate582.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 2000) {
+      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 2000 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (func1(data) < 1) {
+      const err1 = { instancePath, schemaPath: '#/minLength', keyword: 'minLength', params: { limit: 1 } };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate582.errors = vErrors;
+  return errors === 0;
+}
+validate582.evaluated = { dynamicProps: false, dynamicItems: false };
+
+function validate584(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate584.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (!(data && typeof data == 'object' && !Array.isArray(data)) && data !== null) {
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema74.type } };
+    if (vErrors === null) {
+      vErrors = [err0];
+    } else {
+      vErrors.push(err0);
+    }
+    errors++;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.at_least === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'at_least' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    if (data.could_be === undefined) {
+      const err2 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'could_be' },
+      };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    if (data.settled === undefined) {
+      const err3 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'settled' },
+      };
+      if (vErrors === null) {
+        vErrors = [err3];
+      } else {
+        vErrors.push(err3);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'at_least' || key0 === 'could_be' || key0 === 'settled')) {
+        const err4 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err4];
+        } else {
+          vErrors.push(err4);
+        }
+        errors++;
+      }
+    }
+    if (data.at_least !== undefined) {
+      let data0 = data.at_least;
+      if (typeof data0 !== 'string' && data0 !== null) {
+        const err5 = {
+          instancePath: instancePath + '/at_least',
+          schemaPath: '#/properties/at_least/type',
+          keyword: 'type',
+          params: { type: schema74.properties.at_least.type },
+        };
+        if (vErrors === null) {
+          vErrors = [err5];
+        } else {
+          vErrors.push(err5);
+        }
+        errors++;
+      }
+      if (typeof data0 === 'string') {
+        if (func1(data0) > 60) {
+          const err6 = {
+            instancePath: instancePath + '/at_least',
+            schemaPath: '#/properties/at_least/maxLength',
+            keyword: 'maxLength',
+            params: { limit: 60 },
+          };
+          if (vErrors === null) {
+            vErrors = [err6];
+          } else {
+            vErrors.push(err6);
+          }
+          errors++;
+        }
+      }
+    }
+    if (data.could_be !== undefined) {
+      if (
+        !validate246(data.could_be, {
+          instancePath: instancePath + '/could_be',
+          parentData: data,
+          parentDataProperty: 'could_be',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate246.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.settled !== undefined) {
+      if (typeof data.settled !== 'boolean') {
+        const err7 = {
+          instancePath: instancePath + '/settled',
+          schemaPath: '#/properties/settled/type',
+          keyword: 'type',
+          params: { type: 'boolean' },
+        };
+        if (vErrors === null) {
+          vErrors = [err7];
+        } else {
+          vErrors.push(err7);
+        }
+        errors++;
+      }
+    }
+  }
+  validate584.errors = vErrors;
+  return errors === 0;
+}
+validate584.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema145 = {
+  type: 'object',
+  properties: {
+    plan: { $ref: 'dictionary.schema.json#/$defs/name' },
+    title: { $ref: 'dictionary.schema.json#/$defs/text' },
+    says: { $ref: 'dictionary.schema.json#/$defs/text' },
+  },
+  required: ['plan', 'title', 'says'],
+  additionalProperties: false,
+};
+
+function validate587(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate587.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.plan === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'plan' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.title === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'title' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    if (data.says === undefined) {
+      const err2 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'says' },
+      };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'plan' || key0 === 'title' || key0 === 'says')) {
+        const err3 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+    }
+    if (data.plan !== undefined) {
+      if (
+        !validate580(data.plan, {
+          instancePath: instancePath + '/plan',
+          parentData: data,
+          parentDataProperty: 'plan',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate580.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.title !== undefined) {
+      if (
+        !validate582(data.title, {
+          instancePath: instancePath + '/title',
+          parentData: data,
+          parentDataProperty: 'title',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate582.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.says !== undefined) {
+      if (
+        !validate582(data.says, {
+          instancePath: instancePath + '/says',
+          parentData: data,
+          parentDataProperty: 'says',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate582.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err4 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err4];
+    } else {
+      vErrors.push(err4);
+    }
+    errors++;
+  }
+  validate587.errors = vErrors;
+  return errors === 0;
+}
+validate587.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema146 = {
+  type: 'object',
+  properties: {
+    level: { $ref: 'dictionary.schema.json#/$defs/name' },
+    says: { $ref: 'dictionary.schema.json#/$defs/text' },
+    tell: { type: 'array', items: { $ref: 'ladder.schema.json#/$defs/tell' } },
+    respond: { $ref: 'dictionary.schema.json#/$defs/duration' },
+    reassess: { $ref: 'dictionary.schema.json#/$defs/duration' },
+    if_no_answer: { $ref: 'ladder.schema.json#/$defs/no_answer' },
+    step_down: { $ref: 'ladder.schema.json#/$defs/step_down' },
+  },
+  required: ['level', 'tell'],
+  additionalProperties: false,
+};
+
+function validate595(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate595.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.who === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'who' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'who' || key0 === 'from' || key0 === 'to')) {
+        const err1 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err1];
+        } else {
+          vErrors.push(err1);
+        }
+        errors++;
+      }
+    }
+    if (data.who !== undefined) {
+      if (
+        !validate160(data.who, {
+          instancePath: instancePath + '/who',
+          parentData: data,
+          parentDataProperty: 'who',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate160.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.from !== undefined) {
+      if (
+        !validate169(data.from, {
+          instancePath: instancePath + '/from',
+          parentData: data,
+          parentDataProperty: 'from',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate169.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.to !== undefined) {
+      if (
+        !validate169(data.to, {
+          instancePath: instancePath + '/to',
+          parentData: data,
+          parentDataProperty: 'to',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate169.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate595.errors = vErrors;
+  return errors === 0;
+}
+validate595.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+function validate600(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate600.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 40) {
+      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 40 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (!pattern6.test(data)) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/pattern',
+        keyword: 'pattern',
+        params: { pattern: '^[0-9]+([.][0-9]+)? (s|min|h|d|wk|mo|y)$' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate600.errors = vErrors;
+  return errors === 0;
+}
+validate600.evaluated = { dynamicProps: false, dynamicItems: false };
+
+function validate603(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate603.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.after === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'after' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.tell === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'tell' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'after' || key0 === 'tell')) {
+        const err2 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+    if (data.after !== undefined) {
+      if (
+        !validate173(data.after, {
+          instancePath: instancePath + '/after',
+          parentData: data,
+          parentDataProperty: 'after',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate173.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.tell !== undefined) {
+      if (
+        !validate160(data.tell, {
+          instancePath: instancePath + '/tell',
+          parentData: data,
+          parentDataProperty: 'tell',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate160.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err3 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err3];
+    } else {
+      vErrors.push(err3);
+    }
+    errors++;
+  }
+  validate603.errors = vErrors;
+  return errors === 0;
+}
+validate603.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+function validate607(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate607.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.sets_in_a_row === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'sets_in_a_row' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.over === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'over' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    if (data.agreed_by === undefined) {
+      const err2 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'agreed_by' },
+      };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'sets_in_a_row' || key0 === 'over' || key0 === 'agreed_by')) {
+        const err3 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+    }
+    if (data.sets_in_a_row !== undefined) {
+      let data0 = data.sets_in_a_row;
+      if (!(typeof data0 == 'number' && !(data0 % 1) && !isNaN(data0) && isFinite(data0))) {
+        const err4 = {
+          instancePath: instancePath + '/sets_in_a_row',
+          schemaPath: '#/properties/sets_in_a_row/type',
+          keyword: 'type',
+          params: { type: 'integer' },
+        };
+        if (vErrors === null) {
+          vErrors = [err4];
+        } else {
+          vErrors.push(err4);
+        }
+        errors++;
+      }
+      if (typeof data0 == 'number' && isFinite(data0)) {
+        if (data0 > 20 || isNaN(data0)) {
+          const err5 = {
+            instancePath: instancePath + '/sets_in_a_row',
+            schemaPath: '#/properties/sets_in_a_row/maximum',
+            keyword: 'maximum',
+            params: { comparison: '<=', limit: 20 },
+          };
+          if (vErrors === null) {
+            vErrors = [err5];
+          } else {
+            vErrors.push(err5);
+          }
+          errors++;
+        }
+        if (data0 < 1 || isNaN(data0)) {
+          const err6 = {
+            instancePath: instancePath + '/sets_in_a_row',
+            schemaPath: '#/properties/sets_in_a_row/minimum',
+            keyword: 'minimum',
+            params: { comparison: '>=', limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err6];
+          } else {
+            vErrors.push(err6);
+          }
+          errors++;
+        }
+      }
+    }
+    if (data.over !== undefined) {
+      if (
+        !validate173(data.over, {
+          instancePath: instancePath + '/over',
+          parentData: data,
+          parentDataProperty: 'over',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate173.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.agreed_by !== undefined) {
+      if (
+        !validate160(data.agreed_by, {
+          instancePath: instancePath + '/agreed_by',
+          parentData: data,
+          parentDataProperty: 'agreed_by',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate160.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err7 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err7];
+    } else {
+      vErrors.push(err7);
+    }
+    errors++;
+  }
+  validate607.errors = vErrors;
+  return errors === 0;
+}
+validate607.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+function validate592(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate592.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.level === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'level' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.tell === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'tell' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(
+        key0 === 'level' ||
+        key0 === 'says' ||
+        key0 === 'tell' ||
+        key0 === 'respond' ||
+        key0 === 'reassess' ||
+        key0 === 'if_no_answer' ||
+        key0 === 'step_down'
+      )) {
+        const err2 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+    if (data.level !== undefined) {
+      if (
+        !validate580(data.level, {
+          instancePath: instancePath + '/level',
+          parentData: data,
+          parentDataProperty: 'level',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate580.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.says !== undefined) {
+      if (
+        !validate582(data.says, {
+          instancePath: instancePath + '/says',
+          parentData: data,
+          parentDataProperty: 'says',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate582.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.tell !== undefined) {
+      let data2 = data.tell;
+      if (Array.isArray(data2)) {
+        const len0 = data2.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          if (
+            !validate595(data2[i0], {
+              instancePath: instancePath + '/tell/' + i0,
+              parentData: data2,
+              parentDataProperty: i0,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate595.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err3 = {
+          instancePath: instancePath + '/tell',
+          schemaPath: '#/properties/tell/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+    }
+    if (data.respond !== undefined) {
+      if (
+        !validate600(data.respond, {
+          instancePath: instancePath + '/respond',
+          parentData: data,
+          parentDataProperty: 'respond',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate600.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.reassess !== undefined) {
+      if (
+        !validate600(data.reassess, {
+          instancePath: instancePath + '/reassess',
+          parentData: data,
+          parentDataProperty: 'reassess',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate600.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.if_no_answer !== undefined) {
+      if (
+        !validate603(data.if_no_answer, {
+          instancePath: instancePath + '/if_no_answer',
+          parentData: data,
+          parentDataProperty: 'if_no_answer',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate603.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.step_down !== undefined) {
+      if (
+        !validate607(data.step_down, {
+          instancePath: instancePath + '/step_down',
+          parentData: data,
+          parentDataProperty: 'step_down',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate607.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err4 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err4];
+    } else {
+      vErrors.push(err4);
+    }
+    errors++;
+  }
+  validate592.errors = vErrors;
+  return errors === 0;
+}
+validate592.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+function validate612(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate612.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.level === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'level' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.since === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'since' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    if (data.last_at === undefined) {
+      const err2 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'last_at' },
+      };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    if (data.sets_below === undefined) {
+      const err3 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'sets_below' },
+      };
+      if (vErrors === null) {
+        vErrors = [err3];
+      } else {
+        vErrors.push(err3);
+      }
+      errors++;
+    }
+    if (data.minutes === undefined) {
+      const err4 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'minutes' },
+      };
+      if (vErrors === null) {
+        vErrors = [err4];
+      } else {
+        vErrors.push(err4);
+      }
+      errors++;
+    }
+    if (data.may_step_down === undefined) {
+      const err5 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'may_step_down' },
+      };
+      if (vErrors === null) {
+        vErrors = [err5];
+      } else {
+        vErrors.push(err5);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!func5.call(schema88.properties, key0)) {
+        const err6 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err6];
+        } else {
+          vErrors.push(err6);
+        }
+        errors++;
+      }
+    }
+    if (data.level !== undefined) {
+      if (
+        !validate246(data.level, {
+          instancePath: instancePath + '/level',
+          parentData: data,
+          parentDataProperty: 'level',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate246.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.since !== undefined) {
+      if (typeof data.since !== 'string') {
+        const err7 = {
+          instancePath: instancePath + '/since',
+          schemaPath: '#/properties/since/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err7];
+        } else {
+          vErrors.push(err7);
+        }
+        errors++;
+      }
+    }
+    if (data.last_at !== undefined) {
+      if (typeof data.last_at !== 'string') {
+        const err8 = {
+          instancePath: instancePath + '/last_at',
+          schemaPath: '#/properties/last_at/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err8];
+        } else {
+          vErrors.push(err8);
+        }
+        errors++;
+      }
+    }
+    if (data.sets_below !== undefined) {
+      let data3 = data.sets_below;
+      if (!(typeof data3 == 'number' && !(data3 % 1) && !isNaN(data3) && isFinite(data3))) {
+        const err9 = {
+          instancePath: instancePath + '/sets_below',
+          schemaPath: '#/properties/sets_below/type',
+          keyword: 'type',
+          params: { type: 'integer' },
+        };
+        if (vErrors === null) {
+          vErrors = [err9];
+        } else {
+          vErrors.push(err9);
+        }
+        errors++;
+      }
+    }
+    if (data.sets_asked !== undefined) {
+      let data4 = data.sets_asked;
+      if (!(typeof data4 == 'number' && !(data4 % 1) && !isNaN(data4) && isFinite(data4))) {
+        const err10 = {
+          instancePath: instancePath + '/sets_asked',
+          schemaPath: '#/properties/sets_asked/type',
+          keyword: 'type',
+          params: { type: 'integer' },
+        };
+        if (vErrors === null) {
+          vErrors = [err10];
+        } else {
+          vErrors.push(err10);
+        }
+        errors++;
+      }
+    }
+    if (data.minutes !== undefined) {
+      let data5 = data.minutes;
+      if (!(typeof data5 == 'number' && !(data5 % 1) && !isNaN(data5) && isFinite(data5))) {
+        const err11 = {
+          instancePath: instancePath + '/minutes',
+          schemaPath: '#/properties/minutes/type',
+          keyword: 'type',
+          params: { type: 'integer' },
+        };
+        if (vErrors === null) {
+          vErrors = [err11];
+        } else {
+          vErrors.push(err11);
+        }
+        errors++;
+      }
+    }
+    if (data.minutes_asked !== undefined) {
+      let data6 = data.minutes_asked;
+      if (!(typeof data6 == 'number' && !(data6 % 1) && !isNaN(data6) && isFinite(data6))) {
+        const err12 = {
+          instancePath: instancePath + '/minutes_asked',
+          schemaPath: '#/properties/minutes_asked/type',
+          keyword: 'type',
+          params: { type: 'integer' },
+        };
+        if (vErrors === null) {
+          vErrors = [err12];
+        } else {
+          vErrors.push(err12);
+        }
+        errors++;
+      }
+    }
+    if (data.agreed_by !== undefined) {
+      if (
+        !validate238(data.agreed_by, {
+          instancePath: instancePath + '/agreed_by',
+          parentData: data,
+          parentDataProperty: 'agreed_by',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate238.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.may_step_down !== undefined) {
+      if (typeof data.may_step_down !== 'boolean') {
+        const err13 = {
+          instancePath: instancePath + '/may_step_down',
+          schemaPath: '#/properties/may_step_down/type',
+          keyword: 'type',
+          params: { type: 'boolean' },
+        };
+        if (vErrors === null) {
+          vErrors = [err13];
+        } else {
+          vErrors.push(err13);
+        }
+        errors++;
+      }
+    }
+  } else {
+    const err14 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err14];
+    } else {
+      vErrors.push(err14);
+    }
+    errors++;
+  }
+  validate612.errors = vErrors;
+  return errors === 0;
+}
+validate612.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema152 = {
+  type: 'object',
+  properties: {
+    protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
+    rule: { $ref: 'outcome.schema.json#/$defs/name' },
+    title: { $ref: 'dictionary.schema.json#/$defs/text' },
+    level: { $ref: 'outcome.schema.json#/$defs/name' },
+    says: { $ref: 'dictionary.schema.json#/$defs/text' },
+    because: { $ref: 'dictionary.schema.json#/$defs/text' },
+    explained_by: { $ref: 'outcome.schema.json#/$defs/sentence' },
+    ask: { $ref: 'outcome.schema.json#/$defs/sentences' },
+    do: { $ref: 'outcome.schema.json#/$defs/sentences' },
+  },
+  required: ['protocol', 'rule', 'title', 'ask', 'do'],
+  additionalProperties: false,
+};
+
+function validate619(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate619.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 60) {
+      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 60 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (!pattern3.test(data)) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/pattern',
+        keyword: 'pattern',
+        params: { pattern: '^[a-z][a-z0-9_]*$' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate619.errors = vErrors;
+  return errors === 0;
+}
+validate619.evaluated = { dynamicProps: false, dynamicItems: false };
+
+function validate625(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate625.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) < 1) {
+      const err0 = { instancePath, schemaPath: '#/minLength', keyword: 'minLength', params: { limit: 1 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+  } else {
+    const err1 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err1];
+    } else {
+      vErrors.push(err1);
+    }
+    errors++;
+  }
+  validate625.errors = vErrors;
+  return errors === 0;
+}
+validate625.evaluated = { dynamicProps: false, dynamicItems: false };
+
+function validate627(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate627.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (Array.isArray(data)) {
+    const len0 = data.length;
+    for (let i0 = 0; i0 < len0; i0++) {
+      if (
+        !validate241(data[i0], {
+          instancePath: instancePath + '/' + i0,
+          parentData: data,
+          parentDataProperty: i0,
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate241.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'array' } };
+    if (vErrors === null) {
+      vErrors = [err0];
+    } else {
+      vErrors.push(err0);
+    }
+    errors++;
+  }
+  validate627.errors = vErrors;
+  return errors === 0;
+}
+validate627.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+
+function validate617(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate617.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.protocol === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'protocol' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.rule === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'rule' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    if (data.title === undefined) {
+      const err2 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'title' },
+      };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    if (data.ask === undefined) {
+      const err3 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'ask' },
+      };
+      if (vErrors === null) {
+        vErrors = [err3];
+      } else {
+        vErrors.push(err3);
+      }
+      errors++;
+    }
+    if (data.do === undefined) {
+      const err4 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'do' },
+      };
+      if (vErrors === null) {
+        vErrors = [err4];
+      } else {
+        vErrors.push(err4);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!func5.call(schema152.properties, key0)) {
+        const err5 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err5];
+        } else {
+          vErrors.push(err5);
+        }
+        errors++;
+      }
+    }
+    if (data.protocol !== undefined) {
+      if (
+        !validate580(data.protocol, {
+          instancePath: instancePath + '/protocol',
+          parentData: data,
+          parentDataProperty: 'protocol',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate580.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.rule !== undefined) {
+      if (
+        !validate619(data.rule, {
+          instancePath: instancePath + '/rule',
+          parentData: data,
+          parentDataProperty: 'rule',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate619.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.title !== undefined) {
+      if (
+        !validate582(data.title, {
+          instancePath: instancePath + '/title',
+          parentData: data,
+          parentDataProperty: 'title',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate582.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.level !== undefined) {
+      if (
+        !validate619(data.level, {
+          instancePath: instancePath + '/level',
+          parentData: data,
+          parentDataProperty: 'level',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate619.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.says !== undefined) {
+      if (
+        !validate582(data.says, {
+          instancePath: instancePath + '/says',
+          parentData: data,
+          parentDataProperty: 'says',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate582.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.because !== undefined) {
+      if (
+        !validate582(data.because, {
+          instancePath: instancePath + '/because',
+          parentData: data,
+          parentDataProperty: 'because',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate582.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.explained_by !== undefined) {
+      if (
+        !validate625(data.explained_by, {
+          instancePath: instancePath + '/explained_by',
+          parentData: data,
+          parentDataProperty: 'explained_by',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate625.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.ask !== undefined) {
+      if (
+        !validate627(data.ask, {
+          instancePath: instancePath + '/ask',
+          parentData: data,
+          parentDataProperty: 'ask',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate627.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.do !== undefined) {
+      if (
+        !validate627(data.do, {
+          instancePath: instancePath + '/do',
+          parentData: data,
+          parentDataProperty: 'do',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate627.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err6 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err6];
+    } else {
+      vErrors.push(err6);
+    }
+    errors++;
+  }
+  validate617.errors = vErrors;
+  return errors === 0;
+}
+validate617.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+function validate632(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate632.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (Array.isArray(data)) {
+    const len0 = data.length;
+    for (let i0 = 0; i0 < len0; i0++) {
+      if (
+        !validate246(data[i0], {
+          instancePath: instancePath + '/' + i0,
+          parentData: data,
+          parentDataProperty: i0,
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate246.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'array' } };
+    if (vErrors === null) {
+      vErrors = [err0];
+    } else {
+      vErrors.push(err0);
+    }
+    errors++;
+  }
+  validate632.errors = vErrors;
+  return errors === 0;
+}
+validate632.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+
+function validate637(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate637.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.observation === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'observation' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'observation' || key0 === 'because')) {
+        const err1 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err1];
+        } else {
+          vErrors.push(err1);
+        }
+        errors++;
+      }
+    }
+    if (data.observation !== undefined) {
+      if (
+        !validate246(data.observation, {
+          instancePath: instancePath + '/observation',
+          parentData: data,
+          parentDataProperty: 'observation',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate246.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.because !== undefined) {
+      if (typeof data.because !== 'string') {
+        const err2 = {
+          instancePath: instancePath + '/because',
+          schemaPath: '#/properties/because/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+  } else {
+    const err3 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err3];
+    } else {
+      vErrors.push(err3);
+    }
+    errors++;
+  }
+  validate637.errors = vErrors;
+  return errors === 0;
+}
+validate637.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema158 = {
+  type: 'object',
+  properties: {
+    fault: { $ref: 'outcome.schema.json#/$defs/name' },
+    title: { $ref: 'dictionary.schema.json#/$defs/text' },
+    says: { $ref: 'dictionary.schema.json#/$defs/text' },
+    do: { $ref: 'outcome.schema.json#/$defs/sentences' },
+    readings: { type: 'array', items: { $ref: 'outcome.schema.json#/$defs/reading' } },
+    changes: { type: 'array', items: { $ref: '#/$defs/doubted' } },
+  },
+  required: ['fault', 'title', 'says', 'do', 'readings', 'changes'],
+  additionalProperties: false,
+};
+
+function validate647(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate647.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.observation === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'observation' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.low === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'low' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    if (data.high === undefined) {
+      const err2 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'high' },
+      };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(
+        key0 === 'observation' ||
+        key0 === 'read' ||
+        key0 === 'low' ||
+        key0 === 'high' ||
+        key0 === 'unit'
+      )) {
+        const err3 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+    }
+    if (data.observation !== undefined) {
+      if (
+        !validate246(data.observation, {
+          instancePath: instancePath + '/observation',
+          parentData: data,
+          parentDataProperty: 'observation',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate246.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.read !== undefined) {
+      let data1 = data.read;
+      if (!(typeof data1 == 'number' && isFinite(data1))) {
+        const err4 = {
+          instancePath: instancePath + '/read',
+          schemaPath: '#/properties/read/type',
+          keyword: 'type',
+          params: { type: 'number' },
+        };
+        if (vErrors === null) {
+          vErrors = [err4];
+        } else {
+          vErrors.push(err4);
+        }
+        errors++;
+      }
+    }
+    if (data.low !== undefined) {
+      let data2 = data.low;
+      if (!(typeof data2 == 'number' && isFinite(data2))) {
+        const err5 = {
+          instancePath: instancePath + '/low',
+          schemaPath: '#/properties/low/type',
+          keyword: 'type',
+          params: { type: 'number' },
+        };
+        if (vErrors === null) {
+          vErrors = [err5];
+        } else {
+          vErrors.push(err5);
+        }
+        errors++;
+      }
+    }
+    if (data.high !== undefined) {
+      let data3 = data.high;
+      if (!(typeof data3 == 'number' && isFinite(data3))) {
+        const err6 = {
+          instancePath: instancePath + '/high',
+          schemaPath: '#/properties/high/type',
+          keyword: 'type',
+          params: { type: 'number' },
+        };
+        if (vErrors === null) {
+          vErrors = [err6];
+        } else {
+          vErrors.push(err6);
+        }
+        errors++;
+      }
+    }
+    if (data.unit !== undefined) {
+      if (
+        !validate260(data.unit, {
+          instancePath: instancePath + '/unit',
+          parentData: data,
+          parentDataProperty: 'unit',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate260.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err7 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err7];
+    } else {
+      vErrors.push(err7);
+    }
+    errors++;
+  }
+  validate647.errors = vErrors;
+  return errors === 0;
+}
+validate647.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema160 = {
+  type: 'object',
+  properties: {
+    protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
+    rule: { $ref: 'outcome.schema.json#/$defs/name' },
+    title: { $ref: 'dictionary.schema.json#/$defs/text' },
+    level: { $ref: 'outcome.schema.json#/$defs/name' },
+  },
+  required: ['protocol', 'rule', 'title'],
+  additionalProperties: false,
+};
+
+function validate651(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate651.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.protocol === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'protocol' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.rule === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'rule' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    if (data.title === undefined) {
+      const err2 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'title' },
+      };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'protocol' || key0 === 'rule' || key0 === 'title' || key0 === 'level')) {
+        const err3 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+    }
+    if (data.protocol !== undefined) {
+      if (
+        !validate580(data.protocol, {
+          instancePath: instancePath + '/protocol',
+          parentData: data,
+          parentDataProperty: 'protocol',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate580.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.rule !== undefined) {
+      if (
+        !validate619(data.rule, {
+          instancePath: instancePath + '/rule',
+          parentData: data,
+          parentDataProperty: 'rule',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate619.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.title !== undefined) {
+      if (
+        !validate582(data.title, {
+          instancePath: instancePath + '/title',
+          parentData: data,
+          parentDataProperty: 'title',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate582.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.level !== undefined) {
+      if (
+        !validate619(data.level, {
+          instancePath: instancePath + '/level',
+          parentData: data,
+          parentDataProperty: 'level',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate619.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err4 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err4];
+    } else {
+      vErrors.push(err4);
+    }
+    errors++;
+  }
+  validate651.errors = vErrors;
+  return errors === 0;
+}
+validate651.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+function validate642(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate642.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.fault === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'fault' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.title === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'title' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    if (data.says === undefined) {
+      const err2 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'says' },
+      };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    if (data.do === undefined) {
+      const err3 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'do' },
+      };
+      if (vErrors === null) {
+        vErrors = [err3];
+      } else {
+        vErrors.push(err3);
+      }
+      errors++;
+    }
+    if (data.readings === undefined) {
+      const err4 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'readings' },
+      };
+      if (vErrors === null) {
+        vErrors = [err4];
+      } else {
+        vErrors.push(err4);
+      }
+      errors++;
+    }
+    if (data.changes === undefined) {
+      const err5 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'changes' },
+      };
+      if (vErrors === null) {
+        vErrors = [err5];
+      } else {
+        vErrors.push(err5);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(
+        key0 === 'fault' ||
+        key0 === 'title' ||
+        key0 === 'says' ||
+        key0 === 'do' ||
+        key0 === 'readings' ||
+        key0 === 'changes'
+      )) {
+        const err6 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err6];
+        } else {
+          vErrors.push(err6);
+        }
+        errors++;
+      }
+    }
+    if (data.fault !== undefined) {
+      if (
+        !validate619(data.fault, {
+          instancePath: instancePath + '/fault',
+          parentData: data,
+          parentDataProperty: 'fault',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate619.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.title !== undefined) {
+      if (
+        !validate582(data.title, {
+          instancePath: instancePath + '/title',
+          parentData: data,
+          parentDataProperty: 'title',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate582.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.says !== undefined) {
+      if (
+        !validate582(data.says, {
+          instancePath: instancePath + '/says',
+          parentData: data,
+          parentDataProperty: 'says',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate582.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.do !== undefined) {
+      if (
+        !validate627(data.do, {
+          instancePath: instancePath + '/do',
+          parentData: data,
+          parentDataProperty: 'do',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate627.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.readings !== undefined) {
+      let data4 = data.readings;
+      if (Array.isArray(data4)) {
+        const len0 = data4.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          if (
+            !validate647(data4[i0], {
+              instancePath: instancePath + '/readings/' + i0,
+              parentData: data4,
+              parentDataProperty: i0,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate647.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err7 = {
+          instancePath: instancePath + '/readings',
+          schemaPath: '#/properties/readings/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err7];
+        } else {
+          vErrors.push(err7);
+        }
+        errors++;
+      }
+    }
+    if (data.changes !== undefined) {
+      let data6 = data.changes;
+      if (Array.isArray(data6)) {
+        const len1 = data6.length;
+        for (let i1 = 0; i1 < len1; i1++) {
+          if (
+            !validate651(data6[i1], {
+              instancePath: instancePath + '/changes/' + i1,
+              parentData: data6,
+              parentDataProperty: i1,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate651.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err8 = {
+          instancePath: instancePath + '/changes',
+          schemaPath: '#/properties/changes/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err8];
+        } else {
+          vErrors.push(err8);
+        }
+        errors++;
+      }
+    }
+  } else {
+    const err9 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err9];
+    } else {
+      vErrors.push(err9);
+    }
+    errors++;
+  }
+  validate642.errors = vErrors;
+  return errors === 0;
+}
+validate642.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+function validate658(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate658.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.observation === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'observation' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.given === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'given' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    if (data.because === undefined) {
+      const err2 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'because' },
+      };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'observation' || key0 === 'given' || key0 === 'because')) {
+        const err3 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+    }
+    if (data.observation !== undefined) {
+      if (
+        !validate246(data.observation, {
+          instancePath: instancePath + '/observation',
+          parentData: data,
+          parentDataProperty: 'observation',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate246.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.given !== undefined) {
+      if (typeof data.given !== 'string') {
+        const err4 = {
+          instancePath: instancePath + '/given',
+          schemaPath: '#/properties/given/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err4];
+        } else {
+          vErrors.push(err4);
+        }
+        errors++;
+      }
+    }
+    if (data.because !== undefined) {
+      if (
+        !validate241(data.because, {
+          instancePath: instancePath + '/because',
+          parentData: data,
+          parentDataProperty: 'because',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate241.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err5 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err5];
+    } else {
+      vErrors.push(err5);
+    }
+    errors++;
+  }
+  validate658.errors = vErrors;
+  return errors === 0;
+}
+validate658.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+function validate579(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  /*# sourceURL="ward_outcome.schema.json" */ let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate579.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.ward === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'ward' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.edition === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'edition' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    if (data.title === undefined) {
+      const err2 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'title' },
+      };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    if (data.digest === undefined) {
+      const err3 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'digest' },
+      };
+      if (vErrors === null) {
+        vErrors = [err3];
+      } else {
+        vErrors.push(err3);
+      }
+      errors++;
+    }
+    if (data.at === undefined) {
+      const err4 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'at' },
+      };
+      if (vErrors === null) {
+        vErrors = [err4];
+      } else {
+        vErrors.push(err4);
+      }
+      errors++;
+    }
+    if (data.level === undefined) {
+      const err5 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'level' },
+      };
+      if (vErrors === null) {
+        vErrors = [err5];
+      } else {
+        vErrors.push(err5);
+      }
+      errors++;
+    }
+    if (data.reads === undefined) {
+      const err6 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'reads' },
+      };
+      if (vErrors === null) {
+        vErrors = [err6];
+      } else {
+        vErrors.push(err6);
+      }
+      errors++;
+    }
+    if (data.advice === undefined) {
+      const err7 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'advice' },
+      };
+      if (vErrors === null) {
+        vErrors = [err7];
+      } else {
+        vErrors.push(err7);
+      }
+      errors++;
+    }
+    if (data.ask_first === undefined) {
+      const err8 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'ask_first' },
+      };
+      if (vErrors === null) {
+        vErrors = [err8];
+      } else {
+        vErrors.push(err8);
+      }
+      errors++;
+    }
+    if (data.take_first === undefined) {
+      const err9 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'take_first' },
+      };
+      if (vErrors === null) {
+        vErrors = [err9];
+      } else {
+        vErrors.push(err9);
+      }
+      errors++;
+    }
+    if (data.missing === undefined) {
+      const err10 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'missing' },
+      };
+      if (vErrors === null) {
+        vErrors = [err10];
+      } else {
+        vErrors.push(err10);
+      }
+      errors++;
+    }
+    if (data.unobtainable === undefined) {
+      const err11 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'unobtainable' },
+      };
+      if (vErrors === null) {
+        vErrors = [err11];
+      } else {
+        vErrors.push(err11);
+      }
+      errors++;
+    }
+    if (data.declined === undefined) {
+      const err12 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'declined' },
+      };
+      if (vErrors === null) {
+        vErrors = [err12];
+      } else {
+        vErrors.push(err12);
+      }
+      errors++;
+    }
+    if (data.would_tell_more === undefined) {
+      const err13 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'would_tell_more' },
+      };
+      if (vErrors === null) {
+        vErrors = [err13];
+      } else {
+        vErrors.push(err13);
+      }
+      errors++;
+    }
+    if (data.refused === undefined) {
+      const err14 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'refused' },
+      };
+      if (vErrors === null) {
+        vErrors = [err14];
+      } else {
+        vErrors.push(err14);
+      }
+      errors++;
+    }
+    if (data.questioned === undefined) {
+      const err15 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'questioned' },
+      };
+      if (vErrors === null) {
+        vErrors = [err15];
+      } else {
+        vErrors.push(err15);
+      }
+      errors++;
+    }
+    if (data.caution === undefined) {
+      const err16 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'caution' },
+      };
+      if (vErrors === null) {
+        vErrors = [err16];
+      } else {
+        vErrors.push(err16);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!func5.call(schema141.properties, key0)) {
+        const err17 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err17];
+        } else {
+          vErrors.push(err17);
+        }
+        errors++;
+      }
+    }
+    if (data.ward !== undefined) {
+      if (
+        !validate580(data.ward, {
+          instancePath: instancePath + '/ward',
+          parentData: data,
+          parentDataProperty: 'ward',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate580.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.edition !== undefined) {
+      let data1 = data.edition;
+      if (!(typeof data1 == 'number' && !(data1 % 1) && !isNaN(data1) && isFinite(data1))) {
+        const err18 = {
+          instancePath: instancePath + '/edition',
+          schemaPath: '#/properties/edition/type',
+          keyword: 'type',
+          params: { type: 'integer' },
+        };
+        if (vErrors === null) {
+          vErrors = [err18];
+        } else {
+          vErrors.push(err18);
+        }
+        errors++;
+      }
+    }
+    if (data.title !== undefined) {
+      if (
+        !validate582(data.title, {
+          instancePath: instancePath + '/title',
+          parentData: data,
+          parentDataProperty: 'title',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate582.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.digest !== undefined) {
+      if (typeof data.digest !== 'string') {
+        const err19 = {
+          instancePath: instancePath + '/digest',
+          schemaPath: '#/properties/digest/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err19];
+        } else {
+          vErrors.push(err19);
+        }
+        errors++;
+      }
+    }
+    if (data.at !== undefined) {
+      let data4 = data.at;
+      if (typeof data4 !== 'string' && data4 !== null) {
+        const err20 = {
+          instancePath: instancePath + '/at',
+          schemaPath: '#/properties/at/type',
+          keyword: 'type',
+          params: { type: schema141.properties.at.type },
+        };
+        if (vErrors === null) {
+          vErrors = [err20];
+        } else {
+          vErrors.push(err20);
+        }
+        errors++;
+      }
+    }
+    if (data.level !== undefined) {
+      if (
+        !validate584(data.level, {
+          instancePath: instancePath + '/level',
+          parentData: data,
+          parentDataProperty: 'level',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate584.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.plan !== undefined) {
+      if (
+        !validate587(data.plan, {
+          instancePath: instancePath + '/plan',
+          parentData: data,
+          parentDataProperty: 'plan',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate587.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.response !== undefined) {
+      if (
+        !validate592(data.response, {
+          instancePath: instancePath + '/response',
+          parentData: data,
+          parentDataProperty: 'response',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate592.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.in_force !== undefined) {
+      if (
+        !validate612(data.in_force, {
+          instancePath: instancePath + '/in_force',
+          parentData: data,
+          parentDataProperty: 'in_force',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate612.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.reads !== undefined) {
+      let data9 = data.reads;
+      if (Array.isArray(data9)) {
+        const len0 = data9.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          if (
+            !validate235(data9[i0], {
+              instancePath: instancePath + '/reads/' + i0,
+              parentData: data9,
+              parentDataProperty: i0,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate235.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err21 = {
+          instancePath: instancePath + '/reads',
+          schemaPath: '#/properties/reads/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err21];
+        } else {
+          vErrors.push(err21);
+        }
+        errors++;
+      }
+    }
+    if (data.advice !== undefined) {
+      let data11 = data.advice;
+      if (Array.isArray(data11)) {
+        const len1 = data11.length;
+        for (let i1 = 0; i1 < len1; i1++) {
+          if (
+            !validate617(data11[i1], {
+              instancePath: instancePath + '/advice/' + i1,
+              parentData: data11,
+              parentDataProperty: i1,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate617.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err22 = {
+          instancePath: instancePath + '/advice',
+          schemaPath: '#/properties/advice/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err22];
+        } else {
+          vErrors.push(err22);
+        }
+        errors++;
+      }
+    }
+    if (data.ask_first !== undefined) {
+      if (
+        !validate632(data.ask_first, {
+          instancePath: instancePath + '/ask_first',
+          parentData: data,
+          parentDataProperty: 'ask_first',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate632.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.take_first !== undefined) {
+      if (
+        !validate632(data.take_first, {
+          instancePath: instancePath + '/take_first',
+          parentData: data,
+          parentDataProperty: 'take_first',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate632.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.missing !== undefined) {
+      if (
+        !validate632(data.missing, {
+          instancePath: instancePath + '/missing',
+          parentData: data,
+          parentDataProperty: 'missing',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate632.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.unobtainable !== undefined) {
+      let data16 = data.unobtainable;
+      if (Array.isArray(data16)) {
+        const len2 = data16.length;
+        for (let i2 = 0; i2 < len2; i2++) {
+          if (
+            !validate637(data16[i2], {
+              instancePath: instancePath + '/unobtainable/' + i2,
+              parentData: data16,
+              parentDataProperty: i2,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate637.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err23 = {
+          instancePath: instancePath + '/unobtainable',
+          schemaPath: '#/properties/unobtainable/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err23];
+        } else {
+          vErrors.push(err23);
+        }
+        errors++;
+      }
+    }
+    if (data.declined !== undefined) {
+      let data18 = data.declined;
+      if (Array.isArray(data18)) {
+        const len3 = data18.length;
+        for (let i3 = 0; i3 < len3; i3++) {
+          if (
+            !validate637(data18[i3], {
+              instancePath: instancePath + '/declined/' + i3,
+              parentData: data18,
+              parentDataProperty: i3,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate637.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err24 = {
+          instancePath: instancePath + '/declined',
+          schemaPath: '#/properties/declined/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err24];
+        } else {
+          vErrors.push(err24);
+        }
+        errors++;
+      }
+    }
+    if (data.would_tell_more !== undefined) {
+      if (
+        !validate632(data.would_tell_more, {
+          instancePath: instancePath + '/would_tell_more',
+          parentData: data,
+          parentDataProperty: 'would_tell_more',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate632.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.faults !== undefined) {
+      let data21 = data.faults;
+      if (Array.isArray(data21)) {
+        const len4 = data21.length;
+        for (let i4 = 0; i4 < len4; i4++) {
+          if (
+            !validate642(data21[i4], {
+              instancePath: instancePath + '/faults/' + i4,
+              parentData: data21,
+              parentDataProperty: i4,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate642.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err25 = {
+          instancePath: instancePath + '/faults',
+          schemaPath: '#/properties/faults/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err25];
+        } else {
+          vErrors.push(err25);
+        }
+        errors++;
+      }
+    }
+    if (data.refused !== undefined) {
+      let data23 = data.refused;
+      if (Array.isArray(data23)) {
+        const len5 = data23.length;
+        for (let i5 = 0; i5 < len5; i5++) {
+          if (
+            !validate658(data23[i5], {
+              instancePath: instancePath + '/refused/' + i5,
+              parentData: data23,
+              parentDataProperty: i5,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate658.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err26 = {
+          instancePath: instancePath + '/refused',
+          schemaPath: '#/properties/refused/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err26];
+        } else {
+          vErrors.push(err26);
+        }
+        errors++;
+      }
+    }
+    if (data.questioned !== undefined) {
+      let data25 = data.questioned;
+      if (Array.isArray(data25)) {
+        const len6 = data25.length;
+        for (let i6 = 0; i6 < len6; i6++) {
+          if (
+            !validate658(data25[i6], {
+              instancePath: instancePath + '/questioned/' + i6,
+              parentData: data25,
+              parentDataProperty: i6,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate658.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err27 = {
+          instancePath: instancePath + '/questioned',
+          schemaPath: '#/properties/questioned/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err27];
+        } else {
+          vErrors.push(err27);
+        }
+        errors++;
+      }
+    }
+    if (data.caution !== undefined) {
+      if (
+        !validate582(data.caution, {
+          instancePath: instancePath + '/caution',
+          parentData: data,
+          parentDataProperty: 'caution',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate582.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err28 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err28];
+    } else {
+      vErrors.push(err28);
+    }
+    errors++;
+  }
+  validate579.errors = vErrors;
+  return errors === 0;
+}
+validate579.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 function joined(all, more) {
   if (all === null) return more;

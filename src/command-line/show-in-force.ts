@@ -1,0 +1,20 @@
+import type { OutcomeInForce } from '../shape/generated/types.ts';
+import { durationInWords, timeInWords } from '../outcome/time-in-words.ts';
+import type { Page } from './page.ts';
+
+/** How far the sets have come towards stepping down from a level that is still in force. */
+export function showInForce(found: OutcomeInForce, page: Page): void {
+  page.item(`Called for since ${timeInWords(found.since)}, last at ${timeInWords(found.last_at)}.`);
+  if (found.sets_asked !== undefined)
+    page.item(
+      `Sets in a row below it: ${found.sets_below} of ${found.sets_asked}; time: ${minutes(found.minutes)} of ${minutes(found.minutes_asked ?? 0)}.`,
+    );
+  const by = found.agreed_by ?? 'whoever is responsible';
+  page.item(
+    found.may_step_down
+      ? `The sets now allow stepping down. It holds until this is agreed by: ${by}.`
+      : `It may not be stepped down yet. Then it is agreed by: ${by}.`,
+  );
+}
+
+const minutes = (count: number): string => durationInWords(count * 60_000);
