@@ -25,9 +25,21 @@ export interface ParsedNumber {
   readonly asks: readonly [Asks, Shown];
 }
 
+/** A number beside another that is known only as a range. */
+export interface ParsedBesideRange {
+  readonly kind: 'beside a range';
+  readonly subject: string;
+  readonly value: readonly [low: Shown, high: Shown];
+  readonly side: Side;
+  readonly toName: string;
+  readonly to: readonly [low: Shown, high: Shown];
+  readonly asks: 'less than that' | 'more than that' | 'that or more' | 'that or less';
+}
+
 /** A sentence that explains an outcome, taken apart again. */
 export type Parsed =
   | ParsedNumber
+  | ParsedBesideRange
   | { readonly kind: 'choice'; readonly subject: string; readonly values: string }
   | { readonly kind: 'rule'; readonly title: string; readonly met: boolean }
   | { readonly kind: 'counted'; readonly count: number; readonly of: number; readonly holds: boolean }
@@ -50,6 +62,14 @@ const named = [
 ];
 const asking = new RegExp(
   `^(?:(?<before>more than|less than) (?<first>${amount})|(?<second>${amount}) (?<after>or more|or less))$`,
+);
+
+const besideRange = new RegExp(
+  [
+    String.raw`^(?<low>${amount})(?: to (?<high>${amount}))?(?: [^ ()]+)?(?: \(.*\))? is `,
+    `(?<side>above|below|nowhere above|nowhere below) the (?<name>.*), (?<from>${amount}) to (?<upTo>${amount}); `,
+    `the rule asks for (?<asks>(?:less|more) than that|that or (?:less|more))$`,
+  ].join(''),
 );
 
 const inYear = { y: new Fraction(1), mo: new Fraction(1, 12), d: new Fraction(4, 1461) };
@@ -88,7 +108,23 @@ export function readSentence(sentence: string, titles: readonly string[]): Parse
   if (subject === undefined) return null;
   const choice = /^: (?<values>.*); the rule asks for .*$/.exec(sentence.slice(subject.length))?.groups;
   if (choice) return { kind: 'choice', subject, values: choice['values'] ?? '' };
-  return readComparison(subject, sentence.slice(subject.length + 1));
+  const rest = sentence.slice(subject.length + 1);
+  return readBesideRange(subject, rest) ?? readComparison(subject, rest);
+}
+
+function readBesideRange(subject: string, rest: string): ParsedBesideRange | null {
+  const parts = besideRange.exec(rest)?.groups;
+  if (!parts) return null;
+  const { low = '', high, side, name = '', from = '', upTo = '', asks } = parts;
+  return {
+    kind: 'beside a range',
+    subject,
+    value: [shown(low), shown(high ?? low)],
+    side: side as Side,
+    toName: name,
+    to: [shown(from), shown(upTo)],
+    asks: asks as ParsedBesideRange['asks'],
+  };
 }
 
 function readComparison(subject: string, rest: string): Parsed | null {

@@ -64,16 +64,21 @@ export function recomputed(yaml: string, { protocol }: Compiled, set: Given): Re
     }
     if ('choose' in measure) {
       const entries = measure['choose'] as readonly Plain[];
-      const chosen = entries.find(({ when }) =>
-        Object.entries((when ?? {}) as Record<string, Plain>).every(
-          ([of, asked]) => choiceOf(of) === wordOf(asked['is']),
-        ),
-      );
-      return value(String(chosen?.['use']));
+      const use = entries.find(({ when }) =>
+        Object.entries((when ?? {}) as Record<string, Plain>).every(([of, asked]) => isSo(of, asked)),
+      )?.['use'];
+      return typeof use === 'number' ? new Fraction(use) : value(String(use));
     }
     const firsts = (measure['first_known'] ?? []) as readonly string[];
     if (firsts.length === 0) throw new Error(`nothing here works out ${name}`);
     return firsts.map(value).find((each) => each !== null) ?? null;
+  }
+
+  /** One comparison in an entry of a choose: a choice, or a number that lies below or at most at another. */
+  function isSo(of: string, { is, below, at_most: most }: Plain): boolean {
+    if (is !== undefined) return choiceOf(of) === wordOf(is);
+    const at = value(of) as Fraction;
+    return below === undefined ? at.compare(fractionOf(most)) <= 0 : at.compare(fractionOf(below)) < 0;
   }
 
   const choiceOf = (name: string): string =>
