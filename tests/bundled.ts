@@ -10,6 +10,8 @@ export const bundledNames = [
   'early_warning_score',
   'pregnancy_severe_pressure',
   'child_low_pressure',
+  'sepsis_screen',
+  'bleeding_watch',
 ] as const;
 
 /** The smallest protocols, one idea each, by their place below protocols/. */

@@ -31,10 +31,14 @@ function said({ level, rules, measures, take_first, missing, advice }: Outcome):
   const byName = <T extends { rule: string }>(all: readonly T[]): T[] =>
     [...all].sort((a, b) => (a.rule < b.rule ? -1 : 1));
   const states = byName(rules).map(({ rule, state }) => [rule, state]);
+  const listed = Object.entries(measures).map(([name, measure]) => [
+    name,
+    { ...measure, ...('waits_for' in measure ? { waits_for: [...measure.waits_for].sort() } : {}) },
+  ]);
   return {
     level,
     states,
-    measures,
+    measures: Object.fromEntries(listed) as unknown,
     take_first: [...take_first].sort(),
     missing: [...missing].sort(),
     advice: byName(advice).map(({ rule }) => rule),

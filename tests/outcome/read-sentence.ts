@@ -43,6 +43,7 @@ export type Parsed =
   | { readonly kind: 'choice'; readonly subject: string; readonly values: string }
   | { readonly kind: 'rule'; readonly title: string; readonly met: boolean }
   | { readonly kind: 'counted'; readonly count: number; readonly of: number; readonly holds: boolean }
+  | { readonly kind: 'known'; readonly subject: string; readonly known: boolean }
   | { readonly kind: 'fact'; readonly subject: string };
 
 const plain = String.raw`-?[0-9]+(?:\.[0-9]+)?`;
@@ -101,6 +102,8 @@ export function readSentence(sentence: string, titles: readonly string[]): Parse
     /^nobody reported that (?<subject>.*) could not be obtained$/.exec(sentence) ??
     /^(?<subject>.*) was tried and could not be obtained(?: \(.*\))?$/.exec(sentence);
   if (fact?.groups) return { kind: 'fact', subject: fact.groups['subject'] ?? '' };
+  const known = /^(?<subject>.*) is (?<not>not )?known$/.exec(sentence)?.groups;
+  if (known) return { kind: 'known', subject: known['subject'] ?? '', known: known['not'] === undefined };
   const starts = titles.filter(
     (title) => sentence.startsWith(`${title} `) || sentence.startsWith(`${title}: `),
   );

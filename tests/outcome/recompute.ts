@@ -16,6 +16,16 @@ export interface Recomputed {
   when(rule: string): string;
 }
 
+/** On which sides of a number each comparison holds: below, exactly on it, above. */
+const sidesOf: Readonly<Record<string, readonly number[]>> = {
+  below: [-1],
+  at_most: [-1, 0],
+  above: [1],
+  at_least: [0, 1],
+};
+
+const isNumber = (text: unknown): boolean => /^-?[0-9.]+( .*)?$/.test(String(text));
+
 const inYears: Readonly<Record<string, Fraction>> = { mo: new Fraction(1, 12), d: new Fraction(4, 1461) };
 
 /** A number as written; an age in years. */
@@ -64,22 +74,31 @@ export function recomputed(yaml: string, { protocol }: Compiled, set: Given): Re
     }
     if ('choose' in measure) {
       const entries = measure['choose'] as readonly Plain[];
-      const use = entries.find(({ when }) =>
-        Object.entries((when ?? {}) as Record<string, Plain>).every(([of, asked]) => isSo(of, asked)),
-      )?.['use'];
-      return typeof use === 'number' ? new Fraction(use) : value(String(use));
+      const chosen = entries.find(({ when }) => when === undefined || holds(when as Plain));
+      const use = chosen?.['use'];
+      return typeof use === 'number' ? fractionOf(use) : value(String(use));
     }
     const firsts = (measure['first_known'] ?? []) as readonly string[];
     if (firsts.length === 0) throw new Error(`nothing here works out ${name}`);
     return firsts.map(value).find((each) => each !== null) ?? null;
   }
 
-  /** One comparison in an entry of a choose: a choice, or a number that lies below or at most at another. */
-  function isSo(of: string, { is, below, at_most: most }: Plain): boolean {
-    if (is !== undefined) return choiceOf(of) === wordOf(is);
-    const at = value(of) as Fraction;
-    return below === undefined ? at.compare(fractionOf(most)) <= 0 : at.compare(fractionOf(below)) < 0;
-  }
+  /** Whether a condition of a choice between measures holds: its comparisons, and `any` of several. */
+  const holds = (when: Plain): boolean =>
+    Object.entries(when).every(([of, asked]) =>
+      of === 'any' ? (asked as readonly Plain[]).some(holds) : compares(of, asked as Plain),
+    );
+
+  const compares = (of: string, asked: Plain): boolean =>
+    Object.entries(asked).every(([how, to]) => {
+      if (how === 'is') return choiceOf(of) === wordOf(to);
+      const at = value(of);
+      if (how === 'known') return (at !== null) === (wordOf(to) === 'yes');
+      const side = at?.compare(isNumber(to) ? fractionOf(to) : (value(String(to)) as Fraction));
+      const sides = sidesOf[how];
+      if (!sides) throw new Error(`nothing here compares by ${how}`);
+      return side !== undefined && sides.includes(Math.sign(side));
+    });
 
   const choiceOf = (name: string): string =>
     wordOf(
@@ -118,7 +137,7 @@ export function recomputed(yaml: string, { protocol }: Compiled, set: Given): Re
       [...conditions.matchAll(new RegExp(`"${name}":(\\{[^}]*\\})`, 'g'))].flatMap(([, text]) =>
         Object.values(JSON.parse(text ?? '{}') as Plain)
           .flat()
-          .filter((each) => /^-?[0-9.]+( .*)?$/.test(String(each)))
+          .filter(isNumber)
           .map(fractionOf),
       ),
     when: (rule) => JSON.stringify(file.rules.find((each) => each['rule'] === rule)?.['when']),

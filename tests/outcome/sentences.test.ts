@@ -156,6 +156,7 @@ function check(parsed: Parsed, told: Told): void {
   if (parsed.kind === 'number') checkNumber(parsed, told);
   if (parsed.kind === 'beside a range') checkBesideRange(parsed, told);
   if (parsed.kind === 'choice') checkChoice(parsed, told);
+  if (parsed.kind === 'known') expect(nameOf(parsed.subject, told) in told.left, sentence).toBe(parsed.known);
   if (parsed.kind === 'rule') {
     const named = made.rules.find(({ title }) => title === parsed.title);
     expect(named?.state, sentence).toBe(parsed.met ? 'met' : 'not_met');
