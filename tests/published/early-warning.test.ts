@@ -1,17 +1,13 @@
 import { expect, test } from 'vitest';
-import { pointFigures, responseFigures, scopeFigures, totalRange } from './early-warning-figures.ts';
-import { adult, readBundled } from './kit.ts';
+import { askable } from '../bundled.ts';
+import { responseFigures, totalRange } from './early-warning-responses.ts';
+import { adult, ask } from './kit.ts';
 import { fewPatients, type Patient } from './patients.ts';
 
-const protocol = 'early_warning_score';
+const protocol = askable('early_warning_score');
 
-test.each(pointFigures)('$id has the published points', async ({ inputs, measure, expected }) => {
-  const { measures } = await readBundled(protocol, adult(inputs));
-  expect(measures[measure]).toMatchObject({ value: expected });
-});
-
-test('with nothing taken the total can be all that the table allows, and nothing is settled', async () => {
-  const { measures, level } = await readBundled(protocol, adult({}));
+test('with nothing taken the total can be all that the table allows, and nothing is settled', () => {
+  const { measures, level } = ask(protocol, adult({}));
   expect(measures['score_total']).toMatchObject({ low: totalRange.low, high: totalRange.high });
   expect(level).toMatchObject({ at_least: null, could_be: 'emergency_call', settled: false });
 });
@@ -35,10 +31,10 @@ const patience = 60_000;
 
 test.each(responseFigures)(
   '$id calls for $level',
-  async (row) => {
+  (row) => {
     const meant = patients.filter((patient) => rowFor(patient) === row);
     expect(meant.length).toBeGreaterThan(0);
-    const read = await Promise.all(meant.map(({ set }) => readBundled(protocol, set)));
+    const read = meant.map(({ set }) => ask(protocol, set));
     const said = read.map(({ measures, level }) => ({ total: measures['score_total']?.value, level }));
     expect(said).toEqual(
       meant.map(({ total }) => ({
@@ -61,9 +57,4 @@ test('the patients stand on both sides of every published total', () => {
   // Three or four points come with and without three in one parameter.
   const threes = patients.filter(({ total }) => total === 3 || total === 4);
   expect(new Set(threes.map(({ threeInOne, total }) => `${total} ${threeInOne}`)).size).toBe(4);
-});
-
-test.each(scopeFigures)('$id', async ({ inputs, applies }) => {
-  const reading = await readBundled(protocol, { ...adult({}), ...inputs });
-  expect(reading.applies).toBe(applies);
 });

@@ -1,9 +1,10 @@
 import { expect, test } from 'vitest';
 import { numberRows, pointsInTable, wordRows } from './full-table.ts';
-import { adult, readBundled } from './kit.ts';
+import { askable } from '../bundled.ts';
+import { adult, ask } from './kit.ts';
 import { possibleValues } from './possible.ts';
 
-const protocol = 'early_warning_score';
+const protocol = askable('early_warning_score');
 
 /** All else is given and ordinary, so that nothing but the one value can matter. */
 const ordinary = {
@@ -24,18 +25,13 @@ for (const row of numberRows) {
 
   test(
     `every possible ${row.parameter}${along.join('')} has the points of the published table`,
-    async () => {
+    () => {
       const values = possibleValues(row.parameter);
       const published = values.map((value) => pointsInTable(row, value));
-      const read = await Promise.all(
-        values.map(async (value) => {
-          const { measures } = await readBundled(
-            protocol,
-            adult({ ...ordinary, ...row.along, [row.parameter]: value }),
-          );
-          return measures[row.measure]?.value;
-        }),
-      );
+      const read = values.map((value) => {
+        const set = adult({ ...ordinary, ...row.along, [row.parameter]: value });
+        return ask(protocol, set).measures[row.measure]?.value;
+      });
       const different = values.flatMap((value, index) =>
         read[index] === published[index]
           ? []
@@ -52,13 +48,11 @@ for (const row of numberRows) {
 }
 
 for (const { parameter, measure, points } of wordRows) {
-  test(`every choice of ${parameter} has the points of the published table`, async () => {
-    const read = await Promise.all(
-      points.map(async ([choice]) => {
-        const { measures } = await readBundled(protocol, adult({ ...ordinary, [parameter]: choice }));
-        return [choice, measures[measure]?.value];
-      }),
-    );
+  test(`every choice of ${parameter} has the points of the published table`, () => {
+    const read = points.map(([choice]) => {
+      const { measures } = ask(protocol, adult({ ...ordinary, [parameter]: choice }));
+      return [choice, measures[measure]?.value];
+    });
     expect(read).toEqual(points);
   });
 }
