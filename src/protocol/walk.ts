@@ -107,3 +107,13 @@ export function conditionsOf(
   for (const { of } of protocol.partitions.values()) found.push(...of);
   return found.filter((each) => each !== null && each !== undefined);
 }
+
+/** The observations that something in a protocol reads. */
+export function observationsRead(
+  protocol: Pick<Protocol, 'applies' | 'measures' | 'rules' | 'partitions'>,
+): ReadonlySet<string> {
+  return new Set([
+    ...conditionsOf(protocol).flatMap(observationsOfCondition),
+    ...[...protocol.measures.values()].flatMap(observationsOfMeasure),
+  ]);
+}

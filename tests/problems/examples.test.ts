@@ -7,8 +7,10 @@ import { runCase } from '../../src/cases/run-case.ts';
 import { yamlToDocument } from '../../src/document/yaml-to-document.ts';
 import type { Document } from '../../src/document/document.ts';
 import { meaningWording } from '../../src/problems/wording/meaning.ts';
+import { basedOnWording } from '../../src/problems/wording/based-on.ts';
 import { casesWording } from '../../src/problems/wording/cases.ts';
 import type { Problem } from '../../src/problems/problem.ts';
+import type { Parents } from '../../src/protocol/based-on/basis.ts';
 import { documentToLadder } from '../../src/protocol/document-to-protocol.ts';
 import { documentToChecked, type CheckedProtocol } from '../../src/review/document-to-checked.ts';
 import { vitalSigns } from '../../src/vocabulary/vital-signs.ts';
@@ -16,7 +18,10 @@ import { vitalSigns } from '../../src/vocabulary/vital-signs.ts';
 // Each problem of what a file means has a page in schema/problems/: examples that have it, and examples that are well.
 
 interface Page {
-  readonly of?: 'protocol' | 'ladder' | 'cases';
+  /** A `child` is a protocol that is based on the small whole one. */
+  readonly of?: 'protocol' | 'ladder' | 'cases' | 'child';
+  /** Further protocols that a child can be based on: each laid over the small whole one, or a child of it themselves. */
+  readonly parents?: readonly string[];
   readonly reject: readonly string[];
   readonly accept: readonly string[];
 }
@@ -31,11 +36,12 @@ const pages = codes.map((code) => ({
   code,
   ...(parse(readFileSync(new URL(`${code}.yaml`, folder), 'utf8')) as Page),
 }));
-const examples = pages.flatMap(({ code, of = 'protocol', reject, accept }) => [
+const examples = pages.flatMap(({ code, of = 'protocol', parents = [], reject, accept }) => [
   ...reject.map((text, index) => ({
     name: `${code} is found in example ${index + 1}`,
     code,
     of,
+    parents,
     text,
     found: true,
   })),
@@ -43,6 +49,7 @@ const examples = pages.flatMap(({ code, of = 'protocol', reject, accept }) => [
     name: `${code} is not found in the mended example ${index + 1}`,
     code,
     of,
+    parents,
     text,
     found: false,
   })),
@@ -55,8 +62,8 @@ function document(text: string): Document {
 }
 
 /** An example laid over a small whole protocol: lists grow, maps get more keys, everything else is put in its place. */
-function protocolWith(text: string): string {
-  const whole = structuredClone(base);
+function protocolWith(text: string, below: object = base): string {
+  const whole = structuredClone(below) as Record<string, unknown>;
   for (const [key, value] of Object.entries(parse(text) as Record<string, unknown>))
     whole[key] = laidOver(whole[key], value);
   return stringify(whole);
@@ -74,16 +81,42 @@ function laidOver(below: unknown, above: unknown): unknown {
 const isMap = (value: unknown): value is Record<string, unknown> =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
 
-function checked(text: string): CheckedProtocol {
+/** A protocol that is based on the small whole one, and changes nothing. */
+const child = {
+  protocol: 'ward_example',
+  edition: 1,
+  title: 'An example of a ward',
+  based_on: { protocol: 'example', edition: 1 },
+  ladder: 'example_ladder',
+};
+
+function parentsOf(texts: readonly string[]): Parents {
+  const isChild = (text: string): boolean => 'based_on' in (parse(text) as object);
+  const wholes = [stringify(base), ...texts.map((text) => protocolWith(text, isChild(text) ? child : base))];
+  return new Map(
+    wholes.map((text) => {
+      const { protocol } = parse(text) as { protocol: string };
+      return [protocol, { file: `${protocol}.yaml`, text }];
+    }),
+  );
+}
+
+function checked(text: string, parents: Parents = new Map()): CheckedProtocol {
   const { ladder } = documentToLadder(document(levels));
   return documentToChecked(document(text), {
     dictionary: vitalSigns,
     ladder: ladder?.name === parse(text).ladder ? ladder : null,
     today: '2026-03-02',
+    parents,
   });
 }
 
-function problemsOf(of: NonNullable<Page['of']>, text: string): readonly Problem[] {
+function problemsOf(
+  of: NonNullable<Page['of']>,
+  text: string,
+  parents: readonly string[],
+): readonly Problem[] {
+  if (of === 'child') return checked(protocolWith(text, child), parentsOf(parents)).problems;
   if (of === 'ladder') return documentToLadder(document(text)).problems;
   if (of === 'protocol') return checked(protocolWith(text)).problems;
   const { compiled } = checked(stringify(base));
@@ -93,13 +126,13 @@ function problemsOf(of: NonNullable<Page['of']>, text: string): readonly Problem
   return [...read.problems, ...read.cases.flatMap((each) => caseProblems(runCase(compiled, each), cases))];
 }
 
-test.each(examples)('$name', ({ code, of, text, found }) => {
-  const problems = problemsOf(of, text);
+test.each(examples)('$name', ({ code, of, parents, text, found }) => {
+  const problems = problemsOf(of, text, parents);
   const codesFound = problems.map((problem) => problem.code);
   if (found) expect(codesFound).toContain(code);
   else expect(problems.map((problem) => `${problem.code}: ${problem.says}`).join('\n')).toBe('');
 });
 
 test('every problem of what a file means has a page, and every page a problem', () => {
-  expect(codes.sort()).toEqual(Object.keys({ ...meaningWording, ...casesWording }).sort());
+  expect(codes.sort()).toEqual(Object.keys({ ...meaningWording, ...basedOnWording, ...casesWording }).sort());
 });

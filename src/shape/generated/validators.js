@@ -7613,6 +7613,7 @@ const schema69 = {
     edition: { type: 'integer', minimum: 1, maximum: 100000 },
     title: { $ref: 'dictionary.schema.json#/$defs/text' },
     digest: { type: 'string', pattern: '^sha256:[0-9a-f]{64}$' },
+    based_on: { type: 'array', items: { $ref: '#/$defs/parent' }, minItems: 1, maxItems: 2 },
     at: { type: ['string', 'null'] },
     applies: { type: 'string', enum: ['yes', 'no', 'unsure'] },
     applies_because: { $ref: '#/$defs/sentences' },
@@ -7688,6 +7689,7 @@ const schema69 = {
       properties: {
         rule: { $ref: '#/$defs/name' },
         title: { $ref: 'dictionary.schema.json#/$defs/text' },
+        from: { $ref: '#/$defs/origin' },
         state: { type: 'string', enum: ['met', 'not_met', 'undecided'] },
         level: { $ref: '#/$defs/name' },
         lowered_from: { $ref: '#/$defs/name' },
@@ -7703,6 +7705,50 @@ const schema69 = {
         not_reliable: { $ref: '#/$defs/sentences' },
       },
       required: ['rule', 'title', 'state'],
+      additionalProperties: false,
+    },
+    origin: {
+      type: 'object',
+      properties: {
+        protocol: { $ref: '#/$defs/name' },
+        edition: { type: 'integer', minimum: 1, maximum: 100000 },
+      },
+      required: ['protocol', 'edition'],
+      additionalProperties: false,
+    },
+    parent: {
+      type: 'object',
+      properties: {
+        protocol: { $ref: '#/$defs/name' },
+        edition: { type: 'integer', minimum: 1, maximum: 100000 },
+        title: { $ref: 'dictionary.schema.json#/$defs/text' },
+        digest: { type: 'string', pattern: '^sha256:[0-9a-f]{64}$' },
+        limits: { type: 'array', items: { $ref: '#/$defs/other_value' } },
+        withdrawn: { type: 'array', items: { $ref: '#/$defs/withdrawn' } },
+      },
+      required: ['protocol', 'edition', 'title', 'digest', 'limits', 'withdrawn'],
+      additionalProperties: false,
+    },
+    other_value: {
+      type: 'object',
+      properties: {
+        limit: { $ref: '#/$defs/name' },
+        value: { type: 'number' },
+        instead_of: { type: 'number' },
+        unit: { $ref: '#/$defs/unit' },
+        because: { $ref: 'dictionary.schema.json#/$defs/text' },
+      },
+      required: ['limit', 'value', 'instead_of', 'because'],
+      additionalProperties: false,
+    },
+    withdrawn: {
+      type: 'object',
+      properties: {
+        rule: { $ref: '#/$defs/name' },
+        title: { $ref: 'dictionary.schema.json#/$defs/text' },
+        because: { $ref: 'dictionary.schema.json#/$defs/text' },
+      },
+      required: ['rule', 'title', 'because'],
       additionalProperties: false,
     },
     decided_if: {
@@ -7915,8 +7961,19 @@ function validate238(
 }
 validate238.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema72 = { type: 'array', items: { $ref: '#/$defs/sentence' } };
-const schema73 = { type: 'string', minLength: 1 };
+const schema72 = {
+  type: 'object',
+  properties: {
+    protocol: { $ref: '#/$defs/name' },
+    edition: { type: 'integer', minimum: 1, maximum: 100000 },
+    title: { $ref: 'dictionary.schema.json#/$defs/text' },
+    digest: { type: 'string', pattern: '^sha256:[0-9a-f]{64}$' },
+    limits: { type: 'array', items: { $ref: '#/$defs/other_value' } },
+    withdrawn: { type: 'array', items: { $ref: '#/$defs/withdrawn' } },
+  },
+  required: ['protocol', 'edition', 'title', 'digest', 'limits', 'withdrawn'],
+  additionalProperties: false,
+};
 
 function validate241(
   data,
@@ -7925,97 +7982,6 @@ function validate241(
   let vErrors = null;
   let errors = 0;
   const evaluated0 = validate241.evaluated;
-  if (evaluated0.dynamicProps) {
-    evaluated0.props = undefined;
-  }
-  if (evaluated0.dynamicItems) {
-    evaluated0.items = undefined;
-  }
-  if (typeof data === 'string') {
-    if (func1(data) < 1) {
-      const err0 = { instancePath, schemaPath: '#/minLength', keyword: 'minLength', params: { limit: 1 } };
-      if (vErrors === null) {
-        vErrors = [err0];
-      } else {
-        vErrors.push(err0);
-      }
-      errors++;
-    }
-  } else {
-    const err1 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
-    if (vErrors === null) {
-      vErrors = [err1];
-    } else {
-      vErrors.push(err1);
-    }
-    errors++;
-  }
-  validate241.errors = vErrors;
-  return errors === 0;
-}
-validate241.evaluated = { dynamicProps: false, dynamicItems: false };
-
-function validate240(
-  data,
-  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
-) {
-  let vErrors = null;
-  let errors = 0;
-  const evaluated0 = validate240.evaluated;
-  if (evaluated0.dynamicProps) {
-    evaluated0.props = undefined;
-  }
-  if (evaluated0.dynamicItems) {
-    evaluated0.items = undefined;
-  }
-  if (Array.isArray(data)) {
-    const len0 = data.length;
-    for (let i0 = 0; i0 < len0; i0++) {
-      if (
-        !validate241(data[i0], {
-          instancePath: instancePath + '/' + i0,
-          parentData: data,
-          parentDataProperty: i0,
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate241.errors);
-        errors = vErrors.length;
-      }
-    }
-  } else {
-    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'array' } };
-    if (vErrors === null) {
-      vErrors = [err0];
-    } else {
-      vErrors.push(err0);
-    }
-    errors++;
-  }
-  validate240.errors = vErrors;
-  return errors === 0;
-}
-validate240.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
-
-const schema74 = {
-  type: ['object', 'null'],
-  properties: {
-    at_least: { type: ['string', 'null'], maxLength: 60 },
-    could_be: { $ref: '#/$defs/name' },
-    settled: { type: 'boolean' },
-  },
-  required: ['at_least', 'could_be', 'settled'],
-  additionalProperties: false,
-};
-
-function validate246(
-  data,
-  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
-) {
-  let vErrors = null;
-  let errors = 0;
-  const evaluated0 = validate246.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8055,18 +8021,792 @@ function validate246(
     }
     errors++;
   }
-  validate246.errors = vErrors;
+  validate241.errors = vErrors;
   return errors === 0;
 }
-validate246.evaluated = { dynamicProps: false, dynamicItems: false };
+validate241.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate245(
+const schema74 = {
+  type: 'object',
+  properties: {
+    limit: { $ref: '#/$defs/name' },
+    value: { type: 'number' },
+    instead_of: { type: 'number' },
+    unit: { $ref: '#/$defs/unit' },
+    because: { $ref: 'dictionary.schema.json#/$defs/text' },
+  },
+  required: ['limit', 'value', 'instead_of', 'because'],
+  additionalProperties: false,
+};
+const schema75 = { type: 'string', maxLength: 40 };
+
+function validate246(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate245.evaluated;
+  const evaluated0 = validate246.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 40) {
+      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 40 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+  } else {
+    const err1 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err1];
+    } else {
+      vErrors.push(err1);
+    }
+    errors++;
+  }
+  validate246.errors = vErrors;
+  return errors === 0;
+}
+validate246.evaluated = { dynamicProps: false, dynamicItems: false };
+
+function validate244(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate244.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.limit === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'limit' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.value === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'value' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    if (data.instead_of === undefined) {
+      const err2 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'instead_of' },
+      };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    if (data.because === undefined) {
+      const err3 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'because' },
+      };
+      if (vErrors === null) {
+        vErrors = [err3];
+      } else {
+        vErrors.push(err3);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(
+        key0 === 'limit' ||
+        key0 === 'value' ||
+        key0 === 'instead_of' ||
+        key0 === 'unit' ||
+        key0 === 'because'
+      )) {
+        const err4 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err4];
+        } else {
+          vErrors.push(err4);
+        }
+        errors++;
+      }
+    }
+    if (data.limit !== undefined) {
+      if (
+        !validate241(data.limit, {
+          instancePath: instancePath + '/limit',
+          parentData: data,
+          parentDataProperty: 'limit',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate241.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.value !== undefined) {
+      let data1 = data.value;
+      if (!(typeof data1 == 'number' && isFinite(data1))) {
+        const err5 = {
+          instancePath: instancePath + '/value',
+          schemaPath: '#/properties/value/type',
+          keyword: 'type',
+          params: { type: 'number' },
+        };
+        if (vErrors === null) {
+          vErrors = [err5];
+        } else {
+          vErrors.push(err5);
+        }
+        errors++;
+      }
+    }
+    if (data.instead_of !== undefined) {
+      let data2 = data.instead_of;
+      if (!(typeof data2 == 'number' && isFinite(data2))) {
+        const err6 = {
+          instancePath: instancePath + '/instead_of',
+          schemaPath: '#/properties/instead_of/type',
+          keyword: 'type',
+          params: { type: 'number' },
+        };
+        if (vErrors === null) {
+          vErrors = [err6];
+        } else {
+          vErrors.push(err6);
+        }
+        errors++;
+      }
+    }
+    if (data.unit !== undefined) {
+      if (
+        !validate246(data.unit, {
+          instancePath: instancePath + '/unit',
+          parentData: data,
+          parentDataProperty: 'unit',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate246.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.because !== undefined) {
+      if (
+        !validate238(data.because, {
+          instancePath: instancePath + '/because',
+          parentData: data,
+          parentDataProperty: 'because',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate238.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err7 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err7];
+    } else {
+      vErrors.push(err7);
+    }
+    errors++;
+  }
+  validate244.errors = vErrors;
+  return errors === 0;
+}
+validate244.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema76 = {
+  type: 'object',
+  properties: {
+    rule: { $ref: '#/$defs/name' },
+    title: { $ref: 'dictionary.schema.json#/$defs/text' },
+    because: { $ref: 'dictionary.schema.json#/$defs/text' },
+  },
+  required: ['rule', 'title', 'because'],
+  additionalProperties: false,
+};
+
+function validate250(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate250.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.rule === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'rule' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.title === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'title' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    if (data.because === undefined) {
+      const err2 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'because' },
+      };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'rule' || key0 === 'title' || key0 === 'because')) {
+        const err3 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+    }
+    if (data.rule !== undefined) {
+      if (
+        !validate241(data.rule, {
+          instancePath: instancePath + '/rule',
+          parentData: data,
+          parentDataProperty: 'rule',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate241.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.title !== undefined) {
+      if (
+        !validate238(data.title, {
+          instancePath: instancePath + '/title',
+          parentData: data,
+          parentDataProperty: 'title',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate238.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.because !== undefined) {
+      if (
+        !validate238(data.because, {
+          instancePath: instancePath + '/because',
+          parentData: data,
+          parentDataProperty: 'because',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate238.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err4 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err4];
+    } else {
+      vErrors.push(err4);
+    }
+    errors++;
+  }
+  validate250.errors = vErrors;
+  return errors === 0;
+}
+validate250.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+function validate240(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate240.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.protocol === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'protocol' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.edition === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'edition' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    if (data.title === undefined) {
+      const err2 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'title' },
+      };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    if (data.digest === undefined) {
+      const err3 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'digest' },
+      };
+      if (vErrors === null) {
+        vErrors = [err3];
+      } else {
+        vErrors.push(err3);
+      }
+      errors++;
+    }
+    if (data.limits === undefined) {
+      const err4 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'limits' },
+      };
+      if (vErrors === null) {
+        vErrors = [err4];
+      } else {
+        vErrors.push(err4);
+      }
+      errors++;
+    }
+    if (data.withdrawn === undefined) {
+      const err5 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'withdrawn' },
+      };
+      if (vErrors === null) {
+        vErrors = [err5];
+      } else {
+        vErrors.push(err5);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(
+        key0 === 'protocol' ||
+        key0 === 'edition' ||
+        key0 === 'title' ||
+        key0 === 'digest' ||
+        key0 === 'limits' ||
+        key0 === 'withdrawn'
+      )) {
+        const err6 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err6];
+        } else {
+          vErrors.push(err6);
+        }
+        errors++;
+      }
+    }
+    if (data.protocol !== undefined) {
+      if (
+        !validate241(data.protocol, {
+          instancePath: instancePath + '/protocol',
+          parentData: data,
+          parentDataProperty: 'protocol',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate241.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.edition !== undefined) {
+      let data1 = data.edition;
+      if (!(typeof data1 == 'number' && !(data1 % 1) && !isNaN(data1) && isFinite(data1))) {
+        const err7 = {
+          instancePath: instancePath + '/edition',
+          schemaPath: '#/properties/edition/type',
+          keyword: 'type',
+          params: { type: 'integer' },
+        };
+        if (vErrors === null) {
+          vErrors = [err7];
+        } else {
+          vErrors.push(err7);
+        }
+        errors++;
+      }
+      if (typeof data1 == 'number' && isFinite(data1)) {
+        if (data1 > 100000 || isNaN(data1)) {
+          const err8 = {
+            instancePath: instancePath + '/edition',
+            schemaPath: '#/properties/edition/maximum',
+            keyword: 'maximum',
+            params: { comparison: '<=', limit: 100000 },
+          };
+          if (vErrors === null) {
+            vErrors = [err8];
+          } else {
+            vErrors.push(err8);
+          }
+          errors++;
+        }
+        if (data1 < 1 || isNaN(data1)) {
+          const err9 = {
+            instancePath: instancePath + '/edition',
+            schemaPath: '#/properties/edition/minimum',
+            keyword: 'minimum',
+            params: { comparison: '>=', limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err9];
+          } else {
+            vErrors.push(err9);
+          }
+          errors++;
+        }
+      }
+    }
+    if (data.title !== undefined) {
+      if (
+        !validate238(data.title, {
+          instancePath: instancePath + '/title',
+          parentData: data,
+          parentDataProperty: 'title',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate238.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.digest !== undefined) {
+      let data3 = data.digest;
+      if (typeof data3 === 'string') {
+        if (!pattern13.test(data3)) {
+          const err10 = {
+            instancePath: instancePath + '/digest',
+            schemaPath: '#/properties/digest/pattern',
+            keyword: 'pattern',
+            params: { pattern: '^sha256:[0-9a-f]{64}$' },
+          };
+          if (vErrors === null) {
+            vErrors = [err10];
+          } else {
+            vErrors.push(err10);
+          }
+          errors++;
+        }
+      } else {
+        const err11 = {
+          instancePath: instancePath + '/digest',
+          schemaPath: '#/properties/digest/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err11];
+        } else {
+          vErrors.push(err11);
+        }
+        errors++;
+      }
+    }
+    if (data.limits !== undefined) {
+      let data4 = data.limits;
+      if (Array.isArray(data4)) {
+        const len0 = data4.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          if (
+            !validate244(data4[i0], {
+              instancePath: instancePath + '/limits/' + i0,
+              parentData: data4,
+              parentDataProperty: i0,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate244.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err12 = {
+          instancePath: instancePath + '/limits',
+          schemaPath: '#/properties/limits/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err12];
+        } else {
+          vErrors.push(err12);
+        }
+        errors++;
+      }
+    }
+    if (data.withdrawn !== undefined) {
+      let data6 = data.withdrawn;
+      if (Array.isArray(data6)) {
+        const len1 = data6.length;
+        for (let i1 = 0; i1 < len1; i1++) {
+          if (
+            !validate250(data6[i1], {
+              instancePath: instancePath + '/withdrawn/' + i1,
+              parentData: data6,
+              parentDataProperty: i1,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate250.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err13 = {
+          instancePath: instancePath + '/withdrawn',
+          schemaPath: '#/properties/withdrawn/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err13];
+        } else {
+          vErrors.push(err13);
+        }
+        errors++;
+      }
+    }
+  } else {
+    const err14 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err14];
+    } else {
+      vErrors.push(err14);
+    }
+    errors++;
+  }
+  validate240.errors = vErrors;
+  return errors === 0;
+}
+validate240.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema77 = { type: 'array', items: { $ref: '#/$defs/sentence' } };
+const schema78 = { type: 'string', minLength: 1 };
+
+function validate257(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate257.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) < 1) {
+      const err0 = { instancePath, schemaPath: '#/minLength', keyword: 'minLength', params: { limit: 1 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+  } else {
+    const err1 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err1];
+    } else {
+      vErrors.push(err1);
+    }
+    errors++;
+  }
+  validate257.errors = vErrors;
+  return errors === 0;
+}
+validate257.evaluated = { dynamicProps: false, dynamicItems: false };
+
+function validate256(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate256.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (Array.isArray(data)) {
+    const len0 = data.length;
+    for (let i0 = 0; i0 < len0; i0++) {
+      if (
+        !validate257(data[i0], {
+          instancePath: instancePath + '/' + i0,
+          parentData: data,
+          parentDataProperty: i0,
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate257.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'array' } };
+    if (vErrors === null) {
+      vErrors = [err0];
+    } else {
+      vErrors.push(err0);
+    }
+    errors++;
+  }
+  validate256.errors = vErrors;
+  return errors === 0;
+}
+validate256.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+
+const schema79 = {
+  type: ['object', 'null'],
+  properties: {
+    at_least: { type: ['string', 'null'], maxLength: 60 },
+    could_be: { $ref: '#/$defs/name' },
+    settled: { type: 'boolean' },
+  },
+  required: ['at_least', 'could_be', 'settled'],
+  additionalProperties: false,
+};
+
+function validate261(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate261.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8074,7 +8814,7 @@ function validate245(
     evaluated0.items = undefined;
   }
   if (!(data && typeof data == 'object' && !Array.isArray(data)) && data !== null) {
-    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema74.type } };
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema79.type } };
     if (vErrors === null) {
       vErrors = [err0];
     } else {
@@ -8148,7 +8888,7 @@ function validate245(
           instancePath: instancePath + '/at_least',
           schemaPath: '#/properties/at_least/type',
           keyword: 'type',
-          params: { type: schema74.properties.at_least.type },
+          params: { type: schema79.properties.at_least.type },
         };
         if (vErrors === null) {
           vErrors = [err5];
@@ -8176,7 +8916,7 @@ function validate245(
     }
     if (data.could_be !== undefined) {
       if (
-        !validate246(data.could_be, {
+        !validate241(data.could_be, {
           instancePath: instancePath + '/could_be',
           parentData: data,
           parentDataProperty: 'could_be',
@@ -8184,7 +8924,7 @@ function validate245(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate241.errors);
         errors = vErrors.length;
       }
     }
@@ -8205,16 +8945,17 @@ function validate245(
       }
     }
   }
-  validate245.errors = vErrors;
+  validate261.errors = vErrors;
   return errors === 0;
 }
-validate245.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate261.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema76 = {
+const schema80 = {
   type: 'object',
   properties: {
     rule: { $ref: '#/$defs/name' },
     title: { $ref: 'dictionary.schema.json#/$defs/text' },
+    from: { $ref: '#/$defs/origin' },
     state: { type: 'string', enum: ['met', 'not_met', 'undecided'] },
     level: { $ref: '#/$defs/name' },
     lowered_from: { $ref: '#/$defs/name' },
@@ -8232,15 +8973,158 @@ const schema76 = {
   required: ['rule', 'title', 'state'],
   additionalProperties: false,
 };
-const schema77 = { type: 'array', items: { $ref: '#/$defs/name' } };
+const schema81 = {
+  type: 'object',
+  properties: {
+    protocol: { $ref: '#/$defs/name' },
+    edition: { type: 'integer', minimum: 1, maximum: 100000 },
+  },
+  required: ['protocol', 'edition'],
+  additionalProperties: false,
+};
 
-function validate255(
+function validate267(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate255.evaluated;
+  const evaluated0 = validate267.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.protocol === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'protocol' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.edition === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'edition' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'protocol' || key0 === 'edition')) {
+        const err2 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+    if (data.protocol !== undefined) {
+      if (
+        !validate241(data.protocol, {
+          instancePath: instancePath + '/protocol',
+          parentData: data,
+          parentDataProperty: 'protocol',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate241.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.edition !== undefined) {
+      let data1 = data.edition;
+      if (!(typeof data1 == 'number' && !(data1 % 1) && !isNaN(data1) && isFinite(data1))) {
+        const err3 = {
+          instancePath: instancePath + '/edition',
+          schemaPath: '#/properties/edition/type',
+          keyword: 'type',
+          params: { type: 'integer' },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+      if (typeof data1 == 'number' && isFinite(data1)) {
+        if (data1 > 100000 || isNaN(data1)) {
+          const err4 = {
+            instancePath: instancePath + '/edition',
+            schemaPath: '#/properties/edition/maximum',
+            keyword: 'maximum',
+            params: { comparison: '<=', limit: 100000 },
+          };
+          if (vErrors === null) {
+            vErrors = [err4];
+          } else {
+            vErrors.push(err4);
+          }
+          errors++;
+        }
+        if (data1 < 1 || isNaN(data1)) {
+          const err5 = {
+            instancePath: instancePath + '/edition',
+            schemaPath: '#/properties/edition/minimum',
+            keyword: 'minimum',
+            params: { comparison: '>=', limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err5];
+          } else {
+            vErrors.push(err5);
+          }
+          errors++;
+        }
+      }
+    }
+  } else {
+    const err6 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err6];
+    } else {
+      vErrors.push(err6);
+    }
+    errors++;
+  }
+  validate267.errors = vErrors;
+  return errors === 0;
+}
+validate267.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema82 = { type: 'array', items: { $ref: '#/$defs/name' } };
+
+function validate273(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate273.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8251,7 +9135,7 @@ function validate255(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate246(data[i0], {
+        !validate241(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -8259,7 +9143,7 @@ function validate255(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate241.errors);
         errors = vErrors.length;
       }
     }
@@ -8272,12 +9156,12 @@ function validate255(
     }
     errors++;
   }
-  validate255.errors = vErrors;
+  validate273.errors = vErrors;
   return errors === 0;
 }
-validate255.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate273.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-const schema78 = {
+const schema83 = {
   type: 'object',
   properties: {
     observation: { $ref: '#/$defs/name' },
@@ -8292,52 +9176,14 @@ const schema78 = {
   required: ['observation', 'state'],
   additionalProperties: false,
 };
-const schema79 = { type: 'string', maxLength: 40 };
 
-function validate260(
+function validate276(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate260.evaluated;
-  if (evaluated0.dynamicProps) {
-    evaluated0.props = undefined;
-  }
-  if (evaluated0.dynamicItems) {
-    evaluated0.items = undefined;
-  }
-  if (typeof data === 'string') {
-    if (func1(data) > 40) {
-      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 40 } };
-      if (vErrors === null) {
-        vErrors = [err0];
-      } else {
-        vErrors.push(err0);
-      }
-      errors++;
-    }
-  } else {
-    const err1 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
-    if (vErrors === null) {
-      vErrors = [err1];
-    } else {
-      vErrors.push(err1);
-    }
-    errors++;
-  }
-  validate260.errors = vErrors;
-  return errors === 0;
-}
-validate260.evaluated = { dynamicProps: false, dynamicItems: false };
-
-function validate258(
-  data,
-  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
-) {
-  let vErrors = null;
-  let errors = 0;
-  const evaluated0 = validate258.evaluated;
+  const evaluated0 = validate276.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8400,7 +9246,7 @@ function validate258(
     }
     if (data.observation !== undefined) {
       if (
-        !validate246(data.observation, {
+        !validate241(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -8408,7 +9254,7 @@ function validate258(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate241.errors);
         errors = vErrors.length;
       }
     }
@@ -8510,7 +9356,7 @@ function validate258(
     }
     if (data.unit !== undefined) {
       if (
-        !validate260(data.unit, {
+        !validate246(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -8518,13 +9364,13 @@ function validate258(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate260.errors);
+        vErrors = joined(vErrors, validate246.errors);
         errors = vErrors.length;
       }
     }
     if (data.choices !== undefined) {
       if (
-        !validate255(data.choices, {
+        !validate273(data.choices, {
           instancePath: instancePath + '/choices',
           parentData: data,
           parentDataProperty: 'choices',
@@ -8532,7 +9378,7 @@ function validate258(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate255.errors);
+        vErrors = joined(vErrors, validate273.errors);
         errors = vErrors.length;
       }
     }
@@ -8557,7 +9403,7 @@ function validate258(
           instancePath: instancePath + '/state',
           schemaPath: '#/properties/state/enum',
           keyword: 'enum',
-          params: { allowedValues: schema78.properties.state.enum },
+          params: { allowedValues: schema83.properties.state.enum },
         };
         if (vErrors === null) {
           vErrors = [err10];
@@ -8576,18 +9422,18 @@ function validate258(
     }
     errors++;
   }
-  validate258.errors = vErrors;
+  validate276.errors = vErrors;
   return errors === 0;
 }
-validate258.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate276.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate249(
+function validate264(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate249.evaluated;
+  const evaluated0 = validate264.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8638,7 +9484,7 @@ function validate249(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema76.properties, key0)) {
+      if (!func5.call(schema80.properties, key0)) {
         const err3 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -8655,7 +9501,7 @@ function validate249(
     }
     if (data.rule !== undefined) {
       if (
-        !validate246(data.rule, {
+        !validate241(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -8663,7 +9509,7 @@ function validate249(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate241.errors);
         errors = vErrors.length;
       }
     }
@@ -8681,9 +9527,23 @@ function validate249(
         errors = vErrors.length;
       }
     }
+    if (data.from !== undefined) {
+      if (
+        !validate267(data.from, {
+          instancePath: instancePath + '/from',
+          parentData: data,
+          parentDataProperty: 'from',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate267.errors);
+        errors = vErrors.length;
+      }
+    }
     if (data.state !== undefined) {
-      let data2 = data.state;
-      if (typeof data2 !== 'string') {
+      let data3 = data.state;
+      if (typeof data3 !== 'string') {
         const err4 = {
           instancePath: instancePath + '/state',
           schemaPath: '#/properties/state/type',
@@ -8697,12 +9557,12 @@ function validate249(
         }
         errors++;
       }
-      if (!(data2 === 'met' || data2 === 'not_met' || data2 === 'undecided')) {
+      if (!(data3 === 'met' || data3 === 'not_met' || data3 === 'undecided')) {
         const err5 = {
           instancePath: instancePath + '/state',
           schemaPath: '#/properties/state/enum',
           keyword: 'enum',
-          params: { allowedValues: schema76.properties.state.enum },
+          params: { allowedValues: schema80.properties.state.enum },
         };
         if (vErrors === null) {
           vErrors = [err5];
@@ -8714,7 +9574,7 @@ function validate249(
     }
     if (data.level !== undefined) {
       if (
-        !validate246(data.level, {
+        !validate241(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -8722,13 +9582,13 @@ function validate249(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate241.errors);
         errors = vErrors.length;
       }
     }
     if (data.lowered_from !== undefined) {
       if (
-        !validate246(data.lowered_from, {
+        !validate241(data.lowered_from, {
           instancePath: instancePath + '/lowered_from',
           parentData: data,
           parentDataProperty: 'lowered_from',
@@ -8736,13 +9596,13 @@ function validate249(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate241.errors);
         errors = vErrors.length;
       }
     }
     if (data.counts !== undefined) {
-      let data5 = data.counts;
-      if (typeof data5 !== 'boolean') {
+      let data6 = data.counts;
+      if (typeof data6 !== 'boolean') {
         const err6 = {
           instancePath: instancePath + '/counts',
           schemaPath: '#/properties/counts/type',
@@ -8756,7 +9616,7 @@ function validate249(
         }
         errors++;
       }
-      if (true !== data5) {
+      if (true !== data6) {
         const err7 = {
           instancePath: instancePath + '/counts',
           schemaPath: '#/properties/counts/const',
@@ -8773,7 +9633,7 @@ function validate249(
     }
     if (data.decided_by !== undefined) {
       if (
-        !validate240(data.decided_by, {
+        !validate256(data.decided_by, {
           instancePath: instancePath + '/decided_by',
           parentData: data,
           parentDataProperty: 'decided_by',
@@ -8781,13 +9641,13 @@ function validate249(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate240.errors);
+        vErrors = joined(vErrors, validate256.errors);
         errors = vErrors.length;
       }
     }
     if (data.waits_for !== undefined) {
       if (
-        !validate255(data.waits_for, {
+        !validate273(data.waits_for, {
           instancePath: instancePath + '/waits_for',
           parentData: data,
           parentDataProperty: 'waits_for',
@@ -8795,25 +9655,25 @@ function validate249(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate255.errors);
+        vErrors = joined(vErrors, validate273.errors);
         errors = vErrors.length;
       }
     }
     if (data.decided_if !== undefined) {
-      let data8 = data.decided_if;
-      if (Array.isArray(data8)) {
-        const len0 = data8.length;
+      let data9 = data.decided_if;
+      if (Array.isArray(data9)) {
+        const len0 = data9.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate258(data8[i0], {
+            !validate276(data9[i0], {
               instancePath: instancePath + '/decided_if/' + i0,
-              parentData: data8,
+              parentData: data9,
               parentDataProperty: i0,
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate258.errors);
+            vErrors = joined(vErrors, validate276.errors);
             errors = vErrors.length;
           }
         }
@@ -8834,7 +9694,7 @@ function validate249(
     }
     if (data.no_value !== undefined) {
       if (
-        !validate240(data.no_value, {
+        !validate256(data.no_value, {
           instancePath: instancePath + '/no_value',
           parentData: data,
           parentDataProperty: 'no_value',
@@ -8842,13 +9702,13 @@ function validate249(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate240.errors);
+        vErrors = joined(vErrors, validate256.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained_by !== undefined) {
       if (
-        !validate241(data.explained_by, {
+        !validate257(data.explained_by, {
           instancePath: instancePath + '/explained_by',
           parentData: data,
           parentDataProperty: 'explained_by',
@@ -8856,13 +9716,13 @@ function validate249(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate241.errors);
+        vErrors = joined(vErrors, validate257.errors);
         errors = vErrors.length;
       }
     }
     if (data.could_be_explained_by !== undefined) {
       if (
-        !validate241(data.could_be_explained_by, {
+        !validate257(data.could_be_explained_by, {
           instancePath: instancePath + '/could_be_explained_by',
           parentData: data,
           parentDataProperty: 'could_be_explained_by',
@@ -8870,13 +9730,13 @@ function validate249(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate241.errors);
+        vErrors = joined(vErrors, validate257.errors);
         errors = vErrors.length;
       }
     }
     if (data.taken_back_by !== undefined) {
       if (
-        !validate241(data.taken_back_by, {
+        !validate257(data.taken_back_by, {
           instancePath: instancePath + '/taken_back_by',
           parentData: data,
           parentDataProperty: 'taken_back_by',
@@ -8884,13 +9744,13 @@ function validate249(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate241.errors);
+        vErrors = joined(vErrors, validate257.errors);
         errors = vErrors.length;
       }
     }
     if (data.could_be_taken_back_by !== undefined) {
       if (
-        !validate241(data.could_be_taken_back_by, {
+        !validate257(data.could_be_taken_back_by, {
           instancePath: instancePath + '/could_be_taken_back_by',
           parentData: data,
           parentDataProperty: 'could_be_taken_back_by',
@@ -8898,13 +9758,13 @@ function validate249(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate241.errors);
+        vErrors = joined(vErrors, validate257.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_reliable !== undefined) {
       if (
-        !validate240(data.not_reliable, {
+        !validate256(data.not_reliable, {
           instancePath: instancePath + '/not_reliable',
           parentData: data,
           parentDataProperty: 'not_reliable',
@@ -8912,7 +9772,7 @@ function validate249(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate240.errors);
+        vErrors = joined(vErrors, validate256.errors);
         errors = vErrors.length;
       }
     }
@@ -8925,12 +9785,12 @@ function validate249(
     }
     errors++;
   }
-  validate249.errors = vErrors;
+  validate264.errors = vErrors;
   return errors === 0;
 }
-validate249.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate264.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema80 = {
+const schema84 = {
   type: 'object',
   properties: {
     value: { type: 'number' },
@@ -8947,16 +9807,16 @@ const schema80 = {
   },
   additionalProperties: false,
 };
-const schema81 = { type: 'string', pattern: '^-?[0-9]+/[0-9]+$' };
-const pattern20 = new RegExp('^-?[0-9]+/[0-9]+$', 'u');
+const schema85 = { type: 'string', pattern: '^-?[0-9]+/[0-9]+$' };
+const pattern21 = new RegExp('^-?[0-9]+/[0-9]+$', 'u');
 
-function validate273(
+function validate290(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate273.evaluated;
+  const evaluated0 = validate290.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8964,7 +9824,7 @@ function validate273(
     evaluated0.items = undefined;
   }
   if (typeof data === 'string') {
-    if (!pattern20.test(data)) {
+    if (!pattern21.test(data)) {
       const err0 = {
         instancePath,
         schemaPath: '#/pattern',
@@ -8987,18 +9847,18 @@ function validate273(
     }
     errors++;
   }
-  validate273.errors = vErrors;
+  validate290.errors = vErrors;
   return errors === 0;
 }
-validate273.evaluated = { dynamicProps: false, dynamicItems: false };
+validate290.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate272(
+function validate289(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate272.evaluated;
+  const evaluated0 = validate289.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9007,7 +9867,7 @@ function validate272(
   }
   if (data && typeof data == 'object' && !Array.isArray(data)) {
     for (const key0 in data) {
-      if (!func5.call(schema80.properties, key0)) {
+      if (!func5.call(schema84.properties, key0)) {
         const err0 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -9041,7 +9901,7 @@ function validate272(
     }
     if (data.exact !== undefined) {
       if (
-        !validate273(data.exact, {
+        !validate290(data.exact, {
           instancePath: instancePath + '/exact',
           parentData: data,
           parentDataProperty: 'exact',
@@ -9049,7 +9909,7 @@ function validate272(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate273.errors);
+        vErrors = joined(vErrors, validate290.errors);
         errors = vErrors.length;
       }
     }
@@ -9072,7 +9932,7 @@ function validate272(
     }
     if (data.low_exact !== undefined) {
       if (
-        !validate273(data.low_exact, {
+        !validate290(data.low_exact, {
           instancePath: instancePath + '/low_exact',
           parentData: data,
           parentDataProperty: 'low_exact',
@@ -9080,7 +9940,7 @@ function validate272(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate273.errors);
+        vErrors = joined(vErrors, validate290.errors);
         errors = vErrors.length;
       }
     }
@@ -9103,7 +9963,7 @@ function validate272(
     }
     if (data.high_exact !== undefined) {
       if (
-        !validate273(data.high_exact, {
+        !validate290(data.high_exact, {
           instancePath: instancePath + '/high_exact',
           parentData: data,
           parentDataProperty: 'high_exact',
@@ -9111,13 +9971,13 @@ function validate272(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate273.errors);
+        vErrors = joined(vErrors, validate290.errors);
         errors = vErrors.length;
       }
     }
     if (data.unit !== undefined) {
       if (
-        !validate260(data.unit, {
+        !validate246(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -9125,7 +9985,7 @@ function validate272(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate260.errors);
+        vErrors = joined(vErrors, validate246.errors);
         errors = vErrors.length;
       }
     }
@@ -9193,7 +10053,7 @@ function validate272(
     }
     if (data.waits_for !== undefined) {
       if (
-        !validate255(data.waits_for, {
+        !validate273(data.waits_for, {
           instancePath: instancePath + '/waits_for',
           parentData: data,
           parentDataProperty: 'waits_for',
@@ -9201,7 +10061,7 @@ function validate272(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate255.errors);
+        vErrors = joined(vErrors, validate273.errors);
         errors = vErrors.length;
       }
     }
@@ -9245,12 +10105,12 @@ function validate272(
     }
     errors++;
   }
-  validate272.errors = vErrors;
+  validate289.errors = vErrors;
   return errors === 0;
 }
-validate272.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate289.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema82 = {
+const schema86 = {
   type: 'object',
   properties: {
     rule: { $ref: '#/$defs/name' },
@@ -9266,13 +10126,13 @@ const schema82 = {
   additionalProperties: false,
 };
 
-function validate280(
+function validate297(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate280.evaluated;
+  const evaluated0 = validate297.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9363,7 +10223,7 @@ function validate280(
     }
     if (data.rule !== undefined) {
       if (
-        !validate246(data.rule, {
+        !validate241(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -9371,7 +10231,7 @@ function validate280(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate241.errors);
         errors = vErrors.length;
       }
     }
@@ -9391,7 +10251,7 @@ function validate280(
     }
     if (data.level !== undefined) {
       if (
-        !validate246(data.level, {
+        !validate241(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -9399,7 +10259,7 @@ function validate280(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate241.errors);
         errors = vErrors.length;
       }
     }
@@ -9433,7 +10293,7 @@ function validate280(
     }
     if (data.explained_by !== undefined) {
       if (
-        !validate241(data.explained_by, {
+        !validate257(data.explained_by, {
           instancePath: instancePath + '/explained_by',
           parentData: data,
           parentDataProperty: 'explained_by',
@@ -9441,13 +10301,13 @@ function validate280(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate241.errors);
+        vErrors = joined(vErrors, validate257.errors);
         errors = vErrors.length;
       }
     }
     if (data.ask !== undefined) {
       if (
-        !validate240(data.ask, {
+        !validate256(data.ask, {
           instancePath: instancePath + '/ask',
           parentData: data,
           parentDataProperty: 'ask',
@@ -9455,13 +10315,13 @@ function validate280(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate240.errors);
+        vErrors = joined(vErrors, validate256.errors);
         errors = vErrors.length;
       }
     }
     if (data.do !== undefined) {
       if (
-        !validate240(data.do, {
+        !validate256(data.do, {
           instancePath: instancePath + '/do',
           parentData: data,
           parentDataProperty: 'do',
@@ -9469,7 +10329,7 @@ function validate280(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate240.errors);
+        vErrors = joined(vErrors, validate256.errors);
         errors = vErrors.length;
       }
     }
@@ -9482,25 +10342,25 @@ function validate280(
     }
     errors++;
   }
-  validate280.errors = vErrors;
+  validate297.errors = vErrors;
   return errors === 0;
 }
-validate280.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate297.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema83 = {
+const schema87 = {
   type: 'object',
   properties: { observation: { $ref: '#/$defs/name' }, because: { type: 'string' } },
   required: ['observation'],
   additionalProperties: false,
 };
 
-function validate293(
+function validate310(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate293.evaluated;
+  const evaluated0 = validate310.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9540,7 +10400,7 @@ function validate293(
     }
     if (data.observation !== undefined) {
       if (
-        !validate246(data.observation, {
+        !validate241(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -9548,7 +10408,7 @@ function validate293(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate241.errors);
         errors = vErrors.length;
       }
     }
@@ -9577,12 +10437,12 @@ function validate293(
     }
     errors++;
   }
-  validate293.errors = vErrors;
+  validate310.errors = vErrors;
   return errors === 0;
 }
-validate293.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate310.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema84 = {
+const schema88 = {
   type: 'object',
   properties: {
     observation: { $ref: '#/$defs/name' },
@@ -9596,13 +10456,13 @@ const schema84 = {
   additionalProperties: false,
 };
 
-function validate298(
+function validate315(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate298.evaluated;
+  const evaluated0 = validate315.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9663,7 +10523,7 @@ function validate298(
     }
     if (data.observation !== undefined) {
       if (
-        !validate246(data.observation, {
+        !validate241(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -9671,7 +10531,7 @@ function validate298(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate241.errors);
         errors = vErrors.length;
       }
     }
@@ -9702,7 +10562,7 @@ function validate298(
           instancePath: instancePath + '/value',
           schemaPath: '#/properties/value/type',
           keyword: 'type',
-          params: { type: schema84.properties.value.type },
+          params: { type: schema88.properties.value.type },
         };
         if (vErrors === null) {
           vErrors = [err4];
@@ -9715,7 +10575,7 @@ function validate298(
         const len0 = data2.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate246(data2[i0], {
+            !validate241(data2[i0], {
               instancePath: instancePath + '/value/' + i0,
               parentData: data2,
               parentDataProperty: i0,
@@ -9723,7 +10583,7 @@ function validate298(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate246.errors);
+            vErrors = joined(vErrors, validate241.errors);
             errors = vErrors.length;
           }
         }
@@ -9765,7 +10625,7 @@ function validate298(
     }
     if (data.unit !== undefined) {
       if (
-        !validate260(data.unit, {
+        !validate246(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -9773,7 +10633,7 @@ function validate298(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate260.errors);
+        vErrors = joined(vErrors, validate246.errors);
         errors = vErrors.length;
       }
     }
@@ -9786,12 +10646,12 @@ function validate298(
     }
     errors++;
   }
-  validate298.errors = vErrors;
+  validate315.errors = vErrors;
   return errors === 0;
 }
-validate298.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate315.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema85 = {
+const schema89 = {
   type: 'object',
   properties: {
     observation: { $ref: '#/$defs/name' },
@@ -9802,13 +10662,13 @@ const schema85 = {
   additionalProperties: false,
 };
 
-function validate303(
+function validate320(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate303.evaluated;
+  const evaluated0 = validate320.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9862,7 +10722,7 @@ function validate303(
     }
     if (data.observation !== undefined) {
       if (
-        !validate246(data.observation, {
+        !validate241(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -9870,7 +10730,7 @@ function validate303(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate241.errors);
         errors = vErrors.length;
       }
     }
@@ -9881,7 +10741,7 @@ function validate303(
           instancePath: instancePath + '/value',
           schemaPath: '#/properties/value/type',
           keyword: 'type',
-          params: { type: schema85.properties.value.type },
+          params: { type: schema89.properties.value.type },
         };
         if (vErrors === null) {
           vErrors = [err3];
@@ -9893,7 +10753,7 @@ function validate303(
     }
     if (data.unit !== undefined) {
       if (
-        !validate260(data.unit, {
+        !validate246(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -9901,7 +10761,7 @@ function validate303(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate260.errors);
+        vErrors = joined(vErrors, validate246.errors);
         errors = vErrors.length;
       }
     }
@@ -9914,12 +10774,12 @@ function validate303(
     }
     errors++;
   }
-  validate303.errors = vErrors;
+  validate320.errors = vErrors;
   return errors === 0;
 }
-validate303.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate320.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema86 = {
+const schema90 = {
   type: 'object',
   properties: {
     limit: { $ref: '#/$defs/name' },
@@ -9933,13 +10793,13 @@ const schema86 = {
   additionalProperties: false,
 };
 
-function validate307(
+function validate324(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate307.evaluated;
+  const evaluated0 = validate324.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10014,7 +10874,7 @@ function validate307(
     }
     if (data.limit !== undefined) {
       if (
-        !validate246(data.limit, {
+        !validate241(data.limit, {
           instancePath: instancePath + '/limit',
           parentData: data,
           parentDataProperty: 'limit',
@@ -10022,7 +10882,7 @@ function validate307(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate241.errors);
         errors = vErrors.length;
       }
     }
@@ -10045,7 +10905,7 @@ function validate307(
     }
     if (data.unit !== undefined) {
       if (
-        !validate260(data.unit, {
+        !validate246(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -10053,7 +10913,7 @@ function validate307(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate260.errors);
+        vErrors = joined(vErrors, validate246.errors);
         errors = vErrors.length;
       }
     }
@@ -10114,25 +10974,25 @@ function validate307(
     }
     errors++;
   }
-  validate307.errors = vErrors;
+  validate324.errors = vErrors;
   return errors === 0;
 }
-validate307.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate324.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema87 = {
+const schema91 = {
   type: 'object',
   properties: { observation: { $ref: '#/$defs/name' }, given: { type: 'string' }, as: { type: 'string' } },
   required: ['observation', 'given', 'as'],
   additionalProperties: false,
 };
 
-function validate311(
+function validate328(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate311.evaluated;
+  const evaluated0 = validate328.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10200,7 +11060,7 @@ function validate311(
     }
     if (data.observation !== undefined) {
       if (
-        !validate246(data.observation, {
+        !validate241(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -10208,7 +11068,7 @@ function validate311(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate241.errors);
         errors = vErrors.length;
       }
     }
@@ -10253,12 +11113,12 @@ function validate311(
     }
     errors++;
   }
-  validate311.errors = vErrors;
+  validate328.errors = vErrors;
   return errors === 0;
 }
-validate311.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate328.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema88 = {
+const schema92 = {
   type: 'object',
   properties: {
     observation: { $ref: '#/$defs/name' },
@@ -10269,13 +11129,13 @@ const schema88 = {
   additionalProperties: false,
 };
 
-function validate314(
+function validate331(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate314.evaluated;
+  const evaluated0 = validate331.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10343,7 +11203,7 @@ function validate314(
     }
     if (data.observation !== undefined) {
       if (
-        !validate246(data.observation, {
+        !validate241(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -10351,7 +11211,7 @@ function validate314(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate241.errors);
         errors = vErrors.length;
       }
     }
@@ -10373,7 +11233,7 @@ function validate314(
     }
     if (data.because !== undefined) {
       if (
-        !validate241(data.because, {
+        !validate257(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -10381,7 +11241,7 @@ function validate314(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate241.errors);
+        vErrors = joined(vErrors, validate257.errors);
         errors = vErrors.length;
       }
     }
@@ -10394,10 +11254,10 @@ function validate314(
     }
     errors++;
   }
-  validate314.errors = vErrors;
+  validate331.errors = vErrors;
   return errors === 0;
 }
-validate314.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate331.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 function validate235(
   data,
@@ -10872,45 +11732,58 @@ function validate235(
         errors++;
       }
     }
-    if (data.at !== undefined) {
-      let data4 = data.at;
-      if (typeof data4 !== 'string' && data4 !== null) {
-        const err30 = {
-          instancePath: instancePath + '/at',
-          schemaPath: '#/properties/at/type',
-          keyword: 'type',
-          params: { type: schema69.properties.at.type },
-        };
-        if (vErrors === null) {
-          vErrors = [err30];
-        } else {
-          vErrors.push(err30);
+    if (data.based_on !== undefined) {
+      let data4 = data.based_on;
+      if (Array.isArray(data4)) {
+        if (data4.length > 2) {
+          const err30 = {
+            instancePath: instancePath + '/based_on',
+            schemaPath: '#/properties/based_on/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 2 },
+          };
+          if (vErrors === null) {
+            vErrors = [err30];
+          } else {
+            vErrors.push(err30);
+          }
+          errors++;
         }
-        errors++;
-      }
-    }
-    if (data.applies !== undefined) {
-      let data5 = data.applies;
-      if (typeof data5 !== 'string') {
-        const err31 = {
-          instancePath: instancePath + '/applies',
-          schemaPath: '#/properties/applies/type',
-          keyword: 'type',
-          params: { type: 'string' },
-        };
-        if (vErrors === null) {
-          vErrors = [err31];
-        } else {
-          vErrors.push(err31);
+        if (data4.length < 1) {
+          const err31 = {
+            instancePath: instancePath + '/based_on',
+            schemaPath: '#/properties/based_on/minItems',
+            keyword: 'minItems',
+            params: { limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err31];
+          } else {
+            vErrors.push(err31);
+          }
+          errors++;
         }
-        errors++;
-      }
-      if (!(data5 === 'yes' || data5 === 'no' || data5 === 'unsure')) {
+        const len0 = data4.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          if (
+            !validate240(data4[i0], {
+              instancePath: instancePath + '/based_on/' + i0,
+              parentData: data4,
+              parentDataProperty: i0,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate240.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
         const err32 = {
-          instancePath: instancePath + '/applies',
-          schemaPath: '#/properties/applies/enum',
-          keyword: 'enum',
-          params: { allowedValues: schema69.properties.applies.enum },
+          instancePath: instancePath + '/based_on',
+          schemaPath: '#/properties/based_on/type',
+          keyword: 'type',
+          params: { type: 'array' },
         };
         if (vErrors === null) {
           vErrors = [err32];
@@ -10920,9 +11793,57 @@ function validate235(
         errors++;
       }
     }
+    if (data.at !== undefined) {
+      let data6 = data.at;
+      if (typeof data6 !== 'string' && data6 !== null) {
+        const err33 = {
+          instancePath: instancePath + '/at',
+          schemaPath: '#/properties/at/type',
+          keyword: 'type',
+          params: { type: schema69.properties.at.type },
+        };
+        if (vErrors === null) {
+          vErrors = [err33];
+        } else {
+          vErrors.push(err33);
+        }
+        errors++;
+      }
+    }
+    if (data.applies !== undefined) {
+      let data7 = data.applies;
+      if (typeof data7 !== 'string') {
+        const err34 = {
+          instancePath: instancePath + '/applies',
+          schemaPath: '#/properties/applies/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err34];
+        } else {
+          vErrors.push(err34);
+        }
+        errors++;
+      }
+      if (!(data7 === 'yes' || data7 === 'no' || data7 === 'unsure')) {
+        const err35 = {
+          instancePath: instancePath + '/applies',
+          schemaPath: '#/properties/applies/enum',
+          keyword: 'enum',
+          params: { allowedValues: schema69.properties.applies.enum },
+        };
+        if (vErrors === null) {
+          vErrors = [err35];
+        } else {
+          vErrors.push(err35);
+        }
+        errors++;
+      }
+    }
     if (data.applies_because !== undefined) {
       if (
-        !validate240(data.applies_because, {
+        !validate256(data.applies_because, {
           instancePath: instancePath + '/applies_because',
           parentData: data,
           parentDataProperty: 'applies_because',
@@ -10930,7 +11851,7 @@ function validate235(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate240.errors);
+        vErrors = joined(vErrors, validate256.errors);
         errors = vErrors.length;
       }
     }
@@ -10950,7 +11871,7 @@ function validate235(
     }
     if (data.level !== undefined) {
       if (
-        !validate245(data.level, {
+        !validate261(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -10958,127 +11879,32 @@ function validate235(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate245.errors);
+        vErrors = joined(vErrors, validate261.errors);
         errors = vErrors.length;
       }
     }
     if (data.rules !== undefined) {
-      let data9 = data.rules;
-      if (Array.isArray(data9)) {
-        const len0 = data9.length;
-        for (let i0 = 0; i0 < len0; i0++) {
-          if (
-            !validate249(data9[i0], {
-              instancePath: instancePath + '/rules/' + i0,
-              parentData: data9,
-              parentDataProperty: i0,
-              rootData,
-              dynamicAnchors,
-            })
-          ) {
-            vErrors = joined(vErrors, validate249.errors);
-            errors = vErrors.length;
-          }
-        }
-      } else {
-        const err33 = {
-          instancePath: instancePath + '/rules',
-          schemaPath: '#/properties/rules/type',
-          keyword: 'type',
-          params: { type: 'array' },
-        };
-        if (vErrors === null) {
-          vErrors = [err33];
-        } else {
-          vErrors.push(err33);
-        }
-        errors++;
-      }
-    }
-    if (data.measures !== undefined) {
-      let data11 = data.measures;
-      if (data11 && typeof data11 == 'object' && !Array.isArray(data11)) {
-        for (const key1 in data11) {
-          const _errs20 = errors;
-          if (
-            !validate236(key1, {
-              instancePath: instancePath + '/measures',
-              parentData: data11,
-              parentDataProperty: 'measures',
-              rootData,
-              dynamicAnchors,
-            })
-          ) {
-            vErrors = joined(vErrors, validate236.errors);
-            errors = vErrors.length;
-          }
-          var valid3 = _errs20 === errors;
-          if (!valid3) {
-            const err34 = {
-              instancePath: instancePath + '/measures',
-              schemaPath: '#/properties/measures/propertyNames',
-              keyword: 'propertyNames',
-              params: { propertyName: key1 },
-            };
-            if (vErrors === null) {
-              vErrors = [err34];
-            } else {
-              vErrors.push(err34);
-            }
-            errors++;
-          }
-        }
-        for (const key2 in data11) {
-          if (
-            !validate272(data11[key2], {
-              instancePath: instancePath + '/measures/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
-              parentData: data11,
-              parentDataProperty: key2,
-              rootData,
-              dynamicAnchors,
-            })
-          ) {
-            vErrors = joined(vErrors, validate272.errors);
-            errors = vErrors.length;
-          }
-        }
-      } else {
-        const err35 = {
-          instancePath: instancePath + '/measures',
-          schemaPath: '#/properties/measures/type',
-          keyword: 'type',
-          params: { type: 'object' },
-        };
-        if (vErrors === null) {
-          vErrors = [err35];
-        } else {
-          vErrors.push(err35);
-        }
-        errors++;
-      }
-    }
-    if (data.advice !== undefined) {
-      let data13 = data.advice;
-      if (Array.isArray(data13)) {
-        const len1 = data13.length;
+      let data11 = data.rules;
+      if (Array.isArray(data11)) {
+        const len1 = data11.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate280(data13[i1], {
-              instancePath: instancePath + '/advice/' + i1,
-              parentData: data13,
+            !validate264(data11[i1], {
+              instancePath: instancePath + '/rules/' + i1,
+              parentData: data11,
               parentDataProperty: i1,
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate280.errors);
+            vErrors = joined(vErrors, validate264.errors);
             errors = vErrors.length;
           }
         }
       } else {
         const err36 = {
-          instancePath: instancePath + '/advice',
-          schemaPath: '#/properties/advice/type',
+          instancePath: instancePath + '/rules',
+          schemaPath: '#/properties/rules/type',
           keyword: 'type',
           params: { type: 'array' },
         };
@@ -11090,105 +11916,59 @@ function validate235(
         errors++;
       }
     }
-    if (data.ask_first !== undefined) {
-      if (
-        !validate255(data.ask_first, {
-          instancePath: instancePath + '/ask_first',
-          parentData: data,
-          parentDataProperty: 'ask_first',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate255.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.take_first !== undefined) {
-      if (
-        !validate255(data.take_first, {
-          instancePath: instancePath + '/take_first',
-          parentData: data,
-          parentDataProperty: 'take_first',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate255.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.missing !== undefined) {
-      if (
-        !validate255(data.missing, {
-          instancePath: instancePath + '/missing',
-          parentData: data,
-          parentDataProperty: 'missing',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate255.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.unobtainable !== undefined) {
-      let data18 = data.unobtainable;
-      if (Array.isArray(data18)) {
-        const len2 = data18.length;
-        for (let i2 = 0; i2 < len2; i2++) {
+    if (data.measures !== undefined) {
+      let data13 = data.measures;
+      if (data13 && typeof data13 == 'object' && !Array.isArray(data13)) {
+        for (const key1 in data13) {
+          const _errs23 = errors;
           if (
-            !validate293(data18[i2], {
-              instancePath: instancePath + '/unobtainable/' + i2,
-              parentData: data18,
-              parentDataProperty: i2,
+            !validate236(key1, {
+              instancePath: instancePath + '/measures',
+              parentData: data13,
+              parentDataProperty: 'measures',
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate293.errors);
+            vErrors = joined(vErrors, validate236.errors);
             errors = vErrors.length;
           }
+          var valid5 = _errs23 === errors;
+          if (!valid5) {
+            const err37 = {
+              instancePath: instancePath + '/measures',
+              schemaPath: '#/properties/measures/propertyNames',
+              keyword: 'propertyNames',
+              params: { propertyName: key1 },
+            };
+            if (vErrors === null) {
+              vErrors = [err37];
+            } else {
+              vErrors.push(err37);
+            }
+            errors++;
+          }
         }
-      } else {
-        const err37 = {
-          instancePath: instancePath + '/unobtainable',
-          schemaPath: '#/properties/unobtainable/type',
-          keyword: 'type',
-          params: { type: 'array' },
-        };
-        if (vErrors === null) {
-          vErrors = [err37];
-        } else {
-          vErrors.push(err37);
-        }
-        errors++;
-      }
-    }
-    if (data.declined !== undefined) {
-      let data20 = data.declined;
-      if (Array.isArray(data20)) {
-        const len3 = data20.length;
-        for (let i3 = 0; i3 < len3; i3++) {
+        for (const key2 in data13) {
           if (
-            !validate293(data20[i3], {
-              instancePath: instancePath + '/declined/' + i3,
-              parentData: data20,
-              parentDataProperty: i3,
+            !validate289(data13[key2], {
+              instancePath: instancePath + '/measures/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
+              parentData: data13,
+              parentDataProperty: key2,
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate293.errors);
+            vErrors = joined(vErrors, validate289.errors);
             errors = vErrors.length;
           }
         }
       } else {
         const err38 = {
-          instancePath: instancePath + '/declined',
-          schemaPath: '#/properties/declined/type',
+          instancePath: instancePath + '/measures',
+          schemaPath: '#/properties/measures/type',
           keyword: 'type',
-          params: { type: 'array' },
+          params: { type: 'object' },
         };
         if (vErrors === null) {
           vErrors = [err38];
@@ -11198,42 +11978,28 @@ function validate235(
         errors++;
       }
     }
-    if (data.would_tell_more !== undefined) {
-      if (
-        !validate255(data.would_tell_more, {
-          instancePath: instancePath + '/would_tell_more',
-          parentData: data,
-          parentDataProperty: 'would_tell_more',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate255.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.stands_in !== undefined) {
-      let data23 = data.stands_in;
-      if (Array.isArray(data23)) {
-        const len4 = data23.length;
-        for (let i4 = 0; i4 < len4; i4++) {
+    if (data.advice !== undefined) {
+      let data15 = data.advice;
+      if (Array.isArray(data15)) {
+        const len2 = data15.length;
+        for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate298(data23[i4], {
-              instancePath: instancePath + '/stands_in/' + i4,
-              parentData: data23,
-              parentDataProperty: i4,
+            !validate297(data15[i2], {
+              instancePath: instancePath + '/advice/' + i2,
+              parentData: data15,
+              parentDataProperty: i2,
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate298.errors);
+            vErrors = joined(vErrors, validate297.errors);
             errors = vErrors.length;
           }
         }
       } else {
         const err39 = {
-          instancePath: instancePath + '/stands_in',
-          schemaPath: '#/properties/stands_in/type',
+          instancePath: instancePath + '/advice',
+          schemaPath: '#/properties/advice/type',
           keyword: 'type',
           params: { type: 'array' },
         };
@@ -11245,28 +12011,70 @@ function validate235(
         errors++;
       }
     }
-    if (data.assumed !== undefined) {
-      let data25 = data.assumed;
-      if (Array.isArray(data25)) {
-        const len5 = data25.length;
-        for (let i5 = 0; i5 < len5; i5++) {
+    if (data.ask_first !== undefined) {
+      if (
+        !validate273(data.ask_first, {
+          instancePath: instancePath + '/ask_first',
+          parentData: data,
+          parentDataProperty: 'ask_first',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate273.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.take_first !== undefined) {
+      if (
+        !validate273(data.take_first, {
+          instancePath: instancePath + '/take_first',
+          parentData: data,
+          parentDataProperty: 'take_first',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate273.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.missing !== undefined) {
+      if (
+        !validate273(data.missing, {
+          instancePath: instancePath + '/missing',
+          parentData: data,
+          parentDataProperty: 'missing',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate273.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.unobtainable !== undefined) {
+      let data20 = data.unobtainable;
+      if (Array.isArray(data20)) {
+        const len3 = data20.length;
+        for (let i3 = 0; i3 < len3; i3++) {
           if (
-            !validate303(data25[i5], {
-              instancePath: instancePath + '/assumed/' + i5,
-              parentData: data25,
-              parentDataProperty: i5,
+            !validate310(data20[i3], {
+              instancePath: instancePath + '/unobtainable/' + i3,
+              parentData: data20,
+              parentDataProperty: i3,
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate303.errors);
+            vErrors = joined(vErrors, validate310.errors);
             errors = vErrors.length;
           }
         }
       } else {
         const err40 = {
-          instancePath: instancePath + '/assumed',
-          schemaPath: '#/properties/assumed/type',
+          instancePath: instancePath + '/unobtainable',
+          schemaPath: '#/properties/unobtainable/type',
           keyword: 'type',
           params: { type: 'array' },
         };
@@ -11278,28 +12086,28 @@ function validate235(
         errors++;
       }
     }
-    if (data.limits !== undefined) {
-      let data27 = data.limits;
-      if (Array.isArray(data27)) {
-        const len6 = data27.length;
-        for (let i6 = 0; i6 < len6; i6++) {
+    if (data.declined !== undefined) {
+      let data22 = data.declined;
+      if (Array.isArray(data22)) {
+        const len4 = data22.length;
+        for (let i4 = 0; i4 < len4; i4++) {
           if (
-            !validate307(data27[i6], {
-              instancePath: instancePath + '/limits/' + i6,
-              parentData: data27,
-              parentDataProperty: i6,
+            !validate310(data22[i4], {
+              instancePath: instancePath + '/declined/' + i4,
+              parentData: data22,
+              parentDataProperty: i4,
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate307.errors);
+            vErrors = joined(vErrors, validate310.errors);
             errors = vErrors.length;
           }
         }
       } else {
         const err41 = {
-          instancePath: instancePath + '/limits',
-          schemaPath: '#/properties/limits/type',
+          instancePath: instancePath + '/declined',
+          schemaPath: '#/properties/declined/type',
           keyword: 'type',
           params: { type: 'array' },
         };
@@ -11311,28 +12119,42 @@ function validate235(
         errors++;
       }
     }
-    if (data.taken !== undefined) {
-      let data29 = data.taken;
-      if (Array.isArray(data29)) {
-        const len7 = data29.length;
-        for (let i7 = 0; i7 < len7; i7++) {
+    if (data.would_tell_more !== undefined) {
+      if (
+        !validate273(data.would_tell_more, {
+          instancePath: instancePath + '/would_tell_more',
+          parentData: data,
+          parentDataProperty: 'would_tell_more',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate273.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.stands_in !== undefined) {
+      let data25 = data.stands_in;
+      if (Array.isArray(data25)) {
+        const len5 = data25.length;
+        for (let i5 = 0; i5 < len5; i5++) {
           if (
-            !validate311(data29[i7], {
-              instancePath: instancePath + '/taken/' + i7,
-              parentData: data29,
-              parentDataProperty: i7,
+            !validate315(data25[i5], {
+              instancePath: instancePath + '/stands_in/' + i5,
+              parentData: data25,
+              parentDataProperty: i5,
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate311.errors);
+            vErrors = joined(vErrors, validate315.errors);
             errors = vErrors.length;
           }
         }
       } else {
         const err42 = {
-          instancePath: instancePath + '/taken',
-          schemaPath: '#/properties/taken/type',
+          instancePath: instancePath + '/stands_in',
+          schemaPath: '#/properties/stands_in/type',
           keyword: 'type',
           params: { type: 'array' },
         };
@@ -11344,28 +12166,28 @@ function validate235(
         errors++;
       }
     }
-    if (data.refused !== undefined) {
-      let data31 = data.refused;
-      if (Array.isArray(data31)) {
-        const len8 = data31.length;
-        for (let i8 = 0; i8 < len8; i8++) {
+    if (data.assumed !== undefined) {
+      let data27 = data.assumed;
+      if (Array.isArray(data27)) {
+        const len6 = data27.length;
+        for (let i6 = 0; i6 < len6; i6++) {
           if (
-            !validate314(data31[i8], {
-              instancePath: instancePath + '/refused/' + i8,
-              parentData: data31,
-              parentDataProperty: i8,
+            !validate320(data27[i6], {
+              instancePath: instancePath + '/assumed/' + i6,
+              parentData: data27,
+              parentDataProperty: i6,
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate314.errors);
+            vErrors = joined(vErrors, validate320.errors);
             errors = vErrors.length;
           }
         }
       } else {
         const err43 = {
-          instancePath: instancePath + '/refused',
-          schemaPath: '#/properties/refused/type',
+          instancePath: instancePath + '/assumed',
+          schemaPath: '#/properties/assumed/type',
           keyword: 'type',
           params: { type: 'array' },
         };
@@ -11377,28 +12199,28 @@ function validate235(
         errors++;
       }
     }
-    if (data.questioned !== undefined) {
-      let data33 = data.questioned;
-      if (Array.isArray(data33)) {
-        const len9 = data33.length;
-        for (let i9 = 0; i9 < len9; i9++) {
+    if (data.limits !== undefined) {
+      let data29 = data.limits;
+      if (Array.isArray(data29)) {
+        const len7 = data29.length;
+        for (let i7 = 0; i7 < len7; i7++) {
           if (
-            !validate314(data33[i9], {
-              instancePath: instancePath + '/questioned/' + i9,
-              parentData: data33,
-              parentDataProperty: i9,
+            !validate324(data29[i7], {
+              instancePath: instancePath + '/limits/' + i7,
+              parentData: data29,
+              parentDataProperty: i7,
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate314.errors);
+            vErrors = joined(vErrors, validate324.errors);
             errors = vErrors.length;
           }
         }
       } else {
         const err44 = {
-          instancePath: instancePath + '/questioned',
-          schemaPath: '#/properties/questioned/type',
+          instancePath: instancePath + '/limits',
+          schemaPath: '#/properties/limits/type',
           keyword: 'type',
           params: { type: 'array' },
         };
@@ -11410,9 +12232,108 @@ function validate235(
         errors++;
       }
     }
+    if (data.taken !== undefined) {
+      let data31 = data.taken;
+      if (Array.isArray(data31)) {
+        const len8 = data31.length;
+        for (let i8 = 0; i8 < len8; i8++) {
+          if (
+            !validate328(data31[i8], {
+              instancePath: instancePath + '/taken/' + i8,
+              parentData: data31,
+              parentDataProperty: i8,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate328.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err45 = {
+          instancePath: instancePath + '/taken',
+          schemaPath: '#/properties/taken/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err45];
+        } else {
+          vErrors.push(err45);
+        }
+        errors++;
+      }
+    }
+    if (data.refused !== undefined) {
+      let data33 = data.refused;
+      if (Array.isArray(data33)) {
+        const len9 = data33.length;
+        for (let i9 = 0; i9 < len9; i9++) {
+          if (
+            !validate331(data33[i9], {
+              instancePath: instancePath + '/refused/' + i9,
+              parentData: data33,
+              parentDataProperty: i9,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate331.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err46 = {
+          instancePath: instancePath + '/refused',
+          schemaPath: '#/properties/refused/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err46];
+        } else {
+          vErrors.push(err46);
+        }
+        errors++;
+      }
+    }
+    if (data.questioned !== undefined) {
+      let data35 = data.questioned;
+      if (Array.isArray(data35)) {
+        const len10 = data35.length;
+        for (let i10 = 0; i10 < len10; i10++) {
+          if (
+            !validate331(data35[i10], {
+              instancePath: instancePath + '/questioned/' + i10,
+              parentData: data35,
+              parentDataProperty: i10,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate331.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err47 = {
+          instancePath: instancePath + '/questioned',
+          schemaPath: '#/properties/questioned/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err47];
+        } else {
+          vErrors.push(err47);
+        }
+        errors++;
+      }
+    }
     if (data.unused !== undefined) {
       if (
-        !validate255(data.unused, {
+        !validate273(data.unused, {
           instancePath: instancePath + '/unused',
           parentData: data,
           parentDataProperty: 'unused',
@@ -11420,7 +12341,7 @@ function validate235(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate255.errors);
+        vErrors = joined(vErrors, validate273.errors);
         errors = vErrors.length;
       }
     }
@@ -11439,11 +12360,11 @@ function validate235(
       }
     }
   } else {
-    const err45 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    const err48 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
     if (vErrors === null) {
-      vErrors = [err45];
+      vErrors = [err48];
     } else {
-      vErrors.push(err45);
+      vErrors.push(err48);
     }
     errors++;
   }
@@ -11452,8 +12373,8 @@ function validate235(
 }
 validate235.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const protocol = validate321;
-const schema89 = {
+export const protocol = validate338;
+const schema93 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'protocol.schema.json',
   type: 'object',
@@ -11462,6 +12383,7 @@ const schema89 = {
     edition: { type: 'integer', minimum: 1, maximum: 100000 },
     title: { $ref: '#/$defs/text' },
     about: { $ref: '#/$defs/text' },
+    based_on: { $ref: '#/$defs/based_on' },
     ladder: { $ref: '#/$defs/name' },
     applies_when: { $ref: '#/$defs/condition' },
     otherwise: { $ref: '#/$defs/text' },
@@ -11495,7 +12417,7 @@ const schema89 = {
       additionalProperties: { $ref: '#/$defs/conditions' },
     },
   },
-  required: ['protocol', 'edition', 'title', 'ladder', 'observations', 'rules'],
+  required: ['protocol', 'edition', 'title', 'ladder'],
   additionalProperties: false,
   $defs: {
     name: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -11516,6 +12438,38 @@ const schema89 = {
           additionalProperties: { $ref: 'dictionary.schema.json#/$defs/observation' },
         },
       },
+      additionalProperties: false,
+    },
+    based_on: {
+      type: 'object',
+      properties: {
+        protocol: { $ref: '#/$defs/name' },
+        edition: { type: 'integer', minimum: 1, maximum: 100000 },
+        limits: {
+          type: 'object',
+          propertyNames: { $ref: '#/$defs/name' },
+          additionalProperties: { $ref: '#/$defs/other_value' },
+          minProperties: 1,
+        },
+        withdraws: { type: 'array', items: { $ref: '#/$defs/withdrawal' }, minItems: 1, maxItems: 1000 },
+      },
+      required: ['protocol', 'edition'],
+      additionalProperties: false,
+    },
+    other_value: {
+      type: 'object',
+      properties: {
+        value: { $ref: '#/$defs/quantity' },
+        because: { $ref: '#/$defs/text' },
+        source: { $ref: '#/$defs/names' },
+      },
+      required: ['value', 'because'],
+      additionalProperties: false,
+    },
+    withdrawal: {
+      type: 'object',
+      properties: { rule: { $ref: '#/$defs/name' }, because: { $ref: '#/$defs/text' } },
+      required: ['rule', 'because'],
       additionalProperties: false,
     },
     standing_fact: {
@@ -11705,13 +12659,13 @@ const schema89 = {
   },
 };
 
-function validate322(
+function validate339(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate322.evaluated;
+  const evaluated0 = validate339.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11751,18 +12705,18 @@ function validate322(
     }
     errors++;
   }
-  validate322.errors = vErrors;
+  validate339.errors = vErrors;
   return errors === 0;
 }
-validate322.evaluated = { dynamicProps: false, dynamicItems: false };
+validate339.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate324(
+function validate341(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate324.evaluated;
+  const evaluated0 = validate341.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11797,49 +12751,45 @@ function validate324(
     }
     errors++;
   }
-  validate324.errors = vErrors;
+  validate341.errors = vErrors;
   return errors === 0;
 }
-validate324.evaluated = { dynamicProps: false, dynamicItems: false };
+validate341.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema92 = {
+const schema96 = {
   type: 'object',
   properties: {
-    all: { $ref: '#/$defs/conditions' },
-    any: { $ref: '#/$defs/conditions' },
-    none: { $ref: '#/$defs/conditions' },
-    at_least_of: { $ref: '#/$defs/at_least_of' },
-    rule: { $ref: '#/$defs/name' },
+    protocol: { $ref: '#/$defs/name' },
+    edition: { type: 'integer', minimum: 1, maximum: 100000 },
+    limits: {
+      type: 'object',
+      propertyNames: { $ref: '#/$defs/name' },
+      additionalProperties: { $ref: '#/$defs/other_value' },
+      minProperties: 1,
+    },
+    withdraws: { type: 'array', items: { $ref: '#/$defs/withdrawal' }, minItems: 1, maxItems: 1000 },
   },
-  additionalProperties: { $ref: '#/$defs/comparison' },
-  minProperties: 1,
-  maxProperties: 100,
+  required: ['protocol', 'edition'],
+  additionalProperties: false,
 };
-const schema93 = {
+const schema97 = {
   type: 'object',
   properties: {
-    below: { $ref: '#/$defs/quantity' },
-    above: { $ref: '#/$defs/quantity' },
-    at_most: { $ref: '#/$defs/quantity' },
-    at_least: { $ref: '#/$defs/quantity' },
-    between: { type: 'array', items: { $ref: '#/$defs/quantity' }, minItems: 2, maxItems: 2 },
-    is: { type: ['string', 'boolean'], maxLength: 60 },
-    one_of: { $ref: '#/$defs/names' },
-    known: { $ref: '#/$defs/yes' },
-    unobtainable: { $ref: '#/$defs/yes' },
-    accepted: { $ref: '#/$defs/text' },
+    value: { $ref: '#/$defs/quantity' },
+    because: { $ref: '#/$defs/text' },
+    source: { $ref: '#/$defs/names' },
   },
-  minProperties: 1,
+  required: ['value', 'because'],
   additionalProperties: false,
 };
 
-function validate330(
+function validate348(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate330.evaluated;
+  const evaluated0 = validate348.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11866,20 +12816,20 @@ function validate330(
       errors++;
     }
   }
-  validate330.errors = vErrors;
+  validate348.errors = vErrors;
   return errors === 0;
 }
-validate330.evaluated = { dynamicProps: false, dynamicItems: false };
+validate348.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema95 = { type: 'array', items: { $ref: '#/$defs/name' }, maxItems: 200 };
+const schema99 = { type: 'array', items: { $ref: '#/$defs/name' }, maxItems: 200 };
 
-function validate336(
+function validate351(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate336.evaluated;
+  const evaluated0 = validate351.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11899,7 +12849,7 @@ function validate336(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate322(data[i0], {
+        !validate339(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -11907,7 +12857,7 @@ function validate336(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate322.errors);
+        vErrors = joined(vErrors, validate339.errors);
         errors = vErrors.length;
       }
     }
@@ -11920,18 +12870,540 @@ function validate336(
     }
     errors++;
   }
-  validate336.errors = vErrors;
+  validate351.errors = vErrors;
   return errors === 0;
 }
-validate336.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate351.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate339(
+function validate347(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate339.evaluated;
+  const evaluated0 = validate347.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.value === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'value' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.because === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'because' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'value' || key0 === 'because' || key0 === 'source')) {
+        const err2 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+    if (data.value !== undefined) {
+      if (
+        !validate348(data.value, {
+          instancePath: instancePath + '/value',
+          parentData: data,
+          parentDataProperty: 'value',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate348.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.because !== undefined) {
+      if (
+        !validate341(data.because, {
+          instancePath: instancePath + '/because',
+          parentData: data,
+          parentDataProperty: 'because',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate341.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.source !== undefined) {
+      if (
+        !validate351(data.source, {
+          instancePath: instancePath + '/source',
+          parentData: data,
+          parentDataProperty: 'source',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate351.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err3 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err3];
+    } else {
+      vErrors.push(err3);
+    }
+    errors++;
+  }
+  validate347.errors = vErrors;
+  return errors === 0;
+}
+validate347.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema100 = {
+  type: 'object',
+  properties: { rule: { $ref: '#/$defs/name' }, because: { $ref: '#/$defs/text' } },
+  required: ['rule', 'because'],
+  additionalProperties: false,
+};
+
+function validate355(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate355.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.rule === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'rule' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.because === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'because' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'rule' || key0 === 'because')) {
+        const err2 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+    if (data.rule !== undefined) {
+      if (
+        !validate339(data.rule, {
+          instancePath: instancePath + '/rule',
+          parentData: data,
+          parentDataProperty: 'rule',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate339.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.because !== undefined) {
+      if (
+        !validate341(data.because, {
+          instancePath: instancePath + '/because',
+          parentData: data,
+          parentDataProperty: 'because',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate341.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err3 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err3];
+    } else {
+      vErrors.push(err3);
+    }
+    errors++;
+  }
+  validate355.errors = vErrors;
+  return errors === 0;
+}
+validate355.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+function validate344(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate344.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.protocol === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'protocol' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.edition === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'edition' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'protocol' || key0 === 'edition' || key0 === 'limits' || key0 === 'withdraws')) {
+        const err2 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+    if (data.protocol !== undefined) {
+      if (
+        !validate339(data.protocol, {
+          instancePath: instancePath + '/protocol',
+          parentData: data,
+          parentDataProperty: 'protocol',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate339.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.edition !== undefined) {
+      let data1 = data.edition;
+      if (!(typeof data1 == 'number' && !(data1 % 1) && !isNaN(data1) && isFinite(data1))) {
+        const err3 = {
+          instancePath: instancePath + '/edition',
+          schemaPath: '#/properties/edition/type',
+          keyword: 'type',
+          params: { type: 'integer' },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+      if (typeof data1 == 'number' && isFinite(data1)) {
+        if (data1 > 100000 || isNaN(data1)) {
+          const err4 = {
+            instancePath: instancePath + '/edition',
+            schemaPath: '#/properties/edition/maximum',
+            keyword: 'maximum',
+            params: { comparison: '<=', limit: 100000 },
+          };
+          if (vErrors === null) {
+            vErrors = [err4];
+          } else {
+            vErrors.push(err4);
+          }
+          errors++;
+        }
+        if (data1 < 1 || isNaN(data1)) {
+          const err5 = {
+            instancePath: instancePath + '/edition',
+            schemaPath: '#/properties/edition/minimum',
+            keyword: 'minimum',
+            params: { comparison: '>=', limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err5];
+          } else {
+            vErrors.push(err5);
+          }
+          errors++;
+        }
+      }
+    }
+    if (data.limits !== undefined) {
+      let data2 = data.limits;
+      if (data2 && typeof data2 == 'object' && !Array.isArray(data2)) {
+        if (Object.keys(data2).length < 1) {
+          const err6 = {
+            instancePath: instancePath + '/limits',
+            schemaPath: '#/properties/limits/minProperties',
+            keyword: 'minProperties',
+            params: { limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err6];
+          } else {
+            vErrors.push(err6);
+          }
+          errors++;
+        }
+        for (const key1 in data2) {
+          const _errs7 = errors;
+          if (
+            !validate339(key1, {
+              instancePath: instancePath + '/limits',
+              parentData: data2,
+              parentDataProperty: 'limits',
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate339.errors);
+            errors = vErrors.length;
+          }
+          var valid1 = _errs7 === errors;
+          if (!valid1) {
+            const err7 = {
+              instancePath: instancePath + '/limits',
+              schemaPath: '#/properties/limits/propertyNames',
+              keyword: 'propertyNames',
+              params: { propertyName: key1 },
+            };
+            if (vErrors === null) {
+              vErrors = [err7];
+            } else {
+              vErrors.push(err7);
+            }
+            errors++;
+          }
+        }
+        for (const key2 in data2) {
+          if (
+            !validate347(data2[key2], {
+              instancePath: instancePath + '/limits/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
+              parentData: data2,
+              parentDataProperty: key2,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate347.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err8 = {
+          instancePath: instancePath + '/limits',
+          schemaPath: '#/properties/limits/type',
+          keyword: 'type',
+          params: { type: 'object' },
+        };
+        if (vErrors === null) {
+          vErrors = [err8];
+        } else {
+          vErrors.push(err8);
+        }
+        errors++;
+      }
+    }
+    if (data.withdraws !== undefined) {
+      let data4 = data.withdraws;
+      if (Array.isArray(data4)) {
+        if (data4.length > 1000) {
+          const err9 = {
+            instancePath: instancePath + '/withdraws',
+            schemaPath: '#/properties/withdraws/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 1000 },
+          };
+          if (vErrors === null) {
+            vErrors = [err9];
+          } else {
+            vErrors.push(err9);
+          }
+          errors++;
+        }
+        if (data4.length < 1) {
+          const err10 = {
+            instancePath: instancePath + '/withdraws',
+            schemaPath: '#/properties/withdraws/minItems',
+            keyword: 'minItems',
+            params: { limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err10];
+          } else {
+            vErrors.push(err10);
+          }
+          errors++;
+        }
+        const len0 = data4.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          if (
+            !validate355(data4[i0], {
+              instancePath: instancePath + '/withdraws/' + i0,
+              parentData: data4,
+              parentDataProperty: i0,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate355.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err11 = {
+          instancePath: instancePath + '/withdraws',
+          schemaPath: '#/properties/withdraws/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err11];
+        } else {
+          vErrors.push(err11);
+        }
+        errors++;
+      }
+    }
+  } else {
+    const err12 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err12];
+    } else {
+      vErrors.push(err12);
+    }
+    errors++;
+  }
+  validate344.errors = vErrors;
+  return errors === 0;
+}
+validate344.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema101 = {
+  type: 'object',
+  properties: {
+    all: { $ref: '#/$defs/conditions' },
+    any: { $ref: '#/$defs/conditions' },
+    none: { $ref: '#/$defs/conditions' },
+    at_least_of: { $ref: '#/$defs/at_least_of' },
+    rule: { $ref: '#/$defs/name' },
+  },
+  additionalProperties: { $ref: '#/$defs/comparison' },
+  minProperties: 1,
+  maxProperties: 100,
+};
+const schema102 = {
+  type: 'object',
+  properties: {
+    below: { $ref: '#/$defs/quantity' },
+    above: { $ref: '#/$defs/quantity' },
+    at_most: { $ref: '#/$defs/quantity' },
+    at_least: { $ref: '#/$defs/quantity' },
+    between: { type: 'array', items: { $ref: '#/$defs/quantity' }, minItems: 2, maxItems: 2 },
+    is: { type: ['string', 'boolean'], maxLength: 60 },
+    one_of: { $ref: '#/$defs/names' },
+    known: { $ref: '#/$defs/yes' },
+    unobtainable: { $ref: '#/$defs/yes' },
+    accepted: { $ref: '#/$defs/text' },
+  },
+  minProperties: 1,
+  additionalProperties: false,
+};
+
+function validate369(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate369.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11961,18 +13433,18 @@ function validate339(
     }
     errors++;
   }
-  validate339.errors = vErrors;
+  validate369.errors = vErrors;
   return errors === 0;
 }
-validate339.evaluated = { dynamicProps: false, dynamicItems: false };
+validate369.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate329(
+function validate362(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate329.evaluated;
+  const evaluated0 = validate362.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11995,7 +13467,7 @@ function validate329(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema93.properties, key0)) {
+      if (!func5.call(schema102.properties, key0)) {
         const err1 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -12012,7 +13484,7 @@ function validate329(
     }
     if (data.below !== undefined) {
       if (
-        !validate330(data.below, {
+        !validate348(data.below, {
           instancePath: instancePath + '/below',
           parentData: data,
           parentDataProperty: 'below',
@@ -12020,13 +13492,13 @@ function validate329(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate330.errors);
+        vErrors = joined(vErrors, validate348.errors);
         errors = vErrors.length;
       }
     }
     if (data.above !== undefined) {
       if (
-        !validate330(data.above, {
+        !validate348(data.above, {
           instancePath: instancePath + '/above',
           parentData: data,
           parentDataProperty: 'above',
@@ -12034,13 +13506,13 @@ function validate329(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate330.errors);
+        vErrors = joined(vErrors, validate348.errors);
         errors = vErrors.length;
       }
     }
     if (data.at_most !== undefined) {
       if (
-        !validate330(data.at_most, {
+        !validate348(data.at_most, {
           instancePath: instancePath + '/at_most',
           parentData: data,
           parentDataProperty: 'at_most',
@@ -12048,13 +13520,13 @@ function validate329(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate330.errors);
+        vErrors = joined(vErrors, validate348.errors);
         errors = vErrors.length;
       }
     }
     if (data.at_least !== undefined) {
       if (
-        !validate330(data.at_least, {
+        !validate348(data.at_least, {
           instancePath: instancePath + '/at_least',
           parentData: data,
           parentDataProperty: 'at_least',
@@ -12062,7 +13534,7 @@ function validate329(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate330.errors);
+        vErrors = joined(vErrors, validate348.errors);
         errors = vErrors.length;
       }
     }
@@ -12100,7 +13572,7 @@ function validate329(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate330(data4[i0], {
+            !validate348(data4[i0], {
               instancePath: instancePath + '/between/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -12108,7 +13580,7 @@ function validate329(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate330.errors);
+            vErrors = joined(vErrors, validate348.errors);
             errors = vErrors.length;
           }
         }
@@ -12134,7 +13606,7 @@ function validate329(
           instancePath: instancePath + '/is',
           schemaPath: '#/properties/is/type',
           keyword: 'type',
-          params: { type: schema93.properties.is.type },
+          params: { type: schema102.properties.is.type },
         };
         if (vErrors === null) {
           vErrors = [err5];
@@ -12162,7 +13634,7 @@ function validate329(
     }
     if (data.one_of !== undefined) {
       if (
-        !validate336(data.one_of, {
+        !validate351(data.one_of, {
           instancePath: instancePath + '/one_of',
           parentData: data,
           parentDataProperty: 'one_of',
@@ -12170,13 +13642,13 @@ function validate329(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate336.errors);
+        vErrors = joined(vErrors, validate351.errors);
         errors = vErrors.length;
       }
     }
     if (data.known !== undefined) {
       if (
-        !validate339(data.known, {
+        !validate369(data.known, {
           instancePath: instancePath + '/known',
           parentData: data,
           parentDataProperty: 'known',
@@ -12184,13 +13656,13 @@ function validate329(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate339.errors);
+        vErrors = joined(vErrors, validate369.errors);
         errors = vErrors.length;
       }
     }
     if (data.unobtainable !== undefined) {
       if (
-        !validate339(data.unobtainable, {
+        !validate369(data.unobtainable, {
           instancePath: instancePath + '/unobtainable',
           parentData: data,
           parentDataProperty: 'unobtainable',
@@ -12198,13 +13670,13 @@ function validate329(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate339.errors);
+        vErrors = joined(vErrors, validate369.errors);
         errors = vErrors.length;
       }
     }
     if (data.accepted !== undefined) {
       if (
-        !validate324(data.accepted, {
+        !validate341(data.accepted, {
           instancePath: instancePath + '/accepted',
           parentData: data,
           parentDataProperty: 'accepted',
@@ -12212,7 +13684,7 @@ function validate329(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate324.errors);
+        vErrors = joined(vErrors, validate341.errors);
         errors = vErrors.length;
       }
     }
@@ -12225,21 +13697,21 @@ function validate329(
     }
     errors++;
   }
-  validate329.errors = vErrors;
+  validate362.errors = vErrors;
   return errors === 0;
 }
-validate329.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate362.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema97 = { type: 'array', items: { $ref: '#/$defs/condition' }, minItems: 1, maxItems: 200 };
-const wrapper1 = { validate: validate328 };
+const schema104 = { type: 'array', items: { $ref: '#/$defs/condition' }, minItems: 1, maxItems: 200 };
+const wrapper1 = { validate: validate361 };
 
-function validate344(
+function validate374(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate344.evaluated;
+  const evaluated0 = validate374.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12289,25 +13761,25 @@ function validate344(
     }
     errors++;
   }
-  validate344.errors = vErrors;
+  validate374.errors = vErrors;
   return errors === 0;
 }
-validate344.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate374.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-const schema98 = {
+const schema105 = {
   type: 'object',
   properties: { count: { type: 'integer', minimum: 1, maximum: 200 }, of: { $ref: '#/$defs/conditions' } },
   required: ['count', 'of'],
   additionalProperties: false,
 };
 
-function validate348(
+function validate378(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate348.evaluated;
+  const evaluated0 = validate378.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12408,7 +13880,7 @@ function validate348(
     }
     if (data.of !== undefined) {
       if (
-        !validate344(data.of, {
+        !validate374(data.of, {
           instancePath: instancePath + '/of',
           parentData: data,
           parentDataProperty: 'of',
@@ -12416,7 +13888,7 @@ function validate348(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate344.errors);
+        vErrors = joined(vErrors, validate374.errors);
         errors = vErrors.length;
       }
     }
@@ -12429,18 +13901,18 @@ function validate348(
     }
     errors++;
   }
-  validate348.errors = vErrors;
+  validate378.errors = vErrors;
   return errors === 0;
 }
-validate348.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate378.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate328(
+function validate361(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate328.evaluated;
+  const evaluated0 = validate361.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12485,7 +13957,7 @@ function validate328(
         key0 === 'rule'
       )) {
         if (
-          !validate329(data[key0], {
+          !validate362(data[key0], {
             instancePath: instancePath + '/' + key0.replace(/~/g, '~0').replace(/\//g, '~1'),
             parentData: data,
             parentDataProperty: key0,
@@ -12493,14 +13965,14 @@ function validate328(
             dynamicAnchors,
           })
         ) {
-          vErrors = joined(vErrors, validate329.errors);
+          vErrors = joined(vErrors, validate362.errors);
           errors = vErrors.length;
         }
       }
     }
     if (data.all !== undefined) {
       if (
-        !validate344(data.all, {
+        !validate374(data.all, {
           instancePath: instancePath + '/all',
           parentData: data,
           parentDataProperty: 'all',
@@ -12508,13 +13980,13 @@ function validate328(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate344.errors);
+        vErrors = joined(vErrors, validate374.errors);
         errors = vErrors.length;
       }
     }
     if (data.any !== undefined) {
       if (
-        !validate344(data.any, {
+        !validate374(data.any, {
           instancePath: instancePath + '/any',
           parentData: data,
           parentDataProperty: 'any',
@@ -12522,13 +13994,13 @@ function validate328(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate344.errors);
+        vErrors = joined(vErrors, validate374.errors);
         errors = vErrors.length;
       }
     }
     if (data.none !== undefined) {
       if (
-        !validate344(data.none, {
+        !validate374(data.none, {
           instancePath: instancePath + '/none',
           parentData: data,
           parentDataProperty: 'none',
@@ -12536,13 +14008,13 @@ function validate328(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate344.errors);
+        vErrors = joined(vErrors, validate374.errors);
         errors = vErrors.length;
       }
     }
     if (data.at_least_of !== undefined) {
       if (
-        !validate348(data.at_least_of, {
+        !validate378(data.at_least_of, {
           instancePath: instancePath + '/at_least_of',
           parentData: data,
           parentDataProperty: 'at_least_of',
@@ -12550,13 +14022,13 @@ function validate328(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate348.errors);
+        vErrors = joined(vErrors, validate378.errors);
         errors = vErrors.length;
       }
     }
     if (data.rule !== undefined) {
       if (
-        !validate322(data.rule, {
+        !validate339(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -12564,7 +14036,7 @@ function validate328(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate322.errors);
+        vErrors = joined(vErrors, validate339.errors);
         errors = vErrors.length;
       }
     }
@@ -12577,18 +14049,18 @@ function validate328(
     }
     errors++;
   }
-  validate328.errors = vErrors;
+  validate361.errors = vErrors;
   return errors === 0;
 }
-validate328.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate361.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate356(
+function validate386(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate356.evaluated;
+  const evaluated0 = validate386.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12709,12 +14181,12 @@ function validate356(
     }
     errors++;
   }
-  validate356.errors = vErrors;
+  validate386.errors = vErrors;
   return errors === 0;
 }
-validate356.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate386.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema100 = {
+const schema107 = {
   type: 'object',
   properties: {
     needs: { $ref: '#/$defs/names' },
@@ -12728,13 +14200,13 @@ const schema100 = {
   additionalProperties: false,
 };
 
-function validate364(
+function validate394(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate364.evaluated;
+  const evaluated0 = validate394.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -13291,18 +14763,18 @@ function validate364(
     }
     errors++;
   }
-  validate364.errors = vErrors;
+  validate394.errors = vErrors;
   return errors === 0;
 }
-validate364.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate394.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate360(
+function validate390(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate360.evaluated;
+  const evaluated0 = validate390.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -13328,7 +14800,7 @@ function validate360(
     }
     if (data.needs !== undefined) {
       if (
-        !validate336(data.needs, {
+        !validate351(data.needs, {
           instancePath: instancePath + '/needs',
           parentData: data,
           parentDataProperty: 'needs',
@@ -13336,13 +14808,13 @@ function validate360(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate336.errors);
+        vErrors = joined(vErrors, validate351.errors);
         errors = vErrors.length;
       }
     }
     if (data.helps !== undefined) {
       if (
-        !validate336(data.helps, {
+        !validate351(data.helps, {
           instancePath: instancePath + '/helps',
           parentData: data,
           parentDataProperty: 'helps',
@@ -13350,7 +14822,7 @@ function validate360(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate336.errors);
+        vErrors = joined(vErrors, validate351.errors);
         errors = vErrors.length;
       }
     }
@@ -13360,7 +14832,7 @@ function validate360(
         for (const key1 in data2) {
           const _errs6 = errors;
           if (
-            !validate322(key1, {
+            !validate339(key1, {
               instancePath: instancePath + '/declares',
               parentData: data2,
               parentDataProperty: 'declares',
@@ -13368,7 +14840,7 @@ function validate360(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate322.errors);
+            vErrors = joined(vErrors, validate339.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs6 === errors;
@@ -13389,7 +14861,7 @@ function validate360(
         }
         for (const key2 in data2) {
           if (
-            !validate364(data2[key2], {
+            !validate394(data2[key2], {
               instancePath: instancePath + '/declares/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data2,
               parentDataProperty: key2,
@@ -13397,7 +14869,7 @@ function validate360(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate364.errors);
+            vErrors = joined(vErrors, validate394.errors);
             errors = vErrors.length;
           }
         }
@@ -13425,24 +14897,24 @@ function validate360(
     }
     errors++;
   }
-  validate360.errors = vErrors;
+  validate390.errors = vErrors;
   return errors === 0;
 }
-validate360.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate390.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema102 = {
+const schema109 = {
   type: 'object',
   properties: { set_by: { $ref: '#/$defs/text' }, if_not_stated: { type: ['number', 'string', 'boolean'] } },
   additionalProperties: false,
 };
 
-function validate381(
+function validate411(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate381.evaluated;
+  const evaluated0 = validate411.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -13468,7 +14940,7 @@ function validate381(
     }
     if (data.set_by !== undefined) {
       if (
-        !validate324(data.set_by, {
+        !validate341(data.set_by, {
           instancePath: instancePath + '/set_by',
           parentData: data,
           parentDataProperty: 'set_by',
@@ -13476,7 +14948,7 @@ function validate381(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate324.errors);
+        vErrors = joined(vErrors, validate341.errors);
         errors = vErrors.length;
       }
     }
@@ -13491,7 +14963,7 @@ function validate381(
           instancePath: instancePath + '/if_not_stated',
           schemaPath: '#/properties/if_not_stated/type',
           keyword: 'type',
-          params: { type: schema102.properties.if_not_stated.type },
+          params: { type: schema109.properties.if_not_stated.type },
         };
         if (vErrors === null) {
           vErrors = [err1];
@@ -13510,12 +14982,12 @@ function validate381(
     }
     errors++;
   }
-  validate381.errors = vErrors;
+  validate411.errors = vErrors;
   return errors === 0;
 }
-validate381.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate411.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema103 = {
+const schema110 = {
   type: 'object',
   properties: {
     value: { $ref: '#/$defs/quantity' },
@@ -13529,13 +15001,13 @@ const schema103 = {
   additionalProperties: false,
 };
 
-function validate385(
+function validate415(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate385.evaluated;
+  const evaluated0 = validate415.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -13582,7 +15054,7 @@ function validate385(
     }
     if (data.value !== undefined) {
       if (
-        !validate330(data.value, {
+        !validate348(data.value, {
           instancePath: instancePath + '/value',
           parentData: data,
           parentDataProperty: 'value',
@@ -13590,7 +15062,7 @@ function validate385(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate330.errors);
+        vErrors = joined(vErrors, validate348.errors);
         errors = vErrors.length;
       }
     }
@@ -13660,7 +15132,7 @@ function validate385(
         const len0 = data2.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate330(data2[i0], {
+            !validate348(data2[i0], {
               instancePath: instancePath + '/between/' + i0,
               parentData: data2,
               parentDataProperty: i0,
@@ -13668,7 +15140,7 @@ function validate385(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate330.errors);
+            vErrors = joined(vErrors, validate348.errors);
             errors = vErrors.length;
           }
         }
@@ -13689,7 +15161,7 @@ function validate385(
     }
     if (data.set_by !== undefined) {
       if (
-        !validate324(data.set_by, {
+        !validate341(data.set_by, {
           instancePath: instancePath + '/set_by',
           parentData: data,
           parentDataProperty: 'set_by',
@@ -13697,13 +15169,13 @@ function validate385(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate324.errors);
+        vErrors = joined(vErrors, validate341.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate324(data.title, {
+        !validate341(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -13711,13 +15183,13 @@ function validate385(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate324.errors);
+        vErrors = joined(vErrors, validate341.errors);
         errors = vErrors.length;
       }
     }
     if (data.source !== undefined) {
       if (
-        !validate336(data.source, {
+        !validate351(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -13725,7 +15197,7 @@ function validate385(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate336.errors);
+        vErrors = joined(vErrors, validate351.errors);
         errors = vErrors.length;
       }
     }
@@ -13738,12 +15210,12 @@ function validate385(
     }
     errors++;
   }
-  validate385.errors = vErrors;
+  validate415.errors = vErrors;
   return errors === 0;
 }
-validate385.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate415.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema104 = {
+const schema111 = {
   type: 'object',
   properties: {
     title: { $ref: '#/$defs/text' },
@@ -13778,7 +15250,7 @@ const schema104 = {
   },
   additionalProperties: false,
 };
-const schema105 = {
+const schema112 = {
   type: 'object',
   properties: {
     of: { $ref: '#/$defs/name' },
@@ -13794,13 +15266,13 @@ const schema105 = {
   additionalProperties: false,
 };
 
-function validate397(
+function validate427(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate397.evaluated;
+  const evaluated0 = validate427.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -13854,7 +15326,7 @@ function validate397(
     }
     if (data.of !== undefined) {
       if (
-        !validate322(data.of, {
+        !validate339(data.of, {
           instancePath: instancePath + '/of',
           parentData: data,
           parentDataProperty: 'of',
@@ -13862,7 +15334,7 @@ function validate397(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate322.errors);
+        vErrors = joined(vErrors, validate339.errors);
         errors = vErrors.length;
       }
     }
@@ -13932,7 +15404,7 @@ function validate397(
             const len1 = data2.length;
             for (let i1 = 0; i1 < len1; i1++) {
               if (
-                !validate330(data2[i1], {
+                !validate348(data2[i1], {
                   instancePath: instancePath + '/points/' + i0 + '/' + i1,
                   parentData: data2,
                   parentDataProperty: i1,
@@ -13940,7 +15412,7 @@ function validate397(
                   dynamicAnchors,
                 })
               ) {
-                vErrors = joined(vErrors, validate330.errors);
+                vErrors = joined(vErrors, validate348.errors);
                 errors = vErrors.length;
               }
             }
@@ -13995,7 +15467,7 @@ function validate397(
           instancePath: instancePath + '/beyond',
           schemaPath: '#/properties/beyond/enum',
           keyword: 'enum',
-          params: { allowedValues: schema105.properties.beyond.enum },
+          params: { allowedValues: schema112.properties.beyond.enum },
         };
         if (vErrors === null) {
           vErrors = [err10];
@@ -14014,19 +15486,19 @@ function validate397(
     }
     errors++;
   }
-  validate397.errors = vErrors;
+  validate427.errors = vErrors;
   return errors === 0;
 }
-validate397.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate427.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema106 = {
+const schema113 = {
   type: ['array', 'object'],
   items: { $ref: '#/$defs/band' },
   additionalProperties: { type: 'integer', minimum: -1000, maximum: 1000 },
   minItems: 1,
   maxItems: 100,
 };
-const schema107 = {
+const schema114 = {
   type: 'object',
   properties: {
     at_most: { $ref: '#/$defs/quantity' },
@@ -14037,13 +15509,13 @@ const schema107 = {
   additionalProperties: false,
 };
 
-function validate403(
+function validate433(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate403.evaluated;
+  const evaluated0 = validate433.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14083,7 +15555,7 @@ function validate403(
     }
     if (data.at_most !== undefined) {
       if (
-        !validate330(data.at_most, {
+        !validate348(data.at_most, {
           instancePath: instancePath + '/at_most',
           parentData: data,
           parentDataProperty: 'at_most',
@@ -14091,13 +15563,13 @@ function validate403(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate330.errors);
+        vErrors = joined(vErrors, validate348.errors);
         errors = vErrors.length;
       }
     }
     if (data.below !== undefined) {
       if (
-        !validate330(data.below, {
+        !validate348(data.below, {
           instancePath: instancePath + '/below',
           parentData: data,
           parentDataProperty: 'below',
@@ -14105,7 +15577,7 @@ function validate403(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate330.errors);
+        vErrors = joined(vErrors, validate348.errors);
         errors = vErrors.length;
       }
     }
@@ -14165,18 +15637,18 @@ function validate403(
     }
     errors++;
   }
-  validate403.errors = vErrors;
+  validate433.errors = vErrors;
   return errors === 0;
 }
-validate403.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate433.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate402(
+function validate432(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate402.evaluated;
+  const evaluated0 = validate432.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14184,7 +15656,7 @@ function validate402(
     evaluated0.items = undefined;
   }
   if (!data || typeof data != 'object') {
-    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema106.type } };
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema113.type } };
     if (vErrors === null) {
       vErrors = [err0];
     } else {
@@ -14214,7 +15686,7 @@ function validate402(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate403(data[i0], {
+        !validate433(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -14222,7 +15694,7 @@ function validate402(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate403.errors);
+        vErrors = joined(vErrors, validate433.errors);
         errors = vErrors.length;
       }
     }
@@ -14276,25 +15748,25 @@ function validate402(
       }
     }
   }
-  validate402.errors = vErrors;
+  validate432.errors = vErrors;
   return errors === 0;
 }
-validate402.evaluated = { props: true, items: true, dynamicProps: false, dynamicItems: false };
+validate432.evaluated = { props: true, items: true, dynamicProps: false, dynamicItems: false };
 
-const schema108 = {
+const schema115 = {
   type: 'object',
   properties: { when: { $ref: '#/$defs/condition' }, use: { $ref: '#/$defs/quantity' } },
   required: ['use'],
   additionalProperties: false,
 };
 
-function validate408(
+function validate438(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate408.evaluated;
+  const evaluated0 = validate438.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14334,7 +15806,7 @@ function validate408(
     }
     if (data.when !== undefined) {
       if (
-        !validate328(data.when, {
+        !validate361(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -14342,13 +15814,13 @@ function validate408(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate328.errors);
+        vErrors = joined(vErrors, validate361.errors);
         errors = vErrors.length;
       }
     }
     if (data.use !== undefined) {
       if (
-        !validate330(data.use, {
+        !validate348(data.use, {
           instancePath: instancePath + '/use',
           parentData: data,
           parentDataProperty: 'use',
@@ -14356,7 +15828,7 @@ function validate408(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate330.errors);
+        vErrors = joined(vErrors, validate348.errors);
         errors = vErrors.length;
       }
     }
@@ -14369,18 +15841,18 @@ function validate408(
     }
     errors++;
   }
-  validate408.errors = vErrors;
+  validate438.errors = vErrors;
   return errors === 0;
 }
-validate408.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate438.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate422(
+function validate452(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate422.evaluated;
+  const evaluated0 = validate452.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14420,18 +15892,18 @@ function validate422(
     }
     errors++;
   }
-  validate422.errors = vErrors;
+  validate452.errors = vErrors;
   return errors === 0;
 }
-validate422.evaluated = { dynamicProps: false, dynamicItems: false };
+validate452.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate393(
+function validate423(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate393.evaluated;
+  const evaluated0 = validate423.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14440,7 +15912,7 @@ function validate393(
   }
   if (data && typeof data == 'object' && !Array.isArray(data)) {
     for (const key0 in data) {
-      if (!func5.call(schema104.properties, key0)) {
+      if (!func5.call(schema111.properties, key0)) {
         const err0 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -14457,7 +15929,7 @@ function validate393(
     }
     if (data.title !== undefined) {
       if (
-        !validate324(data.title, {
+        !validate341(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -14465,13 +15937,13 @@ function validate393(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate324.errors);
+        vErrors = joined(vErrors, validate341.errors);
         errors = vErrors.length;
       }
     }
     if (data.meaning !== undefined) {
       if (
-        !validate324(data.meaning, {
+        !validate341(data.meaning, {
           instancePath: instancePath + '/meaning',
           parentData: data,
           parentDataProperty: 'meaning',
@@ -14479,7 +15951,7 @@ function validate393(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate324.errors);
+        vErrors = joined(vErrors, validate341.errors);
         errors = vErrors.length;
       }
     }
@@ -14517,7 +15989,7 @@ function validate393(
     }
     if (data.source !== undefined) {
       if (
-        !validate336(data.source, {
+        !validate351(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -14525,7 +15997,7 @@ function validate393(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate336.errors);
+        vErrors = joined(vErrors, validate351.errors);
         errors = vErrors.length;
       }
     }
@@ -14536,7 +16008,7 @@ function validate393(
           instancePath: instancePath + '/formula',
           schemaPath: '#/properties/formula/type',
           keyword: 'type',
-          params: { type: schema104.properties.formula.type },
+          params: { type: schema111.properties.formula.type },
         };
         if (vErrors === null) {
           vErrors = [err3];
@@ -14564,7 +16036,7 @@ function validate393(
     }
     if (data.curve !== undefined) {
       if (
-        !validate397(data.curve, {
+        !validate427(data.curve, {
           instancePath: instancePath + '/curve',
           parentData: data,
           parentDataProperty: 'curve',
@@ -14572,7 +16044,7 @@ function validate393(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate397.errors);
+        vErrors = joined(vErrors, validate427.errors);
         errors = vErrors.length;
       }
     }
@@ -14610,7 +16082,7 @@ function validate393(
         for (const key1 in data6) {
           const _errs12 = errors;
           if (
-            !validate322(key1, {
+            !validate339(key1, {
               instancePath: instancePath + '/score',
               parentData: data6,
               parentDataProperty: 'score',
@@ -14618,7 +16090,7 @@ function validate393(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate322.errors);
+            vErrors = joined(vErrors, validate339.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs12 === errors;
@@ -14639,7 +16111,7 @@ function validate393(
         }
         for (const key2 in data6) {
           if (
-            !validate402(data6[key2], {
+            !validate432(data6[key2], {
               instancePath: instancePath + '/score/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data6,
               parentDataProperty: key2,
@@ -14647,7 +16119,7 @@ function validate393(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate402.errors);
+            vErrors = joined(vErrors, validate432.errors);
             errors = vErrors.length;
           }
         }
@@ -14700,7 +16172,7 @@ function validate393(
         const len0 = data8.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate408(data8[i0], {
+            !validate438(data8[i0], {
               instancePath: instancePath + '/choose/' + i0,
               parentData: data8,
               parentDataProperty: i0,
@@ -14708,7 +16180,7 @@ function validate393(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate408.errors);
+            vErrors = joined(vErrors, validate438.errors);
             errors = vErrors.length;
           }
         }
@@ -14729,7 +16201,7 @@ function validate393(
     }
     if (data.first_known !== undefined) {
       if (
-        !validate336(data.first_known, {
+        !validate351(data.first_known, {
           instancePath: instancePath + '/first_known',
           parentData: data,
           parentDataProperty: 'first_known',
@@ -14737,13 +16209,13 @@ function validate393(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate336.errors);
+        vErrors = joined(vErrors, validate351.errors);
         errors = vErrors.length;
       }
     }
     if (data.highest !== undefined) {
       if (
-        !validate322(data.highest, {
+        !validate339(data.highest, {
           instancePath: instancePath + '/highest',
           parentData: data,
           parentDataProperty: 'highest',
@@ -14751,13 +16223,13 @@ function validate393(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate322.errors);
+        vErrors = joined(vErrors, validate339.errors);
         errors = vErrors.length;
       }
     }
     if (data.lowest !== undefined) {
       if (
-        !validate322(data.lowest, {
+        !validate339(data.lowest, {
           instancePath: instancePath + '/lowest',
           parentData: data,
           parentDataProperty: 'lowest',
@@ -14765,13 +16237,13 @@ function validate393(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate322.errors);
+        vErrors = joined(vErrors, validate339.errors);
         errors = vErrors.length;
       }
     }
     if (data.average !== undefined) {
       if (
-        !validate322(data.average, {
+        !validate339(data.average, {
           instancePath: instancePath + '/average',
           parentData: data,
           parentDataProperty: 'average',
@@ -14779,13 +16251,13 @@ function validate393(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate322.errors);
+        vErrors = joined(vErrors, validate339.errors);
         errors = vErrors.length;
       }
     }
     if (data.earliest !== undefined) {
       if (
-        !validate322(data.earliest, {
+        !validate339(data.earliest, {
           instancePath: instancePath + '/earliest',
           parentData: data,
           parentDataProperty: 'earliest',
@@ -14793,13 +16265,13 @@ function validate393(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate322.errors);
+        vErrors = joined(vErrors, validate339.errors);
         errors = vErrors.length;
       }
     }
     if (data.latest !== undefined) {
       if (
-        !validate322(data.latest, {
+        !validate339(data.latest, {
           instancePath: instancePath + '/latest',
           parentData: data,
           parentDataProperty: 'latest',
@@ -14807,13 +16279,13 @@ function validate393(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate322.errors);
+        vErrors = joined(vErrors, validate339.errors);
         errors = vErrors.length;
       }
     }
     if (data.change !== undefined) {
       if (
-        !validate322(data.change, {
+        !validate339(data.change, {
           instancePath: instancePath + '/change',
           parentData: data,
           parentDataProperty: 'change',
@@ -14821,13 +16293,13 @@ function validate393(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate322.errors);
+        vErrors = joined(vErrors, validate339.errors);
         errors = vErrors.length;
       }
     }
     if (data.count !== undefined) {
       if (
-        !validate322(data.count, {
+        !validate339(data.count, {
           instancePath: instancePath + '/count',
           parentData: data,
           parentDataProperty: 'count',
@@ -14835,13 +16307,13 @@ function validate393(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate322.errors);
+        vErrors = joined(vErrors, validate339.errors);
         errors = vErrors.length;
       }
     }
     if (data.minutes_since !== undefined) {
       if (
-        !validate322(data.minutes_since, {
+        !validate339(data.minutes_since, {
           instancePath: instancePath + '/minutes_since',
           parentData: data,
           parentDataProperty: 'minutes_since',
@@ -14849,13 +16321,13 @@ function validate393(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate322.errors);
+        vErrors = joined(vErrors, validate339.errors);
         errors = vErrors.length;
       }
     }
     if (data.held !== undefined) {
       if (
-        !validate328(data.held, {
+        !validate361(data.held, {
           instancePath: instancePath + '/held',
           parentData: data,
           parentDataProperty: 'held',
@@ -14863,13 +16335,13 @@ function validate393(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate328.errors);
+        vErrors = joined(vErrors, validate361.errors);
         errors = vErrors.length;
       }
     }
     if (data.over !== undefined) {
       if (
-        !validate422(data.over, {
+        !validate452(data.over, {
           instancePath: instancePath + '/over',
           parentData: data,
           parentDataProperty: 'over',
@@ -14877,13 +16349,13 @@ function validate393(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate422.errors);
+        vErrors = joined(vErrors, validate452.errors);
         errors = vErrors.length;
       }
     }
     if (data.where !== undefined) {
       if (
-        !validate328(data.where, {
+        !validate361(data.where, {
           instancePath: instancePath + '/where',
           parentData: data,
           parentDataProperty: 'where',
@@ -14891,7 +16363,7 @@ function validate393(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate328.errors);
+        vErrors = joined(vErrors, validate361.errors);
         errors = vErrors.length;
       }
     }
@@ -14916,7 +16388,7 @@ function validate393(
           instancePath: instancePath + '/present_set',
           schemaPath: '#/properties/present_set/enum',
           keyword: 'enum',
-          params: { allowedValues: schema104.properties.present_set.enum },
+          params: { allowedValues: schema111.properties.present_set.enum },
         };
         if (vErrors === null) {
           vErrors = [err13];
@@ -14928,7 +16400,7 @@ function validate393(
     }
     if (data.longest_gap !== undefined) {
       if (
-        !validate422(data.longest_gap, {
+        !validate452(data.longest_gap, {
           instancePath: instancePath + '/longest_gap',
           parentData: data,
           parentDataProperty: 'longest_gap',
@@ -14936,13 +16408,13 @@ function validate393(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate422.errors);
+        vErrors = joined(vErrors, validate452.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_reliable_when !== undefined) {
       if (
-        !validate328(data.not_reliable_when, {
+        !validate361(data.not_reliable_when, {
           instancePath: instancePath + '/not_reliable_when',
           parentData: data,
           parentDataProperty: 'not_reliable_when',
@@ -14950,7 +16422,7 @@ function validate393(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate328.errors);
+        vErrors = joined(vErrors, validate361.errors);
         errors = vErrors.length;
       }
     }
@@ -14963,12 +16435,12 @@ function validate393(
     }
     errors++;
   }
-  validate393.errors = vErrors;
+  validate423.errors = vErrors;
   return errors === 0;
 }
-validate393.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate423.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema110 = {
+const schema117 = {
   type: 'object',
   properties: {
     rule: { $ref: '#/$defs/name' },
@@ -14988,7 +16460,7 @@ const schema110 = {
   required: ['rule', 'when'],
   additionalProperties: false,
 };
-const schema111 = {
+const schema118 = {
   type: 'object',
   properties: {
     when: { $ref: '#/$defs/condition' },
@@ -14999,13 +16471,13 @@ const schema111 = {
   additionalProperties: false,
 };
 
-function validate432(
+function validate462(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate432.evaluated;
+  const evaluated0 = validate462.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15045,7 +16517,7 @@ function validate432(
     }
     if (data.when !== undefined) {
       if (
-        !validate328(data.when, {
+        !validate361(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -15053,13 +16525,13 @@ function validate432(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate328.errors);
+        vErrors = joined(vErrors, validate361.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate324(data.says, {
+        !validate341(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -15067,13 +16539,13 @@ function validate432(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate324.errors);
+        vErrors = joined(vErrors, validate341.errors);
         errors = vErrors.length;
       }
     }
     if (data.accepted !== undefined) {
       if (
-        !validate324(data.accepted, {
+        !validate341(data.accepted, {
           instancePath: instancePath + '/accepted',
           parentData: data,
           parentDataProperty: 'accepted',
@@ -15081,7 +16553,7 @@ function validate432(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate324.errors);
+        vErrors = joined(vErrors, validate341.errors);
         errors = vErrors.length;
       }
     }
@@ -15094,12 +16566,12 @@ function validate432(
     }
     errors++;
   }
-  validate432.errors = vErrors;
+  validate462.errors = vErrors;
   return errors === 0;
 }
-validate432.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate462.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema112 = {
+const schema119 = {
   type: 'object',
   properties: {
     when: { $ref: '#/$defs/condition' },
@@ -15110,13 +16582,13 @@ const schema112 = {
   additionalProperties: false,
 };
 
-function validate437(
+function validate467(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate437.evaluated;
+  const evaluated0 = validate467.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15170,7 +16642,7 @@ function validate437(
     }
     if (data.when !== undefined) {
       if (
-        !validate328(data.when, {
+        !validate361(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -15178,13 +16650,13 @@ function validate437(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate328.errors);
+        vErrors = joined(vErrors, validate361.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate324(data.says, {
+        !validate341(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -15192,13 +16664,13 @@ function validate437(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate324.errors);
+        vErrors = joined(vErrors, validate341.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate322(data.level, {
+        !validate339(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -15206,7 +16678,7 @@ function validate437(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate322.errors);
+        vErrors = joined(vErrors, validate339.errors);
         errors = vErrors.length;
       }
     }
@@ -15219,20 +16691,20 @@ function validate437(
     }
     errors++;
   }
-  validate437.errors = vErrors;
+  validate467.errors = vErrors;
   return errors === 0;
 }
-validate437.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate467.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema113 = { type: 'array', items: { $ref: '#/$defs/text' }, minItems: 1, maxItems: 20 };
+const schema120 = { type: 'array', items: { $ref: '#/$defs/text' }, minItems: 1, maxItems: 20 };
 
-function validate446(
+function validate476(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate446.evaluated;
+  const evaluated0 = validate476.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15261,7 +16733,7 @@ function validate446(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate324(data[i0], {
+        !validate341(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -15269,7 +16741,7 @@ function validate446(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate324.errors);
+        vErrors = joined(vErrors, validate341.errors);
         errors = vErrors.length;
       }
     }
@@ -15282,12 +16754,12 @@ function validate446(
     }
     errors++;
   }
-  validate446.errors = vErrors;
+  validate476.errors = vErrors;
   return errors === 0;
 }
-validate446.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate476.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-const schema114 = {
+const schema121 = {
   type: 'object',
   properties: {
     id: { $ref: '#/$defs/name' },
@@ -15298,13 +16770,13 @@ const schema114 = {
   additionalProperties: false,
 };
 
-function validate449(
+function validate479(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate449.evaluated;
+  const evaluated0 = validate479.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15358,7 +16830,7 @@ function validate449(
     }
     if (data.id !== undefined) {
       if (
-        !validate322(data.id, {
+        !validate339(data.id, {
           instancePath: instancePath + '/id',
           parentData: data,
           parentDataProperty: 'id',
@@ -15366,13 +16838,13 @@ function validate449(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate322.errors);
+        vErrors = joined(vErrors, validate339.errors);
         errors = vErrors.length;
       }
     }
     if (data.text !== undefined) {
       if (
-        !validate324(data.text, {
+        !validate341(data.text, {
           instancePath: instancePath + '/text',
           parentData: data,
           parentDataProperty: 'text',
@@ -15380,13 +16852,13 @@ function validate449(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate324.errors);
+        vErrors = joined(vErrors, validate341.errors);
         errors = vErrors.length;
       }
     }
     if (data.under !== undefined) {
       if (
-        !validate324(data.under, {
+        !validate341(data.under, {
           instancePath: instancePath + '/under',
           parentData: data,
           parentDataProperty: 'under',
@@ -15394,7 +16866,7 @@ function validate449(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate324.errors);
+        vErrors = joined(vErrors, validate341.errors);
         errors = vErrors.length;
       }
     }
@@ -15407,18 +16879,18 @@ function validate449(
     }
     errors++;
   }
-  validate449.errors = vErrors;
+  validate479.errors = vErrors;
   return errors === 0;
 }
-validate449.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate479.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate428(
+function validate458(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate428.evaluated;
+  const evaluated0 = validate458.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15455,7 +16927,7 @@ function validate428(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema110.properties, key0)) {
+      if (!func5.call(schema117.properties, key0)) {
         const err2 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -15472,7 +16944,7 @@ function validate428(
     }
     if (data.rule !== undefined) {
       if (
-        !validate322(data.rule, {
+        !validate339(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -15480,13 +16952,13 @@ function validate428(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate322.errors);
+        vErrors = joined(vErrors, validate339.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate324(data.title, {
+        !validate341(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -15494,13 +16966,13 @@ function validate428(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate324.errors);
+        vErrors = joined(vErrors, validate341.errors);
         errors = vErrors.length;
       }
     }
     if (data.when !== undefined) {
       if (
-        !validate328(data.when, {
+        !validate361(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -15508,13 +16980,13 @@ function validate428(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate328.errors);
+        vErrors = joined(vErrors, validate361.errors);
         errors = vErrors.length;
       }
     }
     if (data.unless !== undefined) {
       if (
-        !validate432(data.unless, {
+        !validate462(data.unless, {
           instancePath: instancePath + '/unless',
           parentData: data,
           parentDataProperty: 'unless',
@@ -15522,13 +16994,13 @@ function validate428(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate432.errors);
+        vErrors = joined(vErrors, validate462.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained_by !== undefined) {
       if (
-        !validate437(data.explained_by, {
+        !validate467(data.explained_by, {
           instancePath: instancePath + '/explained_by',
           parentData: data,
           parentDataProperty: 'explained_by',
@@ -15536,13 +17008,13 @@ function validate428(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate437.errors);
+        vErrors = joined(vErrors, validate467.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_reliable_when !== undefined) {
       if (
-        !validate328(data.not_reliable_when, {
+        !validate361(data.not_reliable_when, {
           instancePath: instancePath + '/not_reliable_when',
           parentData: data,
           parentDataProperty: 'not_reliable_when',
@@ -15550,13 +17022,13 @@ function validate428(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate328.errors);
+        vErrors = joined(vErrors, validate361.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate322(data.level, {
+        !validate339(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -15564,13 +17036,13 @@ function validate428(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate322.errors);
+        vErrors = joined(vErrors, validate339.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate324(data.says, {
+        !validate341(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -15578,13 +17050,13 @@ function validate428(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate324.errors);
+        vErrors = joined(vErrors, validate341.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate324(data.because, {
+        !validate341(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -15592,13 +17064,13 @@ function validate428(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate324.errors);
+        vErrors = joined(vErrors, validate341.errors);
         errors = vErrors.length;
       }
     }
     if (data.ask !== undefined) {
       if (
-        !validate446(data.ask, {
+        !validate476(data.ask, {
           instancePath: instancePath + '/ask',
           parentData: data,
           parentDataProperty: 'ask',
@@ -15606,7 +17078,7 @@ function validate428(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate446.errors);
+        vErrors = joined(vErrors, validate476.errors);
         errors = vErrors.length;
       }
     }
@@ -15644,7 +17116,7 @@ function validate428(
         const len0 = data10.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate449(data10[i0], {
+            !validate479(data10[i0], {
               instancePath: instancePath + '/do/' + i0,
               parentData: data10,
               parentDataProperty: i0,
@@ -15652,7 +17124,7 @@ function validate428(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate449.errors);
+            vErrors = joined(vErrors, validate479.errors);
             errors = vErrors.length;
           }
         }
@@ -15673,7 +17145,7 @@ function validate428(
     }
     if (data.source !== undefined) {
       if (
-        !validate336(data.source, {
+        !validate351(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -15681,13 +17153,13 @@ function validate428(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate336.errors);
+        vErrors = joined(vErrors, validate351.errors);
         errors = vErrors.length;
       }
     }
     if (data.accepted !== undefined) {
       if (
-        !validate324(data.accepted, {
+        !validate341(data.accepted, {
           instancePath: instancePath + '/accepted',
           parentData: data,
           parentDataProperty: 'accepted',
@@ -15695,7 +17167,7 @@ function validate428(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate324.errors);
+        vErrors = joined(vErrors, validate341.errors);
         errors = vErrors.length;
       }
     }
@@ -15708,20 +17180,20 @@ function validate428(
     }
     errors++;
   }
-  validate428.errors = vErrors;
+  validate458.errors = vErrors;
   return errors === 0;
 }
-validate428.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate458.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const pattern22 = new RegExp('^[0-9]{4}-[0-9]{2}-[0-9]{2}$', 'u');
+const pattern23 = new RegExp('^[0-9]{4}-[0-9]{2}-[0-9]{2}$', 'u');
 
-function validate321(
+function validate338(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="protocol.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate321.evaluated;
+  const evaluated0 = validate338.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15785,53 +17257,25 @@ function validate321(
       }
       errors++;
     }
-    if (data.observations === undefined) {
-      const err4 = {
-        instancePath,
-        schemaPath: '#/required',
-        keyword: 'required',
-        params: { missingProperty: 'observations' },
-      };
-      if (vErrors === null) {
-        vErrors = [err4];
-      } else {
-        vErrors.push(err4);
-      }
-      errors++;
-    }
-    if (data.rules === undefined) {
-      const err5 = {
-        instancePath,
-        schemaPath: '#/required',
-        keyword: 'required',
-        params: { missingProperty: 'rules' },
-      };
-      if (vErrors === null) {
-        vErrors = [err5];
-      } else {
-        vErrors.push(err5);
-      }
-      errors++;
-    }
     for (const key0 in data) {
-      if (!func5.call(schema89.properties, key0)) {
-        const err6 = {
+      if (!func5.call(schema93.properties, key0)) {
+        const err4 = {
           instancePath,
           schemaPath: '#/additionalProperties',
           keyword: 'additionalProperties',
           params: { additionalProperty: key0 },
         };
         if (vErrors === null) {
-          vErrors = [err6];
+          vErrors = [err4];
         } else {
-          vErrors.push(err6);
+          vErrors.push(err4);
         }
         errors++;
       }
     }
     if (data.protocol !== undefined) {
       if (
-        !validate322(data.protocol, {
+        !validate339(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -15839,33 +17283,150 @@ function validate321(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate322.errors);
+        vErrors = joined(vErrors, validate339.errors);
         errors = vErrors.length;
       }
     }
     if (data.edition !== undefined) {
       let data1 = data.edition;
       if (!(typeof data1 == 'number' && !(data1 % 1) && !isNaN(data1) && isFinite(data1))) {
-        const err7 = {
+        const err5 = {
           instancePath: instancePath + '/edition',
           schemaPath: '#/properties/edition/type',
           keyword: 'type',
           params: { type: 'integer' },
         };
         if (vErrors === null) {
-          vErrors = [err7];
+          vErrors = [err5];
         } else {
-          vErrors.push(err7);
+          vErrors.push(err5);
         }
         errors++;
       }
       if (typeof data1 == 'number' && isFinite(data1)) {
         if (data1 > 100000 || isNaN(data1)) {
-          const err8 = {
+          const err6 = {
             instancePath: instancePath + '/edition',
             schemaPath: '#/properties/edition/maximum',
             keyword: 'maximum',
             params: { comparison: '<=', limit: 100000 },
+          };
+          if (vErrors === null) {
+            vErrors = [err6];
+          } else {
+            vErrors.push(err6);
+          }
+          errors++;
+        }
+        if (data1 < 1 || isNaN(data1)) {
+          const err7 = {
+            instancePath: instancePath + '/edition',
+            schemaPath: '#/properties/edition/minimum',
+            keyword: 'minimum',
+            params: { comparison: '>=', limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err7];
+          } else {
+            vErrors.push(err7);
+          }
+          errors++;
+        }
+      }
+    }
+    if (data.title !== undefined) {
+      if (
+        !validate341(data.title, {
+          instancePath: instancePath + '/title',
+          parentData: data,
+          parentDataProperty: 'title',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate341.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.about !== undefined) {
+      if (
+        !validate341(data.about, {
+          instancePath: instancePath + '/about',
+          parentData: data,
+          parentDataProperty: 'about',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate341.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.based_on !== undefined) {
+      if (
+        !validate344(data.based_on, {
+          instancePath: instancePath + '/based_on',
+          parentData: data,
+          parentDataProperty: 'based_on',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate344.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.ladder !== undefined) {
+      if (
+        !validate339(data.ladder, {
+          instancePath: instancePath + '/ladder',
+          parentData: data,
+          parentDataProperty: 'ladder',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate339.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.applies_when !== undefined) {
+      if (
+        !validate361(data.applies_when, {
+          instancePath: instancePath + '/applies_when',
+          parentData: data,
+          parentDataProperty: 'applies_when',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate361.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.otherwise !== undefined) {
+      if (
+        !validate341(data.otherwise, {
+          instancePath: instancePath + '/otherwise',
+          parentData: data,
+          parentDataProperty: 'otherwise',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate341.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.review_by !== undefined) {
+      let data8 = data.review_by;
+      if (typeof data8 === 'string') {
+        if (!pattern23.test(data8)) {
+          const err8 = {
+            instancePath: instancePath + '/review_by',
+            schemaPath: '#/properties/review_by/pattern',
+            keyword: 'pattern',
+            params: { pattern: '^[0-9]{4}-[0-9]{2}-[0-9]{2}$' },
           };
           if (vErrors === null) {
             vErrors = [err8];
@@ -15874,101 +17435,30 @@ function validate321(
           }
           errors++;
         }
-        if (data1 < 1 || isNaN(data1)) {
-          const err9 = {
-            instancePath: instancePath + '/edition',
-            schemaPath: '#/properties/edition/minimum',
-            keyword: 'minimum',
-            params: { comparison: '>=', limit: 1 },
-          };
-          if (vErrors === null) {
-            vErrors = [err9];
-          } else {
-            vErrors.push(err9);
-          }
-          errors++;
+      } else {
+        const err9 = {
+          instancePath: instancePath + '/review_by',
+          schemaPath: '#/properties/review_by/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err9];
+        } else {
+          vErrors.push(err9);
         }
+        errors++;
       }
     }
-    if (data.title !== undefined) {
-      if (
-        !validate324(data.title, {
-          instancePath: instancePath + '/title',
-          parentData: data,
-          parentDataProperty: 'title',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate324.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.about !== undefined) {
-      if (
-        !validate324(data.about, {
-          instancePath: instancePath + '/about',
-          parentData: data,
-          parentDataProperty: 'about',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate324.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.ladder !== undefined) {
-      if (
-        !validate322(data.ladder, {
-          instancePath: instancePath + '/ladder',
-          parentData: data,
-          parentDataProperty: 'ladder',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate322.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.applies_when !== undefined) {
-      if (
-        !validate328(data.applies_when, {
-          instancePath: instancePath + '/applies_when',
-          parentData: data,
-          parentDataProperty: 'applies_when',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate328.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.otherwise !== undefined) {
-      if (
-        !validate324(data.otherwise, {
-          instancePath: instancePath + '/otherwise',
-          parentData: data,
-          parentDataProperty: 'otherwise',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate324.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.review_by !== undefined) {
-      let data7 = data.review_by;
-      if (typeof data7 === 'string') {
-        if (!pattern22.test(data7)) {
+    if (data.owners !== undefined) {
+      let data9 = data.owners;
+      if (Array.isArray(data9)) {
+        if (data9.length > 20) {
           const err10 = {
-            instancePath: instancePath + '/review_by',
-            schemaPath: '#/properties/review_by/pattern',
-            keyword: 'pattern',
-            params: { pattern: '^[0-9]{4}-[0-9]{2}-[0-9]{2}$' },
+            instancePath: instancePath + '/owners',
+            schemaPath: '#/properties/owners/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 20 },
           };
           if (vErrors === null) {
             vErrors = [err10];
@@ -15977,73 +17467,103 @@ function validate321(
           }
           errors++;
         }
-      } else {
-        const err11 = {
-          instancePath: instancePath + '/review_by',
-          schemaPath: '#/properties/review_by/type',
-          keyword: 'type',
-          params: { type: 'string' },
-        };
-        if (vErrors === null) {
-          vErrors = [err11];
-        } else {
-          vErrors.push(err11);
-        }
-        errors++;
-      }
-    }
-    if (data.owners !== undefined) {
-      let data8 = data.owners;
-      if (Array.isArray(data8)) {
-        if (data8.length > 20) {
-          const err12 = {
-            instancePath: instancePath + '/owners',
-            schemaPath: '#/properties/owners/maxItems',
-            keyword: 'maxItems',
-            params: { limit: 20 },
-          };
-          if (vErrors === null) {
-            vErrors = [err12];
-          } else {
-            vErrors.push(err12);
-          }
-          errors++;
-        }
-        if (data8.length < 1) {
-          const err13 = {
+        if (data9.length < 1) {
+          const err11 = {
             instancePath: instancePath + '/owners',
             schemaPath: '#/properties/owners/minItems',
             keyword: 'minItems',
             params: { limit: 1 },
           };
           if (vErrors === null) {
-            vErrors = [err13];
+            vErrors = [err11];
           } else {
-            vErrors.push(err13);
+            vErrors.push(err11);
           }
           errors++;
         }
-        const len0 = data8.length;
+        const len0 = data9.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate324(data8[i0], {
+            !validate341(data9[i0], {
               instancePath: instancePath + '/owners/' + i0,
-              parentData: data8,
+              parentData: data9,
               parentDataProperty: i0,
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate324.errors);
+            vErrors = joined(vErrors, validate341.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err12 = {
+          instancePath: instancePath + '/owners',
+          schemaPath: '#/properties/owners/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err12];
+        } else {
+          vErrors.push(err12);
+        }
+        errors++;
+      }
+    }
+    if (data.sources !== undefined) {
+      let data11 = data.sources;
+      if (data11 && typeof data11 == 'object' && !Array.isArray(data11)) {
+        for (const key1 in data11) {
+          const _errs18 = errors;
+          if (
+            !validate339(key1, {
+              instancePath: instancePath + '/sources',
+              parentData: data11,
+              parentDataProperty: 'sources',
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate339.errors);
+            errors = vErrors.length;
+          }
+          var valid3 = _errs18 === errors;
+          if (!valid3) {
+            const err13 = {
+              instancePath: instancePath + '/sources',
+              schemaPath: '#/properties/sources/propertyNames',
+              keyword: 'propertyNames',
+              params: { propertyName: key1 },
+            };
+            if (vErrors === null) {
+              vErrors = [err13];
+            } else {
+              vErrors.push(err13);
+            }
+            errors++;
+          }
+        }
+        for (const key2 in data11) {
+          if (
+            !validate386(data11[key2], {
+              instancePath: instancePath + '/sources/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
+              parentData: data11,
+              parentDataProperty: key2,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate386.errors);
             errors = vErrors.length;
           }
         }
       } else {
         const err14 = {
-          instancePath: instancePath + '/owners',
-          schemaPath: '#/properties/owners/type',
+          instancePath: instancePath + '/sources',
+          schemaPath: '#/properties/sources/type',
           keyword: 'type',
-          params: { type: 'array' },
+          params: { type: 'object' },
         };
         if (vErrors === null) {
           vErrors = [err14];
@@ -16053,30 +17573,44 @@ function validate321(
         errors++;
       }
     }
-    if (data.sources !== undefined) {
-      let data10 = data.sources;
-      if (data10 && typeof data10 == 'object' && !Array.isArray(data10)) {
-        for (const key1 in data10) {
-          const _errs17 = errors;
+    if (data.observations !== undefined) {
+      if (
+        !validate390(data.observations, {
+          instancePath: instancePath + '/observations',
+          parentData: data,
+          parentDataProperty: 'observations',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate390.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.standing !== undefined) {
+      let data14 = data.standing;
+      if (data14 && typeof data14 == 'object' && !Array.isArray(data14)) {
+        for (const key3 in data14) {
+          const _errs24 = errors;
           if (
-            !validate322(key1, {
-              instancePath: instancePath + '/sources',
-              parentData: data10,
-              parentDataProperty: 'sources',
+            !validate339(key3, {
+              instancePath: instancePath + '/standing',
+              parentData: data14,
+              parentDataProperty: 'standing',
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate322.errors);
+            vErrors = joined(vErrors, validate339.errors);
             errors = vErrors.length;
           }
-          var valid3 = _errs17 === errors;
-          if (!valid3) {
+          var valid5 = _errs24 === errors;
+          if (!valid5) {
             const err15 = {
-              instancePath: instancePath + '/sources',
-              schemaPath: '#/properties/sources/propertyNames',
+              instancePath: instancePath + '/standing',
+              schemaPath: '#/properties/standing/propertyNames',
               keyword: 'propertyNames',
-              params: { propertyName: key1 },
+              params: { propertyName: key3 },
             };
             if (vErrors === null) {
               vErrors = [err15];
@@ -16086,24 +17620,24 @@ function validate321(
             errors++;
           }
         }
-        for (const key2 in data10) {
+        for (const key4 in data14) {
           if (
-            !validate356(data10[key2], {
-              instancePath: instancePath + '/sources/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
-              parentData: data10,
-              parentDataProperty: key2,
+            !validate411(data14[key4], {
+              instancePath: instancePath + '/standing/' + key4.replace(/~/g, '~0').replace(/\//g, '~1'),
+              parentData: data14,
+              parentDataProperty: key4,
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate356.errors);
+            vErrors = joined(vErrors, validate411.errors);
             errors = vErrors.length;
           }
         }
       } else {
         const err16 = {
-          instancePath: instancePath + '/sources',
-          schemaPath: '#/properties/sources/type',
+          instancePath: instancePath + '/standing',
+          schemaPath: '#/properties/standing/type',
           keyword: 'type',
           params: { type: 'object' },
         };
@@ -16115,44 +17649,30 @@ function validate321(
         errors++;
       }
     }
-    if (data.observations !== undefined) {
-      if (
-        !validate360(data.observations, {
-          instancePath: instancePath + '/observations',
-          parentData: data,
-          parentDataProperty: 'observations',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate360.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.standing !== undefined) {
-      let data13 = data.standing;
-      if (data13 && typeof data13 == 'object' && !Array.isArray(data13)) {
-        for (const key3 in data13) {
-          const _errs23 = errors;
+    if (data.limits !== undefined) {
+      let data16 = data.limits;
+      if (data16 && typeof data16 == 'object' && !Array.isArray(data16)) {
+        for (const key5 in data16) {
+          const _errs29 = errors;
           if (
-            !validate322(key3, {
-              instancePath: instancePath + '/standing',
-              parentData: data13,
-              parentDataProperty: 'standing',
+            !validate339(key5, {
+              instancePath: instancePath + '/limits',
+              parentData: data16,
+              parentDataProperty: 'limits',
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate322.errors);
+            vErrors = joined(vErrors, validate339.errors);
             errors = vErrors.length;
           }
-          var valid5 = _errs23 === errors;
-          if (!valid5) {
+          var valid7 = _errs29 === errors;
+          if (!valid7) {
             const err17 = {
-              instancePath: instancePath + '/standing',
-              schemaPath: '#/properties/standing/propertyNames',
+              instancePath: instancePath + '/limits',
+              schemaPath: '#/properties/limits/propertyNames',
               keyword: 'propertyNames',
-              params: { propertyName: key3 },
+              params: { propertyName: key5 },
             };
             if (vErrors === null) {
               vErrors = [err17];
@@ -16162,24 +17682,24 @@ function validate321(
             errors++;
           }
         }
-        for (const key4 in data13) {
+        for (const key6 in data16) {
           if (
-            !validate381(data13[key4], {
-              instancePath: instancePath + '/standing/' + key4.replace(/~/g, '~0').replace(/\//g, '~1'),
-              parentData: data13,
-              parentDataProperty: key4,
+            !validate415(data16[key6], {
+              instancePath: instancePath + '/limits/' + key6.replace(/~/g, '~0').replace(/\//g, '~1'),
+              parentData: data16,
+              parentDataProperty: key6,
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate381.errors);
+            vErrors = joined(vErrors, validate415.errors);
             errors = vErrors.length;
           }
         }
       } else {
         const err18 = {
-          instancePath: instancePath + '/standing',
-          schemaPath: '#/properties/standing/type',
+          instancePath: instancePath + '/limits',
+          schemaPath: '#/properties/limits/type',
           keyword: 'type',
           params: { type: 'object' },
         };
@@ -16191,30 +17711,30 @@ function validate321(
         errors++;
       }
     }
-    if (data.limits !== undefined) {
-      let data15 = data.limits;
-      if (data15 && typeof data15 == 'object' && !Array.isArray(data15)) {
-        for (const key5 in data15) {
-          const _errs28 = errors;
+    if (data.measures !== undefined) {
+      let data18 = data.measures;
+      if (data18 && typeof data18 == 'object' && !Array.isArray(data18)) {
+        for (const key7 in data18) {
+          const _errs34 = errors;
           if (
-            !validate322(key5, {
-              instancePath: instancePath + '/limits',
-              parentData: data15,
-              parentDataProperty: 'limits',
+            !validate339(key7, {
+              instancePath: instancePath + '/measures',
+              parentData: data18,
+              parentDataProperty: 'measures',
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate322.errors);
+            vErrors = joined(vErrors, validate339.errors);
             errors = vErrors.length;
           }
-          var valid7 = _errs28 === errors;
-          if (!valid7) {
+          var valid9 = _errs34 === errors;
+          if (!valid9) {
             const err19 = {
-              instancePath: instancePath + '/limits',
-              schemaPath: '#/properties/limits/propertyNames',
+              instancePath: instancePath + '/measures',
+              schemaPath: '#/properties/measures/propertyNames',
               keyword: 'propertyNames',
-              params: { propertyName: key5 },
+              params: { propertyName: key7 },
             };
             if (vErrors === null) {
               vErrors = [err19];
@@ -16224,24 +17744,24 @@ function validate321(
             errors++;
           }
         }
-        for (const key6 in data15) {
+        for (const key8 in data18) {
           if (
-            !validate385(data15[key6], {
-              instancePath: instancePath + '/limits/' + key6.replace(/~/g, '~0').replace(/\//g, '~1'),
-              parentData: data15,
-              parentDataProperty: key6,
+            !validate423(data18[key8], {
+              instancePath: instancePath + '/measures/' + key8.replace(/~/g, '~0').replace(/\//g, '~1'),
+              parentData: data18,
+              parentDataProperty: key8,
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate385.errors);
+            vErrors = joined(vErrors, validate423.errors);
             errors = vErrors.length;
           }
         }
       } else {
         const err20 = {
-          instancePath: instancePath + '/limits',
-          schemaPath: '#/properties/limits/type',
+          instancePath: instancePath + '/measures',
+          schemaPath: '#/properties/measures/type',
           keyword: 'type',
           params: { type: 'object' },
         };
@@ -16253,59 +17773,44 @@ function validate321(
         errors++;
       }
     }
-    if (data.measures !== undefined) {
-      let data17 = data.measures;
-      if (data17 && typeof data17 == 'object' && !Array.isArray(data17)) {
-        for (const key7 in data17) {
-          const _errs33 = errors;
-          if (
-            !validate322(key7, {
-              instancePath: instancePath + '/measures',
-              parentData: data17,
-              parentDataProperty: 'measures',
-              rootData,
-              dynamicAnchors,
-            })
-          ) {
-            vErrors = joined(vErrors, validate322.errors);
-            errors = vErrors.length;
+    if (data.rules !== undefined) {
+      let data20 = data.rules;
+      if (Array.isArray(data20)) {
+        if (data20.length > 10000) {
+          const err21 = {
+            instancePath: instancePath + '/rules',
+            schemaPath: '#/properties/rules/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 10000 },
+          };
+          if (vErrors === null) {
+            vErrors = [err21];
+          } else {
+            vErrors.push(err21);
           }
-          var valid9 = _errs33 === errors;
-          if (!valid9) {
-            const err21 = {
-              instancePath: instancePath + '/measures',
-              schemaPath: '#/properties/measures/propertyNames',
-              keyword: 'propertyNames',
-              params: { propertyName: key7 },
-            };
-            if (vErrors === null) {
-              vErrors = [err21];
-            } else {
-              vErrors.push(err21);
-            }
-            errors++;
-          }
+          errors++;
         }
-        for (const key8 in data17) {
+        const len1 = data20.length;
+        for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate393(data17[key8], {
-              instancePath: instancePath + '/measures/' + key8.replace(/~/g, '~0').replace(/\//g, '~1'),
-              parentData: data17,
-              parentDataProperty: key8,
+            !validate458(data20[i1], {
+              instancePath: instancePath + '/rules/' + i1,
+              parentData: data20,
+              parentDataProperty: i1,
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate393.errors);
+            vErrors = joined(vErrors, validate458.errors);
             errors = vErrors.length;
           }
         }
       } else {
         const err22 = {
-          instancePath: instancePath + '/measures',
-          schemaPath: '#/properties/measures/type',
+          instancePath: instancePath + '/rules',
+          schemaPath: '#/properties/rules/type',
           keyword: 'type',
-          params: { type: 'object' },
+          params: { type: 'array' },
         };
         if (vErrors === null) {
           vErrors = [err22];
@@ -16315,44 +17820,60 @@ function validate321(
         errors++;
       }
     }
-    if (data.rules !== undefined) {
-      let data19 = data.rules;
-      if (Array.isArray(data19)) {
-        if (data19.length > 10000) {
-          const err23 = {
-            instancePath: instancePath + '/rules',
-            schemaPath: '#/properties/rules/maxItems',
-            keyword: 'maxItems',
-            params: { limit: 10000 },
-          };
-          if (vErrors === null) {
-            vErrors = [err23];
-          } else {
-            vErrors.push(err23);
-          }
-          errors++;
-        }
-        const len1 = data19.length;
-        for (let i1 = 0; i1 < len1; i1++) {
+    if (data.exactly_one_of !== undefined) {
+      let data22 = data.exactly_one_of;
+      if (data22 && typeof data22 == 'object' && !Array.isArray(data22)) {
+        for (const key9 in data22) {
+          const _errs42 = errors;
           if (
-            !validate428(data19[i1], {
-              instancePath: instancePath + '/rules/' + i1,
-              parentData: data19,
-              parentDataProperty: i1,
+            !validate339(key9, {
+              instancePath: instancePath + '/exactly_one_of',
+              parentData: data22,
+              parentDataProperty: 'exactly_one_of',
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate428.errors);
+            vErrors = joined(vErrors, validate339.errors);
+            errors = vErrors.length;
+          }
+          var valid13 = _errs42 === errors;
+          if (!valid13) {
+            const err23 = {
+              instancePath: instancePath + '/exactly_one_of',
+              schemaPath: '#/properties/exactly_one_of/propertyNames',
+              keyword: 'propertyNames',
+              params: { propertyName: key9 },
+            };
+            if (vErrors === null) {
+              vErrors = [err23];
+            } else {
+              vErrors.push(err23);
+            }
+            errors++;
+          }
+        }
+        for (const key10 in data22) {
+          if (
+            !validate374(data22[key10], {
+              instancePath:
+                instancePath + '/exactly_one_of/' + key10.replace(/~/g, '~0').replace(/\//g, '~1'),
+              parentData: data22,
+              parentDataProperty: key10,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate374.errors);
             errors = vErrors.length;
           }
         }
       } else {
         const err24 = {
-          instancePath: instancePath + '/rules',
-          schemaPath: '#/properties/rules/type',
+          instancePath: instancePath + '/exactly_one_of',
+          schemaPath: '#/properties/exactly_one_of/type',
           keyword: 'type',
-          params: { type: 'array' },
+          params: { type: 'object' },
         };
         if (vErrors === null) {
           vErrors = [err24];
@@ -16362,87 +17883,24 @@ function validate321(
         errors++;
       }
     }
-    if (data.exactly_one_of !== undefined) {
-      let data21 = data.exactly_one_of;
-      if (data21 && typeof data21 == 'object' && !Array.isArray(data21)) {
-        for (const key9 in data21) {
-          const _errs41 = errors;
-          if (
-            !validate322(key9, {
-              instancePath: instancePath + '/exactly_one_of',
-              parentData: data21,
-              parentDataProperty: 'exactly_one_of',
-              rootData,
-              dynamicAnchors,
-            })
-          ) {
-            vErrors = joined(vErrors, validate322.errors);
-            errors = vErrors.length;
-          }
-          var valid13 = _errs41 === errors;
-          if (!valid13) {
-            const err25 = {
-              instancePath: instancePath + '/exactly_one_of',
-              schemaPath: '#/properties/exactly_one_of/propertyNames',
-              keyword: 'propertyNames',
-              params: { propertyName: key9 },
-            };
-            if (vErrors === null) {
-              vErrors = [err25];
-            } else {
-              vErrors.push(err25);
-            }
-            errors++;
-          }
-        }
-        for (const key10 in data21) {
-          if (
-            !validate344(data21[key10], {
-              instancePath:
-                instancePath + '/exactly_one_of/' + key10.replace(/~/g, '~0').replace(/\//g, '~1'),
-              parentData: data21,
-              parentDataProperty: key10,
-              rootData,
-              dynamicAnchors,
-            })
-          ) {
-            vErrors = joined(vErrors, validate344.errors);
-            errors = vErrors.length;
-          }
-        }
-      } else {
-        const err26 = {
-          instancePath: instancePath + '/exactly_one_of',
-          schemaPath: '#/properties/exactly_one_of/type',
-          keyword: 'type',
-          params: { type: 'object' },
-        };
-        if (vErrors === null) {
-          vErrors = [err26];
-        } else {
-          vErrors.push(err26);
-        }
-        errors++;
-      }
-    }
   } else {
-    const err27 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    const err25 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
     if (vErrors === null) {
-      vErrors = [err27];
+      vErrors = [err25];
     } else {
-      vErrors.push(err27);
+      vErrors.push(err25);
     }
     errors++;
   }
-  validate321.errors = vErrors;
+  validate338.errors = vErrors;
   return errors === 0;
 }
-validate321.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate338.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 export const set = validate102;
 
-export const ward = validate459;
-const schema115 = {
+export const ward = validate489;
+const schema122 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ward.schema.json',
   type: 'object',
@@ -16468,13 +17926,13 @@ const schema115 = {
   },
 };
 
-function validate460(
+function validate490(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate460.evaluated;
+  const evaluated0 = validate490.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16514,18 +17972,18 @@ function validate460(
     }
     errors++;
   }
-  validate460.errors = vErrors;
+  validate490.errors = vErrors;
   return errors === 0;
 }
-validate460.evaluated = { dynamicProps: false, dynamicItems: false };
+validate490.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate462(
+function validate492(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate462.evaluated;
+  const evaluated0 = validate492.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16560,12 +18018,12 @@ function validate462(
     }
     errors++;
   }
-  validate462.errors = vErrors;
+  validate492.errors = vErrors;
   return errors === 0;
 }
-validate462.evaluated = { dynamicProps: false, dynamicItems: false };
+validate492.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema118 = {
+const schema125 = {
   type: 'object',
   properties: {
     protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -16575,13 +18033,13 @@ const schema118 = {
   additionalProperties: false,
 };
 
-function validate465(
+function validate495(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate465.evaluated;
+  const evaluated0 = validate495.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16621,7 +18079,7 @@ function validate465(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate460(data.protocol, {
+        !validate490(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -16629,7 +18087,7 @@ function validate465(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate460.errors);
+        vErrors = joined(vErrors, validate490.errors);
         errors = vErrors.length;
       }
     }
@@ -16689,18 +18147,18 @@ function validate465(
     }
     errors++;
   }
-  validate465.errors = vErrors;
+  validate495.errors = vErrors;
   return errors === 0;
 }
-validate465.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate495.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate459(
+function validate489(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ward.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate459.evaluated;
+  const evaluated0 = validate489.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16802,7 +18260,7 @@ function validate459(
     }
     if (data.ward !== undefined) {
       if (
-        !validate460(data.ward, {
+        !validate490(data.ward, {
           instancePath: instancePath + '/ward',
           parentData: data,
           parentDataProperty: 'ward',
@@ -16810,7 +18268,7 @@ function validate459(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate460.errors);
+        vErrors = joined(vErrors, validate490.errors);
         errors = vErrors.length;
       }
     }
@@ -16863,7 +18321,7 @@ function validate459(
     }
     if (data.title !== undefined) {
       if (
-        !validate462(data.title, {
+        !validate492(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -16871,13 +18329,13 @@ function validate459(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate462.errors);
+        vErrors = joined(vErrors, validate492.errors);
         errors = vErrors.length;
       }
     }
     if (data.ladder !== undefined) {
       if (
-        !validate460(data.ladder, {
+        !validate490(data.ladder, {
           instancePath: instancePath + '/ladder',
           parentData: data,
           parentDataProperty: 'ladder',
@@ -16885,7 +18343,7 @@ function validate459(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate460.errors);
+        vErrors = joined(vErrors, validate490.errors);
         errors = vErrors.length;
       }
     }
@@ -16923,7 +18381,7 @@ function validate459(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate465(data4[i0], {
+            !validate495(data4[i0], {
               instancePath: instancePath + '/reads_with/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -16931,7 +18389,7 @@ function validate459(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate465.errors);
+            vErrors = joined(vErrors, validate495.errors);
             errors = vErrors.length;
           }
         }
@@ -16959,10 +18417,10 @@ function validate459(
     }
     errors++;
   }
-  validate459.errors = vErrors;
+  validate489.errors = vErrors;
   return errors === 0;
 }
-validate459.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate489.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 function joined(all, more) {
   if (all === null) return more;
