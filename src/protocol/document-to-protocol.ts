@@ -1,5 +1,5 @@
 import { checkShape } from '../shape/check-shape.ts';
-import type { Document } from '../document/document.ts';
+import { partAt, type Document } from '../document/document.ts';
 import { findingsToProblems } from '../document/finding-to-problem.ts';
 import type { Dictionary } from '../vocabulary/dictionary.ts';
 import { hasErrors, reporter, type Finding, type Problem, type Report } from '../problems/problem.ts';
@@ -73,9 +73,15 @@ function readWhole(document: WholeDocument, surroundings: Surroundings): ReadPro
   }
   const protocol = withQuantities({ ...draft, ...digestOf(whole, draft) }, report);
   for (const check of checks) check({ protocol, file: whole, today: surroundings.today }, report);
-  const found = [...problems, ...findingsToProblems(document, findings)];
+  const found = [...problems, ...findingsToProblems(document, findings.filter(isOwnMatter(document)))];
   return { protocol: hasErrors(found) ? null : protocol, problems: found, document };
 }
+
+/** While something else is wrong, the parent's observations that nothing reads are still listed; that is no mistake of this file. */
+const isOwnMatter =
+  (document: Document) =>
+  ({ code, path }: Finding): boolean =>
+    code !== 'observation_unused' || partAt(document, path).node.inherited !== true;
 
 /** A ladder, or null with its problems. */
 export function documentToLadder(document: Document): {

@@ -29,13 +29,17 @@ interface Beside {
 export function gatherNames(file: WholeFile, { dictionary, ladder, basis }: Beside, report: Report): Names {
   const declared = declaredObservations(file, dictionary, report);
   const observations = listedObservations(file, declared, report);
+  const limits = readLimits(file, report);
   const ruleAt = file.rules.map(({ rule }) => rule);
   const names: Names = {
     declared,
     observations,
-    unreadable: new Set(Object.keys(file.observations.declares ?? {}).filter((name) => !declared.has(name))),
+    unreadable: new Set([
+      ...Object.keys(file.observations.declares ?? {}).filter((name) => !declared.has(name)),
+      ...Object.keys(file.limits ?? {}).filter((name) => !limits.has(name)),
+    ]),
     contradictions: dictionary.contradictions,
-    limits: readLimits(file, report),
+    limits,
     measures: new Set(Object.keys(file.measures ?? {})),
     rules: new Set(ruleAt),
     ruleAt,
