@@ -73,7 +73,7 @@ export function operandsOfMeasure(how: MeasureHow): Operand[] {
 }
 
 /** The observations that a measure names itself, not through other measures. */
-export function observationsOfMeasure({ how, notReliableWhen }: Measure): string[] {
+function observationsOfMeasure({ how, notReliableWhen }: Measure): string[] {
   const conditions = [...conditionsOfMeasure(how), ...(notReliableWhen ? [notReliableWhen] : [])];
   return [
     ...operandsOfMeasure(how).flatMap((each) => (each.kind === 'observation' ? [each.name] : [])),

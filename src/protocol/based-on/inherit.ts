@@ -10,7 +10,7 @@ export interface Places {
 }
 
 /** A part of the parent, with its place where the text names the parent; a part that names what the text changes stands at that change. */
-export function inherit(node: Node, places: Places): Node {
+function inherit(node: Node, places: Places): Node {
   switch (node.kind) {
     case 'scalar':
       return { ...node, span: placeOf(node.value, places), inherited: true };
