@@ -147,3 +147,24 @@ test('small changes of the ward’s own numbers are noticed by its own cases', a
   expect(exit).toBe(0);
   expect(out).toContain('mean_floor: 70 moved to 69');
 });
+
+test('another ladder than the parent’s is told as that, whether or not there is such a ladder', async () => {
+  const place = folderOf({
+    'alder_ladder/ladder.yaml': ladder,
+    'a_limit_to_change/protocol.yaml': parent,
+    'a_ward_adapts/protocol.yaml': child.replace('ladder: alder_ladder', 'ladder: ward_ladder'),
+  });
+  const { err } = await ask(['check', join(place, 'a_ward_adapts')]);
+  expect(err).toContain('call for levels of another ladder');
+  expect(err).not.toContain('cannot be found');
+});
+
+test('without the ladder of both it is the ladder that is told', async () => {
+  const place = folderOf({
+    'a_limit_to_change/protocol.yaml': parent,
+    'a_ward_adapts/protocol.yaml': child,
+  });
+  const { err } = await ask(['check', join(place, 'a_ward_adapts')]);
+  expect(err.match(/error:/g)).toHaveLength(1);
+  expect(err).toContain('The ladder "alder_ladder" cannot be found');
+});

@@ -10,7 +10,7 @@ import { isWhole, type Basis, type Parents, type WholeDocument } from './basis.t
 import { otherValues, withdrawnRules } from './changes.ts';
 import { clashes } from './clashes.ts';
 import { mergedRoot } from './merge.ts';
-import { readParent, type CheckAlone, type ReadParent } from './read-parent.ts';
+import { readParent, type Based, type CheckAlone, type ReadParent } from './read-parent.ts';
 import type { WholeFile } from './whole-file.ts';
 
 /** What a protocol that is based on another is looked up and read with. */
@@ -39,8 +39,6 @@ export function documentToWhole(
   const whole = parent && workedIn(document, file, parent, report);
   return { whole, problems: findingsToProblems(document, findings) };
 }
-
-type Based = File.ProtocolFile & { readonly based_on: File.BasedOn };
 
 const isBased = (file: File.ProtocolFile): file is Based => file.based_on !== undefined;
 

@@ -27,9 +27,12 @@ interface Beside {
   readonly ladder: Ladder | null;
 }
 
+/** A file that is based on another. */
+export type Based = File.ProtocolFile & { readonly based_on: File.BasedOn };
+
 /** Reads the parent of a protocol; null, and reported in the words of the protocol, when it cannot be built on. */
 export function readParent(
-  file: File.ProtocolFile & { readonly based_on: File.BasedOn },
+  file: Based,
   { parents, ladder }: Beside,
   report: Report,
   checkAlone: CheckAlone,
@@ -41,17 +44,17 @@ export function readParent(
   else if (names.length > mostInLine) report('based_on_too_deep', at, { names });
   else if (!text)
     report('parent_not_found', at, { name }, { nearMiss: () => nearestOf(name, parents.keys()) });
-  // Without its ladder the parent cannot be read either.
-  else if (!ladder) report('ladder_not_found', ['ladder'], { name: file.ladder });
-  else return readText(file, text, report, checkAlone);
+  else return readAgreed(file, text, ladder, report, checkAlone);
   return null;
 }
 
 const at = ['based_on', 'protocol'];
 
-function readText(
-  file: File.ProtocolFile & { readonly based_on: File.BasedOn },
+/** Reads the text of the parent, when it is the one that was agreed. */
+function readAgreed(
+  file: Based,
   { file: where, text }: ParentText,
+  ladder: Ladder | null,
   report: Report,
   checkAlone: CheckAlone,
 ): ReadParent | null {
@@ -66,7 +69,9 @@ function readText(
   if (isOther) report('parent_of_other_edition', ['based_on', 'edition'], { name, edition: plain.edition });
   const hasOtherLadder = typeof plain.ladder === 'string' && plain.ladder !== file.ladder;
   if (hasOtherLadder) report('ladder_of_parent', ['ladder'], { name, ladder: plain.ladder });
-  if (isOther || hasOtherLadder) return null;
+  // Without its ladder the parent cannot be read either.
+  if (!hasOtherLadder && !ladder) report('ladder_not_found', ['ladder'], { name: file.ladder });
+  if (isOther || hasOtherLadder || !ladder) return null;
   const checked = read.document && checkAlone(read.document);
   const problems = checked?.problems ?? read.problems;
   const first = problems.find(({ severity }) => severity === 'error');

@@ -1258,7 +1258,7 @@ export const outcome: Schema = {
     },
     digest: {
       description:
-        'The digest of everything that the outcome depends on: protocol, ladder and the observations that it reads.',
+        'The digest of everything that the outcome depends on: protocol, what it is based on, ladder and the observations that it reads.',
       examples: ['sha256:9f86d081884c7d659a2feaa0c55ad015a3bf4f1b2b0b822cd15d6c15b0f00a08'],
       type: 'string',
       pattern: '^sha256:[0-9a-f]{64}$',
@@ -1310,7 +1310,8 @@ export const outcome: Schema = {
       $ref: '#/$defs/level',
     },
     rules: {
-      description: 'Every rule, in the order of the file. Empty when the protocol is not for this patient.',
+      description:
+        'Every rule, in the order of the file, those of a protocol that it is based on first. Empty when the protocol is not for this patient.',
       examples: [[{ rule: 'fast_rate', title: 'Fast rate', state: 'not_met' }]],
       type: 'array',
       items: { $ref: '#/$defs/rule' },

@@ -604,7 +604,7 @@ export interface Outcome {
    */
   readonly title: Text;
   /**
-   * The digest of everything that the outcome depends on: protocol, ladder and the observations that it reads.
+   * The digest of everything that the outcome depends on: protocol, what it is based on, ladder and the observations that it reads.
    */
   readonly digest: string;
   /**
@@ -632,7 +632,7 @@ export interface Outcome {
    */
   readonly level: OutcomeLevel;
   /**
-   * Every rule, in the order of the file. Empty when the protocol is not for this patient.
+   * Every rule, in the order of the file, those of a protocol that it is based on first. Empty when the protocol is not for this patient.
    */
   readonly rules: readonly OutcomeRule[];
   /**
