@@ -21,6 +21,7 @@ import { inForce } from './outcome/in-force.ts';
 import { inForceToJson } from './outcome/in-force-to-json.ts';
 import { levelsOverTime } from './outcome/levels-over-time.ts';
 import { hasErrors, type Problem } from './problems/problem.ts';
+import type { Parents, ParentText } from './protocol/based-on/basis.ts';
 import { documentToLadder } from './protocol/document-to-protocol.ts';
 import type { Ladder } from './protocol/protocol.ts';
 import { documentToChecked } from './review/document-to-checked.ts';
@@ -45,6 +46,8 @@ export {
   type Compiled,
   type Dictionary,
   type Ladder,
+  type Parents,
+  type ParentText,
   type Outcome,
   type Problem,
   type Series,
@@ -73,6 +76,8 @@ export interface ReadWith {
   readonly ladder: Ladder | null;
   /** The kit's own dictionary, schema/vital_signs.yaml, unless told otherwise. */
   readonly dictionary?: Dictionary;
+  /** Protocols that this one may be based on, by their names; only those that a `based_on` leads to are read. */
+  readonly parents?: Parents;
   /** Year-month-day, to be told of an overdue review; null (the default) asks nothing. */
   readonly today?: string | null;
 }
@@ -85,11 +90,16 @@ export interface ReadWith {
 export function readProtocol(
   file: string,
   text: string,
-  { ladder, dictionary = vitalSigns, today = null }: ReadWith,
+  { ladder, dictionary = vitalSigns, today = null, parents = new Map() }: ReadWith,
 ): { protocol: Compiled | null; problems: readonly Problem[] } {
   const { document, problems } = yamlToDocument(file, text);
   if (!document) return { protocol: null, problems: textToFile('protocol', file, text).problems };
-  const { compiled, problems: found } = documentToChecked(document, { dictionary, ladder, today });
+  const { compiled, problems: found } = documentToChecked(document, {
+    dictionary,
+    ladder,
+    today,
+    parents,
+  });
   return { protocol: compiled, problems: [...problems, ...found] };
 }
 

@@ -1,5 +1,5 @@
 import { readdirSync, readFileSync } from 'node:fs';
-import { readLadder, readProtocol, type Compiled, type Ladder } from '../src/index.ts';
+import { readLadder, readProtocol, type Compiled, type Ladder, type Parents } from '../src/index.ts';
 import type { Protocol } from '../src/protocol/protocol.ts';
 
 const folder = new URL('../protocols/', import.meta.url);
@@ -31,6 +31,14 @@ export function bundledLadder(): Ladder {
   return ladder;
 }
 
+/** Each lesson by its name, as another one may be based on it. */
+const parents: Parents = new Map(
+  lessonNames.map((name) => {
+    const file = `${name}/protocol.yaml`;
+    return [name.replace('lessons/', ''), { file, text: bundledText(file) }];
+  }),
+);
+
 const read = new Map<string, Compiled>();
 
 /** A bundled protocol, ready to be asked. */
@@ -42,7 +50,7 @@ export function askable(name: string): Compiled {
 
 function readBundled(name: string): Compiled {
   const path = `${name}/protocol.yaml`;
-  const { protocol, problems } = readProtocol(path, bundledText(path), { ladder: bundledLadder() });
+  const { protocol, problems } = readProtocol(path, bundledText(path), { ladder: bundledLadder(), parents });
   if (!protocol) throw new Error(problems.map(({ line, says }) => `${path}:${line}: ${says}`).join('\n'));
   return protocol;
 }

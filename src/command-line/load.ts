@@ -9,10 +9,12 @@ import { documentToChecked } from '../review/document-to-checked.ts';
 import { textToFile } from '../shape/text-to-file.ts';
 import { vitalSigns } from '../vocabulary/vital-signs.ts';
 import { exists, fileNames, findLadder, readText } from './files.ts';
+import { loadParents } from './load-parents.ts';
 
 /** A protocol as it was found on disk, checked, with the files that stand beside it. */
 export interface Loaded {
   readonly file: string;
+  /** With what the protocol is based on worked in. */
   readonly document: Document | null;
   readonly compiled: Compiled | null;
   readonly problems: readonly Problem[];
@@ -30,8 +32,14 @@ export async function loadProtocol(path: string, today: string | null): Promise<
     return { ...beside, document, compiled: null, problems: textToFile('protocol', file, text).problems };
   }
   const ladder = await loadLadder(document, path);
-  const checked = documentToChecked(document, { dictionary: vitalSigns, ladder, today });
-  return { ...beside, document, compiled: checked.compiled, problems: [...problems, ...checked.problems] };
+  const parents = await loadParents(document, path);
+  const checked = documentToChecked(document, { dictionary: vitalSigns, ladder, today, parents });
+  return {
+    ...beside,
+    document: checked.document,
+    compiled: checked.compiled,
+    problems: [...problems, ...checked.problems],
+  };
 }
 
 /** The ladder that a protocol or a ward policy names; null when there is none, or it has errors of its own. */

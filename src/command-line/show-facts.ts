@@ -3,6 +3,7 @@ import { timeInWords } from '../outcome/time-in-words.ts';
 import type { Protocol } from '../protocol/protocol.ts';
 import { listed } from '../protocol/words.ts';
 import type { Page } from './page.ts';
+import { showBasedOn } from './show-based-on.ts';
 import { choiceTitle, numberInWords, rangeInWords, titleOf, withTradeUnit } from './show-words.ts';
 
 /** What else is to be known of the values: assumed, earlier, changed, converted, not read. */
@@ -18,6 +19,7 @@ export function showFacts(outcome: Outcome, protocol: Protocol, page: Page): voi
   section('Converted or rounded', taken, page);
   const unused = listed(outcome.unused.map((name) => titleOf(name, protocol)));
   section('Given, but not read by this protocol', unused === '' ? [] : [unused], page);
+  showBasedOn(outcome, protocol, page);
 }
 
 function section(heading: string, items: readonly string[], page: Page): void {

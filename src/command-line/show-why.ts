@@ -2,6 +2,7 @@ import type { Advice, Outcome, OutcomeRule } from '../shape/generated/types.ts';
 import { listed } from '../protocol/words.ts';
 import type { Protocol } from '../protocol/protocol.ts';
 import type { Page } from './page.ts';
+import { showFrom } from './show-based-on.ts';
 import { levelTitle, titleOf } from './show-words.ts';
 
 /** Why: what each rule says that is met or counts, what it was found by, and what does not reassure. */
@@ -34,6 +35,7 @@ function showAdvice(advice: Advice, rule: OutcomeRule, showing: Showing): void {
   page.gap();
   const calls = advice.level === undefined ? '' : ` (calls for: ${levelTitle(advice.level, protocol)})`;
   page.title(`${advice.title}${calls}`);
+  showFrom(rule, page);
   if (advice.says !== undefined) page.text(advice.says, 2);
   for (const sentence of rule.decided_by ?? []) page.item(sentence, 2);
   if (advice.because !== undefined) page.text(`Why it matters: ${advice.because}`, 2);

@@ -6,21 +6,26 @@ export interface MapEntry {
   readonly value: Node;
 }
 
-export interface MapNode {
-  readonly kind: 'map';
+/** What every part of a document has. */
+interface Part {
+  /** Where it stands. */
   readonly span: Span;
+  /** Of a part that was written in another text: `span` is then the place in this text that brought it in. */
+  readonly inherited?: true;
+}
+
+export interface MapNode extends Part {
+  readonly kind: 'map';
   readonly entries: readonly MapEntry[];
 }
 
-export interface ListNode {
+export interface ListNode extends Part {
   readonly kind: 'list';
-  readonly span: Span;
   readonly items: readonly Node[];
 }
 
-export interface ScalarNode {
+export interface ScalarNode extends Part {
   readonly kind: 'scalar';
-  readonly span: Span;
   /** The value; a number has at most 15 significant digits, so its shortest decimal text is what was written. */
   readonly value: string | number | boolean | null;
 }
@@ -73,6 +78,11 @@ function entryAt(map: MapNode, key: string): MapEntry | undefined {
     indexes.set(map, index);
   }
   return index.get(key);
+}
+
+/** What stands under a key of a map; null when nothing does. */
+export function valueIn(node: Node | null, key: string): Node | null {
+  return (node?.kind === 'map' && node.entries.find((entry) => entry.key === key)?.value) || null;
 }
 
 /** The plain value of a node: records without a prototype, arrays, text, numbers, true, false, null. */

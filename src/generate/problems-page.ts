@@ -5,7 +5,7 @@ import { catalogue, type Code } from '../problems/catalogue.ts';
 import { pageBanner, type Output } from './output.ts';
 
 interface Examples {
-  readonly of?: string;
+  readonly of?: 'protocol' | 'ladder' | 'cases' | 'child';
   readonly reject: readonly string[];
   readonly accept: readonly string[];
 }
@@ -30,9 +30,16 @@ export const problemsPage: Output = {
   },
 };
 
+const placeWords = {
+  protocol: 'a protocol',
+  ladder: 'a ladder',
+  cases: 'a case file',
+  child: 'a protocol that is based on another',
+} as const;
+
 function section(code: Code): string {
   const { of, reject, accept } = parse(readFileSync(`${folder}/${code}.yaml`, 'utf8')) as Examples;
-  const where = of === undefined ? '' : ` (in a ${of === 'cases' ? 'case file' : of})`;
+  const where = of === undefined ? '' : ` (in ${placeWords[of]})`;
   return [
     `## \`${code}\`\n`,
     `${catalogue[code].severity === 'error' ? 'An error' : 'A warning'}${where}.\n`,

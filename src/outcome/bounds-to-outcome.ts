@@ -10,6 +10,7 @@ import { factsToJson } from './facts-to-json.ts';
 import { faultsToJson } from './faults-to-json.ts';
 import { gapsOf } from './gaps.ts';
 import { measuresToJson } from './measures-to-json.ts';
+import { parentToJson } from './parent-to-json.ts';
 import { ruleToJson } from './rule-to-json.ts';
 import type { Situation } from './situation.ts';
 import { isUndecided } from './waits.ts';
@@ -28,6 +29,7 @@ export function outcomeOf(compiled: Compiled, bounds: Bounds): Outcome {
     edition: protocol.edition,
     title: protocol.title,
     digest: protocol.digest,
+    ...(protocol.basedOn.length === 0 ? {} : { based_on: protocol.basedOn.map(parentToJson) }),
     at: bounds.facts.at,
     applies: answers.applies,
     ...(answers.applies === 'yes' ? {} : { applies_because: appliesBecause(situation) }),

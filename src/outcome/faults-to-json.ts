@@ -2,7 +2,7 @@ import type { DoubtedRule, OutcomeFault, UnsureReading as Reading } from '../sha
 import type { Protocol } from '../protocol/protocol.ts';
 import type { FoundFault, UnsureReading } from '../series/bounds.ts';
 import { actionInWords } from './advice.ts';
-import { observationsRead } from './observations-read.ts';
+import { readByRules } from './read-by-rules.ts';
 import type { RuleReaders } from './rule-readers.ts';
 import { levelCalledFor } from './rule-to-json.ts';
 import type { Situation } from './situation.ts';
@@ -48,7 +48,7 @@ function doubted({ readings }: FoundFault, { compiled, answers }: Situation): Do
   const { narrow, wide } = answers;
   const differs = ({ certain, possible }: RuleReaders): boolean =>
     certain(narrow.result) !== certain(wide.result) || possible(narrow.result) !== possible(wide.result);
-  const reads = observationsRead(compiled.protocol);
+  const reads = readByRules(compiled.protocol);
   return answers.rules.flatMap((answer): DoubtedRule[] => {
     const { name, title } = answer.rule;
     const readers = compiled.rules.get(name);

@@ -22,6 +22,7 @@ export function ruleToJson(answer: RuleAnswer, gap: RuleGap | undefined, situati
   const { rule, state, counts, explained } = answer;
   const { levels } = situation.compiled.protocol.ladder;
   const made: Writable<OutcomeRule> = { rule: rule.name, title: rule.title, state };
+  if (rule.from) made.from = { protocol: rule.from.name, edition: rule.from.edition };
   const level = levelCalledFor(answer);
   if (level !== null) made.level = levels[level]?.name ?? '';
   if (level !== rule.level) made.lowered_from = levels[rule.level ?? -1]?.name ?? '';

@@ -2,6 +2,7 @@ import { textWording } from './wording/text.ts';
 import { shapeWording } from './wording/shape.ts';
 import { dictionaryWording } from './wording/dictionary.ts';
 import { meaningWording } from './wording/meaning.ts';
+import { basedOnWording } from './wording/based-on.ts';
 import { setWording } from './wording/set.ts';
 import { casesWording } from './wording/cases.ts';
 import { wardWording } from './wording/ward.ts';
@@ -17,6 +18,7 @@ export const catalogue = {
   ...shapeWording,
   ...dictionaryWording,
   ...meaningWording,
+  ...basedOnWording,
   ...setWording,
   ...casesWording,
   ...wardWording,

@@ -2,7 +2,7 @@ import { sha256 } from '@noble/hashes/sha2.js';
 import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
 import canonicalize from 'canonicalize';
 import Fraction from 'fraction.js';
-import type * as File from '../shape/generated/types.ts';
+import type { WholeFile } from './based-on/whole-file.ts';
 import type { Protocol } from './protocol.ts';
 
 /** The number of the language. A change of what a protocol means has a higher one. */
@@ -12,19 +12,21 @@ const language = 1;
 const wording = new Set(
   (
     'title short meaning about otherwise says because ask do source sources cite link from_memory owners review_by reviewBy accepted ' +
-    'alsoCalled set_by setBy tell respond reassess ifNoAnswer stepDown loinc'
+    'alsoCalled set_by setBy tell respond reassess ifNoAnswer stepDown loinc based_on'
   ).split(' '),
 );
 
 /**
- * The digests of a protocol: SHA-256 over the canonical JSON (RFC 8785) of the language's number, the file, the dictionary
- * entries that it uses, and its ladder; numbers as decimal text, text in NFC. `logicDigest` leaves the wording out.
+ * The digests of a protocol: SHA-256 over the canonical JSON (RFC 8785) of the language's number, the file with what it is based on
+ * worked in, the digests of that, the dictionary entries that it uses, and its ladder; numbers as decimal text, text in NFC.
+ * `logicDigest` leaves the wording out, and from where each part came.
  */
 export function digestOf(
-  file: File.ProtocolFile,
-  protocol: Pick<Protocol, 'observations' | 'ladder'>,
+  file: WholeFile,
+  { observations, ladder, basedOn }: Pick<Protocol, 'observations' | 'ladder' | 'basedOn'>,
 ): { digest: string; logicDigest: string } {
-  const whole = { language, protocol: file, observations: protocol.observations, ladder: protocol.ladder };
+  const digests = basedOn.length === 0 ? undefined : basedOn.map((parent) => parent.digest);
+  const whole = { language, protocol: file, based_on: digests, observations, ladder };
   return { digest: digest(plain(whole, new Set())), logicDigest: digest(plain(whole, wording)) };
 }
 

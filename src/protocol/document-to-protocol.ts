@@ -1,9 +1,12 @@
-import type * as File from '../shape/generated/types.ts';
 import { checkShape } from '../shape/check-shape.ts';
-import type { Document } from '../document/document.ts';
+import { partAt, type Document } from '../document/document.ts';
 import { findingsToProblems } from '../document/finding-to-problem.ts';
 import type { Dictionary } from '../vocabulary/dictionary.ts';
 import { hasErrors, reporter, type Finding, type Problem, type Report } from '../problems/problem.ts';
+import { notToldBefore, parentsOf, type Parents, type WholeDocument } from './based-on/basis.ts';
+import { documentToWhole } from './based-on/document-to-whole.ts';
+import type { WholeFile } from './based-on/whole-file.ts';
+import { withoutUnread } from './based-on/without-unread.ts';
 import { checks } from './checks/index.ts';
 import { gatherNames } from './gather-names.ts';
 import { readCondition, readConditions } from './read-condition.ts';
@@ -15,7 +18,7 @@ import { readMeasure } from './read-measure.ts';
 import { checkSources, readRule } from './read-rule.ts';
 import { withQuantities } from './measure-quantities.ts';
 import { digestOf } from './digest.ts';
-import { operandsOfMeasure, operandsOfCondition, rulesNamed } from './walk.ts';
+import { observationsRead, operandsOfMeasure, operandsOfCondition, rulesNamed } from './walk.ts';
 import type { Ladder, Measure, Partition, Protocol, Rule } from './protocol.ts';
 import type { Names } from './names.ts';
 
@@ -26,31 +29,60 @@ export interface Surroundings {
   readonly ladder: Ladder | null;
   /** Year-month-day; null when nobody asks whether the review is overdue. */
   readonly today: string | null;
+  /** The protocols that this one may be based on; none unless told otherwise. */
+  readonly parents?: Parents;
 }
 
 /** A checked protocol, or null with the errors that stand in the way. Warnings can come with a protocol. */
 export interface ReadProtocol {
+  /** With what the protocol is based on worked in; as it was given, when that could not be done. */
+  readonly document: Document;
   readonly protocol: Protocol | null;
   readonly problems: readonly Problem[];
 }
 
 /**
- * Reads a protocol: shape, names, parts, order, quantities, then every check; all problems at once.
+ * Reads a protocol: what it is based on, shape, names, parts, order, quantities, then every check; all problems at once. `checkAlone` is
+ * how a protocol that it is based on is checked by itself.
  *
- *     document ─► shape ─► names ─► measures, rules ─► in order ─► quantities ─► checks ─► protocol
+ *     document ─► parent worked in ─► shape ─► names ─► measures, rules ─► in order ─► quantities ─► checks ─► protocol
  */
-export function documentToProtocol(document: Document, surroundings: Surroundings): ReadProtocol {
+export function documentToProtocol(
+  document: Document,
+  surroundings: Surroundings,
+  checkAlone: (document: Document, surroundings: Surroundings) => ReadProtocol = documentToProtocol,
+): ReadProtocol {
+  const alone = { ...surroundings, today: null };
+  const { whole, problems } = documentToWhole(document, surroundings, (parent) => checkAlone(parent, alone));
+  if (!whole) return { protocol: null, problems, document };
+  const read = readWhole(whole, surroundings);
+  const found = [...problems, ...notToldBefore(read.problems, whole)];
+  return { ...read, protocol: hasErrors(found) ? null : read.protocol, problems: found };
+}
+
+function readWhole(document: WholeDocument, surroundings: Surroundings): ReadProtocol {
   const { value: file, problems } = checkShape('protocol', document);
-  if (!file) return { protocol: null, problems };
+  if (!file) return { protocol: null, problems, document };
   const findings: Finding[] = [];
   const report = reporter(findings);
-  const names = gatherNames(file, surroundings, report);
-  const draft = readParts(file, names, report);
-  const protocol = withQuantities({ ...draft, ...digestOf(file, draft) }, report);
-  for (const check of checks) check({ protocol, file, today: surroundings.today }, report);
-  const found = [...problems, ...findingsToProblems(document, findings)];
-  return { protocol: hasErrors(found) ? null : protocol, problems: found };
+  const whole = file as WholeFile;
+  const names = gatherNames(whole, { ...surroundings, basis: document.basis }, report);
+  const draft = readParts(whole, names, report);
+  if (findings.length === 0) {
+    const rest = withoutUnread(document, observationsRead(draft));
+    if (rest !== document) return readWhole(rest, surroundings);
+  }
+  const protocol = withQuantities({ ...draft, ...digestOf(whole, draft) }, report);
+  for (const check of checks) check({ protocol, file: whole, today: surroundings.today }, report);
+  const found = [...problems, ...findingsToProblems(document, findings.filter(isOwnMatter(document)))];
+  return { protocol: hasErrors(found) ? null : protocol, problems: found, document };
 }
+
+/** While something else is wrong, the parent's observations that nothing reads are still listed; that is no mistake of this file. */
+const isOwnMatter =
+  (document: Document) =>
+  ({ code, path }: Finding): boolean =>
+    code !== 'observation_unused' || partAt(document, path).node.inherited !== true;
 
 /** A ladder, or null with its problems. */
 export function documentToLadder(document: Document): {
@@ -67,7 +99,7 @@ export function documentToLadder(document: Document): {
 
 type Draft = Omit<Protocol, 'digest' | 'logicDigest'>;
 
-function readParts(file: File.ProtocolFile, names: Names, report: Report): Draft {
+function readParts(file: WholeFile, names: Names, report: Report): Draft {
   const reading: Reading = { names, report };
   const applies = file.applies_when ? readCondition(file.applies_when, ['applies_when'], reading) : null;
   for (const [name, { source = [] }] of Object.entries(file.limits ?? {})) {
@@ -88,6 +120,7 @@ function readParts(file: File.ProtocolFile, names: Names, report: Report): Draft
     name: file.protocol,
     edition: file.edition,
     title: file.title,
+    basedOn: parentsOf(names.basis, names.limits),
     about: file.about ?? null,
     otherwise: file.otherwise ?? null,
     reviewBy: file.review_by ?? null,

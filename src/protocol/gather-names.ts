@@ -1,11 +1,12 @@
-import type * as File from '../shape/generated/types.ts';
 import type { Path } from '../problems/place.ts';
 import type { Report } from '../problems/problem.ts';
 import type { Dictionary } from '../vocabulary/dictionary.ts';
 import { declaredObservations, listedObservations } from './list-observations.ts';
+import type { Basis } from './based-on/basis.ts';
 import type { Names } from './names.ts';
 import type { Ladder } from './protocol.ts';
 import { readLimits } from './read-limits.ts';
+import type { WholeFile } from './based-on/whole-file.ts';
 
 /** Words of the language, and of formulas, that cannot be names. */
 export const reservedWords: ReadonlySet<string> = new Set(
@@ -21,20 +22,28 @@ export const reservedWords: ReadonlySet<string> = new Set(
 interface Beside {
   readonly dictionary: Dictionary;
   readonly ladder: Ladder | null;
+  readonly basis: Basis | null;
 }
 
 /** Gathers every name that a protocol declares or lists, and reports names that are used for two things. */
-export function gatherNames(file: File.ProtocolFile, { dictionary, ladder }: Beside, report: Report): Names {
+export function gatherNames(file: WholeFile, { dictionary, ladder, basis }: Beside, report: Report): Names {
   const declared = declaredObservations(file, dictionary, report);
   const observations = listedObservations(file, declared, report);
+  const limits = readLimits(file, report);
+  const ruleAt = file.rules.map(({ rule }) => rule);
   const names: Names = {
     declared,
     observations,
-    unreadable: new Set(Object.keys(file.observations.declares ?? {}).filter((name) => !declared.has(name))),
+    unreadable: new Set([
+      ...Object.keys(file.observations.declares ?? {}).filter((name) => !declared.has(name)),
+      ...Object.keys(file.limits ?? {}).filter((name) => !limits.has(name)),
+    ]),
     contradictions: dictionary.contradictions,
-    limits: readLimits(file, report),
+    limits,
     measures: new Set(Object.keys(file.measures ?? {})),
-    rules: new Set(file.rules.map(({ rule }) => rule)),
+    rules: new Set(ruleAt),
+    ruleAt,
+    basis,
     sources: new Set(Object.keys(file.sources ?? {})),
     ladder,
   };
@@ -43,7 +52,7 @@ export function gatherNames(file: File.ProtocolFile, { dictionary, ladder }: Bes
   return names;
 }
 
-function reportDoubleNames(file: File.ProtocolFile, dictionary: Dictionary, report: Report): void {
+function reportDoubleNames(file: WholeFile, dictionary: Dictionary, report: Report): void {
   const first = new Map<string, string>();
   const use = (name: string, as: string, path: Path, part: 'key' | 'value'): void => {
     const before =

@@ -7,10 +7,11 @@ import type { ObservationEntry } from '../vocabulary/observation.ts';
 import { convert, roundAwayFromZero } from '../vocabulary/units.ts';
 import type { Observation, Role } from './protocol.ts';
 import { readQuantity } from './read-quantity.ts';
+import type { WholeFile } from './based-on/whole-file.ts';
 
 /** The dictionary, and what the protocol declares itself. */
 export function declaredObservations(
-  file: File.ProtocolFile,
+  file: WholeFile,
   dictionary: Dictionary,
   report: Report,
 ): ReadonlyMap<string, ObservationEntry> {
@@ -24,7 +25,7 @@ export function declaredObservations(
 
 /** The observations that the protocol reads, each in its role. */
 export function listedObservations(
-  file: File.ProtocolFile,
+  file: WholeFile,
   declared: ReadonlyMap<string, ObservationEntry>,
   report: Report,
 ): ReadonlyMap<string, Observation> {

@@ -1,4 +1,5 @@
 import type { ObservationEntry } from '../vocabulary/observation.ts';
+import type { Basis } from './based-on/basis.ts';
 import type { Contradiction, Ladder, Limit, Observation, Operand } from './protocol.ts';
 import { nearMiss } from '../vocabulary/near-miss.ts';
 
@@ -18,6 +19,10 @@ export interface Names {
   readonly limits: ReadonlyMap<string, Limit>;
   readonly measures: ReadonlySet<string>;
   readonly rules: ReadonlySet<string>;
+  /** The same, by their places in the file. */
+  readonly ruleAt: readonly string[];
+  /** What came from the protocol that this one is based on; null when it stands alone. */
+  readonly basis: Basis | null;
   readonly sources: ReadonlySet<string>;
   readonly ladder: Ladder | null;
 }

@@ -15,6 +15,8 @@ export interface Protocol {
   readonly name: string;
   readonly edition: number;
   readonly title: string;
+  /** What it is based on: that protocol, then the one that it is based on itself. Empty when it stands alone. */
+  readonly basedOn: readonly Parent[];
   readonly about: string | null;
   readonly otherwise: string | null;
   readonly reviewBy: string | null;
@@ -41,6 +43,34 @@ export interface Protocol {
   readonly digest: string;
   /** The same without the wording. */
   readonly logicDigest: string;
+}
+
+/** A protocol that is adapted, and what the one that is based on it changes of it. */
+export interface Parent extends Origin {
+  readonly title: string;
+  readonly digest: string;
+  readonly limits: readonly OtherValue[];
+  readonly withdrawn: readonly Withdrawn[];
+}
+
+/** The protocol in whose file something stands. */
+export interface Origin {
+  readonly name: string;
+  readonly edition: number;
+}
+
+/** A limit that has another value than in the protocol that is adapted. */
+export interface OtherValue {
+  readonly limit: Limit;
+  readonly insteadOf: Limit;
+  readonly because: string;
+}
+
+export interface Withdrawn {
+  /** The rule's name. */
+  readonly name: string;
+  readonly title: string;
+  readonly because: string;
 }
 
 export interface Source {
@@ -232,6 +262,8 @@ export interface LookBack {
 export interface Rule {
   readonly name: string;
   readonly title: string;
+  /** The protocol in whose file the rule stands, when that is one that this protocol is based on. */
+  readonly from: Origin | null;
   readonly when: Condition;
   readonly unless: { readonly when: Condition; readonly says: string | null } | null;
   readonly explainedBy: {

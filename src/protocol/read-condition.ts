@@ -1,6 +1,6 @@
 import type * as File from '../shape/generated/types.ts';
 import type { Path } from '../problems/place.ts';
-import { nearestOf } from './names.ts';
+import { nearestOf, type Names } from './names.ts';
 import type { Condition } from './protocol.ts';
 import { readComparisons } from './read-comparison.ts';
 import type { Reading } from './reading.ts';
@@ -42,6 +42,16 @@ function everyOne(files: readonly File.Condition[], path: Path, reading: Reading
 
 function ruleNamed(rule: string, path: Path, { names, report }: Reading): Condition | null {
   if (names.rules.has(rule)) return { kind: 'rule', rule, path };
+  if (names.basis?.withdrawn.has(rule)) {
+    report('withdrawn_rule_named', path, { name: rule, by: namedBy(path, names) });
+    return null;
+  }
   report('unknown_rule', path, { name: rule }, { nearMiss: () => nearestOf(rule, names.rules) });
   return null;
+}
+
+/** What a condition belongs to: a rule by its name, anything else by its key. */
+function namedBy([section, at]: Path, { ruleAt }: Names): string {
+  if (section === 'rules') return ruleAt[Number(at)] ?? '';
+  return String(section === 'applies_when' ? section : at);
 }

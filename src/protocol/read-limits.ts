@@ -7,9 +7,10 @@ import { roundAwayFromZero, unitByWord, type Unit } from '../vocabulary/units.ts
 import type { Limit } from './protocol.ts';
 import { readQuantity } from './read-quantity.ts';
 import { plainWords } from './words.ts';
+import type { WholeFile } from './based-on/whole-file.ts';
 
 /** The limits of a file: named numbers with the bounds inside which they may be changed. */
-export function readLimits(file: File.ProtocolFile, report: Report): ReadonlyMap<string, Limit> {
+export function readLimits(file: WholeFile, report: Report): ReadonlyMap<string, Limit> {
   const limits = new Map<string, Limit>();
   for (const [name, each] of Object.entries(file.limits ?? {})) {
     const limit = readLimit(name, each, ['limits', name], report);

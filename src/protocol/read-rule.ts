@@ -19,6 +19,7 @@ export function readRule(file: File.Rule, path: Path, reading: Reading): Rule | 
   return {
     name: file.rule,
     title: file.title ?? plainWords(file.rule),
+    from: reading.names.basis?.from.get(file.rule) ?? null,
     when,
     unless,
     explainedBy,

@@ -108,3 +108,14 @@ export function conditionsOf(
   for (const { of } of protocol.partitions.values()) found.push(...of);
   return found.filter((each) => each !== null && each !== undefined);
 }
+
+/** The observations that something in a protocol reads. */
+export function observationsRead(
+  protocol: Pick<Protocol, 'applies' | 'faults' | 'measures' | 'rules' | 'partitions'>,
+): ReadonlySet<string> {
+  return new Set([
+    ...conditionsOf(protocol).flatMap(observationsOfCondition),
+    ...[...protocol.measures.values()].flatMap(observationsOfMeasure),
+    ...protocol.faults.flatMap(({ readsHigh, readsLow }) => [...readsHigh.keys(), ...readsLow.keys()]),
+  ]);
+}

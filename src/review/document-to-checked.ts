@@ -1,9 +1,14 @@
-import type * as File from '../shape/generated/types.ts';
 import { toPlain, type Document } from '../document/document.ts';
 import { findingsToProblems } from '../document/finding-to-problem.ts';
 import { compile, type Compiled } from '../outcome/compile.ts';
 import { hasErrors, reporter, type Finding, type Problem } from '../problems/problem.ts';
-import { documentToProtocol, type Surroundings } from '../protocol/document-to-protocol.ts';
+import {
+  documentToProtocol,
+  type ReadProtocol,
+  type Surroundings,
+} from '../protocol/document-to-protocol.ts';
+import { isWhole, notToldBefore } from '../protocol/based-on/basis.ts';
+import type { WholeFile } from '../protocol/based-on/whole-file.ts';
 import { protocolToLogic } from '../logic/protocol-to-logic.ts';
 import { deepChecks } from './checks/index.ts';
 
@@ -11,14 +16,16 @@ import { deepChecks } from './checks/index.ts';
 export interface CheckedProtocol {
   readonly compiled: Compiled | null;
   readonly problems: readonly Problem[];
+  /** With what the protocol is based on worked in; as it was given, when that could not be done. */
+  readonly document: Document;
 }
 
 /**
  * The whole check of a protocol: what can be seen in the file alone, then what only all possible sets can show.
  */
-export function documentToChecked(document: Document, surroundings: Surroundings): CheckedProtocol {
-  const { protocol, problems } = documentToProtocol(document, surroundings);
-  if (!protocol) return { compiled: null, problems };
+export function documentToChecked(given: Document, surroundings: Surroundings): CheckedProtocol {
+  const { protocol, problems, document } = documentToProtocol(given, surroundings, checkAlone);
+  if (!protocol) return { compiled: null, problems, document };
   const findings: Finding[] = [];
   const report = reporter(findings);
   const { logic, tooLarge } = protocolToLogic(protocol);
@@ -26,11 +33,17 @@ export function documentToChecked(document: Document, surroundings: Surroundings
     report('number_too_large', pathOf(step), { what: step.split('/').slice(0, 2).join(' ') });
   const compiled = compile(protocol, logic);
   if (tooLarge.length === 0) {
-    const file = toPlain(document.root) as File.ProtocolFile;
+    const file = toPlain(document.root) as WholeFile;
     for (const check of deepChecks) check({ ...compiled, file }, report);
   }
-  const found = inOrder([...problems, ...findingsToProblems(document, findings)]);
-  return { compiled: hasErrors(found) ? null : compiled, problems: found };
+  const deep = findingsToProblems(document, findings);
+  const found = inOrder([...problems, ...(isWhole(document) ? notToldBefore(deep, document) : deep)]);
+  return { compiled: hasErrors(found) ? null : compiled, problems: found, document };
+}
+
+function checkAlone(parent: Document, surroundings: Surroundings): ReadProtocol {
+  const { compiled, problems, document } = documentToChecked(parent, surroundings);
+  return { protocol: compiled?.protocol ?? null, problems, document };
 }
 
 const pathOf = (step: string): string[] => step.split('/');

@@ -160,6 +160,8 @@ function readWhen(
     limits: new Map(),
     measures: new Set(),
     rules: new Set(),
+    ruleAt: [],
+    basis: null,
     sources: new Set(),
     ladder: null,
   };

@@ -17,6 +17,7 @@ export function ownProtocol(
     title: file.title,
     about: file.about ?? null,
     otherwise: null,
+    basedOn: [],
     reviewBy: file.review_by ?? null,
     owners: file.owners ?? [],
     sources: new Map(),

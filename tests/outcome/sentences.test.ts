@@ -19,10 +19,13 @@ import { wholeSet } from './sets.ts';
 
 const halfAHundredth = new Fraction(1, 200);
 
+/** These are read back from one text: a protocol of another text below it is not in it. */
+const inTwoTexts = 'lessons/a_ward_adapts';
+
 /** Protocols without look backs: what those find depends on sets that are not in the sentence. */
 const protocols: readonly (readonly [string, () => Compiled, string])[] = [
   ...[...bundledNames, ...lessonNames]
-    .filter((name) => !['lessons/a_look_back', 'pregnancy_severe_pressure'].includes(name))
+    .filter((name) => !['lessons/a_look_back', 'pregnancy_severe_pressure', inTwoTexts].includes(name))
     .map((name) => [name, () => askable(name), bundledText(`${name}/protocol.yaml`)] as const),
   ...(Object.entries(smallProtocols) as [SmallName, string][])
     .filter(([name]) => name !== 'look backs')

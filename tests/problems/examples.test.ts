@@ -7,9 +7,11 @@ import { runCase } from '../../src/cases/run-case.ts';
 import { yamlToDocument } from '../../src/document/yaml-to-document.ts';
 import type { Document } from '../../src/document/document.ts';
 import { meaningWording } from '../../src/problems/wording/meaning.ts';
+import { basedOnWording } from '../../src/problems/wording/based-on.ts';
 import { casesWording } from '../../src/problems/wording/cases.ts';
 import { wardWording } from '../../src/problems/wording/ward.ts';
 import type { Problem } from '../../src/problems/problem.ts';
+import type { Parents } from '../../src/protocol/based-on/basis.ts';
 import { documentToLadder } from '../../src/protocol/document-to-protocol.ts';
 import { documentToChecked, type CheckedProtocol } from '../../src/review/document-to-checked.ts';
 import { documentToWard } from '../../src/ward/document-to-ward.ts';
@@ -18,7 +20,10 @@ import { vitalSigns } from '../../src/vocabulary/vital-signs.ts';
 // Each problem of what a file means has a page in schema/problems/: examples that have it, and examples that are well.
 
 interface Page {
-  readonly of?: 'protocol' | 'ladder' | 'cases' | 'ward';
+  /** A `child` is a protocol that is based on the small whole one. */
+  readonly of?: 'protocol' | 'ladder' | 'cases' | 'child' | 'ward';
+  /** Further protocols that a child can be based on: each laid over the small whole one, or a child of it themselves. */
+  readonly parents?: readonly string[];
   readonly reject: readonly string[];
   readonly accept: readonly string[];
 }
@@ -33,11 +38,12 @@ const pages = codes.map((code) => ({
   code,
   ...(parse(readFileSync(new URL(`${code}.yaml`, folder), 'utf8')) as Page),
 }));
-const examples = pages.flatMap(({ code, of = 'protocol', reject, accept }) => [
+const examples = pages.flatMap(({ code, of = 'protocol', parents = [], reject, accept }) => [
   ...reject.map((text, index) => ({
     name: `${code} is found in example ${index + 1}`,
     code,
     of,
+    parents,
     text,
     found: true,
   })),
@@ -45,6 +51,7 @@ const examples = pages.flatMap(({ code, of = 'protocol', reject, accept }) => [
     name: `${code} is not found in the mended example ${index + 1}`,
     code,
     of,
+    parents,
     text,
     found: false,
   })),
@@ -57,8 +64,8 @@ function document(text: string): Document {
 }
 
 /** An example laid over a small whole protocol: lists grow, maps get more keys, everything else is put in its place. */
-function protocolWith(text: string): string {
-  const whole = structuredClone(base);
+function protocolWith(text: string, below: object = base): string {
+  const whole = structuredClone(below) as Record<string, unknown>;
   for (const [key, value] of Object.entries(parse(text) as Record<string, unknown>))
     whole[key] = laidOver(whole[key], value);
   return stringify(whole);
@@ -78,11 +85,32 @@ const isMap = (value: unknown): value is Record<string, unknown> =>
 
 const exampleLadder = documentToLadder(document(levels)).ladder;
 
-function checked(text: string, ladder = exampleLadder): CheckedProtocol {
+/** A protocol that is based on the small whole one, and changes nothing. */
+const child = {
+  protocol: 'ward_example',
+  edition: 1,
+  title: 'An example of a ward',
+  based_on: { protocol: 'example', edition: 1 },
+  ladder: 'example_ladder',
+};
+
+function parentsOf(texts: readonly string[]): Parents {
+  const isChild = (text: string): boolean => 'based_on' in (parse(text) as object);
+  const wholes = [stringify(base), ...texts.map((text) => protocolWith(text, isChild(text) ? child : base))];
+  return new Map(
+    wholes.map((text) => {
+      const { protocol } = parse(text) as { protocol: string };
+      return [protocol, { file: `${protocol}.yaml`, text }];
+    }),
+  );
+}
+
+function checked(text: string, ladder = exampleLadder, parents: Parents = new Map()): CheckedProtocol {
   return documentToChecked(document(text), {
     dictionary: vitalSigns,
     ladder: ladder?.name === parse(text).ladder ? ladder : null,
     today: '2026-03-02',
+    parents,
   });
 }
 
@@ -103,7 +131,12 @@ function wardProblems(text: string): readonly Problem[] {
   return documentToWard(document(text), { ladder: exampleLadder, protocols }).problems;
 }
 
-function problemsOf(of: NonNullable<Page['of']>, text: string): readonly Problem[] {
+function problemsOf(
+  of: NonNullable<Page['of']>,
+  text: string,
+  parents: readonly string[],
+): readonly Problem[] {
+  if (of === 'child') return checked(protocolWith(text, child), exampleLadder, parentsOf(parents)).problems;
   if (of === 'ladder') return documentToLadder(document(text)).problems;
   if (of === 'ward') return wardProblems(text);
   if (of === 'protocol') return checked(protocolWith(text)).problems;
@@ -114,13 +147,15 @@ function problemsOf(of: NonNullable<Page['of']>, text: string): readonly Problem
   return [...read.problems, ...read.cases.flatMap((each) => caseProblems(runCase(compiled, each), cases))];
 }
 
-test.each(examples)('$name', ({ code, of, text, found }) => {
-  const problems = problemsOf(of, text);
+test.each(examples)('$name', ({ code, of, parents, text, found }) => {
+  const problems = problemsOf(of, text, parents);
   const codesFound = problems.map((problem) => problem.code);
   if (found) expect(codesFound).toContain(code);
   else expect(problems.map((problem) => `${problem.code}: ${problem.says}`).join('\n')).toBe('');
 });
 
 test('every problem of what a file means has a page, and every page a problem', () => {
-  expect(codes.sort()).toEqual(Object.keys({ ...meaningWording, ...casesWording, ...wardWording }).sort());
+  expect(codes.sort()).toEqual(
+    Object.keys({ ...meaningWording, ...basedOnWording, ...casesWording, ...wardWording }).sort(),
+  );
 });

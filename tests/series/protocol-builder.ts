@@ -31,6 +31,7 @@ export function protocolOf({ observations, elsewhere = [], ...parts }: Parts): P
     name: 'test_protocol',
     edition: 1,
     title: 'A protocol for a test',
+    basedOn: [],
     about: null,
     otherwise: null,
     reviewBy: null,

@@ -1,11 +1,11 @@
-import type * as File from '../../shape/generated/types.ts';
 import type { Report } from '../../problems/problem.ts';
 import type { Protocol } from '../protocol.ts';
+import type { WholeFile } from '../based-on/whole-file.ts';
 
 /** What a check looks at. Parts that could not be read are left out of `protocol`; `file` has them all. */
 export interface Checked {
   readonly protocol: Protocol;
-  readonly file: File.ProtocolFile;
+  readonly file: WholeFile;
   /** Year-month-day, or null when nobody asks. */
   readonly today: string | null;
 }

@@ -1,4 +1,4 @@
-import { conditionsOf, observationsOfCondition, observationsOfMeasure } from '../walk.ts';
+import { observationsRead } from '../walk.ts';
 import type { Check } from './check.ts';
 
 /** What is listed, or declared, is read by something. */
@@ -7,12 +7,7 @@ export const observationUnused: Check = ({ protocol, file }, report) => {
   const unreadable = Object.keys(file.observations.declares ?? {}).filter(
     (name) => !protocol.vocabulary.has(name),
   );
-  const read = new Set([
-    ...unreadable,
-    ...conditionsOf(protocol).flatMap(observationsOfCondition),
-    ...[...protocol.measures.values()].flatMap(observationsOfMeasure),
-    ...protocol.faults.flatMap(({ readsHigh, readsLow }) => [...readsHigh.keys(), ...readsLow.keys()]),
-  ]);
+  const read = new Set([...unreadable, ...observationsRead(protocol)]);
   const { needs = [], helps = [], declares = {} } = file.observations;
   needs.forEach((name, index) => {
     if (!read.has(name)) report('observation_unused', ['observations', 'needs', index], { name });

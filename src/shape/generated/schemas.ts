@@ -1258,10 +1258,30 @@ export const outcome: Schema = {
     },
     digest: {
       description:
-        'The digest of everything that the outcome depends on: protocol, ladder and the observations that it reads.',
+        'The digest of everything that the outcome depends on: protocol, what it is based on, ladder and the observations that it reads.',
       examples: ['sha256:9f86d081884c7d659a2feaa0c55ad015a3bf4f1b2b0b822cd15d6c15b0f00a08'],
       type: 'string',
       pattern: '^sha256:[0-9a-f]{64}$',
+    },
+    based_on: {
+      description:
+        'Of a protocol that is based on another: that one, then the one that it is based on itself, each with what was changed of it. Without this it is based on none.',
+      examples: [
+        [
+          {
+            protocol: 'pressure_reading',
+            edition: 1,
+            title: 'Reading an adult blood pressure',
+            digest: 'sha256:9f86d081884c7d659a2feaa0c55ad015a3bf4f1b2b0b822cd15d6c15b0f00a08',
+            limits: [],
+            withdrawn: [],
+          },
+        ],
+      ],
+      type: 'array',
+      items: { $ref: '#/$defs/parent' },
+      minItems: 1,
+      maxItems: 2,
     },
     at: {
       description: 'The time for which the question was asked, as written; null for a set without a time.',
@@ -1290,7 +1310,8 @@ export const outcome: Schema = {
       $ref: '#/$defs/level',
     },
     rules: {
-      description: 'Every rule, in the order of the file. Empty when the protocol is not for this patient.',
+      description:
+        'Every rule, in the order of the file, those of a protocol that it is based on first. Empty when the protocol is not for this patient.',
       examples: [[{ rule: 'fast_rate', title: 'Fast rate', state: 'not_met' }]],
       type: 'array',
       items: { $ref: '#/$defs/rule' },
@@ -1539,6 +1560,12 @@ export const outcome: Schema = {
           examples: ['Fast rate'],
           $ref: 'dictionary.schema.json#/$defs/text',
         },
+        from: {
+          description:
+            "Of a rule that stands in a protocol that this one is based on: which. Without this the rule is the protocol's own.",
+          examples: [{ protocol: 'pressure_reading', edition: 1 }],
+          $ref: '#/$defs/origin',
+        },
         state: {
           description: 'Whether it holds. undecided: what is missing could still decide it.',
           examples: ['met'],
@@ -1613,6 +1640,138 @@ export const outcome: Schema = {
         },
       },
       required: ['rule', 'title', 'state'],
+      additionalProperties: false,
+    },
+    origin: {
+      title: 'OutcomeOrigin',
+      description: 'The protocol in whose file something stands.',
+      examples: [{ protocol: 'pressure_reading', edition: 1 }],
+      type: 'object',
+      properties: {
+        protocol: { description: 'Its name.', examples: ['pressure_reading'], $ref: '#/$defs/name' },
+        edition: { description: 'Its edition.', examples: [1], type: 'integer', minimum: 1, maximum: 100000 },
+      },
+      required: ['protocol', 'edition'],
+      additionalProperties: false,
+    },
+    parent: {
+      title: 'OutcomeParent',
+      description: 'A protocol that is adapted, and what the one that is based on it changes of it.',
+      examples: [
+        {
+          protocol: 'pressure_reading',
+          edition: 1,
+          title: 'Reading an adult blood pressure',
+          digest: 'sha256:9f86d081884c7d659a2feaa0c55ad015a3bf4f1b2b0b822cd15d6c15b0f00a08',
+          limits: [],
+          withdrawn: [],
+        },
+      ],
+      type: 'object',
+      properties: {
+        protocol: { description: 'Its name.', examples: ['pressure_reading'], $ref: '#/$defs/name' },
+        edition: { description: 'Its edition.', examples: [1], type: 'integer', minimum: 1, maximum: 100000 },
+        title: {
+          description: 'What it is for, as a heading.',
+          examples: ['Reading an adult blood pressure'],
+          $ref: 'dictionary.schema.json#/$defs/text',
+        },
+        digest: {
+          description: 'Its digest.',
+          examples: ['sha256:9f86d081884c7d659a2feaa0c55ad015a3bf4f1b2b0b822cd15d6c15b0f00a08'],
+          type: 'string',
+          pattern: '^sha256:[0-9a-f]{64}$',
+        },
+        limits: {
+          description: 'Its limits that have another value.',
+          examples: [
+            [
+              {
+                limit: 'mean_floor',
+                value: 70,
+                instead_of: 65,
+                unit: 'mm[Hg]',
+                because: "The ward's patients live at higher pressures.",
+              },
+            ],
+          ],
+          type: 'array',
+          items: { $ref: '#/$defs/other_value' },
+        },
+        withdrawn: {
+          description: 'Its rules that are withdrawn.',
+          examples: [
+            [
+              {
+                rule: 'head_injury_watch',
+                title: 'Head injury',
+                because: 'The ward has a protocol of its own for head injuries.',
+              },
+            ],
+          ],
+          type: 'array',
+          items: { $ref: '#/$defs/withdrawn' },
+        },
+      },
+      required: ['protocol', 'edition', 'title', 'digest', 'limits', 'withdrawn'],
+      additionalProperties: false,
+    },
+    other_value: {
+      title: 'OutcomeOtherValue',
+      description: 'A limit that has another value than in the protocol that is adapted, for every patient.',
+      examples: [
+        {
+          limit: 'mean_floor',
+          value: 70,
+          instead_of: 65,
+          unit: 'mm[Hg]',
+          because: "The ward's patients live at higher pressures.",
+        },
+      ],
+      type: 'object',
+      properties: {
+        limit: { description: 'The limit.', examples: ['mean_floor'], $ref: '#/$defs/name' },
+        value: { description: 'Its value.', examples: [70], type: 'number' },
+        instead_of: {
+          description: 'Its value in the protocol that is adapted.',
+          examples: [65],
+          type: 'number',
+        },
+        unit: { description: 'The unit of both.', examples: ['mm[Hg]'], $ref: '#/$defs/unit' },
+        because: {
+          description: 'Why.',
+          examples: ["The ward's patients live at higher pressures."],
+          $ref: 'dictionary.schema.json#/$defs/text',
+        },
+      },
+      required: ['limit', 'value', 'instead_of', 'because'],
+      additionalProperties: false,
+    },
+    withdrawn: {
+      title: 'OutcomeWithdrawn',
+      description: 'A rule that is withdrawn.',
+      examples: [
+        {
+          rule: 'head_injury_watch',
+          title: 'Head injury',
+          because: 'The ward has a protocol of its own for head injuries.',
+        },
+      ],
+      type: 'object',
+      properties: {
+        rule: { description: "The rule's name.", examples: ['head_injury_watch'], $ref: '#/$defs/name' },
+        title: {
+          description: 'Its name in plain words.',
+          examples: ['Head injury'],
+          $ref: 'dictionary.schema.json#/$defs/text',
+        },
+        because: {
+          description: 'Why.',
+          examples: ['The ward has a protocol of its own for head injuries.'],
+          $ref: 'dictionary.schema.json#/$defs/text',
+        },
+      },
+      required: ['rule', 'title', 'because'],
       additionalProperties: false,
     },
     decided_if: {
@@ -2080,14 +2239,27 @@ export const protocol: Schema = {
       examples: ['Reads one adult pressure as output and tone.'],
       $ref: '#/$defs/text',
     },
+    based_on: {
+      description:
+        'The protocol that this one adapts. Everything of it holds here too, but for what is changed or withdrawn here; what stands in this file is added to it.',
+      examples: [
+        {
+          protocol: 'pressure_reading',
+          edition: 1,
+          limits: { mean_floor: { value: 70, because: "The ward's patients live at higher pressures." } },
+        },
+      ],
+      $ref: '#/$defs/based_on',
+    },
     ladder: {
-      description: 'The escalation ladder whose levels the rules call for.',
+      description:
+        "The escalation ladder whose levels the rules call for. A protocol that is based on another has that one's ladder.",
       examples: ['alder_ladder'],
       $ref: '#/$defs/name',
     },
     applies_when: {
       description:
-        'For whom the protocol is. Outside it no level is given. While this is unsure, nothing is settled and it is asked first.',
+        'For whom the protocol is. Outside it no level is given. While this is unsure, nothing is settled and it is asked first. Of a protocol that is based on another, both must hold.',
       examples: [{ age: { at_least: '16 y' }, pregnancy: { is: 'not_pregnant' } }],
       $ref: '#/$defs/condition',
     },
@@ -2118,7 +2290,7 @@ export const protocol: Schema = {
       additionalProperties: { $ref: 'dictionary.schema.json#/$defs/source' },
     },
     observations: {
-      description: 'What the protocol reads.',
+      description: 'What the protocol reads. Only a protocol that is based on another can do without.',
       examples: [{ needs: ['systolic', 'diastolic'], helps: ['vasodilator_last_6_h'] }],
       $ref: '#/$defs/observations',
     },
@@ -2163,7 +2335,8 @@ export const protocol: Schema = {
       additionalProperties: { $ref: '#/$defs/measure' },
     },
     rules: {
-      description: 'The rules. Their order means nothing.',
+      description:
+        'The rules. Their order means nothing. Only a protocol that is based on another can do without.',
       examples: [
         [
           {
@@ -2188,7 +2361,7 @@ export const protocol: Schema = {
       additionalProperties: { $ref: '#/$defs/conditions' },
     },
   },
-  required: ['protocol', 'edition', 'title', 'ladder', 'observations', 'rules'],
+  required: ['protocol', 'edition', 'title', 'ladder'],
   additionalProperties: false,
   $defs: {
     name: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -2248,6 +2421,103 @@ export const protocol: Schema = {
           additionalProperties: { $ref: 'dictionary.schema.json#/$defs/observation' },
         },
       },
+      additionalProperties: false,
+    },
+    based_on: {
+      title: 'BasedOn',
+      description: 'Which protocol is adapted, and what is changed of it.',
+      examples: [
+        {
+          protocol: 'pressure_reading',
+          edition: 1,
+          withdraws: [
+            { rule: 'head_injury_watch', because: 'The ward has a protocol of its own for head injuries.' },
+          ],
+        },
+      ],
+      type: 'object',
+      properties: {
+        protocol: {
+          description: 'The name of the protocol that is adapted.',
+          examples: ['pressure_reading'],
+          $ref: '#/$defs/name',
+        },
+        edition: {
+          description:
+            'The edition of it that was read and agreed. While it is another one, this protocol is refused.',
+          examples: [1],
+          type: 'integer',
+          minimum: 1,
+          maximum: 100000,
+        },
+        limits: {
+          description: 'Its limits that have another value here, each inside the bounds that it states.',
+          examples: [{ mean_floor: { value: 70, because: "The ward's patients live at higher pressures." } }],
+          type: 'object',
+          propertyNames: { $ref: '#/$defs/name' },
+          additionalProperties: { $ref: '#/$defs/other_value' },
+          minProperties: 1,
+        },
+        withdraws: {
+          description: 'Its rules that do not hold here.',
+          examples: [
+            [{ rule: 'head_injury_watch', because: 'The ward has a protocol of its own for head injuries.' }],
+          ],
+          type: 'array',
+          items: { $ref: '#/$defs/withdrawal' },
+          minItems: 1,
+          maxItems: 1000,
+        },
+      },
+      required: ['protocol', 'edition'],
+      additionalProperties: false,
+    },
+    other_value: {
+      title: 'OtherValue',
+      description: 'Another value of a limit, and why.',
+      examples: [{ value: 70, because: "The ward's patients live at higher pressures." }],
+      type: 'object',
+      properties: {
+        value: {
+          description: 'The number that holds here, in the unit of the limit.',
+          examples: [70],
+          $ref: '#/$defs/quantity',
+        },
+        because: {
+          description: 'Why it is another one here.',
+          examples: ["The ward's patients live at higher pressures."],
+          $ref: '#/$defs/text',
+        },
+        source: {
+          description:
+            'Where the number comes from: names from the sources of either protocol. Without it the limit keeps its sources.',
+          examples: [['council']],
+          $ref: '#/$defs/names',
+        },
+      },
+      required: ['value', 'because'],
+      additionalProperties: false,
+    },
+    withdrawal: {
+      title: 'Withdrawal',
+      description: 'A rule that does not hold here, and why.',
+      examples: [
+        { rule: 'head_injury_watch', because: 'The ward has a protocol of its own for head injuries.' },
+      ],
+      type: 'object',
+      properties: {
+        rule: {
+          description: "The rule's name. No rule that stays may name it.",
+          examples: ['head_injury_watch'],
+          $ref: '#/$defs/name',
+        },
+        because: {
+          description: 'Why it does not hold here.',
+          examples: ['The ward has a protocol of its own for head injuries.'],
+          $ref: '#/$defs/text',
+        },
+      },
+      required: ['rule', 'because'],
       additionalProperties: false,
     },
     standing_fact: {

@@ -604,9 +604,13 @@ export interface Outcome {
    */
   readonly title: Text;
   /**
-   * The digest of everything that the outcome depends on: protocol, ladder and the observations that it reads.
+   * The digest of everything that the outcome depends on: protocol, what it is based on, ladder and the observations that it reads.
    */
   readonly digest: string;
+  /**
+   * Of a protocol that is based on another: that one, then the one that it is based on itself, each with what was changed of it. Without this it is based on none.
+   */
+  readonly based_on?: readonly OutcomeParent[];
   /**
    * The time for which the question was asked, as written; null for a set without a time.
    */
@@ -628,7 +632,7 @@ export interface Outcome {
    */
   readonly level: OutcomeLevel;
   /**
-   * Every rule, in the order of the file. Empty when the protocol is not for this patient.
+   * Every rule, in the order of the file, those of a protocol that it is based on first. Empty when the protocol is not for this patient.
    */
   readonly rules: readonly OutcomeRule[];
   /**
@@ -758,6 +762,10 @@ export interface OutcomeRule {
    */
   readonly title: Text;
   /**
+   * Of a rule that stands in a protocol that this one is based on: which. Without this the rule is the protocol's own.
+   */
+  readonly from?: OutcomeOrigin;
+  /**
    * Whether it holds. undecided: what is missing could still decide it.
    */
   readonly state: 'met' | 'not_met' | 'undecided';
@@ -809,6 +817,94 @@ export interface OutcomeRule {
    * The rule is not met, but that reassures nobody: why.
    */
   readonly not_reliable?: Sentences;
+}
+
+/**
+ * The protocol in whose file something stands.
+ */
+export interface OutcomeOrigin {
+  /**
+   * Its name.
+   */
+  readonly protocol: Name;
+  /**
+   * Its edition.
+   */
+  readonly edition: number;
+}
+
+/**
+ * A protocol that is adapted, and what the one that is based on it changes of it.
+ */
+export interface OutcomeParent {
+  /**
+   * Its name.
+   */
+  readonly protocol: Name;
+  /**
+   * Its edition.
+   */
+  readonly edition: number;
+  /**
+   * What it is for, as a heading.
+   */
+  readonly title: Text;
+  /**
+   * Its digest.
+   */
+  readonly digest: string;
+  /**
+   * Its limits that have another value.
+   */
+  readonly limits: readonly OutcomeOtherValue[];
+  /**
+   * Its rules that are withdrawn.
+   */
+  readonly withdrawn: readonly OutcomeWithdrawn[];
+}
+
+/**
+ * A limit that has another value than in the protocol that is adapted, for every patient.
+ */
+export interface OutcomeOtherValue {
+  /**
+   * The limit.
+   */
+  readonly limit: Name;
+  /**
+   * Its value.
+   */
+  readonly value: number;
+  /**
+   * Its value in the protocol that is adapted.
+   */
+  readonly instead_of: number;
+  /**
+   * The unit of both.
+   */
+  readonly unit?: Unit;
+  /**
+   * Why.
+   */
+  readonly because: Text;
+}
+
+/**
+ * A rule that is withdrawn.
+ */
+export interface OutcomeWithdrawn {
+  /**
+   * The rule's name.
+   */
+  readonly rule: Name;
+  /**
+   * Its name in plain words.
+   */
+  readonly title: Text;
+  /**
+   * Why.
+   */
+  readonly because: Text;
 }
 
 /**
@@ -1207,11 +1303,15 @@ export interface ProtocolFile {
    */
   readonly about?: Text;
   /**
-   * The escalation ladder whose levels the rules call for.
+   * The protocol that this one adapts. Everything of it holds here too, but for what is changed or withdrawn here; what stands in this file is added to it.
+   */
+  readonly based_on?: BasedOn;
+  /**
+   * The escalation ladder whose levels the rules call for. A protocol that is based on another has that one's ladder.
    */
   readonly ladder: Name;
   /**
-   * For whom the protocol is. Outside it no level is given. While this is unsure, nothing is settled and it is asked first.
+   * For whom the protocol is. Outside it no level is given. While this is unsure, nothing is settled and it is asked first. Of a protocol that is based on another, both must hold.
    */
   readonly applies_when?: Condition;
   /**
@@ -1233,9 +1333,9 @@ export interface ProtocolFile {
     readonly [k: string]: Source;
   };
   /**
-   * What the protocol reads.
+   * What the protocol reads. Only a protocol that is based on another can do without.
    */
-  readonly observations: ProtocolObservations;
+  readonly observations?: ProtocolObservations;
   /**
    * Standing facts that the protocol reads: they hold until they are changed.
    */
@@ -1259,9 +1359,9 @@ export interface ProtocolFile {
     readonly [k: string]: Measure;
   };
   /**
-   * The rules. Their order means nothing.
+   * The rules. Their order means nothing. Only a protocol that is based on another can do without.
    */
-  readonly rules: readonly Rule[];
+  readonly rules?: readonly Rule[];
   /**
    * Named partitions: for every possible set exactly one of the conditions holds. A hole or an overlap is a problem.
    */
@@ -1298,6 +1398,62 @@ export interface ProtocolObservations {
   readonly declares?: {
     readonly [k: string]: Observation;
   };
+}
+
+/**
+ * Which protocol is adapted, and what is changed of it.
+ */
+export interface BasedOn {
+  /**
+   * The name of the protocol that is adapted.
+   */
+  readonly protocol: Name;
+  /**
+   * The edition of it that was read and agreed. While it is another one, this protocol is refused.
+   */
+  readonly edition: number;
+  /**
+   * Its limits that have another value here, each inside the bounds that it states.
+   */
+  readonly limits?: {
+    readonly [k: string]: OtherValue;
+  };
+  /**
+   * Its rules that do not hold here.
+   */
+  readonly withdraws?: readonly Withdrawal[];
+}
+
+/**
+ * Another value of a limit, and why.
+ */
+export interface OtherValue {
+  /**
+   * The number that holds here, in the unit of the limit.
+   */
+  readonly value: Quantity;
+  /**
+   * Why it is another one here.
+   */
+  readonly because: Text;
+  /**
+   * Where the number comes from: names from the sources of either protocol. Without it the limit keeps its sources.
+   */
+  readonly source?: Names;
+}
+
+/**
+ * A rule that does not hold here, and why.
+ */
+export interface Withdrawal {
+  /**
+   * The rule's name. No rule that stays may name it.
+   */
+  readonly rule: Name;
+  /**
+   * Why it does not hold here.
+   */
+  readonly because: Text;
 }
 
 /**

@@ -7613,6 +7613,7 @@ const schema69 = {
     edition: { type: 'integer', minimum: 1, maximum: 100000 },
     title: { $ref: 'dictionary.schema.json#/$defs/text' },
     digest: { type: 'string', pattern: '^sha256:[0-9a-f]{64}$' },
+    based_on: { type: 'array', items: { $ref: '#/$defs/parent' }, minItems: 1, maxItems: 2 },
     at: { type: ['string', 'null'] },
     applies: { type: 'string', enum: ['yes', 'no', 'unsure'] },
     applies_because: { $ref: '#/$defs/sentences' },
@@ -7690,6 +7691,7 @@ const schema69 = {
       properties: {
         rule: { $ref: '#/$defs/name' },
         title: { $ref: 'dictionary.schema.json#/$defs/text' },
+        from: { $ref: '#/$defs/origin' },
         state: { type: 'string', enum: ['met', 'not_met', 'undecided'] },
         level: { $ref: '#/$defs/name' },
         lowered_from: { $ref: '#/$defs/name' },
@@ -7705,6 +7707,50 @@ const schema69 = {
         not_reliable: { $ref: '#/$defs/sentences' },
       },
       required: ['rule', 'title', 'state'],
+      additionalProperties: false,
+    },
+    origin: {
+      type: 'object',
+      properties: {
+        protocol: { $ref: '#/$defs/name' },
+        edition: { type: 'integer', minimum: 1, maximum: 100000 },
+      },
+      required: ['protocol', 'edition'],
+      additionalProperties: false,
+    },
+    parent: {
+      type: 'object',
+      properties: {
+        protocol: { $ref: '#/$defs/name' },
+        edition: { type: 'integer', minimum: 1, maximum: 100000 },
+        title: { $ref: 'dictionary.schema.json#/$defs/text' },
+        digest: { type: 'string', pattern: '^sha256:[0-9a-f]{64}$' },
+        limits: { type: 'array', items: { $ref: '#/$defs/other_value' } },
+        withdrawn: { type: 'array', items: { $ref: '#/$defs/withdrawn' } },
+      },
+      required: ['protocol', 'edition', 'title', 'digest', 'limits', 'withdrawn'],
+      additionalProperties: false,
+    },
+    other_value: {
+      type: 'object',
+      properties: {
+        limit: { $ref: '#/$defs/name' },
+        value: { type: 'number' },
+        instead_of: { type: 'number' },
+        unit: { $ref: '#/$defs/unit' },
+        because: { $ref: 'dictionary.schema.json#/$defs/text' },
+      },
+      required: ['limit', 'value', 'instead_of', 'because'],
+      additionalProperties: false,
+    },
+    withdrawn: {
+      type: 'object',
+      properties: {
+        rule: { $ref: '#/$defs/name' },
+        title: { $ref: 'dictionary.schema.json#/$defs/text' },
+        because: { $ref: 'dictionary.schema.json#/$defs/text' },
+      },
+      required: ['rule', 'title', 'because'],
       additionalProperties: false,
     },
     decided_if: {
@@ -7968,8 +8014,19 @@ function validate238(
 }
 validate238.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema72 = { type: 'array', items: { $ref: '#/$defs/sentence' } };
-const schema73 = { type: 'string', minLength: 1 };
+const schema72 = {
+  type: 'object',
+  properties: {
+    protocol: { $ref: '#/$defs/name' },
+    edition: { type: 'integer', minimum: 1, maximum: 100000 },
+    title: { $ref: 'dictionary.schema.json#/$defs/text' },
+    digest: { type: 'string', pattern: '^sha256:[0-9a-f]{64}$' },
+    limits: { type: 'array', items: { $ref: '#/$defs/other_value' } },
+    withdrawn: { type: 'array', items: { $ref: '#/$defs/withdrawn' } },
+  },
+  required: ['protocol', 'edition', 'title', 'digest', 'limits', 'withdrawn'],
+  additionalProperties: false,
+};
 
 function validate241(
   data,
@@ -7978,97 +8035,6 @@ function validate241(
   let vErrors = null;
   let errors = 0;
   const evaluated0 = validate241.evaluated;
-  if (evaluated0.dynamicProps) {
-    evaluated0.props = undefined;
-  }
-  if (evaluated0.dynamicItems) {
-    evaluated0.items = undefined;
-  }
-  if (typeof data === 'string') {
-    if (func1(data) < 1) {
-      const err0 = { instancePath, schemaPath: '#/minLength', keyword: 'minLength', params: { limit: 1 } };
-      if (vErrors === null) {
-        vErrors = [err0];
-      } else {
-        vErrors.push(err0);
-      }
-      errors++;
-    }
-  } else {
-    const err1 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
-    if (vErrors === null) {
-      vErrors = [err1];
-    } else {
-      vErrors.push(err1);
-    }
-    errors++;
-  }
-  validate241.errors = vErrors;
-  return errors === 0;
-}
-validate241.evaluated = { dynamicProps: false, dynamicItems: false };
-
-function validate240(
-  data,
-  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
-) {
-  let vErrors = null;
-  let errors = 0;
-  const evaluated0 = validate240.evaluated;
-  if (evaluated0.dynamicProps) {
-    evaluated0.props = undefined;
-  }
-  if (evaluated0.dynamicItems) {
-    evaluated0.items = undefined;
-  }
-  if (Array.isArray(data)) {
-    const len0 = data.length;
-    for (let i0 = 0; i0 < len0; i0++) {
-      if (
-        !validate241(data[i0], {
-          instancePath: instancePath + '/' + i0,
-          parentData: data,
-          parentDataProperty: i0,
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate241.errors);
-        errors = vErrors.length;
-      }
-    }
-  } else {
-    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'array' } };
-    if (vErrors === null) {
-      vErrors = [err0];
-    } else {
-      vErrors.push(err0);
-    }
-    errors++;
-  }
-  validate240.errors = vErrors;
-  return errors === 0;
-}
-validate240.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
-
-const schema74 = {
-  type: ['object', 'null'],
-  properties: {
-    at_least: { type: ['string', 'null'], maxLength: 60 },
-    could_be: { $ref: '#/$defs/name' },
-    settled: { type: 'boolean' },
-  },
-  required: ['at_least', 'could_be', 'settled'],
-  additionalProperties: false,
-};
-
-function validate246(
-  data,
-  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
-) {
-  let vErrors = null;
-  let errors = 0;
-  const evaluated0 = validate246.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8108,18 +8074,792 @@ function validate246(
     }
     errors++;
   }
-  validate246.errors = vErrors;
+  validate241.errors = vErrors;
   return errors === 0;
 }
-validate246.evaluated = { dynamicProps: false, dynamicItems: false };
+validate241.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate245(
+const schema74 = {
+  type: 'object',
+  properties: {
+    limit: { $ref: '#/$defs/name' },
+    value: { type: 'number' },
+    instead_of: { type: 'number' },
+    unit: { $ref: '#/$defs/unit' },
+    because: { $ref: 'dictionary.schema.json#/$defs/text' },
+  },
+  required: ['limit', 'value', 'instead_of', 'because'],
+  additionalProperties: false,
+};
+const schema75 = { type: 'string', maxLength: 40 };
+
+function validate246(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate245.evaluated;
+  const evaluated0 = validate246.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 40) {
+      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 40 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+  } else {
+    const err1 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err1];
+    } else {
+      vErrors.push(err1);
+    }
+    errors++;
+  }
+  validate246.errors = vErrors;
+  return errors === 0;
+}
+validate246.evaluated = { dynamicProps: false, dynamicItems: false };
+
+function validate244(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate244.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.limit === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'limit' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.value === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'value' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    if (data.instead_of === undefined) {
+      const err2 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'instead_of' },
+      };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    if (data.because === undefined) {
+      const err3 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'because' },
+      };
+      if (vErrors === null) {
+        vErrors = [err3];
+      } else {
+        vErrors.push(err3);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(
+        key0 === 'limit' ||
+        key0 === 'value' ||
+        key0 === 'instead_of' ||
+        key0 === 'unit' ||
+        key0 === 'because'
+      )) {
+        const err4 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err4];
+        } else {
+          vErrors.push(err4);
+        }
+        errors++;
+      }
+    }
+    if (data.limit !== undefined) {
+      if (
+        !validate241(data.limit, {
+          instancePath: instancePath + '/limit',
+          parentData: data,
+          parentDataProperty: 'limit',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate241.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.value !== undefined) {
+      let data1 = data.value;
+      if (!(typeof data1 == 'number' && isFinite(data1))) {
+        const err5 = {
+          instancePath: instancePath + '/value',
+          schemaPath: '#/properties/value/type',
+          keyword: 'type',
+          params: { type: 'number' },
+        };
+        if (vErrors === null) {
+          vErrors = [err5];
+        } else {
+          vErrors.push(err5);
+        }
+        errors++;
+      }
+    }
+    if (data.instead_of !== undefined) {
+      let data2 = data.instead_of;
+      if (!(typeof data2 == 'number' && isFinite(data2))) {
+        const err6 = {
+          instancePath: instancePath + '/instead_of',
+          schemaPath: '#/properties/instead_of/type',
+          keyword: 'type',
+          params: { type: 'number' },
+        };
+        if (vErrors === null) {
+          vErrors = [err6];
+        } else {
+          vErrors.push(err6);
+        }
+        errors++;
+      }
+    }
+    if (data.unit !== undefined) {
+      if (
+        !validate246(data.unit, {
+          instancePath: instancePath + '/unit',
+          parentData: data,
+          parentDataProperty: 'unit',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate246.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.because !== undefined) {
+      if (
+        !validate238(data.because, {
+          instancePath: instancePath + '/because',
+          parentData: data,
+          parentDataProperty: 'because',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate238.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err7 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err7];
+    } else {
+      vErrors.push(err7);
+    }
+    errors++;
+  }
+  validate244.errors = vErrors;
+  return errors === 0;
+}
+validate244.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema76 = {
+  type: 'object',
+  properties: {
+    rule: { $ref: '#/$defs/name' },
+    title: { $ref: 'dictionary.schema.json#/$defs/text' },
+    because: { $ref: 'dictionary.schema.json#/$defs/text' },
+  },
+  required: ['rule', 'title', 'because'],
+  additionalProperties: false,
+};
+
+function validate250(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate250.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.rule === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'rule' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.title === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'title' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    if (data.because === undefined) {
+      const err2 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'because' },
+      };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'rule' || key0 === 'title' || key0 === 'because')) {
+        const err3 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+    }
+    if (data.rule !== undefined) {
+      if (
+        !validate241(data.rule, {
+          instancePath: instancePath + '/rule',
+          parentData: data,
+          parentDataProperty: 'rule',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate241.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.title !== undefined) {
+      if (
+        !validate238(data.title, {
+          instancePath: instancePath + '/title',
+          parentData: data,
+          parentDataProperty: 'title',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate238.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.because !== undefined) {
+      if (
+        !validate238(data.because, {
+          instancePath: instancePath + '/because',
+          parentData: data,
+          parentDataProperty: 'because',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate238.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err4 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err4];
+    } else {
+      vErrors.push(err4);
+    }
+    errors++;
+  }
+  validate250.errors = vErrors;
+  return errors === 0;
+}
+validate250.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+function validate240(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate240.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.protocol === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'protocol' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.edition === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'edition' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    if (data.title === undefined) {
+      const err2 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'title' },
+      };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    if (data.digest === undefined) {
+      const err3 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'digest' },
+      };
+      if (vErrors === null) {
+        vErrors = [err3];
+      } else {
+        vErrors.push(err3);
+      }
+      errors++;
+    }
+    if (data.limits === undefined) {
+      const err4 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'limits' },
+      };
+      if (vErrors === null) {
+        vErrors = [err4];
+      } else {
+        vErrors.push(err4);
+      }
+      errors++;
+    }
+    if (data.withdrawn === undefined) {
+      const err5 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'withdrawn' },
+      };
+      if (vErrors === null) {
+        vErrors = [err5];
+      } else {
+        vErrors.push(err5);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(
+        key0 === 'protocol' ||
+        key0 === 'edition' ||
+        key0 === 'title' ||
+        key0 === 'digest' ||
+        key0 === 'limits' ||
+        key0 === 'withdrawn'
+      )) {
+        const err6 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err6];
+        } else {
+          vErrors.push(err6);
+        }
+        errors++;
+      }
+    }
+    if (data.protocol !== undefined) {
+      if (
+        !validate241(data.protocol, {
+          instancePath: instancePath + '/protocol',
+          parentData: data,
+          parentDataProperty: 'protocol',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate241.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.edition !== undefined) {
+      let data1 = data.edition;
+      if (!(typeof data1 == 'number' && !(data1 % 1) && !isNaN(data1) && isFinite(data1))) {
+        const err7 = {
+          instancePath: instancePath + '/edition',
+          schemaPath: '#/properties/edition/type',
+          keyword: 'type',
+          params: { type: 'integer' },
+        };
+        if (vErrors === null) {
+          vErrors = [err7];
+        } else {
+          vErrors.push(err7);
+        }
+        errors++;
+      }
+      if (typeof data1 == 'number' && isFinite(data1)) {
+        if (data1 > 100000 || isNaN(data1)) {
+          const err8 = {
+            instancePath: instancePath + '/edition',
+            schemaPath: '#/properties/edition/maximum',
+            keyword: 'maximum',
+            params: { comparison: '<=', limit: 100000 },
+          };
+          if (vErrors === null) {
+            vErrors = [err8];
+          } else {
+            vErrors.push(err8);
+          }
+          errors++;
+        }
+        if (data1 < 1 || isNaN(data1)) {
+          const err9 = {
+            instancePath: instancePath + '/edition',
+            schemaPath: '#/properties/edition/minimum',
+            keyword: 'minimum',
+            params: { comparison: '>=', limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err9];
+          } else {
+            vErrors.push(err9);
+          }
+          errors++;
+        }
+      }
+    }
+    if (data.title !== undefined) {
+      if (
+        !validate238(data.title, {
+          instancePath: instancePath + '/title',
+          parentData: data,
+          parentDataProperty: 'title',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate238.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.digest !== undefined) {
+      let data3 = data.digest;
+      if (typeof data3 === 'string') {
+        if (!pattern13.test(data3)) {
+          const err10 = {
+            instancePath: instancePath + '/digest',
+            schemaPath: '#/properties/digest/pattern',
+            keyword: 'pattern',
+            params: { pattern: '^sha256:[0-9a-f]{64}$' },
+          };
+          if (vErrors === null) {
+            vErrors = [err10];
+          } else {
+            vErrors.push(err10);
+          }
+          errors++;
+        }
+      } else {
+        const err11 = {
+          instancePath: instancePath + '/digest',
+          schemaPath: '#/properties/digest/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err11];
+        } else {
+          vErrors.push(err11);
+        }
+        errors++;
+      }
+    }
+    if (data.limits !== undefined) {
+      let data4 = data.limits;
+      if (Array.isArray(data4)) {
+        const len0 = data4.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          if (
+            !validate244(data4[i0], {
+              instancePath: instancePath + '/limits/' + i0,
+              parentData: data4,
+              parentDataProperty: i0,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate244.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err12 = {
+          instancePath: instancePath + '/limits',
+          schemaPath: '#/properties/limits/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err12];
+        } else {
+          vErrors.push(err12);
+        }
+        errors++;
+      }
+    }
+    if (data.withdrawn !== undefined) {
+      let data6 = data.withdrawn;
+      if (Array.isArray(data6)) {
+        const len1 = data6.length;
+        for (let i1 = 0; i1 < len1; i1++) {
+          if (
+            !validate250(data6[i1], {
+              instancePath: instancePath + '/withdrawn/' + i1,
+              parentData: data6,
+              parentDataProperty: i1,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate250.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err13 = {
+          instancePath: instancePath + '/withdrawn',
+          schemaPath: '#/properties/withdrawn/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err13];
+        } else {
+          vErrors.push(err13);
+        }
+        errors++;
+      }
+    }
+  } else {
+    const err14 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err14];
+    } else {
+      vErrors.push(err14);
+    }
+    errors++;
+  }
+  validate240.errors = vErrors;
+  return errors === 0;
+}
+validate240.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema77 = { type: 'array', items: { $ref: '#/$defs/sentence' } };
+const schema78 = { type: 'string', minLength: 1 };
+
+function validate257(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate257.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) < 1) {
+      const err0 = { instancePath, schemaPath: '#/minLength', keyword: 'minLength', params: { limit: 1 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+  } else {
+    const err1 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err1];
+    } else {
+      vErrors.push(err1);
+    }
+    errors++;
+  }
+  validate257.errors = vErrors;
+  return errors === 0;
+}
+validate257.evaluated = { dynamicProps: false, dynamicItems: false };
+
+function validate256(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate256.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (Array.isArray(data)) {
+    const len0 = data.length;
+    for (let i0 = 0; i0 < len0; i0++) {
+      if (
+        !validate257(data[i0], {
+          instancePath: instancePath + '/' + i0,
+          parentData: data,
+          parentDataProperty: i0,
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate257.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'array' } };
+    if (vErrors === null) {
+      vErrors = [err0];
+    } else {
+      vErrors.push(err0);
+    }
+    errors++;
+  }
+  validate256.errors = vErrors;
+  return errors === 0;
+}
+validate256.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+
+const schema79 = {
+  type: ['object', 'null'],
+  properties: {
+    at_least: { type: ['string', 'null'], maxLength: 60 },
+    could_be: { $ref: '#/$defs/name' },
+    settled: { type: 'boolean' },
+  },
+  required: ['at_least', 'could_be', 'settled'],
+  additionalProperties: false,
+};
+
+function validate261(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate261.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8127,7 +8867,7 @@ function validate245(
     evaluated0.items = undefined;
   }
   if (!(data && typeof data == 'object' && !Array.isArray(data)) && data !== null) {
-    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema74.type } };
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema79.type } };
     if (vErrors === null) {
       vErrors = [err0];
     } else {
@@ -8201,7 +8941,7 @@ function validate245(
           instancePath: instancePath + '/at_least',
           schemaPath: '#/properties/at_least/type',
           keyword: 'type',
-          params: { type: schema74.properties.at_least.type },
+          params: { type: schema79.properties.at_least.type },
         };
         if (vErrors === null) {
           vErrors = [err5];
@@ -8229,7 +8969,7 @@ function validate245(
     }
     if (data.could_be !== undefined) {
       if (
-        !validate246(data.could_be, {
+        !validate241(data.could_be, {
           instancePath: instancePath + '/could_be',
           parentData: data,
           parentDataProperty: 'could_be',
@@ -8237,7 +8977,7 @@ function validate245(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate241.errors);
         errors = vErrors.length;
       }
     }
@@ -8258,16 +8998,17 @@ function validate245(
       }
     }
   }
-  validate245.errors = vErrors;
+  validate261.errors = vErrors;
   return errors === 0;
 }
-validate245.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate261.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema76 = {
+const schema80 = {
   type: 'object',
   properties: {
     rule: { $ref: '#/$defs/name' },
     title: { $ref: 'dictionary.schema.json#/$defs/text' },
+    from: { $ref: '#/$defs/origin' },
     state: { type: 'string', enum: ['met', 'not_met', 'undecided'] },
     level: { $ref: '#/$defs/name' },
     lowered_from: { $ref: '#/$defs/name' },
@@ -8285,15 +9026,158 @@ const schema76 = {
   required: ['rule', 'title', 'state'],
   additionalProperties: false,
 };
-const schema77 = { type: 'array', items: { $ref: '#/$defs/name' } };
+const schema81 = {
+  type: 'object',
+  properties: {
+    protocol: { $ref: '#/$defs/name' },
+    edition: { type: 'integer', minimum: 1, maximum: 100000 },
+  },
+  required: ['protocol', 'edition'],
+  additionalProperties: false,
+};
 
-function validate255(
+function validate267(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate255.evaluated;
+  const evaluated0 = validate267.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.protocol === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'protocol' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.edition === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'edition' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'protocol' || key0 === 'edition')) {
+        const err2 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+    if (data.protocol !== undefined) {
+      if (
+        !validate241(data.protocol, {
+          instancePath: instancePath + '/protocol',
+          parentData: data,
+          parentDataProperty: 'protocol',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate241.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.edition !== undefined) {
+      let data1 = data.edition;
+      if (!(typeof data1 == 'number' && !(data1 % 1) && !isNaN(data1) && isFinite(data1))) {
+        const err3 = {
+          instancePath: instancePath + '/edition',
+          schemaPath: '#/properties/edition/type',
+          keyword: 'type',
+          params: { type: 'integer' },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+      if (typeof data1 == 'number' && isFinite(data1)) {
+        if (data1 > 100000 || isNaN(data1)) {
+          const err4 = {
+            instancePath: instancePath + '/edition',
+            schemaPath: '#/properties/edition/maximum',
+            keyword: 'maximum',
+            params: { comparison: '<=', limit: 100000 },
+          };
+          if (vErrors === null) {
+            vErrors = [err4];
+          } else {
+            vErrors.push(err4);
+          }
+          errors++;
+        }
+        if (data1 < 1 || isNaN(data1)) {
+          const err5 = {
+            instancePath: instancePath + '/edition',
+            schemaPath: '#/properties/edition/minimum',
+            keyword: 'minimum',
+            params: { comparison: '>=', limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err5];
+          } else {
+            vErrors.push(err5);
+          }
+          errors++;
+        }
+      }
+    }
+  } else {
+    const err6 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err6];
+    } else {
+      vErrors.push(err6);
+    }
+    errors++;
+  }
+  validate267.errors = vErrors;
+  return errors === 0;
+}
+validate267.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema82 = { type: 'array', items: { $ref: '#/$defs/name' } };
+
+function validate273(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate273.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8304,7 +9188,7 @@ function validate255(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate246(data[i0], {
+        !validate241(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -8312,7 +9196,7 @@ function validate255(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate241.errors);
         errors = vErrors.length;
       }
     }
@@ -8325,12 +9209,12 @@ function validate255(
     }
     errors++;
   }
-  validate255.errors = vErrors;
+  validate273.errors = vErrors;
   return errors === 0;
 }
-validate255.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate273.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-const schema78 = {
+const schema83 = {
   type: 'object',
   properties: {
     observation: { $ref: '#/$defs/name' },
@@ -8345,52 +9229,14 @@ const schema78 = {
   required: ['observation', 'state'],
   additionalProperties: false,
 };
-const schema79 = { type: 'string', maxLength: 40 };
 
-function validate260(
+function validate276(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate260.evaluated;
-  if (evaluated0.dynamicProps) {
-    evaluated0.props = undefined;
-  }
-  if (evaluated0.dynamicItems) {
-    evaluated0.items = undefined;
-  }
-  if (typeof data === 'string') {
-    if (func1(data) > 40) {
-      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 40 } };
-      if (vErrors === null) {
-        vErrors = [err0];
-      } else {
-        vErrors.push(err0);
-      }
-      errors++;
-    }
-  } else {
-    const err1 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
-    if (vErrors === null) {
-      vErrors = [err1];
-    } else {
-      vErrors.push(err1);
-    }
-    errors++;
-  }
-  validate260.errors = vErrors;
-  return errors === 0;
-}
-validate260.evaluated = { dynamicProps: false, dynamicItems: false };
-
-function validate258(
-  data,
-  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
-) {
-  let vErrors = null;
-  let errors = 0;
-  const evaluated0 = validate258.evaluated;
+  const evaluated0 = validate276.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8453,7 +9299,7 @@ function validate258(
     }
     if (data.observation !== undefined) {
       if (
-        !validate246(data.observation, {
+        !validate241(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -8461,7 +9307,7 @@ function validate258(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate241.errors);
         errors = vErrors.length;
       }
     }
@@ -8563,7 +9409,7 @@ function validate258(
     }
     if (data.unit !== undefined) {
       if (
-        !validate260(data.unit, {
+        !validate246(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -8571,13 +9417,13 @@ function validate258(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate260.errors);
+        vErrors = joined(vErrors, validate246.errors);
         errors = vErrors.length;
       }
     }
     if (data.choices !== undefined) {
       if (
-        !validate255(data.choices, {
+        !validate273(data.choices, {
           instancePath: instancePath + '/choices',
           parentData: data,
           parentDataProperty: 'choices',
@@ -8585,7 +9431,7 @@ function validate258(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate255.errors);
+        vErrors = joined(vErrors, validate273.errors);
         errors = vErrors.length;
       }
     }
@@ -8610,7 +9456,7 @@ function validate258(
           instancePath: instancePath + '/state',
           schemaPath: '#/properties/state/enum',
           keyword: 'enum',
-          params: { allowedValues: schema78.properties.state.enum },
+          params: { allowedValues: schema83.properties.state.enum },
         };
         if (vErrors === null) {
           vErrors = [err10];
@@ -8629,18 +9475,18 @@ function validate258(
     }
     errors++;
   }
-  validate258.errors = vErrors;
+  validate276.errors = vErrors;
   return errors === 0;
 }
-validate258.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate276.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate249(
+function validate264(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate249.evaluated;
+  const evaluated0 = validate264.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8691,7 +9537,7 @@ function validate249(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema76.properties, key0)) {
+      if (!func5.call(schema80.properties, key0)) {
         const err3 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -8708,7 +9554,7 @@ function validate249(
     }
     if (data.rule !== undefined) {
       if (
-        !validate246(data.rule, {
+        !validate241(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -8716,7 +9562,7 @@ function validate249(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate241.errors);
         errors = vErrors.length;
       }
     }
@@ -8734,9 +9580,23 @@ function validate249(
         errors = vErrors.length;
       }
     }
+    if (data.from !== undefined) {
+      if (
+        !validate267(data.from, {
+          instancePath: instancePath + '/from',
+          parentData: data,
+          parentDataProperty: 'from',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate267.errors);
+        errors = vErrors.length;
+      }
+    }
     if (data.state !== undefined) {
-      let data2 = data.state;
-      if (typeof data2 !== 'string') {
+      let data3 = data.state;
+      if (typeof data3 !== 'string') {
         const err4 = {
           instancePath: instancePath + '/state',
           schemaPath: '#/properties/state/type',
@@ -8750,12 +9610,12 @@ function validate249(
         }
         errors++;
       }
-      if (!(data2 === 'met' || data2 === 'not_met' || data2 === 'undecided')) {
+      if (!(data3 === 'met' || data3 === 'not_met' || data3 === 'undecided')) {
         const err5 = {
           instancePath: instancePath + '/state',
           schemaPath: '#/properties/state/enum',
           keyword: 'enum',
-          params: { allowedValues: schema76.properties.state.enum },
+          params: { allowedValues: schema80.properties.state.enum },
         };
         if (vErrors === null) {
           vErrors = [err5];
@@ -8767,7 +9627,7 @@ function validate249(
     }
     if (data.level !== undefined) {
       if (
-        !validate246(data.level, {
+        !validate241(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -8775,13 +9635,13 @@ function validate249(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate241.errors);
         errors = vErrors.length;
       }
     }
     if (data.lowered_from !== undefined) {
       if (
-        !validate246(data.lowered_from, {
+        !validate241(data.lowered_from, {
           instancePath: instancePath + '/lowered_from',
           parentData: data,
           parentDataProperty: 'lowered_from',
@@ -8789,13 +9649,13 @@ function validate249(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate241.errors);
         errors = vErrors.length;
       }
     }
     if (data.counts !== undefined) {
-      let data5 = data.counts;
-      if (typeof data5 !== 'boolean') {
+      let data6 = data.counts;
+      if (typeof data6 !== 'boolean') {
         const err6 = {
           instancePath: instancePath + '/counts',
           schemaPath: '#/properties/counts/type',
@@ -8809,7 +9669,7 @@ function validate249(
         }
         errors++;
       }
-      if (true !== data5) {
+      if (true !== data6) {
         const err7 = {
           instancePath: instancePath + '/counts',
           schemaPath: '#/properties/counts/const',
@@ -8826,7 +9686,7 @@ function validate249(
     }
     if (data.decided_by !== undefined) {
       if (
-        !validate240(data.decided_by, {
+        !validate256(data.decided_by, {
           instancePath: instancePath + '/decided_by',
           parentData: data,
           parentDataProperty: 'decided_by',
@@ -8834,13 +9694,13 @@ function validate249(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate240.errors);
+        vErrors = joined(vErrors, validate256.errors);
         errors = vErrors.length;
       }
     }
     if (data.waits_for !== undefined) {
       if (
-        !validate255(data.waits_for, {
+        !validate273(data.waits_for, {
           instancePath: instancePath + '/waits_for',
           parentData: data,
           parentDataProperty: 'waits_for',
@@ -8848,25 +9708,25 @@ function validate249(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate255.errors);
+        vErrors = joined(vErrors, validate273.errors);
         errors = vErrors.length;
       }
     }
     if (data.decided_if !== undefined) {
-      let data8 = data.decided_if;
-      if (Array.isArray(data8)) {
-        const len0 = data8.length;
+      let data9 = data.decided_if;
+      if (Array.isArray(data9)) {
+        const len0 = data9.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate258(data8[i0], {
+            !validate276(data9[i0], {
               instancePath: instancePath + '/decided_if/' + i0,
-              parentData: data8,
+              parentData: data9,
               parentDataProperty: i0,
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate258.errors);
+            vErrors = joined(vErrors, validate276.errors);
             errors = vErrors.length;
           }
         }
@@ -8887,7 +9747,7 @@ function validate249(
     }
     if (data.no_value !== undefined) {
       if (
-        !validate240(data.no_value, {
+        !validate256(data.no_value, {
           instancePath: instancePath + '/no_value',
           parentData: data,
           parentDataProperty: 'no_value',
@@ -8895,13 +9755,13 @@ function validate249(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate240.errors);
+        vErrors = joined(vErrors, validate256.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained_by !== undefined) {
       if (
-        !validate241(data.explained_by, {
+        !validate257(data.explained_by, {
           instancePath: instancePath + '/explained_by',
           parentData: data,
           parentDataProperty: 'explained_by',
@@ -8909,13 +9769,13 @@ function validate249(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate241.errors);
+        vErrors = joined(vErrors, validate257.errors);
         errors = vErrors.length;
       }
     }
     if (data.could_be_explained_by !== undefined) {
       if (
-        !validate241(data.could_be_explained_by, {
+        !validate257(data.could_be_explained_by, {
           instancePath: instancePath + '/could_be_explained_by',
           parentData: data,
           parentDataProperty: 'could_be_explained_by',
@@ -8923,13 +9783,13 @@ function validate249(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate241.errors);
+        vErrors = joined(vErrors, validate257.errors);
         errors = vErrors.length;
       }
     }
     if (data.taken_back_by !== undefined) {
       if (
-        !validate241(data.taken_back_by, {
+        !validate257(data.taken_back_by, {
           instancePath: instancePath + '/taken_back_by',
           parentData: data,
           parentDataProperty: 'taken_back_by',
@@ -8937,13 +9797,13 @@ function validate249(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate241.errors);
+        vErrors = joined(vErrors, validate257.errors);
         errors = vErrors.length;
       }
     }
     if (data.could_be_taken_back_by !== undefined) {
       if (
-        !validate241(data.could_be_taken_back_by, {
+        !validate257(data.could_be_taken_back_by, {
           instancePath: instancePath + '/could_be_taken_back_by',
           parentData: data,
           parentDataProperty: 'could_be_taken_back_by',
@@ -8951,13 +9811,13 @@ function validate249(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate241.errors);
+        vErrors = joined(vErrors, validate257.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_reliable !== undefined) {
       if (
-        !validate240(data.not_reliable, {
+        !validate256(data.not_reliable, {
           instancePath: instancePath + '/not_reliable',
           parentData: data,
           parentDataProperty: 'not_reliable',
@@ -8965,7 +9825,7 @@ function validate249(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate240.errors);
+        vErrors = joined(vErrors, validate256.errors);
         errors = vErrors.length;
       }
     }
@@ -8978,12 +9838,12 @@ function validate249(
     }
     errors++;
   }
-  validate249.errors = vErrors;
+  validate264.errors = vErrors;
   return errors === 0;
 }
-validate249.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate264.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema80 = {
+const schema84 = {
   type: 'object',
   properties: {
     value: { type: 'number' },
@@ -9000,16 +9860,16 @@ const schema80 = {
   },
   additionalProperties: false,
 };
-const schema81 = { type: 'string', pattern: '^-?[0-9]+/[0-9]+$' };
-const pattern20 = new RegExp('^-?[0-9]+/[0-9]+$', 'u');
+const schema85 = { type: 'string', pattern: '^-?[0-9]+/[0-9]+$' };
+const pattern21 = new RegExp('^-?[0-9]+/[0-9]+$', 'u');
 
-function validate273(
+function validate290(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate273.evaluated;
+  const evaluated0 = validate290.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9017,7 +9877,7 @@ function validate273(
     evaluated0.items = undefined;
   }
   if (typeof data === 'string') {
-    if (!pattern20.test(data)) {
+    if (!pattern21.test(data)) {
       const err0 = {
         instancePath,
         schemaPath: '#/pattern',
@@ -9040,18 +9900,18 @@ function validate273(
     }
     errors++;
   }
-  validate273.errors = vErrors;
+  validate290.errors = vErrors;
   return errors === 0;
 }
-validate273.evaluated = { dynamicProps: false, dynamicItems: false };
+validate290.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate272(
+function validate289(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate272.evaluated;
+  const evaluated0 = validate289.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9060,7 +9920,7 @@ function validate272(
   }
   if (data && typeof data == 'object' && !Array.isArray(data)) {
     for (const key0 in data) {
-      if (!func5.call(schema80.properties, key0)) {
+      if (!func5.call(schema84.properties, key0)) {
         const err0 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -9094,7 +9954,7 @@ function validate272(
     }
     if (data.exact !== undefined) {
       if (
-        !validate273(data.exact, {
+        !validate290(data.exact, {
           instancePath: instancePath + '/exact',
           parentData: data,
           parentDataProperty: 'exact',
@@ -9102,7 +9962,7 @@ function validate272(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate273.errors);
+        vErrors = joined(vErrors, validate290.errors);
         errors = vErrors.length;
       }
     }
@@ -9125,7 +9985,7 @@ function validate272(
     }
     if (data.low_exact !== undefined) {
       if (
-        !validate273(data.low_exact, {
+        !validate290(data.low_exact, {
           instancePath: instancePath + '/low_exact',
           parentData: data,
           parentDataProperty: 'low_exact',
@@ -9133,7 +9993,7 @@ function validate272(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate273.errors);
+        vErrors = joined(vErrors, validate290.errors);
         errors = vErrors.length;
       }
     }
@@ -9156,7 +10016,7 @@ function validate272(
     }
     if (data.high_exact !== undefined) {
       if (
-        !validate273(data.high_exact, {
+        !validate290(data.high_exact, {
           instancePath: instancePath + '/high_exact',
           parentData: data,
           parentDataProperty: 'high_exact',
@@ -9164,13 +10024,13 @@ function validate272(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate273.errors);
+        vErrors = joined(vErrors, validate290.errors);
         errors = vErrors.length;
       }
     }
     if (data.unit !== undefined) {
       if (
-        !validate260(data.unit, {
+        !validate246(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -9178,7 +10038,7 @@ function validate272(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate260.errors);
+        vErrors = joined(vErrors, validate246.errors);
         errors = vErrors.length;
       }
     }
@@ -9246,7 +10106,7 @@ function validate272(
     }
     if (data.waits_for !== undefined) {
       if (
-        !validate255(data.waits_for, {
+        !validate273(data.waits_for, {
           instancePath: instancePath + '/waits_for',
           parentData: data,
           parentDataProperty: 'waits_for',
@@ -9254,7 +10114,7 @@ function validate272(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate255.errors);
+        vErrors = joined(vErrors, validate273.errors);
         errors = vErrors.length;
       }
     }
@@ -9298,12 +10158,12 @@ function validate272(
     }
     errors++;
   }
-  validate272.errors = vErrors;
+  validate289.errors = vErrors;
   return errors === 0;
 }
-validate272.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate289.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema82 = {
+const schema86 = {
   type: 'object',
   properties: {
     rule: { $ref: '#/$defs/name' },
@@ -9319,13 +10179,13 @@ const schema82 = {
   additionalProperties: false,
 };
 
-function validate280(
+function validate297(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate280.evaluated;
+  const evaluated0 = validate297.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9416,7 +10276,7 @@ function validate280(
     }
     if (data.rule !== undefined) {
       if (
-        !validate246(data.rule, {
+        !validate241(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -9424,7 +10284,7 @@ function validate280(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate241.errors);
         errors = vErrors.length;
       }
     }
@@ -9444,7 +10304,7 @@ function validate280(
     }
     if (data.level !== undefined) {
       if (
-        !validate246(data.level, {
+        !validate241(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -9452,7 +10312,7 @@ function validate280(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate241.errors);
         errors = vErrors.length;
       }
     }
@@ -9486,7 +10346,7 @@ function validate280(
     }
     if (data.explained_by !== undefined) {
       if (
-        !validate241(data.explained_by, {
+        !validate257(data.explained_by, {
           instancePath: instancePath + '/explained_by',
           parentData: data,
           parentDataProperty: 'explained_by',
@@ -9494,13 +10354,13 @@ function validate280(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate241.errors);
+        vErrors = joined(vErrors, validate257.errors);
         errors = vErrors.length;
       }
     }
     if (data.ask !== undefined) {
       if (
-        !validate240(data.ask, {
+        !validate256(data.ask, {
           instancePath: instancePath + '/ask',
           parentData: data,
           parentDataProperty: 'ask',
@@ -9508,13 +10368,13 @@ function validate280(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate240.errors);
+        vErrors = joined(vErrors, validate256.errors);
         errors = vErrors.length;
       }
     }
     if (data.do !== undefined) {
       if (
-        !validate240(data.do, {
+        !validate256(data.do, {
           instancePath: instancePath + '/do',
           parentData: data,
           parentDataProperty: 'do',
@@ -9522,7 +10382,7 @@ function validate280(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate240.errors);
+        vErrors = joined(vErrors, validate256.errors);
         errors = vErrors.length;
       }
     }
@@ -9535,25 +10395,25 @@ function validate280(
     }
     errors++;
   }
-  validate280.errors = vErrors;
+  validate297.errors = vErrors;
   return errors === 0;
 }
-validate280.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate297.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema83 = {
+const schema87 = {
   type: 'object',
   properties: { observation: { $ref: '#/$defs/name' }, because: { type: 'string' } },
   required: ['observation'],
   additionalProperties: false,
 };
 
-function validate293(
+function validate310(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate293.evaluated;
+  const evaluated0 = validate310.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9593,7 +10453,7 @@ function validate293(
     }
     if (data.observation !== undefined) {
       if (
-        !validate246(data.observation, {
+        !validate241(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -9601,7 +10461,7 @@ function validate293(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate241.errors);
         errors = vErrors.length;
       }
     }
@@ -9630,12 +10490,12 @@ function validate293(
     }
     errors++;
   }
-  validate293.errors = vErrors;
+  validate310.errors = vErrors;
   return errors === 0;
 }
-validate293.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate310.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema84 = {
+const schema88 = {
   type: 'object',
   properties: {
     observation: { $ref: '#/$defs/name' },
@@ -9649,13 +10509,13 @@ const schema84 = {
   additionalProperties: false,
 };
 
-function validate298(
+function validate315(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate298.evaluated;
+  const evaluated0 = validate315.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9716,7 +10576,7 @@ function validate298(
     }
     if (data.observation !== undefined) {
       if (
-        !validate246(data.observation, {
+        !validate241(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -9724,7 +10584,7 @@ function validate298(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate241.errors);
         errors = vErrors.length;
       }
     }
@@ -9755,7 +10615,7 @@ function validate298(
           instancePath: instancePath + '/value',
           schemaPath: '#/properties/value/type',
           keyword: 'type',
-          params: { type: schema84.properties.value.type },
+          params: { type: schema88.properties.value.type },
         };
         if (vErrors === null) {
           vErrors = [err4];
@@ -9768,7 +10628,7 @@ function validate298(
         const len0 = data2.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate246(data2[i0], {
+            !validate241(data2[i0], {
               instancePath: instancePath + '/value/' + i0,
               parentData: data2,
               parentDataProperty: i0,
@@ -9776,7 +10636,7 @@ function validate298(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate246.errors);
+            vErrors = joined(vErrors, validate241.errors);
             errors = vErrors.length;
           }
         }
@@ -9818,7 +10678,7 @@ function validate298(
     }
     if (data.unit !== undefined) {
       if (
-        !validate260(data.unit, {
+        !validate246(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -9826,7 +10686,7 @@ function validate298(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate260.errors);
+        vErrors = joined(vErrors, validate246.errors);
         errors = vErrors.length;
       }
     }
@@ -9839,12 +10699,12 @@ function validate298(
     }
     errors++;
   }
-  validate298.errors = vErrors;
+  validate315.errors = vErrors;
   return errors === 0;
 }
-validate298.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate315.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema85 = {
+const schema89 = {
   type: 'object',
   properties: {
     fault: { $ref: '#/$defs/name' },
@@ -9857,7 +10717,7 @@ const schema85 = {
   required: ['fault', 'title', 'says', 'do', 'readings', 'changes'],
   additionalProperties: false,
 };
-const schema86 = {
+const schema90 = {
   type: 'object',
   properties: {
     observation: { $ref: '#/$defs/name' },
@@ -9870,13 +10730,13 @@ const schema86 = {
   additionalProperties: false,
 };
 
-function validate308(
+function validate325(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate308.evaluated;
+  const evaluated0 = validate325.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9950,7 +10810,7 @@ function validate308(
     }
     if (data.observation !== undefined) {
       if (
-        !validate246(data.observation, {
+        !validate241(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -9958,7 +10818,7 @@ function validate308(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate241.errors);
         errors = vErrors.length;
       }
     }
@@ -10015,7 +10875,7 @@ function validate308(
     }
     if (data.unit !== undefined) {
       if (
-        !validate260(data.unit, {
+        !validate246(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -10023,7 +10883,7 @@ function validate308(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate260.errors);
+        vErrors = joined(vErrors, validate246.errors);
         errors = vErrors.length;
       }
     }
@@ -10036,12 +10896,12 @@ function validate308(
     }
     errors++;
   }
-  validate308.errors = vErrors;
+  validate325.errors = vErrors;
   return errors === 0;
 }
-validate308.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate325.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema87 = {
+const schema91 = {
   type: 'object',
   properties: {
     rule: { $ref: '#/$defs/name' },
@@ -10052,13 +10912,13 @@ const schema87 = {
   additionalProperties: false,
 };
 
-function validate312(
+function validate329(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate312.evaluated;
+  const evaluated0 = validate329.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10112,7 +10972,7 @@ function validate312(
     }
     if (data.rule !== undefined) {
       if (
-        !validate246(data.rule, {
+        !validate241(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -10120,7 +10980,7 @@ function validate312(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate241.errors);
         errors = vErrors.length;
       }
     }
@@ -10140,7 +11000,7 @@ function validate312(
     }
     if (data.level !== undefined) {
       if (
-        !validate246(data.level, {
+        !validate241(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -10148,7 +11008,7 @@ function validate312(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate241.errors);
         errors = vErrors.length;
       }
     }
@@ -10161,18 +11021,18 @@ function validate312(
     }
     errors++;
   }
-  validate312.errors = vErrors;
+  validate329.errors = vErrors;
   return errors === 0;
 }
-validate312.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate329.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate303(
+function validate320(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate303.evaluated;
+  const evaluated0 = validate320.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10289,7 +11149,7 @@ function validate303(
     }
     if (data.fault !== undefined) {
       if (
-        !validate246(data.fault, {
+        !validate241(data.fault, {
           instancePath: instancePath + '/fault',
           parentData: data,
           parentDataProperty: 'fault',
@@ -10297,7 +11157,7 @@ function validate303(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate241.errors);
         errors = vErrors.length;
       }
     }
@@ -10331,7 +11191,7 @@ function validate303(
     }
     if (data.do !== undefined) {
       if (
-        !validate240(data.do, {
+        !validate256(data.do, {
           instancePath: instancePath + '/do',
           parentData: data,
           parentDataProperty: 'do',
@@ -10339,7 +11199,7 @@ function validate303(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate240.errors);
+        vErrors = joined(vErrors, validate256.errors);
         errors = vErrors.length;
       }
     }
@@ -10349,7 +11209,7 @@ function validate303(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate308(data4[i0], {
+            !validate325(data4[i0], {
               instancePath: instancePath + '/readings/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -10357,7 +11217,7 @@ function validate303(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate308.errors);
+            vErrors = joined(vErrors, validate325.errors);
             errors = vErrors.length;
           }
         }
@@ -10382,7 +11242,7 @@ function validate303(
         const len1 = data6.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate312(data6[i1], {
+            !validate329(data6[i1], {
               instancePath: instancePath + '/changes/' + i1,
               parentData: data6,
               parentDataProperty: i1,
@@ -10390,7 +11250,7 @@ function validate303(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate312.errors);
+            vErrors = joined(vErrors, validate329.errors);
             errors = vErrors.length;
           }
         }
@@ -10418,12 +11278,12 @@ function validate303(
     }
     errors++;
   }
-  validate303.errors = vErrors;
+  validate320.errors = vErrors;
   return errors === 0;
 }
-validate303.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate320.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema88 = {
+const schema92 = {
   type: 'object',
   properties: {
     level: { $ref: '#/$defs/name' },
@@ -10440,13 +11300,13 @@ const schema88 = {
   additionalProperties: false,
 };
 
-function validate318(
+function validate335(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate318.evaluated;
+  const evaluated0 = validate335.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10539,7 +11399,7 @@ function validate318(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema88.properties, key0)) {
+      if (!func5.call(schema92.properties, key0)) {
         const err6 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -10556,7 +11416,7 @@ function validate318(
     }
     if (data.level !== undefined) {
       if (
-        !validate246(data.level, {
+        !validate241(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -10564,7 +11424,7 @@ function validate318(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate241.errors);
         errors = vErrors.length;
       }
     }
@@ -10707,12 +11567,12 @@ function validate318(
     }
     errors++;
   }
-  validate318.errors = vErrors;
+  validate335.errors = vErrors;
   return errors === 0;
 }
-validate318.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate335.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema89 = {
+const schema93 = {
   type: 'object',
   properties: {
     observation: { $ref: '#/$defs/name' },
@@ -10723,13 +11583,13 @@ const schema89 = {
   additionalProperties: false,
 };
 
-function validate322(
+function validate339(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate322.evaluated;
+  const evaluated0 = validate339.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10783,7 +11643,7 @@ function validate322(
     }
     if (data.observation !== undefined) {
       if (
-        !validate246(data.observation, {
+        !validate241(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -10791,7 +11651,7 @@ function validate322(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate241.errors);
         errors = vErrors.length;
       }
     }
@@ -10802,7 +11662,7 @@ function validate322(
           instancePath: instancePath + '/value',
           schemaPath: '#/properties/value/type',
           keyword: 'type',
-          params: { type: schema89.properties.value.type },
+          params: { type: schema93.properties.value.type },
         };
         if (vErrors === null) {
           vErrors = [err3];
@@ -10814,7 +11674,7 @@ function validate322(
     }
     if (data.unit !== undefined) {
       if (
-        !validate260(data.unit, {
+        !validate246(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -10822,7 +11682,7 @@ function validate322(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate260.errors);
+        vErrors = joined(vErrors, validate246.errors);
         errors = vErrors.length;
       }
     }
@@ -10835,12 +11695,12 @@ function validate322(
     }
     errors++;
   }
-  validate322.errors = vErrors;
+  validate339.errors = vErrors;
   return errors === 0;
 }
-validate322.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate339.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema90 = {
+const schema94 = {
   type: 'object',
   properties: {
     limit: { $ref: '#/$defs/name' },
@@ -10854,13 +11714,13 @@ const schema90 = {
   additionalProperties: false,
 };
 
-function validate326(
+function validate343(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate326.evaluated;
+  const evaluated0 = validate343.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10935,7 +11795,7 @@ function validate326(
     }
     if (data.limit !== undefined) {
       if (
-        !validate246(data.limit, {
+        !validate241(data.limit, {
           instancePath: instancePath + '/limit',
           parentData: data,
           parentDataProperty: 'limit',
@@ -10943,7 +11803,7 @@ function validate326(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate241.errors);
         errors = vErrors.length;
       }
     }
@@ -10966,7 +11826,7 @@ function validate326(
     }
     if (data.unit !== undefined) {
       if (
-        !validate260(data.unit, {
+        !validate246(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -10974,7 +11834,7 @@ function validate326(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate260.errors);
+        vErrors = joined(vErrors, validate246.errors);
         errors = vErrors.length;
       }
     }
@@ -11035,25 +11895,25 @@ function validate326(
     }
     errors++;
   }
-  validate326.errors = vErrors;
+  validate343.errors = vErrors;
   return errors === 0;
 }
-validate326.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate343.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema91 = {
+const schema95 = {
   type: 'object',
   properties: { observation: { $ref: '#/$defs/name' }, given: { type: 'string' }, as: { type: 'string' } },
   required: ['observation', 'given', 'as'],
   additionalProperties: false,
 };
 
-function validate330(
+function validate347(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate330.evaluated;
+  const evaluated0 = validate347.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11121,7 +11981,7 @@ function validate330(
     }
     if (data.observation !== undefined) {
       if (
-        !validate246(data.observation, {
+        !validate241(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -11129,7 +11989,7 @@ function validate330(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate241.errors);
         errors = vErrors.length;
       }
     }
@@ -11174,12 +12034,12 @@ function validate330(
     }
     errors++;
   }
-  validate330.errors = vErrors;
+  validate347.errors = vErrors;
   return errors === 0;
 }
-validate330.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate347.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema92 = {
+const schema96 = {
   type: 'object',
   properties: {
     observation: { $ref: '#/$defs/name' },
@@ -11190,13 +12050,13 @@ const schema92 = {
   additionalProperties: false,
 };
 
-function validate333(
+function validate350(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate333.evaluated;
+  const evaluated0 = validate350.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11264,7 +12124,7 @@ function validate333(
     }
     if (data.observation !== undefined) {
       if (
-        !validate246(data.observation, {
+        !validate241(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -11272,7 +12132,7 @@ function validate333(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate241.errors);
         errors = vErrors.length;
       }
     }
@@ -11294,7 +12154,7 @@ function validate333(
     }
     if (data.because !== undefined) {
       if (
-        !validate241(data.because, {
+        !validate257(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -11302,7 +12162,7 @@ function validate333(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate241.errors);
+        vErrors = joined(vErrors, validate257.errors);
         errors = vErrors.length;
       }
     }
@@ -11315,10 +12175,10 @@ function validate333(
     }
     errors++;
   }
-  validate333.errors = vErrors;
+  validate350.errors = vErrors;
   return errors === 0;
 }
-validate333.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate350.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 function validate235(
   data,
@@ -11793,45 +12653,58 @@ function validate235(
         errors++;
       }
     }
-    if (data.at !== undefined) {
-      let data4 = data.at;
-      if (typeof data4 !== 'string' && data4 !== null) {
-        const err30 = {
-          instancePath: instancePath + '/at',
-          schemaPath: '#/properties/at/type',
-          keyword: 'type',
-          params: { type: schema69.properties.at.type },
-        };
-        if (vErrors === null) {
-          vErrors = [err30];
-        } else {
-          vErrors.push(err30);
+    if (data.based_on !== undefined) {
+      let data4 = data.based_on;
+      if (Array.isArray(data4)) {
+        if (data4.length > 2) {
+          const err30 = {
+            instancePath: instancePath + '/based_on',
+            schemaPath: '#/properties/based_on/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 2 },
+          };
+          if (vErrors === null) {
+            vErrors = [err30];
+          } else {
+            vErrors.push(err30);
+          }
+          errors++;
         }
-        errors++;
-      }
-    }
-    if (data.applies !== undefined) {
-      let data5 = data.applies;
-      if (typeof data5 !== 'string') {
-        const err31 = {
-          instancePath: instancePath + '/applies',
-          schemaPath: '#/properties/applies/type',
-          keyword: 'type',
-          params: { type: 'string' },
-        };
-        if (vErrors === null) {
-          vErrors = [err31];
-        } else {
-          vErrors.push(err31);
+        if (data4.length < 1) {
+          const err31 = {
+            instancePath: instancePath + '/based_on',
+            schemaPath: '#/properties/based_on/minItems',
+            keyword: 'minItems',
+            params: { limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err31];
+          } else {
+            vErrors.push(err31);
+          }
+          errors++;
         }
-        errors++;
-      }
-      if (!(data5 === 'yes' || data5 === 'no' || data5 === 'unsure')) {
+        const len0 = data4.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          if (
+            !validate240(data4[i0], {
+              instancePath: instancePath + '/based_on/' + i0,
+              parentData: data4,
+              parentDataProperty: i0,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate240.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
         const err32 = {
-          instancePath: instancePath + '/applies',
-          schemaPath: '#/properties/applies/enum',
-          keyword: 'enum',
-          params: { allowedValues: schema69.properties.applies.enum },
+          instancePath: instancePath + '/based_on',
+          schemaPath: '#/properties/based_on/type',
+          keyword: 'type',
+          params: { type: 'array' },
         };
         if (vErrors === null) {
           vErrors = [err32];
@@ -11841,9 +12714,57 @@ function validate235(
         errors++;
       }
     }
+    if (data.at !== undefined) {
+      let data6 = data.at;
+      if (typeof data6 !== 'string' && data6 !== null) {
+        const err33 = {
+          instancePath: instancePath + '/at',
+          schemaPath: '#/properties/at/type',
+          keyword: 'type',
+          params: { type: schema69.properties.at.type },
+        };
+        if (vErrors === null) {
+          vErrors = [err33];
+        } else {
+          vErrors.push(err33);
+        }
+        errors++;
+      }
+    }
+    if (data.applies !== undefined) {
+      let data7 = data.applies;
+      if (typeof data7 !== 'string') {
+        const err34 = {
+          instancePath: instancePath + '/applies',
+          schemaPath: '#/properties/applies/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err34];
+        } else {
+          vErrors.push(err34);
+        }
+        errors++;
+      }
+      if (!(data7 === 'yes' || data7 === 'no' || data7 === 'unsure')) {
+        const err35 = {
+          instancePath: instancePath + '/applies',
+          schemaPath: '#/properties/applies/enum',
+          keyword: 'enum',
+          params: { allowedValues: schema69.properties.applies.enum },
+        };
+        if (vErrors === null) {
+          vErrors = [err35];
+        } else {
+          vErrors.push(err35);
+        }
+        errors++;
+      }
+    }
     if (data.applies_because !== undefined) {
       if (
-        !validate240(data.applies_because, {
+        !validate256(data.applies_because, {
           instancePath: instancePath + '/applies_because',
           parentData: data,
           parentDataProperty: 'applies_because',
@@ -11851,7 +12772,7 @@ function validate235(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate240.errors);
+        vErrors = joined(vErrors, validate256.errors);
         errors = vErrors.length;
       }
     }
@@ -11871,7 +12792,7 @@ function validate235(
     }
     if (data.level !== undefined) {
       if (
-        !validate245(data.level, {
+        !validate261(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -11879,127 +12800,32 @@ function validate235(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate245.errors);
+        vErrors = joined(vErrors, validate261.errors);
         errors = vErrors.length;
       }
     }
     if (data.rules !== undefined) {
-      let data9 = data.rules;
-      if (Array.isArray(data9)) {
-        const len0 = data9.length;
-        for (let i0 = 0; i0 < len0; i0++) {
-          if (
-            !validate249(data9[i0], {
-              instancePath: instancePath + '/rules/' + i0,
-              parentData: data9,
-              parentDataProperty: i0,
-              rootData,
-              dynamicAnchors,
-            })
-          ) {
-            vErrors = joined(vErrors, validate249.errors);
-            errors = vErrors.length;
-          }
-        }
-      } else {
-        const err33 = {
-          instancePath: instancePath + '/rules',
-          schemaPath: '#/properties/rules/type',
-          keyword: 'type',
-          params: { type: 'array' },
-        };
-        if (vErrors === null) {
-          vErrors = [err33];
-        } else {
-          vErrors.push(err33);
-        }
-        errors++;
-      }
-    }
-    if (data.measures !== undefined) {
-      let data11 = data.measures;
-      if (data11 && typeof data11 == 'object' && !Array.isArray(data11)) {
-        for (const key1 in data11) {
-          const _errs20 = errors;
-          if (
-            !validate236(key1, {
-              instancePath: instancePath + '/measures',
-              parentData: data11,
-              parentDataProperty: 'measures',
-              rootData,
-              dynamicAnchors,
-            })
-          ) {
-            vErrors = joined(vErrors, validate236.errors);
-            errors = vErrors.length;
-          }
-          var valid3 = _errs20 === errors;
-          if (!valid3) {
-            const err34 = {
-              instancePath: instancePath + '/measures',
-              schemaPath: '#/properties/measures/propertyNames',
-              keyword: 'propertyNames',
-              params: { propertyName: key1 },
-            };
-            if (vErrors === null) {
-              vErrors = [err34];
-            } else {
-              vErrors.push(err34);
-            }
-            errors++;
-          }
-        }
-        for (const key2 in data11) {
-          if (
-            !validate272(data11[key2], {
-              instancePath: instancePath + '/measures/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
-              parentData: data11,
-              parentDataProperty: key2,
-              rootData,
-              dynamicAnchors,
-            })
-          ) {
-            vErrors = joined(vErrors, validate272.errors);
-            errors = vErrors.length;
-          }
-        }
-      } else {
-        const err35 = {
-          instancePath: instancePath + '/measures',
-          schemaPath: '#/properties/measures/type',
-          keyword: 'type',
-          params: { type: 'object' },
-        };
-        if (vErrors === null) {
-          vErrors = [err35];
-        } else {
-          vErrors.push(err35);
-        }
-        errors++;
-      }
-    }
-    if (data.advice !== undefined) {
-      let data13 = data.advice;
-      if (Array.isArray(data13)) {
-        const len1 = data13.length;
+      let data11 = data.rules;
+      if (Array.isArray(data11)) {
+        const len1 = data11.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate280(data13[i1], {
-              instancePath: instancePath + '/advice/' + i1,
-              parentData: data13,
+            !validate264(data11[i1], {
+              instancePath: instancePath + '/rules/' + i1,
+              parentData: data11,
               parentDataProperty: i1,
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate280.errors);
+            vErrors = joined(vErrors, validate264.errors);
             errors = vErrors.length;
           }
         }
       } else {
         const err36 = {
-          instancePath: instancePath + '/advice',
-          schemaPath: '#/properties/advice/type',
+          instancePath: instancePath + '/rules',
+          schemaPath: '#/properties/rules/type',
           keyword: 'type',
           params: { type: 'array' },
         };
@@ -12011,105 +12837,59 @@ function validate235(
         errors++;
       }
     }
-    if (data.ask_first !== undefined) {
-      if (
-        !validate255(data.ask_first, {
-          instancePath: instancePath + '/ask_first',
-          parentData: data,
-          parentDataProperty: 'ask_first',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate255.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.take_first !== undefined) {
-      if (
-        !validate255(data.take_first, {
-          instancePath: instancePath + '/take_first',
-          parentData: data,
-          parentDataProperty: 'take_first',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate255.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.missing !== undefined) {
-      if (
-        !validate255(data.missing, {
-          instancePath: instancePath + '/missing',
-          parentData: data,
-          parentDataProperty: 'missing',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate255.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.unobtainable !== undefined) {
-      let data18 = data.unobtainable;
-      if (Array.isArray(data18)) {
-        const len2 = data18.length;
-        for (let i2 = 0; i2 < len2; i2++) {
+    if (data.measures !== undefined) {
+      let data13 = data.measures;
+      if (data13 && typeof data13 == 'object' && !Array.isArray(data13)) {
+        for (const key1 in data13) {
+          const _errs23 = errors;
           if (
-            !validate293(data18[i2], {
-              instancePath: instancePath + '/unobtainable/' + i2,
-              parentData: data18,
-              parentDataProperty: i2,
+            !validate236(key1, {
+              instancePath: instancePath + '/measures',
+              parentData: data13,
+              parentDataProperty: 'measures',
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate293.errors);
+            vErrors = joined(vErrors, validate236.errors);
             errors = vErrors.length;
           }
+          var valid5 = _errs23 === errors;
+          if (!valid5) {
+            const err37 = {
+              instancePath: instancePath + '/measures',
+              schemaPath: '#/properties/measures/propertyNames',
+              keyword: 'propertyNames',
+              params: { propertyName: key1 },
+            };
+            if (vErrors === null) {
+              vErrors = [err37];
+            } else {
+              vErrors.push(err37);
+            }
+            errors++;
+          }
         }
-      } else {
-        const err37 = {
-          instancePath: instancePath + '/unobtainable',
-          schemaPath: '#/properties/unobtainable/type',
-          keyword: 'type',
-          params: { type: 'array' },
-        };
-        if (vErrors === null) {
-          vErrors = [err37];
-        } else {
-          vErrors.push(err37);
-        }
-        errors++;
-      }
-    }
-    if (data.declined !== undefined) {
-      let data20 = data.declined;
-      if (Array.isArray(data20)) {
-        const len3 = data20.length;
-        for (let i3 = 0; i3 < len3; i3++) {
+        for (const key2 in data13) {
           if (
-            !validate293(data20[i3], {
-              instancePath: instancePath + '/declined/' + i3,
-              parentData: data20,
-              parentDataProperty: i3,
+            !validate289(data13[key2], {
+              instancePath: instancePath + '/measures/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
+              parentData: data13,
+              parentDataProperty: key2,
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate293.errors);
+            vErrors = joined(vErrors, validate289.errors);
             errors = vErrors.length;
           }
         }
       } else {
         const err38 = {
-          instancePath: instancePath + '/declined',
-          schemaPath: '#/properties/declined/type',
+          instancePath: instancePath + '/measures',
+          schemaPath: '#/properties/measures/type',
           keyword: 'type',
-          params: { type: 'array' },
+          params: { type: 'object' },
         };
         if (vErrors === null) {
           vErrors = [err38];
@@ -12119,42 +12899,28 @@ function validate235(
         errors++;
       }
     }
-    if (data.would_tell_more !== undefined) {
-      if (
-        !validate255(data.would_tell_more, {
-          instancePath: instancePath + '/would_tell_more',
-          parentData: data,
-          parentDataProperty: 'would_tell_more',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate255.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.stands_in !== undefined) {
-      let data23 = data.stands_in;
-      if (Array.isArray(data23)) {
-        const len4 = data23.length;
-        for (let i4 = 0; i4 < len4; i4++) {
+    if (data.advice !== undefined) {
+      let data15 = data.advice;
+      if (Array.isArray(data15)) {
+        const len2 = data15.length;
+        for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate298(data23[i4], {
-              instancePath: instancePath + '/stands_in/' + i4,
-              parentData: data23,
-              parentDataProperty: i4,
+            !validate297(data15[i2], {
+              instancePath: instancePath + '/advice/' + i2,
+              parentData: data15,
+              parentDataProperty: i2,
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate298.errors);
+            vErrors = joined(vErrors, validate297.errors);
             errors = vErrors.length;
           }
         }
       } else {
         const err39 = {
-          instancePath: instancePath + '/stands_in',
-          schemaPath: '#/properties/stands_in/type',
+          instancePath: instancePath + '/advice',
+          schemaPath: '#/properties/advice/type',
           keyword: 'type',
           params: { type: 'array' },
         };
@@ -12166,28 +12932,70 @@ function validate235(
         errors++;
       }
     }
-    if (data.faults !== undefined) {
-      let data25 = data.faults;
-      if (Array.isArray(data25)) {
-        const len5 = data25.length;
-        for (let i5 = 0; i5 < len5; i5++) {
+    if (data.ask_first !== undefined) {
+      if (
+        !validate273(data.ask_first, {
+          instancePath: instancePath + '/ask_first',
+          parentData: data,
+          parentDataProperty: 'ask_first',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate273.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.take_first !== undefined) {
+      if (
+        !validate273(data.take_first, {
+          instancePath: instancePath + '/take_first',
+          parentData: data,
+          parentDataProperty: 'take_first',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate273.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.missing !== undefined) {
+      if (
+        !validate273(data.missing, {
+          instancePath: instancePath + '/missing',
+          parentData: data,
+          parentDataProperty: 'missing',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate273.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.unobtainable !== undefined) {
+      let data20 = data.unobtainable;
+      if (Array.isArray(data20)) {
+        const len3 = data20.length;
+        for (let i3 = 0; i3 < len3; i3++) {
           if (
-            !validate303(data25[i5], {
-              instancePath: instancePath + '/faults/' + i5,
-              parentData: data25,
-              parentDataProperty: i5,
+            !validate310(data20[i3], {
+              instancePath: instancePath + '/unobtainable/' + i3,
+              parentData: data20,
+              parentDataProperty: i3,
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate303.errors);
+            vErrors = joined(vErrors, validate310.errors);
             errors = vErrors.length;
           }
         }
       } else {
         const err40 = {
-          instancePath: instancePath + '/faults',
-          schemaPath: '#/properties/faults/type',
+          instancePath: instancePath + '/unobtainable',
+          schemaPath: '#/properties/unobtainable/type',
           keyword: 'type',
           params: { type: 'array' },
         };
@@ -12199,42 +13007,28 @@ function validate235(
         errors++;
       }
     }
-    if (data.in_force !== undefined) {
-      if (
-        !validate318(data.in_force, {
-          instancePath: instancePath + '/in_force',
-          parentData: data,
-          parentDataProperty: 'in_force',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate318.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.assumed !== undefined) {
-      let data28 = data.assumed;
-      if (Array.isArray(data28)) {
-        const len6 = data28.length;
-        for (let i6 = 0; i6 < len6; i6++) {
+    if (data.declined !== undefined) {
+      let data22 = data.declined;
+      if (Array.isArray(data22)) {
+        const len4 = data22.length;
+        for (let i4 = 0; i4 < len4; i4++) {
           if (
-            !validate322(data28[i6], {
-              instancePath: instancePath + '/assumed/' + i6,
-              parentData: data28,
-              parentDataProperty: i6,
+            !validate310(data22[i4], {
+              instancePath: instancePath + '/declined/' + i4,
+              parentData: data22,
+              parentDataProperty: i4,
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate322.errors);
+            vErrors = joined(vErrors, validate310.errors);
             errors = vErrors.length;
           }
         }
       } else {
         const err41 = {
-          instancePath: instancePath + '/assumed',
-          schemaPath: '#/properties/assumed/type',
+          instancePath: instancePath + '/declined',
+          schemaPath: '#/properties/declined/type',
           keyword: 'type',
           params: { type: 'array' },
         };
@@ -12246,28 +13040,42 @@ function validate235(
         errors++;
       }
     }
-    if (data.limits !== undefined) {
-      let data30 = data.limits;
-      if (Array.isArray(data30)) {
-        const len7 = data30.length;
-        for (let i7 = 0; i7 < len7; i7++) {
+    if (data.would_tell_more !== undefined) {
+      if (
+        !validate273(data.would_tell_more, {
+          instancePath: instancePath + '/would_tell_more',
+          parentData: data,
+          parentDataProperty: 'would_tell_more',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate273.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.stands_in !== undefined) {
+      let data25 = data.stands_in;
+      if (Array.isArray(data25)) {
+        const len5 = data25.length;
+        for (let i5 = 0; i5 < len5; i5++) {
           if (
-            !validate326(data30[i7], {
-              instancePath: instancePath + '/limits/' + i7,
-              parentData: data30,
-              parentDataProperty: i7,
+            !validate315(data25[i5], {
+              instancePath: instancePath + '/stands_in/' + i5,
+              parentData: data25,
+              parentDataProperty: i5,
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate326.errors);
+            vErrors = joined(vErrors, validate315.errors);
             errors = vErrors.length;
           }
         }
       } else {
         const err42 = {
-          instancePath: instancePath + '/limits',
-          schemaPath: '#/properties/limits/type',
+          instancePath: instancePath + '/stands_in',
+          schemaPath: '#/properties/stands_in/type',
           keyword: 'type',
           params: { type: 'array' },
         };
@@ -12279,28 +13087,28 @@ function validate235(
         errors++;
       }
     }
-    if (data.taken !== undefined) {
-      let data32 = data.taken;
-      if (Array.isArray(data32)) {
-        const len8 = data32.length;
-        for (let i8 = 0; i8 < len8; i8++) {
+    if (data.faults !== undefined) {
+      let data27 = data.faults;
+      if (Array.isArray(data27)) {
+        const len6 = data27.length;
+        for (let i6 = 0; i6 < len6; i6++) {
           if (
-            !validate330(data32[i8], {
-              instancePath: instancePath + '/taken/' + i8,
-              parentData: data32,
-              parentDataProperty: i8,
+            !validate320(data27[i6], {
+              instancePath: instancePath + '/faults/' + i6,
+              parentData: data27,
+              parentDataProperty: i6,
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate330.errors);
+            vErrors = joined(vErrors, validate320.errors);
             errors = vErrors.length;
           }
         }
       } else {
         const err43 = {
-          instancePath: instancePath + '/taken',
-          schemaPath: '#/properties/taken/type',
+          instancePath: instancePath + '/faults',
+          schemaPath: '#/properties/faults/type',
           keyword: 'type',
           params: { type: 'array' },
         };
@@ -12312,28 +13120,42 @@ function validate235(
         errors++;
       }
     }
-    if (data.refused !== undefined) {
-      let data34 = data.refused;
-      if (Array.isArray(data34)) {
-        const len9 = data34.length;
-        for (let i9 = 0; i9 < len9; i9++) {
+    if (data.in_force !== undefined) {
+      if (
+        !validate335(data.in_force, {
+          instancePath: instancePath + '/in_force',
+          parentData: data,
+          parentDataProperty: 'in_force',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate335.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.assumed !== undefined) {
+      let data30 = data.assumed;
+      if (Array.isArray(data30)) {
+        const len7 = data30.length;
+        for (let i7 = 0; i7 < len7; i7++) {
           if (
-            !validate333(data34[i9], {
-              instancePath: instancePath + '/refused/' + i9,
-              parentData: data34,
-              parentDataProperty: i9,
+            !validate339(data30[i7], {
+              instancePath: instancePath + '/assumed/' + i7,
+              parentData: data30,
+              parentDataProperty: i7,
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate333.errors);
+            vErrors = joined(vErrors, validate339.errors);
             errors = vErrors.length;
           }
         }
       } else {
         const err44 = {
-          instancePath: instancePath + '/refused',
-          schemaPath: '#/properties/refused/type',
+          instancePath: instancePath + '/assumed',
+          schemaPath: '#/properties/assumed/type',
           keyword: 'type',
           params: { type: 'array' },
         };
@@ -12345,28 +13167,28 @@ function validate235(
         errors++;
       }
     }
-    if (data.questioned !== undefined) {
-      let data36 = data.questioned;
-      if (Array.isArray(data36)) {
-        const len10 = data36.length;
-        for (let i10 = 0; i10 < len10; i10++) {
+    if (data.limits !== undefined) {
+      let data32 = data.limits;
+      if (Array.isArray(data32)) {
+        const len8 = data32.length;
+        for (let i8 = 0; i8 < len8; i8++) {
           if (
-            !validate333(data36[i10], {
-              instancePath: instancePath + '/questioned/' + i10,
-              parentData: data36,
-              parentDataProperty: i10,
+            !validate343(data32[i8], {
+              instancePath: instancePath + '/limits/' + i8,
+              parentData: data32,
+              parentDataProperty: i8,
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate333.errors);
+            vErrors = joined(vErrors, validate343.errors);
             errors = vErrors.length;
           }
         }
       } else {
         const err45 = {
-          instancePath: instancePath + '/questioned',
-          schemaPath: '#/properties/questioned/type',
+          instancePath: instancePath + '/limits',
+          schemaPath: '#/properties/limits/type',
           keyword: 'type',
           params: { type: 'array' },
         };
@@ -12378,9 +13200,108 @@ function validate235(
         errors++;
       }
     }
+    if (data.taken !== undefined) {
+      let data34 = data.taken;
+      if (Array.isArray(data34)) {
+        const len9 = data34.length;
+        for (let i9 = 0; i9 < len9; i9++) {
+          if (
+            !validate347(data34[i9], {
+              instancePath: instancePath + '/taken/' + i9,
+              parentData: data34,
+              parentDataProperty: i9,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate347.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err46 = {
+          instancePath: instancePath + '/taken',
+          schemaPath: '#/properties/taken/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err46];
+        } else {
+          vErrors.push(err46);
+        }
+        errors++;
+      }
+    }
+    if (data.refused !== undefined) {
+      let data36 = data.refused;
+      if (Array.isArray(data36)) {
+        const len10 = data36.length;
+        for (let i10 = 0; i10 < len10; i10++) {
+          if (
+            !validate350(data36[i10], {
+              instancePath: instancePath + '/refused/' + i10,
+              parentData: data36,
+              parentDataProperty: i10,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate350.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err47 = {
+          instancePath: instancePath + '/refused',
+          schemaPath: '#/properties/refused/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err47];
+        } else {
+          vErrors.push(err47);
+        }
+        errors++;
+      }
+    }
+    if (data.questioned !== undefined) {
+      let data38 = data.questioned;
+      if (Array.isArray(data38)) {
+        const len11 = data38.length;
+        for (let i11 = 0; i11 < len11; i11++) {
+          if (
+            !validate350(data38[i11], {
+              instancePath: instancePath + '/questioned/' + i11,
+              parentData: data38,
+              parentDataProperty: i11,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate350.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err48 = {
+          instancePath: instancePath + '/questioned',
+          schemaPath: '#/properties/questioned/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err48];
+        } else {
+          vErrors.push(err48);
+        }
+        errors++;
+      }
+    }
     if (data.unused !== undefined) {
       if (
-        !validate255(data.unused, {
+        !validate273(data.unused, {
           instancePath: instancePath + '/unused',
           parentData: data,
           parentDataProperty: 'unused',
@@ -12388,7 +13309,7 @@ function validate235(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate255.errors);
+        vErrors = joined(vErrors, validate273.errors);
         errors = vErrors.length;
       }
     }
@@ -12407,11 +13328,11 @@ function validate235(
       }
     }
   } else {
-    const err46 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    const err49 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
     if (vErrors === null) {
-      vErrors = [err46];
+      vErrors = [err49];
     } else {
-      vErrors.push(err46);
+      vErrors.push(err49);
     }
     errors++;
   }
@@ -12420,8 +13341,8 @@ function validate235(
 }
 validate235.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const protocol = validate340;
-const schema93 = {
+export const protocol = validate357;
+const schema97 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'protocol.schema.json',
   type: 'object',
@@ -12430,6 +13351,7 @@ const schema93 = {
     edition: { type: 'integer', minimum: 1, maximum: 100000 },
     title: { $ref: '#/$defs/text' },
     about: { $ref: '#/$defs/text' },
+    based_on: { $ref: '#/$defs/based_on' },
     ladder: { $ref: '#/$defs/name' },
     applies_when: { $ref: '#/$defs/condition' },
     otherwise: { $ref: '#/$defs/text' },
@@ -12464,7 +13386,7 @@ const schema93 = {
       additionalProperties: { $ref: '#/$defs/conditions' },
     },
   },
-  required: ['protocol', 'edition', 'title', 'ladder', 'observations', 'rules'],
+  required: ['protocol', 'edition', 'title', 'ladder'],
   additionalProperties: false,
   $defs: {
     name: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -12485,6 +13407,38 @@ const schema93 = {
           additionalProperties: { $ref: 'dictionary.schema.json#/$defs/observation' },
         },
       },
+      additionalProperties: false,
+    },
+    based_on: {
+      type: 'object',
+      properties: {
+        protocol: { $ref: '#/$defs/name' },
+        edition: { type: 'integer', minimum: 1, maximum: 100000 },
+        limits: {
+          type: 'object',
+          propertyNames: { $ref: '#/$defs/name' },
+          additionalProperties: { $ref: '#/$defs/other_value' },
+          minProperties: 1,
+        },
+        withdraws: { type: 'array', items: { $ref: '#/$defs/withdrawal' }, minItems: 1, maxItems: 1000 },
+      },
+      required: ['protocol', 'edition'],
+      additionalProperties: false,
+    },
+    other_value: {
+      type: 'object',
+      properties: {
+        value: { $ref: '#/$defs/quantity' },
+        because: { $ref: '#/$defs/text' },
+        source: { $ref: '#/$defs/names' },
+      },
+      required: ['value', 'because'],
+      additionalProperties: false,
+    },
+    withdrawal: {
+      type: 'object',
+      properties: { rule: { $ref: '#/$defs/name' }, because: { $ref: '#/$defs/text' } },
+      required: ['rule', 'because'],
       additionalProperties: false,
     },
     standing_fact: {
@@ -12696,13 +13650,13 @@ const schema93 = {
   },
 };
 
-function validate341(
+function validate358(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate341.evaluated;
+  const evaluated0 = validate358.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12742,18 +13696,18 @@ function validate341(
     }
     errors++;
   }
-  validate341.errors = vErrors;
+  validate358.errors = vErrors;
   return errors === 0;
 }
-validate341.evaluated = { dynamicProps: false, dynamicItems: false };
+validate358.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate343(
+function validate360(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate343.evaluated;
+  const evaluated0 = validate360.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12788,49 +13742,45 @@ function validate343(
     }
     errors++;
   }
-  validate343.errors = vErrors;
+  validate360.errors = vErrors;
   return errors === 0;
 }
-validate343.evaluated = { dynamicProps: false, dynamicItems: false };
+validate360.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema96 = {
+const schema100 = {
   type: 'object',
   properties: {
-    all: { $ref: '#/$defs/conditions' },
-    any: { $ref: '#/$defs/conditions' },
-    none: { $ref: '#/$defs/conditions' },
-    at_least_of: { $ref: '#/$defs/at_least_of' },
-    rule: { $ref: '#/$defs/name' },
+    protocol: { $ref: '#/$defs/name' },
+    edition: { type: 'integer', minimum: 1, maximum: 100000 },
+    limits: {
+      type: 'object',
+      propertyNames: { $ref: '#/$defs/name' },
+      additionalProperties: { $ref: '#/$defs/other_value' },
+      minProperties: 1,
+    },
+    withdraws: { type: 'array', items: { $ref: '#/$defs/withdrawal' }, minItems: 1, maxItems: 1000 },
   },
-  additionalProperties: { $ref: '#/$defs/comparison' },
-  minProperties: 1,
-  maxProperties: 100,
+  required: ['protocol', 'edition'],
+  additionalProperties: false,
 };
-const schema97 = {
+const schema101 = {
   type: 'object',
   properties: {
-    below: { $ref: '#/$defs/quantity' },
-    above: { $ref: '#/$defs/quantity' },
-    at_most: { $ref: '#/$defs/quantity' },
-    at_least: { $ref: '#/$defs/quantity' },
-    between: { type: 'array', items: { $ref: '#/$defs/quantity' }, minItems: 2, maxItems: 2 },
-    is: { type: ['string', 'boolean'], maxLength: 60 },
-    one_of: { $ref: '#/$defs/names' },
-    known: { $ref: '#/$defs/yes' },
-    unobtainable: { $ref: '#/$defs/yes' },
-    accepted: { $ref: '#/$defs/text' },
+    value: { $ref: '#/$defs/quantity' },
+    because: { $ref: '#/$defs/text' },
+    source: { $ref: '#/$defs/names' },
   },
-  minProperties: 1,
+  required: ['value', 'because'],
   additionalProperties: false,
 };
 
-function validate349(
+function validate367(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate349.evaluated;
+  const evaluated0 = validate367.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12857,20 +13807,20 @@ function validate349(
       errors++;
     }
   }
-  validate349.errors = vErrors;
+  validate367.errors = vErrors;
   return errors === 0;
 }
-validate349.evaluated = { dynamicProps: false, dynamicItems: false };
+validate367.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema99 = { type: 'array', items: { $ref: '#/$defs/name' }, maxItems: 200 };
+const schema103 = { type: 'array', items: { $ref: '#/$defs/name' }, maxItems: 200 };
 
-function validate355(
+function validate370(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate355.evaluated;
+  const evaluated0 = validate370.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12890,7 +13840,7 @@ function validate355(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate341(data[i0], {
+        !validate358(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -12898,7 +13848,7 @@ function validate355(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate341.errors);
+        vErrors = joined(vErrors, validate358.errors);
         errors = vErrors.length;
       }
     }
@@ -12911,18 +13861,540 @@ function validate355(
     }
     errors++;
   }
-  validate355.errors = vErrors;
+  validate370.errors = vErrors;
   return errors === 0;
 }
-validate355.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate370.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate358(
+function validate366(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate358.evaluated;
+  const evaluated0 = validate366.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.value === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'value' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.because === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'because' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'value' || key0 === 'because' || key0 === 'source')) {
+        const err2 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+    if (data.value !== undefined) {
+      if (
+        !validate367(data.value, {
+          instancePath: instancePath + '/value',
+          parentData: data,
+          parentDataProperty: 'value',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate367.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.because !== undefined) {
+      if (
+        !validate360(data.because, {
+          instancePath: instancePath + '/because',
+          parentData: data,
+          parentDataProperty: 'because',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate360.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.source !== undefined) {
+      if (
+        !validate370(data.source, {
+          instancePath: instancePath + '/source',
+          parentData: data,
+          parentDataProperty: 'source',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate370.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err3 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err3];
+    } else {
+      vErrors.push(err3);
+    }
+    errors++;
+  }
+  validate366.errors = vErrors;
+  return errors === 0;
+}
+validate366.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema104 = {
+  type: 'object',
+  properties: { rule: { $ref: '#/$defs/name' }, because: { $ref: '#/$defs/text' } },
+  required: ['rule', 'because'],
+  additionalProperties: false,
+};
+
+function validate374(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate374.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.rule === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'rule' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.because === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'because' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'rule' || key0 === 'because')) {
+        const err2 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+    if (data.rule !== undefined) {
+      if (
+        !validate358(data.rule, {
+          instancePath: instancePath + '/rule',
+          parentData: data,
+          parentDataProperty: 'rule',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate358.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.because !== undefined) {
+      if (
+        !validate360(data.because, {
+          instancePath: instancePath + '/because',
+          parentData: data,
+          parentDataProperty: 'because',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate360.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err3 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err3];
+    } else {
+      vErrors.push(err3);
+    }
+    errors++;
+  }
+  validate374.errors = vErrors;
+  return errors === 0;
+}
+validate374.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+function validate363(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate363.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.protocol === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'protocol' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.edition === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'edition' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'protocol' || key0 === 'edition' || key0 === 'limits' || key0 === 'withdraws')) {
+        const err2 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+    if (data.protocol !== undefined) {
+      if (
+        !validate358(data.protocol, {
+          instancePath: instancePath + '/protocol',
+          parentData: data,
+          parentDataProperty: 'protocol',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate358.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.edition !== undefined) {
+      let data1 = data.edition;
+      if (!(typeof data1 == 'number' && !(data1 % 1) && !isNaN(data1) && isFinite(data1))) {
+        const err3 = {
+          instancePath: instancePath + '/edition',
+          schemaPath: '#/properties/edition/type',
+          keyword: 'type',
+          params: { type: 'integer' },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+      if (typeof data1 == 'number' && isFinite(data1)) {
+        if (data1 > 100000 || isNaN(data1)) {
+          const err4 = {
+            instancePath: instancePath + '/edition',
+            schemaPath: '#/properties/edition/maximum',
+            keyword: 'maximum',
+            params: { comparison: '<=', limit: 100000 },
+          };
+          if (vErrors === null) {
+            vErrors = [err4];
+          } else {
+            vErrors.push(err4);
+          }
+          errors++;
+        }
+        if (data1 < 1 || isNaN(data1)) {
+          const err5 = {
+            instancePath: instancePath + '/edition',
+            schemaPath: '#/properties/edition/minimum',
+            keyword: 'minimum',
+            params: { comparison: '>=', limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err5];
+          } else {
+            vErrors.push(err5);
+          }
+          errors++;
+        }
+      }
+    }
+    if (data.limits !== undefined) {
+      let data2 = data.limits;
+      if (data2 && typeof data2 == 'object' && !Array.isArray(data2)) {
+        if (Object.keys(data2).length < 1) {
+          const err6 = {
+            instancePath: instancePath + '/limits',
+            schemaPath: '#/properties/limits/minProperties',
+            keyword: 'minProperties',
+            params: { limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err6];
+          } else {
+            vErrors.push(err6);
+          }
+          errors++;
+        }
+        for (const key1 in data2) {
+          const _errs7 = errors;
+          if (
+            !validate358(key1, {
+              instancePath: instancePath + '/limits',
+              parentData: data2,
+              parentDataProperty: 'limits',
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate358.errors);
+            errors = vErrors.length;
+          }
+          var valid1 = _errs7 === errors;
+          if (!valid1) {
+            const err7 = {
+              instancePath: instancePath + '/limits',
+              schemaPath: '#/properties/limits/propertyNames',
+              keyword: 'propertyNames',
+              params: { propertyName: key1 },
+            };
+            if (vErrors === null) {
+              vErrors = [err7];
+            } else {
+              vErrors.push(err7);
+            }
+            errors++;
+          }
+        }
+        for (const key2 in data2) {
+          if (
+            !validate366(data2[key2], {
+              instancePath: instancePath + '/limits/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
+              parentData: data2,
+              parentDataProperty: key2,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate366.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err8 = {
+          instancePath: instancePath + '/limits',
+          schemaPath: '#/properties/limits/type',
+          keyword: 'type',
+          params: { type: 'object' },
+        };
+        if (vErrors === null) {
+          vErrors = [err8];
+        } else {
+          vErrors.push(err8);
+        }
+        errors++;
+      }
+    }
+    if (data.withdraws !== undefined) {
+      let data4 = data.withdraws;
+      if (Array.isArray(data4)) {
+        if (data4.length > 1000) {
+          const err9 = {
+            instancePath: instancePath + '/withdraws',
+            schemaPath: '#/properties/withdraws/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 1000 },
+          };
+          if (vErrors === null) {
+            vErrors = [err9];
+          } else {
+            vErrors.push(err9);
+          }
+          errors++;
+        }
+        if (data4.length < 1) {
+          const err10 = {
+            instancePath: instancePath + '/withdraws',
+            schemaPath: '#/properties/withdraws/minItems',
+            keyword: 'minItems',
+            params: { limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err10];
+          } else {
+            vErrors.push(err10);
+          }
+          errors++;
+        }
+        const len0 = data4.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          if (
+            !validate374(data4[i0], {
+              instancePath: instancePath + '/withdraws/' + i0,
+              parentData: data4,
+              parentDataProperty: i0,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate374.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err11 = {
+          instancePath: instancePath + '/withdraws',
+          schemaPath: '#/properties/withdraws/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err11];
+        } else {
+          vErrors.push(err11);
+        }
+        errors++;
+      }
+    }
+  } else {
+    const err12 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err12];
+    } else {
+      vErrors.push(err12);
+    }
+    errors++;
+  }
+  validate363.errors = vErrors;
+  return errors === 0;
+}
+validate363.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema105 = {
+  type: 'object',
+  properties: {
+    all: { $ref: '#/$defs/conditions' },
+    any: { $ref: '#/$defs/conditions' },
+    none: { $ref: '#/$defs/conditions' },
+    at_least_of: { $ref: '#/$defs/at_least_of' },
+    rule: { $ref: '#/$defs/name' },
+  },
+  additionalProperties: { $ref: '#/$defs/comparison' },
+  minProperties: 1,
+  maxProperties: 100,
+};
+const schema106 = {
+  type: 'object',
+  properties: {
+    below: { $ref: '#/$defs/quantity' },
+    above: { $ref: '#/$defs/quantity' },
+    at_most: { $ref: '#/$defs/quantity' },
+    at_least: { $ref: '#/$defs/quantity' },
+    between: { type: 'array', items: { $ref: '#/$defs/quantity' }, minItems: 2, maxItems: 2 },
+    is: { type: ['string', 'boolean'], maxLength: 60 },
+    one_of: { $ref: '#/$defs/names' },
+    known: { $ref: '#/$defs/yes' },
+    unobtainable: { $ref: '#/$defs/yes' },
+    accepted: { $ref: '#/$defs/text' },
+  },
+  minProperties: 1,
+  additionalProperties: false,
+};
+
+function validate388(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate388.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12952,18 +14424,18 @@ function validate358(
     }
     errors++;
   }
-  validate358.errors = vErrors;
+  validate388.errors = vErrors;
   return errors === 0;
 }
-validate358.evaluated = { dynamicProps: false, dynamicItems: false };
+validate388.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate348(
+function validate381(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate348.evaluated;
+  const evaluated0 = validate381.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12986,7 +14458,7 @@ function validate348(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema97.properties, key0)) {
+      if (!func5.call(schema106.properties, key0)) {
         const err1 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -13003,7 +14475,7 @@ function validate348(
     }
     if (data.below !== undefined) {
       if (
-        !validate349(data.below, {
+        !validate367(data.below, {
           instancePath: instancePath + '/below',
           parentData: data,
           parentDataProperty: 'below',
@@ -13011,13 +14483,13 @@ function validate348(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate349.errors);
+        vErrors = joined(vErrors, validate367.errors);
         errors = vErrors.length;
       }
     }
     if (data.above !== undefined) {
       if (
-        !validate349(data.above, {
+        !validate367(data.above, {
           instancePath: instancePath + '/above',
           parentData: data,
           parentDataProperty: 'above',
@@ -13025,13 +14497,13 @@ function validate348(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate349.errors);
+        vErrors = joined(vErrors, validate367.errors);
         errors = vErrors.length;
       }
     }
     if (data.at_most !== undefined) {
       if (
-        !validate349(data.at_most, {
+        !validate367(data.at_most, {
           instancePath: instancePath + '/at_most',
           parentData: data,
           parentDataProperty: 'at_most',
@@ -13039,13 +14511,13 @@ function validate348(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate349.errors);
+        vErrors = joined(vErrors, validate367.errors);
         errors = vErrors.length;
       }
     }
     if (data.at_least !== undefined) {
       if (
-        !validate349(data.at_least, {
+        !validate367(data.at_least, {
           instancePath: instancePath + '/at_least',
           parentData: data,
           parentDataProperty: 'at_least',
@@ -13053,7 +14525,7 @@ function validate348(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate349.errors);
+        vErrors = joined(vErrors, validate367.errors);
         errors = vErrors.length;
       }
     }
@@ -13091,7 +14563,7 @@ function validate348(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate349(data4[i0], {
+            !validate367(data4[i0], {
               instancePath: instancePath + '/between/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -13099,7 +14571,7 @@ function validate348(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate349.errors);
+            vErrors = joined(vErrors, validate367.errors);
             errors = vErrors.length;
           }
         }
@@ -13125,7 +14597,7 @@ function validate348(
           instancePath: instancePath + '/is',
           schemaPath: '#/properties/is/type',
           keyword: 'type',
-          params: { type: schema97.properties.is.type },
+          params: { type: schema106.properties.is.type },
         };
         if (vErrors === null) {
           vErrors = [err5];
@@ -13153,7 +14625,7 @@ function validate348(
     }
     if (data.one_of !== undefined) {
       if (
-        !validate355(data.one_of, {
+        !validate370(data.one_of, {
           instancePath: instancePath + '/one_of',
           parentData: data,
           parentDataProperty: 'one_of',
@@ -13161,13 +14633,13 @@ function validate348(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate355.errors);
+        vErrors = joined(vErrors, validate370.errors);
         errors = vErrors.length;
       }
     }
     if (data.known !== undefined) {
       if (
-        !validate358(data.known, {
+        !validate388(data.known, {
           instancePath: instancePath + '/known',
           parentData: data,
           parentDataProperty: 'known',
@@ -13175,13 +14647,13 @@ function validate348(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate358.errors);
+        vErrors = joined(vErrors, validate388.errors);
         errors = vErrors.length;
       }
     }
     if (data.unobtainable !== undefined) {
       if (
-        !validate358(data.unobtainable, {
+        !validate388(data.unobtainable, {
           instancePath: instancePath + '/unobtainable',
           parentData: data,
           parentDataProperty: 'unobtainable',
@@ -13189,13 +14661,13 @@ function validate348(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate358.errors);
+        vErrors = joined(vErrors, validate388.errors);
         errors = vErrors.length;
       }
     }
     if (data.accepted !== undefined) {
       if (
-        !validate343(data.accepted, {
+        !validate360(data.accepted, {
           instancePath: instancePath + '/accepted',
           parentData: data,
           parentDataProperty: 'accepted',
@@ -13203,7 +14675,7 @@ function validate348(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate343.errors);
+        vErrors = joined(vErrors, validate360.errors);
         errors = vErrors.length;
       }
     }
@@ -13216,21 +14688,21 @@ function validate348(
     }
     errors++;
   }
-  validate348.errors = vErrors;
+  validate381.errors = vErrors;
   return errors === 0;
 }
-validate348.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate381.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema101 = { type: 'array', items: { $ref: '#/$defs/condition' }, minItems: 1, maxItems: 200 };
-const wrapper1 = { validate: validate347 };
+const schema108 = { type: 'array', items: { $ref: '#/$defs/condition' }, minItems: 1, maxItems: 200 };
+const wrapper1 = { validate: validate380 };
 
-function validate363(
+function validate393(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate363.evaluated;
+  const evaluated0 = validate393.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -13280,25 +14752,25 @@ function validate363(
     }
     errors++;
   }
-  validate363.errors = vErrors;
+  validate393.errors = vErrors;
   return errors === 0;
 }
-validate363.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate393.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-const schema102 = {
+const schema109 = {
   type: 'object',
   properties: { count: { type: 'integer', minimum: 1, maximum: 200 }, of: { $ref: '#/$defs/conditions' } },
   required: ['count', 'of'],
   additionalProperties: false,
 };
 
-function validate367(
+function validate397(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate367.evaluated;
+  const evaluated0 = validate397.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -13399,7 +14871,7 @@ function validate367(
     }
     if (data.of !== undefined) {
       if (
-        !validate363(data.of, {
+        !validate393(data.of, {
           instancePath: instancePath + '/of',
           parentData: data,
           parentDataProperty: 'of',
@@ -13407,7 +14879,7 @@ function validate367(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate363.errors);
+        vErrors = joined(vErrors, validate393.errors);
         errors = vErrors.length;
       }
     }
@@ -13420,18 +14892,18 @@ function validate367(
     }
     errors++;
   }
-  validate367.errors = vErrors;
+  validate397.errors = vErrors;
   return errors === 0;
 }
-validate367.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate397.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate347(
+function validate380(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate347.evaluated;
+  const evaluated0 = validate380.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -13476,7 +14948,7 @@ function validate347(
         key0 === 'rule'
       )) {
         if (
-          !validate348(data[key0], {
+          !validate381(data[key0], {
             instancePath: instancePath + '/' + key0.replace(/~/g, '~0').replace(/\//g, '~1'),
             parentData: data,
             parentDataProperty: key0,
@@ -13484,14 +14956,14 @@ function validate347(
             dynamicAnchors,
           })
         ) {
-          vErrors = joined(vErrors, validate348.errors);
+          vErrors = joined(vErrors, validate381.errors);
           errors = vErrors.length;
         }
       }
     }
     if (data.all !== undefined) {
       if (
-        !validate363(data.all, {
+        !validate393(data.all, {
           instancePath: instancePath + '/all',
           parentData: data,
           parentDataProperty: 'all',
@@ -13499,13 +14971,13 @@ function validate347(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate363.errors);
+        vErrors = joined(vErrors, validate393.errors);
         errors = vErrors.length;
       }
     }
     if (data.any !== undefined) {
       if (
-        !validate363(data.any, {
+        !validate393(data.any, {
           instancePath: instancePath + '/any',
           parentData: data,
           parentDataProperty: 'any',
@@ -13513,13 +14985,13 @@ function validate347(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate363.errors);
+        vErrors = joined(vErrors, validate393.errors);
         errors = vErrors.length;
       }
     }
     if (data.none !== undefined) {
       if (
-        !validate363(data.none, {
+        !validate393(data.none, {
           instancePath: instancePath + '/none',
           parentData: data,
           parentDataProperty: 'none',
@@ -13527,13 +14999,13 @@ function validate347(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate363.errors);
+        vErrors = joined(vErrors, validate393.errors);
         errors = vErrors.length;
       }
     }
     if (data.at_least_of !== undefined) {
       if (
-        !validate367(data.at_least_of, {
+        !validate397(data.at_least_of, {
           instancePath: instancePath + '/at_least_of',
           parentData: data,
           parentDataProperty: 'at_least_of',
@@ -13541,13 +15013,13 @@ function validate347(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate367.errors);
+        vErrors = joined(vErrors, validate397.errors);
         errors = vErrors.length;
       }
     }
     if (data.rule !== undefined) {
       if (
-        !validate341(data.rule, {
+        !validate358(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -13555,7 +15027,7 @@ function validate347(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate341.errors);
+        vErrors = joined(vErrors, validate358.errors);
         errors = vErrors.length;
       }
     }
@@ -13568,18 +15040,18 @@ function validate347(
     }
     errors++;
   }
-  validate347.errors = vErrors;
+  validate380.errors = vErrors;
   return errors === 0;
 }
-validate347.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate380.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate375(
+function validate405(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate375.evaluated;
+  const evaluated0 = validate405.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -13700,12 +15172,12 @@ function validate375(
     }
     errors++;
   }
-  validate375.errors = vErrors;
+  validate405.errors = vErrors;
   return errors === 0;
 }
-validate375.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate405.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema104 = {
+const schema111 = {
   type: 'object',
   properties: {
     needs: { $ref: '#/$defs/names' },
@@ -13719,13 +15191,13 @@ const schema104 = {
   additionalProperties: false,
 };
 
-function validate383(
+function validate413(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate383.evaluated;
+  const evaluated0 = validate413.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14282,18 +15754,18 @@ function validate383(
     }
     errors++;
   }
-  validate383.errors = vErrors;
+  validate413.errors = vErrors;
   return errors === 0;
 }
-validate383.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate413.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate379(
+function validate409(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate379.evaluated;
+  const evaluated0 = validate409.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14319,7 +15791,7 @@ function validate379(
     }
     if (data.needs !== undefined) {
       if (
-        !validate355(data.needs, {
+        !validate370(data.needs, {
           instancePath: instancePath + '/needs',
           parentData: data,
           parentDataProperty: 'needs',
@@ -14327,13 +15799,13 @@ function validate379(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate355.errors);
+        vErrors = joined(vErrors, validate370.errors);
         errors = vErrors.length;
       }
     }
     if (data.helps !== undefined) {
       if (
-        !validate355(data.helps, {
+        !validate370(data.helps, {
           instancePath: instancePath + '/helps',
           parentData: data,
           parentDataProperty: 'helps',
@@ -14341,7 +15813,7 @@ function validate379(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate355.errors);
+        vErrors = joined(vErrors, validate370.errors);
         errors = vErrors.length;
       }
     }
@@ -14351,7 +15823,7 @@ function validate379(
         for (const key1 in data2) {
           const _errs6 = errors;
           if (
-            !validate341(key1, {
+            !validate358(key1, {
               instancePath: instancePath + '/declares',
               parentData: data2,
               parentDataProperty: 'declares',
@@ -14359,7 +15831,7 @@ function validate379(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate341.errors);
+            vErrors = joined(vErrors, validate358.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs6 === errors;
@@ -14380,7 +15852,7 @@ function validate379(
         }
         for (const key2 in data2) {
           if (
-            !validate383(data2[key2], {
+            !validate413(data2[key2], {
               instancePath: instancePath + '/declares/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data2,
               parentDataProperty: key2,
@@ -14388,7 +15860,7 @@ function validate379(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate383.errors);
+            vErrors = joined(vErrors, validate413.errors);
             errors = vErrors.length;
           }
         }
@@ -14416,24 +15888,24 @@ function validate379(
     }
     errors++;
   }
-  validate379.errors = vErrors;
+  validate409.errors = vErrors;
   return errors === 0;
 }
-validate379.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate409.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema106 = {
+const schema113 = {
   type: 'object',
   properties: { set_by: { $ref: '#/$defs/text' }, if_not_stated: { type: ['number', 'string', 'boolean'] } },
   additionalProperties: false,
 };
 
-function validate400(
+function validate430(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate400.evaluated;
+  const evaluated0 = validate430.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14459,7 +15931,7 @@ function validate400(
     }
     if (data.set_by !== undefined) {
       if (
-        !validate343(data.set_by, {
+        !validate360(data.set_by, {
           instancePath: instancePath + '/set_by',
           parentData: data,
           parentDataProperty: 'set_by',
@@ -14467,7 +15939,7 @@ function validate400(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate343.errors);
+        vErrors = joined(vErrors, validate360.errors);
         errors = vErrors.length;
       }
     }
@@ -14482,7 +15954,7 @@ function validate400(
           instancePath: instancePath + '/if_not_stated',
           schemaPath: '#/properties/if_not_stated/type',
           keyword: 'type',
-          params: { type: schema106.properties.if_not_stated.type },
+          params: { type: schema113.properties.if_not_stated.type },
         };
         if (vErrors === null) {
           vErrors = [err1];
@@ -14501,12 +15973,12 @@ function validate400(
     }
     errors++;
   }
-  validate400.errors = vErrors;
+  validate430.errors = vErrors;
   return errors === 0;
 }
-validate400.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate430.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema107 = {
+const schema114 = {
   type: 'object',
   properties: {
     value: { $ref: '#/$defs/quantity' },
@@ -14520,13 +15992,13 @@ const schema107 = {
   additionalProperties: false,
 };
 
-function validate404(
+function validate434(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate404.evaluated;
+  const evaluated0 = validate434.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14573,7 +16045,7 @@ function validate404(
     }
     if (data.value !== undefined) {
       if (
-        !validate349(data.value, {
+        !validate367(data.value, {
           instancePath: instancePath + '/value',
           parentData: data,
           parentDataProperty: 'value',
@@ -14581,7 +16053,7 @@ function validate404(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate349.errors);
+        vErrors = joined(vErrors, validate367.errors);
         errors = vErrors.length;
       }
     }
@@ -14651,7 +16123,7 @@ function validate404(
         const len0 = data2.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate349(data2[i0], {
+            !validate367(data2[i0], {
               instancePath: instancePath + '/between/' + i0,
               parentData: data2,
               parentDataProperty: i0,
@@ -14659,7 +16131,7 @@ function validate404(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate349.errors);
+            vErrors = joined(vErrors, validate367.errors);
             errors = vErrors.length;
           }
         }
@@ -14680,7 +16152,7 @@ function validate404(
     }
     if (data.set_by !== undefined) {
       if (
-        !validate343(data.set_by, {
+        !validate360(data.set_by, {
           instancePath: instancePath + '/set_by',
           parentData: data,
           parentDataProperty: 'set_by',
@@ -14688,13 +16160,13 @@ function validate404(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate343.errors);
+        vErrors = joined(vErrors, validate360.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate343(data.title, {
+        !validate360(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -14702,13 +16174,13 @@ function validate404(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate343.errors);
+        vErrors = joined(vErrors, validate360.errors);
         errors = vErrors.length;
       }
     }
     if (data.source !== undefined) {
       if (
-        !validate355(data.source, {
+        !validate370(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -14716,7 +16188,7 @@ function validate404(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate355.errors);
+        vErrors = joined(vErrors, validate370.errors);
         errors = vErrors.length;
       }
     }
@@ -14729,12 +16201,12 @@ function validate404(
     }
     errors++;
   }
-  validate404.errors = vErrors;
+  validate434.errors = vErrors;
   return errors === 0;
 }
-validate404.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate434.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema108 = {
+const schema115 = {
   type: 'object',
   properties: {
     fault: { $ref: '#/$defs/name' },
@@ -14749,7 +16221,7 @@ const schema108 = {
   required: ['fault', 'when', 'says', 'source'],
   additionalProperties: false,
 };
-const schema109 = {
+const schema116 = {
   type: 'object',
   propertyNames: { $ref: '#/$defs/name' },
   additionalProperties: { $ref: '#/$defs/quantity' },
@@ -14757,13 +16229,13 @@ const schema109 = {
   maxProperties: 20,
 };
 
-function validate415(
+function validate445(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate415.evaluated;
+  const evaluated0 = validate445.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14802,9 +16274,9 @@ function validate415(
     for (const key0 in data) {
       const _errs1 = errors;
       if (
-        !validate341(key0, { instancePath, parentData: data, parentDataProperty, rootData, dynamicAnchors })
+        !validate358(key0, { instancePath, parentData: data, parentDataProperty, rootData, dynamicAnchors })
       ) {
-        vErrors = joined(vErrors, validate341.errors);
+        vErrors = joined(vErrors, validate358.errors);
         errors = vErrors.length;
       }
       var valid0 = _errs1 === errors;
@@ -14825,7 +16297,7 @@ function validate415(
     }
     for (const key1 in data) {
       if (
-        !validate349(data[key1], {
+        !validate367(data[key1], {
           instancePath: instancePath + '/' + key1.replace(/~/g, '~0').replace(/\//g, '~1'),
           parentData: data,
           parentDataProperty: key1,
@@ -14833,7 +16305,7 @@ function validate415(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate349.errors);
+        vErrors = joined(vErrors, validate367.errors);
         errors = vErrors.length;
       }
     }
@@ -14846,12 +16318,12 @@ function validate415(
     }
     errors++;
   }
-  validate415.errors = vErrors;
+  validate445.errors = vErrors;
   return errors === 0;
 }
-validate415.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate445.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema110 = {
+const schema117 = {
   type: 'object',
   properties: {
     id: { $ref: '#/$defs/name' },
@@ -14862,13 +16334,13 @@ const schema110 = {
   additionalProperties: false,
 };
 
-function validate421(
+function validate451(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate421.evaluated;
+  const evaluated0 = validate451.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14922,7 +16394,7 @@ function validate421(
     }
     if (data.id !== undefined) {
       if (
-        !validate341(data.id, {
+        !validate358(data.id, {
           instancePath: instancePath + '/id',
           parentData: data,
           parentDataProperty: 'id',
@@ -14930,13 +16402,13 @@ function validate421(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate341.errors);
+        vErrors = joined(vErrors, validate358.errors);
         errors = vErrors.length;
       }
     }
     if (data.text !== undefined) {
       if (
-        !validate343(data.text, {
+        !validate360(data.text, {
           instancePath: instancePath + '/text',
           parentData: data,
           parentDataProperty: 'text',
@@ -14944,13 +16416,13 @@ function validate421(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate343.errors);
+        vErrors = joined(vErrors, validate360.errors);
         errors = vErrors.length;
       }
     }
     if (data.under !== undefined) {
       if (
-        !validate343(data.under, {
+        !validate360(data.under, {
           instancePath: instancePath + '/under',
           parentData: data,
           parentDataProperty: 'under',
@@ -14958,7 +16430,7 @@ function validate421(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate343.errors);
+        vErrors = joined(vErrors, validate360.errors);
         errors = vErrors.length;
       }
     }
@@ -14971,18 +16443,18 @@ function validate421(
     }
     errors++;
   }
-  validate421.errors = vErrors;
+  validate451.errors = vErrors;
   return errors === 0;
 }
-validate421.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate451.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate411(
+function validate441(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate411.evaluated;
+  const evaluated0 = validate441.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15073,7 +16545,7 @@ function validate411(
     }
     if (data.fault !== undefined) {
       if (
-        !validate341(data.fault, {
+        !validate358(data.fault, {
           instancePath: instancePath + '/fault',
           parentData: data,
           parentDataProperty: 'fault',
@@ -15081,13 +16553,13 @@ function validate411(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate341.errors);
+        vErrors = joined(vErrors, validate358.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate343(data.title, {
+        !validate360(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -15095,13 +16567,13 @@ function validate411(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate343.errors);
+        vErrors = joined(vErrors, validate360.errors);
         errors = vErrors.length;
       }
     }
     if (data.when !== undefined) {
       if (
-        !validate347(data.when, {
+        !validate380(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -15109,13 +16581,13 @@ function validate411(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate347.errors);
+        vErrors = joined(vErrors, validate380.errors);
         errors = vErrors.length;
       }
     }
     if (data.reads_high !== undefined) {
       if (
-        !validate415(data.reads_high, {
+        !validate445(data.reads_high, {
           instancePath: instancePath + '/reads_high',
           parentData: data,
           parentDataProperty: 'reads_high',
@@ -15123,13 +16595,13 @@ function validate411(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate415.errors);
+        vErrors = joined(vErrors, validate445.errors);
         errors = vErrors.length;
       }
     }
     if (data.reads_low !== undefined) {
       if (
-        !validate415(data.reads_low, {
+        !validate445(data.reads_low, {
           instancePath: instancePath + '/reads_low',
           parentData: data,
           parentDataProperty: 'reads_low',
@@ -15137,13 +16609,13 @@ function validate411(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate415.errors);
+        vErrors = joined(vErrors, validate445.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate343(data.says, {
+        !validate360(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -15151,7 +16623,7 @@ function validate411(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate343.errors);
+        vErrors = joined(vErrors, validate360.errors);
         errors = vErrors.length;
       }
     }
@@ -15189,7 +16661,7 @@ function validate411(
         const len0 = data6.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate421(data6[i0], {
+            !validate451(data6[i0], {
               instancePath: instancePath + '/do/' + i0,
               parentData: data6,
               parentDataProperty: i0,
@@ -15197,7 +16669,7 @@ function validate411(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate421.errors);
+            vErrors = joined(vErrors, validate451.errors);
             errors = vErrors.length;
           }
         }
@@ -15218,7 +16690,7 @@ function validate411(
     }
     if (data.source !== undefined) {
       if (
-        !validate355(data.source, {
+        !validate370(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -15226,7 +16698,7 @@ function validate411(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate355.errors);
+        vErrors = joined(vErrors, validate370.errors);
         errors = vErrors.length;
       }
     }
@@ -15239,12 +16711,12 @@ function validate411(
     }
     errors++;
   }
-  validate411.errors = vErrors;
+  validate441.errors = vErrors;
   return errors === 0;
 }
-validate411.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate441.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema111 = {
+const schema118 = {
   type: 'object',
   properties: {
     title: { $ref: '#/$defs/text' },
@@ -15279,7 +16751,7 @@ const schema111 = {
   },
   additionalProperties: false,
 };
-const schema112 = {
+const schema119 = {
   type: 'object',
   properties: {
     of: { $ref: '#/$defs/name' },
@@ -15295,13 +16767,13 @@ const schema112 = {
   additionalProperties: false,
 };
 
-function validate433(
+function validate463(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate433.evaluated;
+  const evaluated0 = validate463.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15355,7 +16827,7 @@ function validate433(
     }
     if (data.of !== undefined) {
       if (
-        !validate341(data.of, {
+        !validate358(data.of, {
           instancePath: instancePath + '/of',
           parentData: data,
           parentDataProperty: 'of',
@@ -15363,7 +16835,7 @@ function validate433(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate341.errors);
+        vErrors = joined(vErrors, validate358.errors);
         errors = vErrors.length;
       }
     }
@@ -15433,7 +16905,7 @@ function validate433(
             const len1 = data2.length;
             for (let i1 = 0; i1 < len1; i1++) {
               if (
-                !validate349(data2[i1], {
+                !validate367(data2[i1], {
                   instancePath: instancePath + '/points/' + i0 + '/' + i1,
                   parentData: data2,
                   parentDataProperty: i1,
@@ -15441,7 +16913,7 @@ function validate433(
                   dynamicAnchors,
                 })
               ) {
-                vErrors = joined(vErrors, validate349.errors);
+                vErrors = joined(vErrors, validate367.errors);
                 errors = vErrors.length;
               }
             }
@@ -15496,7 +16968,7 @@ function validate433(
           instancePath: instancePath + '/beyond',
           schemaPath: '#/properties/beyond/enum',
           keyword: 'enum',
-          params: { allowedValues: schema112.properties.beyond.enum },
+          params: { allowedValues: schema119.properties.beyond.enum },
         };
         if (vErrors === null) {
           vErrors = [err10];
@@ -15515,19 +16987,19 @@ function validate433(
     }
     errors++;
   }
-  validate433.errors = vErrors;
+  validate463.errors = vErrors;
   return errors === 0;
 }
-validate433.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate463.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema113 = {
+const schema120 = {
   type: ['array', 'object'],
   items: { $ref: '#/$defs/band' },
   additionalProperties: { type: 'integer', minimum: -1000, maximum: 1000 },
   minItems: 1,
   maxItems: 100,
 };
-const schema114 = {
+const schema121 = {
   type: 'object',
   properties: {
     at_most: { $ref: '#/$defs/quantity' },
@@ -15538,13 +17010,13 @@ const schema114 = {
   additionalProperties: false,
 };
 
-function validate439(
+function validate469(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate439.evaluated;
+  const evaluated0 = validate469.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15584,7 +17056,7 @@ function validate439(
     }
     if (data.at_most !== undefined) {
       if (
-        !validate349(data.at_most, {
+        !validate367(data.at_most, {
           instancePath: instancePath + '/at_most',
           parentData: data,
           parentDataProperty: 'at_most',
@@ -15592,13 +17064,13 @@ function validate439(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate349.errors);
+        vErrors = joined(vErrors, validate367.errors);
         errors = vErrors.length;
       }
     }
     if (data.below !== undefined) {
       if (
-        !validate349(data.below, {
+        !validate367(data.below, {
           instancePath: instancePath + '/below',
           parentData: data,
           parentDataProperty: 'below',
@@ -15606,7 +17078,7 @@ function validate439(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate349.errors);
+        vErrors = joined(vErrors, validate367.errors);
         errors = vErrors.length;
       }
     }
@@ -15666,18 +17138,18 @@ function validate439(
     }
     errors++;
   }
-  validate439.errors = vErrors;
+  validate469.errors = vErrors;
   return errors === 0;
 }
-validate439.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate469.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate438(
+function validate468(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate438.evaluated;
+  const evaluated0 = validate468.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15685,7 +17157,7 @@ function validate438(
     evaluated0.items = undefined;
   }
   if (!data || typeof data != 'object') {
-    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema113.type } };
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema120.type } };
     if (vErrors === null) {
       vErrors = [err0];
     } else {
@@ -15715,7 +17187,7 @@ function validate438(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate439(data[i0], {
+        !validate469(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -15723,7 +17195,7 @@ function validate438(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate439.errors);
+        vErrors = joined(vErrors, validate469.errors);
         errors = vErrors.length;
       }
     }
@@ -15777,25 +17249,25 @@ function validate438(
       }
     }
   }
-  validate438.errors = vErrors;
+  validate468.errors = vErrors;
   return errors === 0;
 }
-validate438.evaluated = { props: true, items: true, dynamicProps: false, dynamicItems: false };
+validate468.evaluated = { props: true, items: true, dynamicProps: false, dynamicItems: false };
 
-const schema115 = {
+const schema122 = {
   type: 'object',
   properties: { when: { $ref: '#/$defs/condition' }, use: { $ref: '#/$defs/quantity' } },
   required: ['use'],
   additionalProperties: false,
 };
 
-function validate444(
+function validate474(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate444.evaluated;
+  const evaluated0 = validate474.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15835,7 +17307,7 @@ function validate444(
     }
     if (data.when !== undefined) {
       if (
-        !validate347(data.when, {
+        !validate380(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -15843,13 +17315,13 @@ function validate444(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate347.errors);
+        vErrors = joined(vErrors, validate380.errors);
         errors = vErrors.length;
       }
     }
     if (data.use !== undefined) {
       if (
-        !validate349(data.use, {
+        !validate367(data.use, {
           instancePath: instancePath + '/use',
           parentData: data,
           parentDataProperty: 'use',
@@ -15857,7 +17329,7 @@ function validate444(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate349.errors);
+        vErrors = joined(vErrors, validate367.errors);
         errors = vErrors.length;
       }
     }
@@ -15870,18 +17342,18 @@ function validate444(
     }
     errors++;
   }
-  validate444.errors = vErrors;
+  validate474.errors = vErrors;
   return errors === 0;
 }
-validate444.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate474.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate458(
+function validate488(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate458.evaluated;
+  const evaluated0 = validate488.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15921,18 +17393,18 @@ function validate458(
     }
     errors++;
   }
-  validate458.errors = vErrors;
+  validate488.errors = vErrors;
   return errors === 0;
 }
-validate458.evaluated = { dynamicProps: false, dynamicItems: false };
+validate488.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate429(
+function validate459(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate429.evaluated;
+  const evaluated0 = validate459.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15941,7 +17413,7 @@ function validate429(
   }
   if (data && typeof data == 'object' && !Array.isArray(data)) {
     for (const key0 in data) {
-      if (!func5.call(schema111.properties, key0)) {
+      if (!func5.call(schema118.properties, key0)) {
         const err0 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -15958,7 +17430,7 @@ function validate429(
     }
     if (data.title !== undefined) {
       if (
-        !validate343(data.title, {
+        !validate360(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -15966,13 +17438,13 @@ function validate429(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate343.errors);
+        vErrors = joined(vErrors, validate360.errors);
         errors = vErrors.length;
       }
     }
     if (data.meaning !== undefined) {
       if (
-        !validate343(data.meaning, {
+        !validate360(data.meaning, {
           instancePath: instancePath + '/meaning',
           parentData: data,
           parentDataProperty: 'meaning',
@@ -15980,7 +17452,7 @@ function validate429(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate343.errors);
+        vErrors = joined(vErrors, validate360.errors);
         errors = vErrors.length;
       }
     }
@@ -16018,7 +17490,7 @@ function validate429(
     }
     if (data.source !== undefined) {
       if (
-        !validate355(data.source, {
+        !validate370(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -16026,7 +17498,7 @@ function validate429(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate355.errors);
+        vErrors = joined(vErrors, validate370.errors);
         errors = vErrors.length;
       }
     }
@@ -16037,7 +17509,7 @@ function validate429(
           instancePath: instancePath + '/formula',
           schemaPath: '#/properties/formula/type',
           keyword: 'type',
-          params: { type: schema111.properties.formula.type },
+          params: { type: schema118.properties.formula.type },
         };
         if (vErrors === null) {
           vErrors = [err3];
@@ -16065,7 +17537,7 @@ function validate429(
     }
     if (data.curve !== undefined) {
       if (
-        !validate433(data.curve, {
+        !validate463(data.curve, {
           instancePath: instancePath + '/curve',
           parentData: data,
           parentDataProperty: 'curve',
@@ -16073,7 +17545,7 @@ function validate429(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate433.errors);
+        vErrors = joined(vErrors, validate463.errors);
         errors = vErrors.length;
       }
     }
@@ -16111,7 +17583,7 @@ function validate429(
         for (const key1 in data6) {
           const _errs12 = errors;
           if (
-            !validate341(key1, {
+            !validate358(key1, {
               instancePath: instancePath + '/score',
               parentData: data6,
               parentDataProperty: 'score',
@@ -16119,7 +17591,7 @@ function validate429(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate341.errors);
+            vErrors = joined(vErrors, validate358.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs12 === errors;
@@ -16140,7 +17612,7 @@ function validate429(
         }
         for (const key2 in data6) {
           if (
-            !validate438(data6[key2], {
+            !validate468(data6[key2], {
               instancePath: instancePath + '/score/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data6,
               parentDataProperty: key2,
@@ -16148,7 +17620,7 @@ function validate429(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate438.errors);
+            vErrors = joined(vErrors, validate468.errors);
             errors = vErrors.length;
           }
         }
@@ -16201,7 +17673,7 @@ function validate429(
         const len0 = data8.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate444(data8[i0], {
+            !validate474(data8[i0], {
               instancePath: instancePath + '/choose/' + i0,
               parentData: data8,
               parentDataProperty: i0,
@@ -16209,7 +17681,7 @@ function validate429(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate444.errors);
+            vErrors = joined(vErrors, validate474.errors);
             errors = vErrors.length;
           }
         }
@@ -16230,7 +17702,7 @@ function validate429(
     }
     if (data.first_known !== undefined) {
       if (
-        !validate355(data.first_known, {
+        !validate370(data.first_known, {
           instancePath: instancePath + '/first_known',
           parentData: data,
           parentDataProperty: 'first_known',
@@ -16238,13 +17710,13 @@ function validate429(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate355.errors);
+        vErrors = joined(vErrors, validate370.errors);
         errors = vErrors.length;
       }
     }
     if (data.highest !== undefined) {
       if (
-        !validate341(data.highest, {
+        !validate358(data.highest, {
           instancePath: instancePath + '/highest',
           parentData: data,
           parentDataProperty: 'highest',
@@ -16252,13 +17724,13 @@ function validate429(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate341.errors);
+        vErrors = joined(vErrors, validate358.errors);
         errors = vErrors.length;
       }
     }
     if (data.lowest !== undefined) {
       if (
-        !validate341(data.lowest, {
+        !validate358(data.lowest, {
           instancePath: instancePath + '/lowest',
           parentData: data,
           parentDataProperty: 'lowest',
@@ -16266,13 +17738,13 @@ function validate429(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate341.errors);
+        vErrors = joined(vErrors, validate358.errors);
         errors = vErrors.length;
       }
     }
     if (data.average !== undefined) {
       if (
-        !validate341(data.average, {
+        !validate358(data.average, {
           instancePath: instancePath + '/average',
           parentData: data,
           parentDataProperty: 'average',
@@ -16280,13 +17752,13 @@ function validate429(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate341.errors);
+        vErrors = joined(vErrors, validate358.errors);
         errors = vErrors.length;
       }
     }
     if (data.earliest !== undefined) {
       if (
-        !validate341(data.earliest, {
+        !validate358(data.earliest, {
           instancePath: instancePath + '/earliest',
           parentData: data,
           parentDataProperty: 'earliest',
@@ -16294,13 +17766,13 @@ function validate429(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate341.errors);
+        vErrors = joined(vErrors, validate358.errors);
         errors = vErrors.length;
       }
     }
     if (data.latest !== undefined) {
       if (
-        !validate341(data.latest, {
+        !validate358(data.latest, {
           instancePath: instancePath + '/latest',
           parentData: data,
           parentDataProperty: 'latest',
@@ -16308,13 +17780,13 @@ function validate429(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate341.errors);
+        vErrors = joined(vErrors, validate358.errors);
         errors = vErrors.length;
       }
     }
     if (data.change !== undefined) {
       if (
-        !validate341(data.change, {
+        !validate358(data.change, {
           instancePath: instancePath + '/change',
           parentData: data,
           parentDataProperty: 'change',
@@ -16322,13 +17794,13 @@ function validate429(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate341.errors);
+        vErrors = joined(vErrors, validate358.errors);
         errors = vErrors.length;
       }
     }
     if (data.count !== undefined) {
       if (
-        !validate341(data.count, {
+        !validate358(data.count, {
           instancePath: instancePath + '/count',
           parentData: data,
           parentDataProperty: 'count',
@@ -16336,13 +17808,13 @@ function validate429(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate341.errors);
+        vErrors = joined(vErrors, validate358.errors);
         errors = vErrors.length;
       }
     }
     if (data.minutes_since !== undefined) {
       if (
-        !validate341(data.minutes_since, {
+        !validate358(data.minutes_since, {
           instancePath: instancePath + '/minutes_since',
           parentData: data,
           parentDataProperty: 'minutes_since',
@@ -16350,13 +17822,13 @@ function validate429(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate341.errors);
+        vErrors = joined(vErrors, validate358.errors);
         errors = vErrors.length;
       }
     }
     if (data.held !== undefined) {
       if (
-        !validate347(data.held, {
+        !validate380(data.held, {
           instancePath: instancePath + '/held',
           parentData: data,
           parentDataProperty: 'held',
@@ -16364,13 +17836,13 @@ function validate429(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate347.errors);
+        vErrors = joined(vErrors, validate380.errors);
         errors = vErrors.length;
       }
     }
     if (data.over !== undefined) {
       if (
-        !validate458(data.over, {
+        !validate488(data.over, {
           instancePath: instancePath + '/over',
           parentData: data,
           parentDataProperty: 'over',
@@ -16378,13 +17850,13 @@ function validate429(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate458.errors);
+        vErrors = joined(vErrors, validate488.errors);
         errors = vErrors.length;
       }
     }
     if (data.where !== undefined) {
       if (
-        !validate347(data.where, {
+        !validate380(data.where, {
           instancePath: instancePath + '/where',
           parentData: data,
           parentDataProperty: 'where',
@@ -16392,7 +17864,7 @@ function validate429(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate347.errors);
+        vErrors = joined(vErrors, validate380.errors);
         errors = vErrors.length;
       }
     }
@@ -16417,7 +17889,7 @@ function validate429(
           instancePath: instancePath + '/present_set',
           schemaPath: '#/properties/present_set/enum',
           keyword: 'enum',
-          params: { allowedValues: schema111.properties.present_set.enum },
+          params: { allowedValues: schema118.properties.present_set.enum },
         };
         if (vErrors === null) {
           vErrors = [err13];
@@ -16429,7 +17901,7 @@ function validate429(
     }
     if (data.longest_gap !== undefined) {
       if (
-        !validate458(data.longest_gap, {
+        !validate488(data.longest_gap, {
           instancePath: instancePath + '/longest_gap',
           parentData: data,
           parentDataProperty: 'longest_gap',
@@ -16437,13 +17909,13 @@ function validate429(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate458.errors);
+        vErrors = joined(vErrors, validate488.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_reliable_when !== undefined) {
       if (
-        !validate347(data.not_reliable_when, {
+        !validate380(data.not_reliable_when, {
           instancePath: instancePath + '/not_reliable_when',
           parentData: data,
           parentDataProperty: 'not_reliable_when',
@@ -16451,7 +17923,7 @@ function validate429(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate347.errors);
+        vErrors = joined(vErrors, validate380.errors);
         errors = vErrors.length;
       }
     }
@@ -16464,12 +17936,12 @@ function validate429(
     }
     errors++;
   }
-  validate429.errors = vErrors;
+  validate459.errors = vErrors;
   return errors === 0;
 }
-validate429.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate459.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema117 = {
+const schema124 = {
   type: 'object',
   properties: {
     rule: { $ref: '#/$defs/name' },
@@ -16489,7 +17961,7 @@ const schema117 = {
   required: ['rule', 'when'],
   additionalProperties: false,
 };
-const schema118 = {
+const schema125 = {
   type: 'object',
   properties: {
     when: { $ref: '#/$defs/condition' },
@@ -16500,13 +17972,13 @@ const schema118 = {
   additionalProperties: false,
 };
 
-function validate468(
+function validate498(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate468.evaluated;
+  const evaluated0 = validate498.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16546,7 +18018,7 @@ function validate468(
     }
     if (data.when !== undefined) {
       if (
-        !validate347(data.when, {
+        !validate380(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -16554,13 +18026,13 @@ function validate468(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate347.errors);
+        vErrors = joined(vErrors, validate380.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate343(data.says, {
+        !validate360(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -16568,13 +18040,13 @@ function validate468(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate343.errors);
+        vErrors = joined(vErrors, validate360.errors);
         errors = vErrors.length;
       }
     }
     if (data.accepted !== undefined) {
       if (
-        !validate343(data.accepted, {
+        !validate360(data.accepted, {
           instancePath: instancePath + '/accepted',
           parentData: data,
           parentDataProperty: 'accepted',
@@ -16582,7 +18054,7 @@ function validate468(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate343.errors);
+        vErrors = joined(vErrors, validate360.errors);
         errors = vErrors.length;
       }
     }
@@ -16595,12 +18067,12 @@ function validate468(
     }
     errors++;
   }
-  validate468.errors = vErrors;
+  validate498.errors = vErrors;
   return errors === 0;
 }
-validate468.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate498.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema119 = {
+const schema126 = {
   type: 'object',
   properties: {
     when: { $ref: '#/$defs/condition' },
@@ -16611,13 +18083,13 @@ const schema119 = {
   additionalProperties: false,
 };
 
-function validate473(
+function validate503(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate473.evaluated;
+  const evaluated0 = validate503.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16671,7 +18143,7 @@ function validate473(
     }
     if (data.when !== undefined) {
       if (
-        !validate347(data.when, {
+        !validate380(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -16679,13 +18151,13 @@ function validate473(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate347.errors);
+        vErrors = joined(vErrors, validate380.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate343(data.says, {
+        !validate360(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -16693,13 +18165,13 @@ function validate473(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate343.errors);
+        vErrors = joined(vErrors, validate360.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate341(data.level, {
+        !validate358(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -16707,7 +18179,7 @@ function validate473(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate341.errors);
+        vErrors = joined(vErrors, validate358.errors);
         errors = vErrors.length;
       }
     }
@@ -16720,20 +18192,20 @@ function validate473(
     }
     errors++;
   }
-  validate473.errors = vErrors;
+  validate503.errors = vErrors;
   return errors === 0;
 }
-validate473.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate503.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema120 = { type: 'array', items: { $ref: '#/$defs/text' }, minItems: 1, maxItems: 20 };
+const schema127 = { type: 'array', items: { $ref: '#/$defs/text' }, minItems: 1, maxItems: 20 };
 
-function validate482(
+function validate512(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate482.evaluated;
+  const evaluated0 = validate512.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16762,7 +18234,7 @@ function validate482(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate343(data[i0], {
+        !validate360(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -16770,7 +18242,7 @@ function validate482(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate343.errors);
+        vErrors = joined(vErrors, validate360.errors);
         errors = vErrors.length;
       }
     }
@@ -16783,18 +18255,18 @@ function validate482(
     }
     errors++;
   }
-  validate482.errors = vErrors;
+  validate512.errors = vErrors;
   return errors === 0;
 }
-validate482.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate512.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate464(
+function validate494(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate464.evaluated;
+  const evaluated0 = validate494.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16831,7 +18303,7 @@ function validate464(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema117.properties, key0)) {
+      if (!func5.call(schema124.properties, key0)) {
         const err2 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -16848,7 +18320,7 @@ function validate464(
     }
     if (data.rule !== undefined) {
       if (
-        !validate341(data.rule, {
+        !validate358(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -16856,13 +18328,13 @@ function validate464(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate341.errors);
+        vErrors = joined(vErrors, validate358.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate343(data.title, {
+        !validate360(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -16870,13 +18342,13 @@ function validate464(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate343.errors);
+        vErrors = joined(vErrors, validate360.errors);
         errors = vErrors.length;
       }
     }
     if (data.when !== undefined) {
       if (
-        !validate347(data.when, {
+        !validate380(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -16884,13 +18356,13 @@ function validate464(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate347.errors);
+        vErrors = joined(vErrors, validate380.errors);
         errors = vErrors.length;
       }
     }
     if (data.unless !== undefined) {
       if (
-        !validate468(data.unless, {
+        !validate498(data.unless, {
           instancePath: instancePath + '/unless',
           parentData: data,
           parentDataProperty: 'unless',
@@ -16898,13 +18370,13 @@ function validate464(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate468.errors);
+        vErrors = joined(vErrors, validate498.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained_by !== undefined) {
       if (
-        !validate473(data.explained_by, {
+        !validate503(data.explained_by, {
           instancePath: instancePath + '/explained_by',
           parentData: data,
           parentDataProperty: 'explained_by',
@@ -16912,13 +18384,13 @@ function validate464(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate473.errors);
+        vErrors = joined(vErrors, validate503.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_reliable_when !== undefined) {
       if (
-        !validate347(data.not_reliable_when, {
+        !validate380(data.not_reliable_when, {
           instancePath: instancePath + '/not_reliable_when',
           parentData: data,
           parentDataProperty: 'not_reliable_when',
@@ -16926,13 +18398,13 @@ function validate464(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate347.errors);
+        vErrors = joined(vErrors, validate380.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate341(data.level, {
+        !validate358(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -16940,13 +18412,13 @@ function validate464(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate341.errors);
+        vErrors = joined(vErrors, validate358.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate343(data.says, {
+        !validate360(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -16954,13 +18426,13 @@ function validate464(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate343.errors);
+        vErrors = joined(vErrors, validate360.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate343(data.because, {
+        !validate360(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -16968,13 +18440,13 @@ function validate464(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate343.errors);
+        vErrors = joined(vErrors, validate360.errors);
         errors = vErrors.length;
       }
     }
     if (data.ask !== undefined) {
       if (
-        !validate482(data.ask, {
+        !validate512(data.ask, {
           instancePath: instancePath + '/ask',
           parentData: data,
           parentDataProperty: 'ask',
@@ -16982,7 +18454,7 @@ function validate464(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate482.errors);
+        vErrors = joined(vErrors, validate512.errors);
         errors = vErrors.length;
       }
     }
@@ -17020,7 +18492,7 @@ function validate464(
         const len0 = data10.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate421(data10[i0], {
+            !validate451(data10[i0], {
               instancePath: instancePath + '/do/' + i0,
               parentData: data10,
               parentDataProperty: i0,
@@ -17028,7 +18500,7 @@ function validate464(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate421.errors);
+            vErrors = joined(vErrors, validate451.errors);
             errors = vErrors.length;
           }
         }
@@ -17049,7 +18521,7 @@ function validate464(
     }
     if (data.source !== undefined) {
       if (
-        !validate355(data.source, {
+        !validate370(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -17057,13 +18529,13 @@ function validate464(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate355.errors);
+        vErrors = joined(vErrors, validate370.errors);
         errors = vErrors.length;
       }
     }
     if (data.accepted !== undefined) {
       if (
-        !validate343(data.accepted, {
+        !validate360(data.accepted, {
           instancePath: instancePath + '/accepted',
           parentData: data,
           parentDataProperty: 'accepted',
@@ -17071,7 +18543,7 @@ function validate464(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate343.errors);
+        vErrors = joined(vErrors, validate360.errors);
         errors = vErrors.length;
       }
     }
@@ -17084,20 +18556,20 @@ function validate464(
     }
     errors++;
   }
-  validate464.errors = vErrors;
+  validate494.errors = vErrors;
   return errors === 0;
 }
-validate464.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate494.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const pattern22 = new RegExp('^[0-9]{4}-[0-9]{2}-[0-9]{2}$', 'u');
+const pattern23 = new RegExp('^[0-9]{4}-[0-9]{2}-[0-9]{2}$', 'u');
 
-function validate340(
+function validate357(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="protocol.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate340.evaluated;
+  const evaluated0 = validate357.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17161,53 +18633,25 @@ function validate340(
       }
       errors++;
     }
-    if (data.observations === undefined) {
-      const err4 = {
-        instancePath,
-        schemaPath: '#/required',
-        keyword: 'required',
-        params: { missingProperty: 'observations' },
-      };
-      if (vErrors === null) {
-        vErrors = [err4];
-      } else {
-        vErrors.push(err4);
-      }
-      errors++;
-    }
-    if (data.rules === undefined) {
-      const err5 = {
-        instancePath,
-        schemaPath: '#/required',
-        keyword: 'required',
-        params: { missingProperty: 'rules' },
-      };
-      if (vErrors === null) {
-        vErrors = [err5];
-      } else {
-        vErrors.push(err5);
-      }
-      errors++;
-    }
     for (const key0 in data) {
-      if (!func5.call(schema93.properties, key0)) {
-        const err6 = {
+      if (!func5.call(schema97.properties, key0)) {
+        const err4 = {
           instancePath,
           schemaPath: '#/additionalProperties',
           keyword: 'additionalProperties',
           params: { additionalProperty: key0 },
         };
         if (vErrors === null) {
-          vErrors = [err6];
+          vErrors = [err4];
         } else {
-          vErrors.push(err6);
+          vErrors.push(err4);
         }
         errors++;
       }
     }
     if (data.protocol !== undefined) {
       if (
-        !validate341(data.protocol, {
+        !validate358(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -17215,33 +18659,150 @@ function validate340(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate341.errors);
+        vErrors = joined(vErrors, validate358.errors);
         errors = vErrors.length;
       }
     }
     if (data.edition !== undefined) {
       let data1 = data.edition;
       if (!(typeof data1 == 'number' && !(data1 % 1) && !isNaN(data1) && isFinite(data1))) {
-        const err7 = {
+        const err5 = {
           instancePath: instancePath + '/edition',
           schemaPath: '#/properties/edition/type',
           keyword: 'type',
           params: { type: 'integer' },
         };
         if (vErrors === null) {
-          vErrors = [err7];
+          vErrors = [err5];
         } else {
-          vErrors.push(err7);
+          vErrors.push(err5);
         }
         errors++;
       }
       if (typeof data1 == 'number' && isFinite(data1)) {
         if (data1 > 100000 || isNaN(data1)) {
-          const err8 = {
+          const err6 = {
             instancePath: instancePath + '/edition',
             schemaPath: '#/properties/edition/maximum',
             keyword: 'maximum',
             params: { comparison: '<=', limit: 100000 },
+          };
+          if (vErrors === null) {
+            vErrors = [err6];
+          } else {
+            vErrors.push(err6);
+          }
+          errors++;
+        }
+        if (data1 < 1 || isNaN(data1)) {
+          const err7 = {
+            instancePath: instancePath + '/edition',
+            schemaPath: '#/properties/edition/minimum',
+            keyword: 'minimum',
+            params: { comparison: '>=', limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err7];
+          } else {
+            vErrors.push(err7);
+          }
+          errors++;
+        }
+      }
+    }
+    if (data.title !== undefined) {
+      if (
+        !validate360(data.title, {
+          instancePath: instancePath + '/title',
+          parentData: data,
+          parentDataProperty: 'title',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate360.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.about !== undefined) {
+      if (
+        !validate360(data.about, {
+          instancePath: instancePath + '/about',
+          parentData: data,
+          parentDataProperty: 'about',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate360.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.based_on !== undefined) {
+      if (
+        !validate363(data.based_on, {
+          instancePath: instancePath + '/based_on',
+          parentData: data,
+          parentDataProperty: 'based_on',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate363.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.ladder !== undefined) {
+      if (
+        !validate358(data.ladder, {
+          instancePath: instancePath + '/ladder',
+          parentData: data,
+          parentDataProperty: 'ladder',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate358.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.applies_when !== undefined) {
+      if (
+        !validate380(data.applies_when, {
+          instancePath: instancePath + '/applies_when',
+          parentData: data,
+          parentDataProperty: 'applies_when',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate380.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.otherwise !== undefined) {
+      if (
+        !validate360(data.otherwise, {
+          instancePath: instancePath + '/otherwise',
+          parentData: data,
+          parentDataProperty: 'otherwise',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate360.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.review_by !== undefined) {
+      let data8 = data.review_by;
+      if (typeof data8 === 'string') {
+        if (!pattern23.test(data8)) {
+          const err8 = {
+            instancePath: instancePath + '/review_by',
+            schemaPath: '#/properties/review_by/pattern',
+            keyword: 'pattern',
+            params: { pattern: '^[0-9]{4}-[0-9]{2}-[0-9]{2}$' },
           };
           if (vErrors === null) {
             vErrors = [err8];
@@ -17250,101 +18811,30 @@ function validate340(
           }
           errors++;
         }
-        if (data1 < 1 || isNaN(data1)) {
-          const err9 = {
-            instancePath: instancePath + '/edition',
-            schemaPath: '#/properties/edition/minimum',
-            keyword: 'minimum',
-            params: { comparison: '>=', limit: 1 },
-          };
-          if (vErrors === null) {
-            vErrors = [err9];
-          } else {
-            vErrors.push(err9);
-          }
-          errors++;
+      } else {
+        const err9 = {
+          instancePath: instancePath + '/review_by',
+          schemaPath: '#/properties/review_by/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err9];
+        } else {
+          vErrors.push(err9);
         }
+        errors++;
       }
     }
-    if (data.title !== undefined) {
-      if (
-        !validate343(data.title, {
-          instancePath: instancePath + '/title',
-          parentData: data,
-          parentDataProperty: 'title',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate343.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.about !== undefined) {
-      if (
-        !validate343(data.about, {
-          instancePath: instancePath + '/about',
-          parentData: data,
-          parentDataProperty: 'about',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate343.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.ladder !== undefined) {
-      if (
-        !validate341(data.ladder, {
-          instancePath: instancePath + '/ladder',
-          parentData: data,
-          parentDataProperty: 'ladder',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate341.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.applies_when !== undefined) {
-      if (
-        !validate347(data.applies_when, {
-          instancePath: instancePath + '/applies_when',
-          parentData: data,
-          parentDataProperty: 'applies_when',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate347.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.otherwise !== undefined) {
-      if (
-        !validate343(data.otherwise, {
-          instancePath: instancePath + '/otherwise',
-          parentData: data,
-          parentDataProperty: 'otherwise',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate343.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.review_by !== undefined) {
-      let data7 = data.review_by;
-      if (typeof data7 === 'string') {
-        if (!pattern22.test(data7)) {
+    if (data.owners !== undefined) {
+      let data9 = data.owners;
+      if (Array.isArray(data9)) {
+        if (data9.length > 20) {
           const err10 = {
-            instancePath: instancePath + '/review_by',
-            schemaPath: '#/properties/review_by/pattern',
-            keyword: 'pattern',
-            params: { pattern: '^[0-9]{4}-[0-9]{2}-[0-9]{2}$' },
+            instancePath: instancePath + '/owners',
+            schemaPath: '#/properties/owners/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 20 },
           };
           if (vErrors === null) {
             vErrors = [err10];
@@ -17353,73 +18843,103 @@ function validate340(
           }
           errors++;
         }
-      } else {
-        const err11 = {
-          instancePath: instancePath + '/review_by',
-          schemaPath: '#/properties/review_by/type',
-          keyword: 'type',
-          params: { type: 'string' },
-        };
-        if (vErrors === null) {
-          vErrors = [err11];
-        } else {
-          vErrors.push(err11);
-        }
-        errors++;
-      }
-    }
-    if (data.owners !== undefined) {
-      let data8 = data.owners;
-      if (Array.isArray(data8)) {
-        if (data8.length > 20) {
-          const err12 = {
-            instancePath: instancePath + '/owners',
-            schemaPath: '#/properties/owners/maxItems',
-            keyword: 'maxItems',
-            params: { limit: 20 },
-          };
-          if (vErrors === null) {
-            vErrors = [err12];
-          } else {
-            vErrors.push(err12);
-          }
-          errors++;
-        }
-        if (data8.length < 1) {
-          const err13 = {
+        if (data9.length < 1) {
+          const err11 = {
             instancePath: instancePath + '/owners',
             schemaPath: '#/properties/owners/minItems',
             keyword: 'minItems',
             params: { limit: 1 },
           };
           if (vErrors === null) {
-            vErrors = [err13];
+            vErrors = [err11];
           } else {
-            vErrors.push(err13);
+            vErrors.push(err11);
           }
           errors++;
         }
-        const len0 = data8.length;
+        const len0 = data9.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate343(data8[i0], {
+            !validate360(data9[i0], {
               instancePath: instancePath + '/owners/' + i0,
-              parentData: data8,
+              parentData: data9,
               parentDataProperty: i0,
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate343.errors);
+            vErrors = joined(vErrors, validate360.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err12 = {
+          instancePath: instancePath + '/owners',
+          schemaPath: '#/properties/owners/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err12];
+        } else {
+          vErrors.push(err12);
+        }
+        errors++;
+      }
+    }
+    if (data.sources !== undefined) {
+      let data11 = data.sources;
+      if (data11 && typeof data11 == 'object' && !Array.isArray(data11)) {
+        for (const key1 in data11) {
+          const _errs18 = errors;
+          if (
+            !validate358(key1, {
+              instancePath: instancePath + '/sources',
+              parentData: data11,
+              parentDataProperty: 'sources',
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate358.errors);
+            errors = vErrors.length;
+          }
+          var valid3 = _errs18 === errors;
+          if (!valid3) {
+            const err13 = {
+              instancePath: instancePath + '/sources',
+              schemaPath: '#/properties/sources/propertyNames',
+              keyword: 'propertyNames',
+              params: { propertyName: key1 },
+            };
+            if (vErrors === null) {
+              vErrors = [err13];
+            } else {
+              vErrors.push(err13);
+            }
+            errors++;
+          }
+        }
+        for (const key2 in data11) {
+          if (
+            !validate405(data11[key2], {
+              instancePath: instancePath + '/sources/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
+              parentData: data11,
+              parentDataProperty: key2,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate405.errors);
             errors = vErrors.length;
           }
         }
       } else {
         const err14 = {
-          instancePath: instancePath + '/owners',
-          schemaPath: '#/properties/owners/type',
+          instancePath: instancePath + '/sources',
+          schemaPath: '#/properties/sources/type',
           keyword: 'type',
-          params: { type: 'array' },
+          params: { type: 'object' },
         };
         if (vErrors === null) {
           vErrors = [err14];
@@ -17429,30 +18949,44 @@ function validate340(
         errors++;
       }
     }
-    if (data.sources !== undefined) {
-      let data10 = data.sources;
-      if (data10 && typeof data10 == 'object' && !Array.isArray(data10)) {
-        for (const key1 in data10) {
-          const _errs17 = errors;
+    if (data.observations !== undefined) {
+      if (
+        !validate409(data.observations, {
+          instancePath: instancePath + '/observations',
+          parentData: data,
+          parentDataProperty: 'observations',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate409.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.standing !== undefined) {
+      let data14 = data.standing;
+      if (data14 && typeof data14 == 'object' && !Array.isArray(data14)) {
+        for (const key3 in data14) {
+          const _errs24 = errors;
           if (
-            !validate341(key1, {
-              instancePath: instancePath + '/sources',
-              parentData: data10,
-              parentDataProperty: 'sources',
+            !validate358(key3, {
+              instancePath: instancePath + '/standing',
+              parentData: data14,
+              parentDataProperty: 'standing',
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate341.errors);
+            vErrors = joined(vErrors, validate358.errors);
             errors = vErrors.length;
           }
-          var valid3 = _errs17 === errors;
-          if (!valid3) {
+          var valid5 = _errs24 === errors;
+          if (!valid5) {
             const err15 = {
-              instancePath: instancePath + '/sources',
-              schemaPath: '#/properties/sources/propertyNames',
+              instancePath: instancePath + '/standing',
+              schemaPath: '#/properties/standing/propertyNames',
               keyword: 'propertyNames',
-              params: { propertyName: key1 },
+              params: { propertyName: key3 },
             };
             if (vErrors === null) {
               vErrors = [err15];
@@ -17462,24 +18996,24 @@ function validate340(
             errors++;
           }
         }
-        for (const key2 in data10) {
+        for (const key4 in data14) {
           if (
-            !validate375(data10[key2], {
-              instancePath: instancePath + '/sources/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
-              parentData: data10,
-              parentDataProperty: key2,
+            !validate430(data14[key4], {
+              instancePath: instancePath + '/standing/' + key4.replace(/~/g, '~0').replace(/\//g, '~1'),
+              parentData: data14,
+              parentDataProperty: key4,
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate375.errors);
+            vErrors = joined(vErrors, validate430.errors);
             errors = vErrors.length;
           }
         }
       } else {
         const err16 = {
-          instancePath: instancePath + '/sources',
-          schemaPath: '#/properties/sources/type',
+          instancePath: instancePath + '/standing',
+          schemaPath: '#/properties/standing/type',
           keyword: 'type',
           params: { type: 'object' },
         };
@@ -17491,44 +19025,30 @@ function validate340(
         errors++;
       }
     }
-    if (data.observations !== undefined) {
-      if (
-        !validate379(data.observations, {
-          instancePath: instancePath + '/observations',
-          parentData: data,
-          parentDataProperty: 'observations',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate379.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.standing !== undefined) {
-      let data13 = data.standing;
-      if (data13 && typeof data13 == 'object' && !Array.isArray(data13)) {
-        for (const key3 in data13) {
-          const _errs23 = errors;
+    if (data.limits !== undefined) {
+      let data16 = data.limits;
+      if (data16 && typeof data16 == 'object' && !Array.isArray(data16)) {
+        for (const key5 in data16) {
+          const _errs29 = errors;
           if (
-            !validate341(key3, {
-              instancePath: instancePath + '/standing',
-              parentData: data13,
-              parentDataProperty: 'standing',
+            !validate358(key5, {
+              instancePath: instancePath + '/limits',
+              parentData: data16,
+              parentDataProperty: 'limits',
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate341.errors);
+            vErrors = joined(vErrors, validate358.errors);
             errors = vErrors.length;
           }
-          var valid5 = _errs23 === errors;
-          if (!valid5) {
+          var valid7 = _errs29 === errors;
+          if (!valid7) {
             const err17 = {
-              instancePath: instancePath + '/standing',
-              schemaPath: '#/properties/standing/propertyNames',
+              instancePath: instancePath + '/limits',
+              schemaPath: '#/properties/limits/propertyNames',
               keyword: 'propertyNames',
-              params: { propertyName: key3 },
+              params: { propertyName: key5 },
             };
             if (vErrors === null) {
               vErrors = [err17];
@@ -17538,24 +19058,24 @@ function validate340(
             errors++;
           }
         }
-        for (const key4 in data13) {
+        for (const key6 in data16) {
           if (
-            !validate400(data13[key4], {
-              instancePath: instancePath + '/standing/' + key4.replace(/~/g, '~0').replace(/\//g, '~1'),
-              parentData: data13,
-              parentDataProperty: key4,
+            !validate434(data16[key6], {
+              instancePath: instancePath + '/limits/' + key6.replace(/~/g, '~0').replace(/\//g, '~1'),
+              parentData: data16,
+              parentDataProperty: key6,
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate400.errors);
+            vErrors = joined(vErrors, validate434.errors);
             errors = vErrors.length;
           }
         }
       } else {
         const err18 = {
-          instancePath: instancePath + '/standing',
-          schemaPath: '#/properties/standing/type',
+          instancePath: instancePath + '/limits',
+          schemaPath: '#/properties/limits/type',
           keyword: 'type',
           params: { type: 'object' },
         };
@@ -17567,59 +19087,44 @@ function validate340(
         errors++;
       }
     }
-    if (data.limits !== undefined) {
-      let data15 = data.limits;
-      if (data15 && typeof data15 == 'object' && !Array.isArray(data15)) {
-        for (const key5 in data15) {
-          const _errs28 = errors;
-          if (
-            !validate341(key5, {
-              instancePath: instancePath + '/limits',
-              parentData: data15,
-              parentDataProperty: 'limits',
-              rootData,
-              dynamicAnchors,
-            })
-          ) {
-            vErrors = joined(vErrors, validate341.errors);
-            errors = vErrors.length;
+    if (data.faults !== undefined) {
+      let data18 = data.faults;
+      if (Array.isArray(data18)) {
+        if (data18.length > 200) {
+          const err19 = {
+            instancePath: instancePath + '/faults',
+            schemaPath: '#/properties/faults/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 200 },
+          };
+          if (vErrors === null) {
+            vErrors = [err19];
+          } else {
+            vErrors.push(err19);
           }
-          var valid7 = _errs28 === errors;
-          if (!valid7) {
-            const err19 = {
-              instancePath: instancePath + '/limits',
-              schemaPath: '#/properties/limits/propertyNames',
-              keyword: 'propertyNames',
-              params: { propertyName: key5 },
-            };
-            if (vErrors === null) {
-              vErrors = [err19];
-            } else {
-              vErrors.push(err19);
-            }
-            errors++;
-          }
+          errors++;
         }
-        for (const key6 in data15) {
+        const len1 = data18.length;
+        for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate404(data15[key6], {
-              instancePath: instancePath + '/limits/' + key6.replace(/~/g, '~0').replace(/\//g, '~1'),
-              parentData: data15,
-              parentDataProperty: key6,
+            !validate441(data18[i1], {
+              instancePath: instancePath + '/faults/' + i1,
+              parentData: data18,
+              parentDataProperty: i1,
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate404.errors);
+            vErrors = joined(vErrors, validate441.errors);
             errors = vErrors.length;
           }
         }
       } else {
         const err20 = {
-          instancePath: instancePath + '/limits',
-          schemaPath: '#/properties/limits/type',
+          instancePath: instancePath + '/faults',
+          schemaPath: '#/properties/faults/type',
           keyword: 'type',
-          params: { type: 'object' },
+          params: { type: 'array' },
         };
         if (vErrors === null) {
           vErrors = [err20];
@@ -17629,44 +19134,59 @@ function validate340(
         errors++;
       }
     }
-    if (data.faults !== undefined) {
-      let data17 = data.faults;
-      if (Array.isArray(data17)) {
-        if (data17.length > 200) {
-          const err21 = {
-            instancePath: instancePath + '/faults',
-            schemaPath: '#/properties/faults/maxItems',
-            keyword: 'maxItems',
-            params: { limit: 200 },
-          };
-          if (vErrors === null) {
-            vErrors = [err21];
-          } else {
-            vErrors.push(err21);
-          }
-          errors++;
-        }
-        const len1 = data17.length;
-        for (let i1 = 0; i1 < len1; i1++) {
+    if (data.measures !== undefined) {
+      let data20 = data.measures;
+      if (data20 && typeof data20 == 'object' && !Array.isArray(data20)) {
+        for (const key7 in data20) {
+          const _errs37 = errors;
           if (
-            !validate411(data17[i1], {
-              instancePath: instancePath + '/faults/' + i1,
-              parentData: data17,
-              parentDataProperty: i1,
+            !validate358(key7, {
+              instancePath: instancePath + '/measures',
+              parentData: data20,
+              parentDataProperty: 'measures',
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate411.errors);
+            vErrors = joined(vErrors, validate358.errors);
+            errors = vErrors.length;
+          }
+          var valid11 = _errs37 === errors;
+          if (!valid11) {
+            const err21 = {
+              instancePath: instancePath + '/measures',
+              schemaPath: '#/properties/measures/propertyNames',
+              keyword: 'propertyNames',
+              params: { propertyName: key7 },
+            };
+            if (vErrors === null) {
+              vErrors = [err21];
+            } else {
+              vErrors.push(err21);
+            }
+            errors++;
+          }
+        }
+        for (const key8 in data20) {
+          if (
+            !validate459(data20[key8], {
+              instancePath: instancePath + '/measures/' + key8.replace(/~/g, '~0').replace(/\//g, '~1'),
+              parentData: data20,
+              parentDataProperty: key8,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate459.errors);
             errors = vErrors.length;
           }
         }
       } else {
         const err22 = {
-          instancePath: instancePath + '/faults',
-          schemaPath: '#/properties/faults/type',
+          instancePath: instancePath + '/measures',
+          schemaPath: '#/properties/measures/type',
           keyword: 'type',
-          params: { type: 'array' },
+          params: { type: 'object' },
         };
         if (vErrors === null) {
           vErrors = [err22];
@@ -17676,59 +19196,44 @@ function validate340(
         errors++;
       }
     }
-    if (data.measures !== undefined) {
-      let data19 = data.measures;
-      if (data19 && typeof data19 == 'object' && !Array.isArray(data19)) {
-        for (const key7 in data19) {
-          const _errs36 = errors;
-          if (
-            !validate341(key7, {
-              instancePath: instancePath + '/measures',
-              parentData: data19,
-              parentDataProperty: 'measures',
-              rootData,
-              dynamicAnchors,
-            })
-          ) {
-            vErrors = joined(vErrors, validate341.errors);
-            errors = vErrors.length;
+    if (data.rules !== undefined) {
+      let data22 = data.rules;
+      if (Array.isArray(data22)) {
+        if (data22.length > 10000) {
+          const err23 = {
+            instancePath: instancePath + '/rules',
+            schemaPath: '#/properties/rules/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 10000 },
+          };
+          if (vErrors === null) {
+            vErrors = [err23];
+          } else {
+            vErrors.push(err23);
           }
-          var valid11 = _errs36 === errors;
-          if (!valid11) {
-            const err23 = {
-              instancePath: instancePath + '/measures',
-              schemaPath: '#/properties/measures/propertyNames',
-              keyword: 'propertyNames',
-              params: { propertyName: key7 },
-            };
-            if (vErrors === null) {
-              vErrors = [err23];
-            } else {
-              vErrors.push(err23);
-            }
-            errors++;
-          }
+          errors++;
         }
-        for (const key8 in data19) {
+        const len2 = data22.length;
+        for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate429(data19[key8], {
-              instancePath: instancePath + '/measures/' + key8.replace(/~/g, '~0').replace(/\//g, '~1'),
-              parentData: data19,
-              parentDataProperty: key8,
+            !validate494(data22[i2], {
+              instancePath: instancePath + '/rules/' + i2,
+              parentData: data22,
+              parentDataProperty: i2,
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate429.errors);
+            vErrors = joined(vErrors, validate494.errors);
             errors = vErrors.length;
           }
         }
       } else {
         const err24 = {
-          instancePath: instancePath + '/measures',
-          schemaPath: '#/properties/measures/type',
+          instancePath: instancePath + '/rules',
+          schemaPath: '#/properties/rules/type',
           keyword: 'type',
-          params: { type: 'object' },
+          params: { type: 'array' },
         };
         if (vErrors === null) {
           vErrors = [err24];
@@ -17738,44 +19243,60 @@ function validate340(
         errors++;
       }
     }
-    if (data.rules !== undefined) {
-      let data21 = data.rules;
-      if (Array.isArray(data21)) {
-        if (data21.length > 10000) {
-          const err25 = {
-            instancePath: instancePath + '/rules',
-            schemaPath: '#/properties/rules/maxItems',
-            keyword: 'maxItems',
-            params: { limit: 10000 },
-          };
-          if (vErrors === null) {
-            vErrors = [err25];
-          } else {
-            vErrors.push(err25);
-          }
-          errors++;
-        }
-        const len2 = data21.length;
-        for (let i2 = 0; i2 < len2; i2++) {
+    if (data.exactly_one_of !== undefined) {
+      let data24 = data.exactly_one_of;
+      if (data24 && typeof data24 == 'object' && !Array.isArray(data24)) {
+        for (const key9 in data24) {
+          const _errs45 = errors;
           if (
-            !validate464(data21[i2], {
-              instancePath: instancePath + '/rules/' + i2,
-              parentData: data21,
-              parentDataProperty: i2,
+            !validate358(key9, {
+              instancePath: instancePath + '/exactly_one_of',
+              parentData: data24,
+              parentDataProperty: 'exactly_one_of',
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate464.errors);
+            vErrors = joined(vErrors, validate358.errors);
+            errors = vErrors.length;
+          }
+          var valid15 = _errs45 === errors;
+          if (!valid15) {
+            const err25 = {
+              instancePath: instancePath + '/exactly_one_of',
+              schemaPath: '#/properties/exactly_one_of/propertyNames',
+              keyword: 'propertyNames',
+              params: { propertyName: key9 },
+            };
+            if (vErrors === null) {
+              vErrors = [err25];
+            } else {
+              vErrors.push(err25);
+            }
+            errors++;
+          }
+        }
+        for (const key10 in data24) {
+          if (
+            !validate393(data24[key10], {
+              instancePath:
+                instancePath + '/exactly_one_of/' + key10.replace(/~/g, '~0').replace(/\//g, '~1'),
+              parentData: data24,
+              parentDataProperty: key10,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate393.errors);
             errors = vErrors.length;
           }
         }
       } else {
         const err26 = {
-          instancePath: instancePath + '/rules',
-          schemaPath: '#/properties/rules/type',
+          instancePath: instancePath + '/exactly_one_of',
+          schemaPath: '#/properties/exactly_one_of/type',
           keyword: 'type',
-          params: { type: 'array' },
+          params: { type: 'object' },
         };
         if (vErrors === null) {
           vErrors = [err26];
@@ -17785,87 +19306,24 @@ function validate340(
         errors++;
       }
     }
-    if (data.exactly_one_of !== undefined) {
-      let data23 = data.exactly_one_of;
-      if (data23 && typeof data23 == 'object' && !Array.isArray(data23)) {
-        for (const key9 in data23) {
-          const _errs44 = errors;
-          if (
-            !validate341(key9, {
-              instancePath: instancePath + '/exactly_one_of',
-              parentData: data23,
-              parentDataProperty: 'exactly_one_of',
-              rootData,
-              dynamicAnchors,
-            })
-          ) {
-            vErrors = joined(vErrors, validate341.errors);
-            errors = vErrors.length;
-          }
-          var valid15 = _errs44 === errors;
-          if (!valid15) {
-            const err27 = {
-              instancePath: instancePath + '/exactly_one_of',
-              schemaPath: '#/properties/exactly_one_of/propertyNames',
-              keyword: 'propertyNames',
-              params: { propertyName: key9 },
-            };
-            if (vErrors === null) {
-              vErrors = [err27];
-            } else {
-              vErrors.push(err27);
-            }
-            errors++;
-          }
-        }
-        for (const key10 in data23) {
-          if (
-            !validate363(data23[key10], {
-              instancePath:
-                instancePath + '/exactly_one_of/' + key10.replace(/~/g, '~0').replace(/\//g, '~1'),
-              parentData: data23,
-              parentDataProperty: key10,
-              rootData,
-              dynamicAnchors,
-            })
-          ) {
-            vErrors = joined(vErrors, validate363.errors);
-            errors = vErrors.length;
-          }
-        }
-      } else {
-        const err28 = {
-          instancePath: instancePath + '/exactly_one_of',
-          schemaPath: '#/properties/exactly_one_of/type',
-          keyword: 'type',
-          params: { type: 'object' },
-        };
-        if (vErrors === null) {
-          vErrors = [err28];
-        } else {
-          vErrors.push(err28);
-        }
-        errors++;
-      }
-    }
   } else {
-    const err29 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    const err27 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
     if (vErrors === null) {
-      vErrors = [err29];
+      vErrors = [err27];
     } else {
-      vErrors.push(err29);
+      vErrors.push(err27);
     }
     errors++;
   }
-  validate340.errors = vErrors;
+  validate357.errors = vErrors;
   return errors === 0;
 }
-validate340.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate357.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 export const set = validate102;
 
-export const ward = validate491;
-const schema121 = {
+export const ward = validate521;
+const schema128 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ward.schema.json',
   type: 'object',
@@ -17937,13 +19395,13 @@ const schema121 = {
   },
 };
 
-function validate492(
+function validate522(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate492.evaluated;
+  const evaluated0 = validate522.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17983,18 +19441,18 @@ function validate492(
     }
     errors++;
   }
-  validate492.errors = vErrors;
+  validate522.errors = vErrors;
   return errors === 0;
 }
-validate492.evaluated = { dynamicProps: false, dynamicItems: false };
+validate522.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate494(
+function validate524(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate494.evaluated;
+  const evaluated0 = validate524.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18029,18 +19487,18 @@ function validate494(
     }
     errors++;
   }
-  validate494.errors = vErrors;
+  validate524.errors = vErrors;
   return errors === 0;
 }
-validate494.evaluated = { dynamicProps: false, dynamicItems: false };
+validate524.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate500(
+function validate530(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate500.evaluated;
+  const evaluated0 = validate530.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18161,12 +19619,12 @@ function validate500(
     }
     errors++;
   }
-  validate500.errors = vErrors;
+  validate530.errors = vErrors;
   return errors === 0;
 }
-validate500.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate530.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema125 = {
+const schema132 = {
   type: 'object',
   properties: {
     protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -18177,13 +19635,13 @@ const schema125 = {
   additionalProperties: false,
 };
 
-function validate506(
+function validate536(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate506.evaluated;
+  const evaluated0 = validate536.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18228,7 +19686,7 @@ function validate506(
         key0 === 'rule'
       )) {
         if (
-          !validate348(data[key0], {
+          !validate381(data[key0], {
             instancePath: instancePath + '/' + key0.replace(/~/g, '~0').replace(/\//g, '~1'),
             parentData: data,
             parentDataProperty: key0,
@@ -18236,14 +19694,14 @@ function validate506(
             dynamicAnchors,
           })
         ) {
-          vErrors = joined(vErrors, validate348.errors);
+          vErrors = joined(vErrors, validate381.errors);
           errors = vErrors.length;
         }
       }
     }
     if (data.all !== undefined) {
       if (
-        !validate363(data.all, {
+        !validate393(data.all, {
           instancePath: instancePath + '/all',
           parentData: data,
           parentDataProperty: 'all',
@@ -18251,13 +19709,13 @@ function validate506(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate363.errors);
+        vErrors = joined(vErrors, validate393.errors);
         errors = vErrors.length;
       }
     }
     if (data.any !== undefined) {
       if (
-        !validate363(data.any, {
+        !validate393(data.any, {
           instancePath: instancePath + '/any',
           parentData: data,
           parentDataProperty: 'any',
@@ -18265,13 +19723,13 @@ function validate506(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate363.errors);
+        vErrors = joined(vErrors, validate393.errors);
         errors = vErrors.length;
       }
     }
     if (data.none !== undefined) {
       if (
-        !validate363(data.none, {
+        !validate393(data.none, {
           instancePath: instancePath + '/none',
           parentData: data,
           parentDataProperty: 'none',
@@ -18279,13 +19737,13 @@ function validate506(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate363.errors);
+        vErrors = joined(vErrors, validate393.errors);
         errors = vErrors.length;
       }
     }
     if (data.at_least_of !== undefined) {
       if (
-        !validate367(data.at_least_of, {
+        !validate397(data.at_least_of, {
           instancePath: instancePath + '/at_least_of',
           parentData: data,
           parentDataProperty: 'at_least_of',
@@ -18293,13 +19751,13 @@ function validate506(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate367.errors);
+        vErrors = joined(vErrors, validate397.errors);
         errors = vErrors.length;
       }
     }
     if (data.rule !== undefined) {
       if (
-        !validate341(data.rule, {
+        !validate358(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -18307,7 +19765,7 @@ function validate506(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate341.errors);
+        vErrors = joined(vErrors, validate358.errors);
         errors = vErrors.length;
       }
     }
@@ -18320,18 +19778,18 @@ function validate506(
     }
     errors++;
   }
-  validate506.errors = vErrors;
+  validate536.errors = vErrors;
   return errors === 0;
 }
-validate506.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate536.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate504(
+function validate534(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate504.evaluated;
+  const evaluated0 = validate534.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18385,7 +19843,7 @@ function validate504(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate492(data.protocol, {
+        !validate522(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -18393,7 +19851,7 @@ function validate504(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate492.errors);
+        vErrors = joined(vErrors, validate522.errors);
         errors = vErrors.length;
       }
     }
@@ -18446,7 +19904,7 @@ function validate504(
     }
     if (data.when !== undefined) {
       if (
-        !validate506(data.when, {
+        !validate536(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -18454,7 +19912,7 @@ function validate504(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate506.errors);
+        vErrors = joined(vErrors, validate536.errors);
         errors = vErrors.length;
       }
     }
@@ -18467,12 +19925,12 @@ function validate504(
     }
     errors++;
   }
-  validate504.errors = vErrors;
+  validate534.errors = vErrors;
   return errors === 0;
 }
-validate504.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate534.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema127 = {
+const schema134 = {
   type: 'object',
   properties: {
     says: { $ref: 'dictionary.schema.json#/$defs/text' },
@@ -18486,7 +19944,7 @@ const schema127 = {
   required: ['says', 'levels', 'source'],
   additionalProperties: false,
 };
-const schema128 = {
+const schema135 = {
   type: 'object',
   properties: {
     says: { $ref: 'dictionary.schema.json#/$defs/text' },
@@ -18499,13 +19957,13 @@ const schema128 = {
   minProperties: 1,
 };
 
-function validate521(
+function validate551(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate521.evaluated;
+  const evaluated0 = validate551.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18594,18 +20052,18 @@ function validate521(
     }
     errors++;
   }
-  validate521.errors = vErrors;
+  validate551.errors = vErrors;
   return errors === 0;
 }
-validate521.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate551.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate526(
+function validate556(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate526.evaluated;
+  const evaluated0 = validate556.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18645,18 +20103,18 @@ function validate526(
     }
     errors++;
   }
-  validate526.errors = vErrors;
+  validate556.errors = vErrors;
   return errors === 0;
 }
-validate526.evaluated = { dynamicProps: false, dynamicItems: false };
+validate556.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate529(
+function validate559(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate529.evaluated;
+  const evaluated0 = validate559.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18745,18 +20203,18 @@ function validate529(
     }
     errors++;
   }
-  validate529.errors = vErrors;
+  validate559.errors = vErrors;
   return errors === 0;
 }
-validate529.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate559.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate519(
+function validate549(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate519.evaluated;
+  const evaluated0 = validate549.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18802,7 +20260,7 @@ function validate519(
     }
     if (data.says !== undefined) {
       if (
-        !validate494(data.says, {
+        !validate524(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -18810,7 +20268,7 @@ function validate519(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate494.errors);
+        vErrors = joined(vErrors, validate524.errors);
         errors = vErrors.length;
       }
     }
@@ -18848,7 +20306,7 @@ function validate519(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate521(data1[i0], {
+            !validate551(data1[i0], {
               instancePath: instancePath + '/tell/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -18856,7 +20314,7 @@ function validate519(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate521.errors);
+            vErrors = joined(vErrors, validate551.errors);
             errors = vErrors.length;
           }
         }
@@ -18877,7 +20335,7 @@ function validate519(
     }
     if (data.respond !== undefined) {
       if (
-        !validate526(data.respond, {
+        !validate556(data.respond, {
           instancePath: instancePath + '/respond',
           parentData: data,
           parentDataProperty: 'respond',
@@ -18885,13 +20343,13 @@ function validate519(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate526.errors);
+        vErrors = joined(vErrors, validate556.errors);
         errors = vErrors.length;
       }
     }
     if (data.reassess !== undefined) {
       if (
-        !validate526(data.reassess, {
+        !validate556(data.reassess, {
           instancePath: instancePath + '/reassess',
           parentData: data,
           parentDataProperty: 'reassess',
@@ -18899,13 +20357,13 @@ function validate519(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate526.errors);
+        vErrors = joined(vErrors, validate556.errors);
         errors = vErrors.length;
       }
     }
     if (data.if_no_answer !== undefined) {
       if (
-        !validate529(data.if_no_answer, {
+        !validate559(data.if_no_answer, {
           instancePath: instancePath + '/if_no_answer',
           parentData: data,
           parentDataProperty: 'if_no_answer',
@@ -18913,7 +20371,7 @@ function validate519(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate529.errors);
+        vErrors = joined(vErrors, validate559.errors);
         errors = vErrors.length;
       }
     }
@@ -18926,18 +20384,18 @@ function validate519(
     }
     errors++;
   }
-  validate519.errors = vErrors;
+  validate549.errors = vErrors;
   return errors === 0;
 }
-validate519.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate549.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate516(
+function validate546(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate516.evaluated;
+  const evaluated0 = validate546.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19005,7 +20463,7 @@ function validate516(
     }
     if (data.says !== undefined) {
       if (
-        !validate494(data.says, {
+        !validate524(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -19013,7 +20471,7 @@ function validate516(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate494.errors);
+        vErrors = joined(vErrors, validate524.errors);
         errors = vErrors.length;
       }
     }
@@ -19023,7 +20481,7 @@ function validate516(
         for (const key1 in data1) {
           const _errs5 = errors;
           if (
-            !validate492(key1, {
+            !validate522(key1, {
               instancePath: instancePath + '/levels',
               parentData: data1,
               parentDataProperty: 'levels',
@@ -19031,7 +20489,7 @@ function validate516(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate492.errors);
+            vErrors = joined(vErrors, validate522.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs5 === errors;
@@ -19052,7 +20510,7 @@ function validate516(
         }
         for (const key2 in data1) {
           if (
-            !validate519(data1[key2], {
+            !validate549(data1[key2], {
               instancePath: instancePath + '/levels/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data1,
               parentDataProperty: key2,
@@ -19060,7 +20518,7 @@ function validate516(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate519.errors);
+            vErrors = joined(vErrors, validate549.errors);
             errors = vErrors.length;
           }
         }
@@ -19099,7 +20557,7 @@ function validate516(
         const len0 = data3.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate492(data3[i0], {
+            !validate522(data3[i0], {
               instancePath: instancePath + '/source/' + i0,
               parentData: data3,
               parentDataProperty: i0,
@@ -19107,7 +20565,7 @@ function validate516(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate492.errors);
+            vErrors = joined(vErrors, validate522.errors);
             errors = vErrors.length;
           }
         }
@@ -19135,18 +20593,18 @@ function validate516(
     }
     errors++;
   }
-  validate516.errors = vErrors;
+  validate546.errors = vErrors;
   return errors === 0;
 }
-validate516.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate546.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate491(
+function validate521(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ward.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate491.evaluated;
+  const evaluated0 = validate521.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19225,7 +20683,7 @@ function validate491(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema121.properties, key0)) {
+      if (!func5.call(schema128.properties, key0)) {
         const err5 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -19242,7 +20700,7 @@ function validate491(
     }
     if (data.ward !== undefined) {
       if (
-        !validate492(data.ward, {
+        !validate522(data.ward, {
           instancePath: instancePath + '/ward',
           parentData: data,
           parentDataProperty: 'ward',
@@ -19250,7 +20708,7 @@ function validate491(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate492.errors);
+        vErrors = joined(vErrors, validate522.errors);
         errors = vErrors.length;
       }
     }
@@ -19303,7 +20761,7 @@ function validate491(
     }
     if (data.title !== undefined) {
       if (
-        !validate494(data.title, {
+        !validate524(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -19311,13 +20769,13 @@ function validate491(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate494.errors);
+        vErrors = joined(vErrors, validate524.errors);
         errors = vErrors.length;
       }
     }
     if (data.about !== undefined) {
       if (
-        !validate494(data.about, {
+        !validate524(data.about, {
           instancePath: instancePath + '/about',
           parentData: data,
           parentDataProperty: 'about',
@@ -19325,13 +20783,13 @@ function validate491(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate494.errors);
+        vErrors = joined(vErrors, validate524.errors);
         errors = vErrors.length;
       }
     }
     if (data.ladder !== undefined) {
       if (
-        !validate492(data.ladder, {
+        !validate522(data.ladder, {
           instancePath: instancePath + '/ladder',
           parentData: data,
           parentDataProperty: 'ladder',
@@ -19339,7 +20797,7 @@ function validate491(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate492.errors);
+        vErrors = joined(vErrors, validate522.errors);
         errors = vErrors.length;
       }
     }
@@ -19392,7 +20850,7 @@ function validate491(
     if (data.review_by !== undefined) {
       let data6 = data.review_by;
       if (typeof data6 === 'string') {
-        if (!pattern22.test(data6)) {
+        if (!pattern23.test(data6)) {
           const err12 = {
             instancePath: instancePath + '/review_by',
             schemaPath: '#/properties/review_by/pattern',
@@ -19455,7 +20913,7 @@ function validate491(
         const len0 = data7.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate494(data7[i0], {
+            !validate524(data7[i0], {
               instancePath: instancePath + '/owners/' + i0,
               parentData: data7,
               parentDataProperty: i0,
@@ -19463,7 +20921,7 @@ function validate491(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate494.errors);
+            vErrors = joined(vErrors, validate524.errors);
             errors = vErrors.length;
           }
         }
@@ -19488,7 +20946,7 @@ function validate491(
         for (const key1 in data9) {
           const _errs17 = errors;
           if (
-            !validate492(key1, {
+            !validate522(key1, {
               instancePath: instancePath + '/sources',
               parentData: data9,
               parentDataProperty: 'sources',
@@ -19496,7 +20954,7 @@ function validate491(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate492.errors);
+            vErrors = joined(vErrors, validate522.errors);
             errors = vErrors.length;
           }
           var valid3 = _errs17 === errors;
@@ -19517,7 +20975,7 @@ function validate491(
         }
         for (const key2 in data9) {
           if (
-            !validate500(data9[key2], {
+            !validate530(data9[key2], {
               instancePath: instancePath + '/sources/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data9,
               parentDataProperty: key2,
@@ -19525,7 +20983,7 @@ function validate491(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate500.errors);
+            vErrors = joined(vErrors, validate530.errors);
             errors = vErrors.length;
           }
         }
@@ -19578,7 +21036,7 @@ function validate491(
         const len1 = data11.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate504(data11[i1], {
+            !validate534(data11[i1], {
               instancePath: instancePath + '/reads_with/' + i1,
               parentData: data11,
               parentDataProperty: i1,
@@ -19586,7 +21044,7 @@ function validate491(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate504.errors);
+            vErrors = joined(vErrors, validate534.errors);
             errors = vErrors.length;
           }
         }
@@ -19611,7 +21069,7 @@ function validate491(
         for (const key3 in data13) {
           const _errs25 = errors;
           if (
-            !validate492(key3, {
+            !validate522(key3, {
               instancePath: instancePath + '/plans',
               parentData: data13,
               parentDataProperty: 'plans',
@@ -19619,7 +21077,7 @@ function validate491(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate492.errors);
+            vErrors = joined(vErrors, validate522.errors);
             errors = vErrors.length;
           }
           var valid7 = _errs25 === errors;
@@ -19640,7 +21098,7 @@ function validate491(
         }
         for (const key4 in data13) {
           if (
-            !validate516(data13[key4], {
+            !validate546(data13[key4], {
               instancePath: instancePath + '/plans/' + key4.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data13,
               parentDataProperty: key4,
@@ -19648,7 +21106,7 @@ function validate491(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate516.errors);
+            vErrors = joined(vErrors, validate546.errors);
             errors = vErrors.length;
           }
         }
@@ -19676,13 +21134,13 @@ function validate491(
     }
     errors++;
   }
-  validate491.errors = vErrors;
+  validate521.errors = vErrors;
   return errors === 0;
 }
-validate491.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate521.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const ward_cases = validate536;
-const schema132 = {
+export const ward_cases = validate566;
+const schema139 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ward_cases.schema.json',
   type: 'object',
@@ -19732,13 +21190,13 @@ const schema132 = {
   },
 };
 
-function validate537(
+function validate567(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate537.evaluated;
+  const evaluated0 = validate567.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19778,12 +21236,12 @@ function validate537(
     }
     errors++;
   }
-  validate537.errors = vErrors;
+  validate567.errors = vErrors;
   return errors === 0;
 }
-validate537.evaluated = { dynamicProps: false, dynamicItems: false };
+validate567.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema134 = {
+const schema141 = {
   type: 'object',
   properties: {
     case: { $ref: 'dictionary.schema.json#/$defs/text' },
@@ -19798,13 +21256,13 @@ const schema134 = {
   additionalProperties: false,
 };
 
-function validate540(
+function validate570(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate540.evaluated;
+  const evaluated0 = validate570.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19839,12 +21297,12 @@ function validate540(
     }
     errors++;
   }
-  validate540.errors = vErrors;
+  validate570.errors = vErrors;
   return errors === 0;
 }
-validate540.evaluated = { dynamicProps: false, dynamicItems: false };
+validate570.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema136 = {
+const schema143 = {
   type: 'object',
   properties: {
     level: { $ref: 'cases.schema.json#/$defs/expected_level' },
@@ -19862,13 +21320,13 @@ const schema136 = {
   additionalProperties: false,
 };
 
-function validate547(
+function validate577(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate547.evaluated;
+  const evaluated0 = validate577.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19957,18 +21415,18 @@ function validate547(
     }
     errors++;
   }
-  validate547.errors = vErrors;
+  validate577.errors = vErrors;
   return errors === 0;
 }
-validate547.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate577.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate555(
+function validate585(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate555.evaluated;
+  const evaluated0 = validate585.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19998,18 +21456,18 @@ function validate555(
     }
     errors++;
   }
-  validate555.errors = vErrors;
+  validate585.errors = vErrors;
   return errors === 0;
 }
-validate555.evaluated = { dynamicProps: false, dynamicItems: false };
+validate585.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate558(
+function validate588(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate558.evaluated;
+  const evaluated0 = validate588.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20303,18 +21761,18 @@ function validate558(
     }
     errors++;
   }
-  validate558.errors = vErrors;
+  validate588.errors = vErrors;
   return errors === 0;
 }
-validate558.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate588.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate546(
+function validate576(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate546.evaluated;
+  const evaluated0 = validate576.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20361,7 +21819,7 @@ function validate546(
     }
     if (data.level !== undefined) {
       if (
-        !validate547(data.level, {
+        !validate577(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -20369,7 +21827,7 @@ function validate546(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate547.errors);
+        vErrors = joined(vErrors, validate577.errors);
         errors = vErrors.length;
       }
     }
@@ -20407,7 +21865,7 @@ function validate546(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate540(data1[i0], {
+            !validate570(data1[i0], {
               instancePath: instancePath + '/tell/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -20415,7 +21873,7 @@ function validate546(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate540.errors);
+            vErrors = joined(vErrors, validate570.errors);
             errors = vErrors.length;
           }
         }
@@ -20436,7 +21894,7 @@ function validate546(
     }
     if (data.plan !== undefined) {
       if (
-        !validate537(data.plan, {
+        !validate567(data.plan, {
           instancePath: instancePath + '/plan',
           parentData: data,
           parentDataProperty: 'plan',
@@ -20444,13 +21902,13 @@ function validate546(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate537.errors);
+        vErrors = joined(vErrors, validate567.errors);
         errors = vErrors.length;
       }
     }
     if (data.in_force !== undefined) {
       if (
-        !validate537(data.in_force, {
+        !validate567(data.in_force, {
           instancePath: instancePath + '/in_force',
           parentData: data,
           parentDataProperty: 'in_force',
@@ -20458,13 +21916,13 @@ function validate546(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate537.errors);
+        vErrors = joined(vErrors, validate567.errors);
         errors = vErrors.length;
       }
     }
     if (data.may_step_down !== undefined) {
       if (
-        !validate555(data.may_step_down, {
+        !validate585(data.may_step_down, {
           instancePath: instancePath + '/may_step_down',
           parentData: data,
           parentDataProperty: 'may_step_down',
@@ -20472,7 +21930,7 @@ function validate546(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate555.errors);
+        vErrors = joined(vErrors, validate585.errors);
         errors = vErrors.length;
       }
     }
@@ -20482,7 +21940,7 @@ function validate546(
         for (const key1 in data6) {
           const _errs11 = errors;
           if (
-            !validate537(key1, {
+            !validate567(key1, {
               instancePath: instancePath + '/protocols',
               parentData: data6,
               parentDataProperty: 'protocols',
@@ -20490,7 +21948,7 @@ function validate546(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate537.errors);
+            vErrors = joined(vErrors, validate567.errors);
             errors = vErrors.length;
           }
           var valid3 = _errs11 === errors;
@@ -20511,7 +21969,7 @@ function validate546(
         }
         for (const key2 in data6) {
           if (
-            !validate558(data6[key2], {
+            !validate588(data6[key2], {
               instancePath: instancePath + '/protocols/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data6,
               parentDataProperty: key2,
@@ -20519,7 +21977,7 @@ function validate546(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate558.errors);
+            vErrors = joined(vErrors, validate588.errors);
             errors = vErrors.length;
           }
         }
@@ -20547,18 +22005,18 @@ function validate546(
     }
     errors++;
   }
-  validate546.errors = vErrors;
+  validate576.errors = vErrors;
   return errors === 0;
 }
-validate546.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate576.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate574(
+function validate604(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate574.evaluated;
+  const evaluated0 = validate604.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20619,18 +22077,18 @@ function validate574(
     }
     errors++;
   }
-  validate574.errors = vErrors;
+  validate604.errors = vErrors;
   return errors === 0;
 }
-validate574.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate604.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate539(
+function validate569(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate539.evaluated;
+  const evaluated0 = validate569.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20692,7 +22150,7 @@ function validate539(
     }
     if (data.case !== undefined) {
       if (
-        !validate540(data.case, {
+        !validate570(data.case, {
           instancePath: instancePath + '/case',
           parentData: data,
           parentDataProperty: 'case',
@@ -20700,13 +22158,13 @@ function validate539(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate540.errors);
+        vErrors = joined(vErrors, validate570.errors);
         errors = vErrors.length;
       }
     }
     if (data.story !== undefined) {
       if (
-        !validate540(data.story, {
+        !validate570(data.story, {
           instancePath: instancePath + '/story',
           parentData: data,
           parentDataProperty: 'story',
@@ -20714,13 +22172,13 @@ function validate539(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate540.errors);
+        vErrors = joined(vErrors, validate570.errors);
         errors = vErrors.length;
       }
     }
     if (data.source !== undefined) {
       if (
-        !validate537(data.source, {
+        !validate567(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -20728,7 +22186,7 @@ function validate539(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate537.errors);
+        vErrors = joined(vErrors, validate567.errors);
         errors = vErrors.length;
       }
     }
@@ -20762,7 +22220,7 @@ function validate539(
     }
     if (data.expect !== undefined) {
       if (
-        !validate546(data.expect, {
+        !validate576(data.expect, {
           instancePath: instancePath + '/expect',
           parentData: data,
           parentDataProperty: 'expect',
@@ -20770,13 +22228,13 @@ function validate539(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate546.errors);
+        vErrors = joined(vErrors, validate576.errors);
         errors = vErrors.length;
       }
     }
     if (data.teach !== undefined) {
       if (
-        !validate574(data.teach, {
+        !validate604(data.teach, {
           instancePath: instancePath + '/teach',
           parentData: data,
           parentDataProperty: 'teach',
@@ -20784,7 +22242,7 @@ function validate539(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate574.errors);
+        vErrors = joined(vErrors, validate604.errors);
         errors = vErrors.length;
       }
     }
@@ -20797,18 +22255,18 @@ function validate539(
     }
     errors++;
   }
-  validate539.errors = vErrors;
+  validate569.errors = vErrors;
   return errors === 0;
 }
-validate539.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate569.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate536(
+function validate566(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ward_cases.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate536.evaluated;
+  const evaluated0 = validate566.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20862,7 +22320,7 @@ function validate536(
     }
     if (data.ward !== undefined) {
       if (
-        !validate537(data.ward, {
+        !validate567(data.ward, {
           instancePath: instancePath + '/ward',
           parentData: data,
           parentDataProperty: 'ward',
@@ -20870,7 +22328,7 @@ function validate536(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate537.errors);
+        vErrors = joined(vErrors, validate567.errors);
         errors = vErrors.length;
       }
     }
@@ -20894,7 +22352,7 @@ function validate536(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate539(data1[i0], {
+            !validate569(data1[i0], {
               instancePath: instancePath + '/cases/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -20902,7 +22360,7 @@ function validate536(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate539.errors);
+            vErrors = joined(vErrors, validate569.errors);
             errors = vErrors.length;
           }
         }
@@ -20930,13 +22388,13 @@ function validate536(
     }
     errors++;
   }
-  validate536.errors = vErrors;
+  validate566.errors = vErrors;
   return errors === 0;
 }
-validate536.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate566.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const ward_outcome = validate579;
-const schema141 = {
+export const ward_outcome = validate609;
+const schema148 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ward_outcome.schema.json',
   type: 'object',
@@ -21051,13 +22509,13 @@ const schema141 = {
   },
 };
 
-function validate580(
+function validate610(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate580.evaluated;
+  const evaluated0 = validate610.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21097,18 +22555,18 @@ function validate580(
     }
     errors++;
   }
-  validate580.errors = vErrors;
+  validate610.errors = vErrors;
   return errors === 0;
 }
-validate580.evaluated = { dynamicProps: false, dynamicItems: false };
+validate610.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate582(
+function validate612(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate582.evaluated;
+  const evaluated0 = validate612.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21143,18 +22601,18 @@ function validate582(
     }
     errors++;
   }
-  validate582.errors = vErrors;
+  validate612.errors = vErrors;
   return errors === 0;
 }
-validate582.evaluated = { dynamicProps: false, dynamicItems: false };
+validate612.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate584(
+function validate614(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate584.evaluated;
+  const evaluated0 = validate614.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21162,7 +22620,7 @@ function validate584(
     evaluated0.items = undefined;
   }
   if (!(data && typeof data == 'object' && !Array.isArray(data)) && data !== null) {
-    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema74.type } };
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema79.type } };
     if (vErrors === null) {
       vErrors = [err0];
     } else {
@@ -21236,7 +22694,7 @@ function validate584(
           instancePath: instancePath + '/at_least',
           schemaPath: '#/properties/at_least/type',
           keyword: 'type',
-          params: { type: schema74.properties.at_least.type },
+          params: { type: schema79.properties.at_least.type },
         };
         if (vErrors === null) {
           vErrors = [err5];
@@ -21264,7 +22722,7 @@ function validate584(
     }
     if (data.could_be !== undefined) {
       if (
-        !validate246(data.could_be, {
+        !validate241(data.could_be, {
           instancePath: instancePath + '/could_be',
           parentData: data,
           parentDataProperty: 'could_be',
@@ -21272,7 +22730,7 @@ function validate584(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate241.errors);
         errors = vErrors.length;
       }
     }
@@ -21293,12 +22751,12 @@ function validate584(
       }
     }
   }
-  validate584.errors = vErrors;
+  validate614.errors = vErrors;
   return errors === 0;
 }
-validate584.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate614.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema145 = {
+const schema152 = {
   type: 'object',
   properties: {
     plan: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -21309,13 +22767,13 @@ const schema145 = {
   additionalProperties: false,
 };
 
-function validate587(
+function validate617(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate587.evaluated;
+  const evaluated0 = validate617.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21383,7 +22841,7 @@ function validate587(
     }
     if (data.plan !== undefined) {
       if (
-        !validate580(data.plan, {
+        !validate610(data.plan, {
           instancePath: instancePath + '/plan',
           parentData: data,
           parentDataProperty: 'plan',
@@ -21391,13 +22849,13 @@ function validate587(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate580.errors);
+        vErrors = joined(vErrors, validate610.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate582(data.title, {
+        !validate612(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -21405,13 +22863,13 @@ function validate587(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate582.errors);
+        vErrors = joined(vErrors, validate612.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate582(data.says, {
+        !validate612(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -21419,7 +22877,7 @@ function validate587(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate582.errors);
+        vErrors = joined(vErrors, validate612.errors);
         errors = vErrors.length;
       }
     }
@@ -21432,12 +22890,12 @@ function validate587(
     }
     errors++;
   }
-  validate587.errors = vErrors;
+  validate617.errors = vErrors;
   return errors === 0;
 }
-validate587.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate617.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema146 = {
+const schema153 = {
   type: 'object',
   properties: {
     level: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -21452,13 +22910,13 @@ const schema146 = {
   additionalProperties: false,
 };
 
-function validate595(
+function validate625(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate595.evaluated;
+  const evaluated0 = validate625.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21547,18 +23005,18 @@ function validate595(
     }
     errors++;
   }
-  validate595.errors = vErrors;
+  validate625.errors = vErrors;
   return errors === 0;
 }
-validate595.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate625.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate600(
+function validate630(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate600.evaluated;
+  const evaluated0 = validate630.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21598,18 +23056,18 @@ function validate600(
     }
     errors++;
   }
-  validate600.errors = vErrors;
+  validate630.errors = vErrors;
   return errors === 0;
 }
-validate600.evaluated = { dynamicProps: false, dynamicItems: false };
+validate630.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate603(
+function validate633(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate603.evaluated;
+  const evaluated0 = validate633.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21698,18 +23156,18 @@ function validate603(
     }
     errors++;
   }
-  validate603.errors = vErrors;
+  validate633.errors = vErrors;
   return errors === 0;
 }
-validate603.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate633.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate607(
+function validate637(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate607.evaluated;
+  const evaluated0 = validate637.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21859,18 +23317,18 @@ function validate607(
     }
     errors++;
   }
-  validate607.errors = vErrors;
+  validate637.errors = vErrors;
   return errors === 0;
 }
-validate607.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate637.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate592(
+function validate622(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate592.evaluated;
+  const evaluated0 = validate622.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21932,7 +23390,7 @@ function validate592(
     }
     if (data.level !== undefined) {
       if (
-        !validate580(data.level, {
+        !validate610(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -21940,13 +23398,13 @@ function validate592(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate580.errors);
+        vErrors = joined(vErrors, validate610.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate582(data.says, {
+        !validate612(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -21954,7 +23412,7 @@ function validate592(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate582.errors);
+        vErrors = joined(vErrors, validate612.errors);
         errors = vErrors.length;
       }
     }
@@ -21964,7 +23422,7 @@ function validate592(
         const len0 = data2.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate595(data2[i0], {
+            !validate625(data2[i0], {
               instancePath: instancePath + '/tell/' + i0,
               parentData: data2,
               parentDataProperty: i0,
@@ -21972,7 +23430,7 @@ function validate592(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate595.errors);
+            vErrors = joined(vErrors, validate625.errors);
             errors = vErrors.length;
           }
         }
@@ -21993,7 +23451,7 @@ function validate592(
     }
     if (data.respond !== undefined) {
       if (
-        !validate600(data.respond, {
+        !validate630(data.respond, {
           instancePath: instancePath + '/respond',
           parentData: data,
           parentDataProperty: 'respond',
@@ -22001,13 +23459,13 @@ function validate592(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate600.errors);
+        vErrors = joined(vErrors, validate630.errors);
         errors = vErrors.length;
       }
     }
     if (data.reassess !== undefined) {
       if (
-        !validate600(data.reassess, {
+        !validate630(data.reassess, {
           instancePath: instancePath + '/reassess',
           parentData: data,
           parentDataProperty: 'reassess',
@@ -22015,13 +23473,13 @@ function validate592(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate600.errors);
+        vErrors = joined(vErrors, validate630.errors);
         errors = vErrors.length;
       }
     }
     if (data.if_no_answer !== undefined) {
       if (
-        !validate603(data.if_no_answer, {
+        !validate633(data.if_no_answer, {
           instancePath: instancePath + '/if_no_answer',
           parentData: data,
           parentDataProperty: 'if_no_answer',
@@ -22029,13 +23487,13 @@ function validate592(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate603.errors);
+        vErrors = joined(vErrors, validate633.errors);
         errors = vErrors.length;
       }
     }
     if (data.step_down !== undefined) {
       if (
-        !validate607(data.step_down, {
+        !validate637(data.step_down, {
           instancePath: instancePath + '/step_down',
           parentData: data,
           parentDataProperty: 'step_down',
@@ -22043,7 +23501,7 @@ function validate592(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate607.errors);
+        vErrors = joined(vErrors, validate637.errors);
         errors = vErrors.length;
       }
     }
@@ -22056,18 +23514,18 @@ function validate592(
     }
     errors++;
   }
-  validate592.errors = vErrors;
+  validate622.errors = vErrors;
   return errors === 0;
 }
-validate592.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate622.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate612(
+function validate642(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate612.evaluated;
+  const evaluated0 = validate642.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22160,7 +23618,7 @@ function validate612(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema88.properties, key0)) {
+      if (!func5.call(schema92.properties, key0)) {
         const err6 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -22177,7 +23635,7 @@ function validate612(
     }
     if (data.level !== undefined) {
       if (
-        !validate246(data.level, {
+        !validate241(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -22185,7 +23643,7 @@ function validate612(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate241.errors);
         errors = vErrors.length;
       }
     }
@@ -22328,12 +23786,12 @@ function validate612(
     }
     errors++;
   }
-  validate612.errors = vErrors;
+  validate642.errors = vErrors;
   return errors === 0;
 }
-validate612.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate642.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema152 = {
+const schema159 = {
   type: 'object',
   properties: {
     protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -22350,13 +23808,13 @@ const schema152 = {
   additionalProperties: false,
 };
 
-function validate619(
+function validate649(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate619.evaluated;
+  const evaluated0 = validate649.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22396,18 +23854,18 @@ function validate619(
     }
     errors++;
   }
-  validate619.errors = vErrors;
+  validate649.errors = vErrors;
   return errors === 0;
 }
-validate619.evaluated = { dynamicProps: false, dynamicItems: false };
+validate649.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate625(
+function validate655(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate625.evaluated;
+  const evaluated0 = validate655.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22433,18 +23891,18 @@ function validate625(
     }
     errors++;
   }
-  validate625.errors = vErrors;
+  validate655.errors = vErrors;
   return errors === 0;
 }
-validate625.evaluated = { dynamicProps: false, dynamicItems: false };
+validate655.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate627(
+function validate657(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate627.evaluated;
+  const evaluated0 = validate657.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22455,7 +23913,7 @@ function validate627(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate241(data[i0], {
+        !validate257(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -22463,7 +23921,7 @@ function validate627(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate241.errors);
+        vErrors = joined(vErrors, validate257.errors);
         errors = vErrors.length;
       }
     }
@@ -22476,18 +23934,18 @@ function validate627(
     }
     errors++;
   }
-  validate627.errors = vErrors;
+  validate657.errors = vErrors;
   return errors === 0;
 }
-validate627.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate657.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate617(
+function validate647(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate617.evaluated;
+  const evaluated0 = validate647.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22566,7 +24024,7 @@ function validate617(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema152.properties, key0)) {
+      if (!func5.call(schema159.properties, key0)) {
         const err5 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -22583,7 +24041,7 @@ function validate617(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate580(data.protocol, {
+        !validate610(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -22591,13 +24049,13 @@ function validate617(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate580.errors);
+        vErrors = joined(vErrors, validate610.errors);
         errors = vErrors.length;
       }
     }
     if (data.rule !== undefined) {
       if (
-        !validate619(data.rule, {
+        !validate649(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -22605,13 +24063,13 @@ function validate617(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate619.errors);
+        vErrors = joined(vErrors, validate649.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate582(data.title, {
+        !validate612(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -22619,13 +24077,13 @@ function validate617(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate582.errors);
+        vErrors = joined(vErrors, validate612.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate619(data.level, {
+        !validate649(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -22633,13 +24091,13 @@ function validate617(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate619.errors);
+        vErrors = joined(vErrors, validate649.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate582(data.says, {
+        !validate612(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -22647,13 +24105,13 @@ function validate617(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate582.errors);
+        vErrors = joined(vErrors, validate612.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate582(data.because, {
+        !validate612(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -22661,13 +24119,13 @@ function validate617(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate582.errors);
+        vErrors = joined(vErrors, validate612.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained_by !== undefined) {
       if (
-        !validate625(data.explained_by, {
+        !validate655(data.explained_by, {
           instancePath: instancePath + '/explained_by',
           parentData: data,
           parentDataProperty: 'explained_by',
@@ -22675,13 +24133,13 @@ function validate617(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate625.errors);
+        vErrors = joined(vErrors, validate655.errors);
         errors = vErrors.length;
       }
     }
     if (data.ask !== undefined) {
       if (
-        !validate627(data.ask, {
+        !validate657(data.ask, {
           instancePath: instancePath + '/ask',
           parentData: data,
           parentDataProperty: 'ask',
@@ -22689,13 +24147,13 @@ function validate617(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate627.errors);
+        vErrors = joined(vErrors, validate657.errors);
         errors = vErrors.length;
       }
     }
     if (data.do !== undefined) {
       if (
-        !validate627(data.do, {
+        !validate657(data.do, {
           instancePath: instancePath + '/do',
           parentData: data,
           parentDataProperty: 'do',
@@ -22703,7 +24161,7 @@ function validate617(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate627.errors);
+        vErrors = joined(vErrors, validate657.errors);
         errors = vErrors.length;
       }
     }
@@ -22716,18 +24174,18 @@ function validate617(
     }
     errors++;
   }
-  validate617.errors = vErrors;
+  validate647.errors = vErrors;
   return errors === 0;
 }
-validate617.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate647.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate632(
+function validate662(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate632.evaluated;
+  const evaluated0 = validate662.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22738,7 +24196,7 @@ function validate632(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate246(data[i0], {
+        !validate241(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -22746,7 +24204,7 @@ function validate632(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate241.errors);
         errors = vErrors.length;
       }
     }
@@ -22759,18 +24217,18 @@ function validate632(
     }
     errors++;
   }
-  validate632.errors = vErrors;
+  validate662.errors = vErrors;
   return errors === 0;
 }
-validate632.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate662.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate637(
+function validate667(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate637.evaluated;
+  const evaluated0 = validate667.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22810,7 +24268,7 @@ function validate637(
     }
     if (data.observation !== undefined) {
       if (
-        !validate246(data.observation, {
+        !validate241(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -22818,7 +24276,7 @@ function validate637(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate241.errors);
         errors = vErrors.length;
       }
     }
@@ -22847,12 +24305,12 @@ function validate637(
     }
     errors++;
   }
-  validate637.errors = vErrors;
+  validate667.errors = vErrors;
   return errors === 0;
 }
-validate637.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate667.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema158 = {
+const schema165 = {
   type: 'object',
   properties: {
     fault: { $ref: 'outcome.schema.json#/$defs/name' },
@@ -22866,13 +24324,13 @@ const schema158 = {
   additionalProperties: false,
 };
 
-function validate647(
+function validate677(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate647.evaluated;
+  const evaluated0 = validate677.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22946,7 +24404,7 @@ function validate647(
     }
     if (data.observation !== undefined) {
       if (
-        !validate246(data.observation, {
+        !validate241(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -22954,7 +24412,7 @@ function validate647(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate241.errors);
         errors = vErrors.length;
       }
     }
@@ -23011,7 +24469,7 @@ function validate647(
     }
     if (data.unit !== undefined) {
       if (
-        !validate260(data.unit, {
+        !validate246(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -23019,7 +24477,7 @@ function validate647(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate260.errors);
+        vErrors = joined(vErrors, validate246.errors);
         errors = vErrors.length;
       }
     }
@@ -23032,12 +24490,12 @@ function validate647(
     }
     errors++;
   }
-  validate647.errors = vErrors;
+  validate677.errors = vErrors;
   return errors === 0;
 }
-validate647.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate677.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema160 = {
+const schema167 = {
   type: 'object',
   properties: {
     protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -23049,13 +24507,13 @@ const schema160 = {
   additionalProperties: false,
 };
 
-function validate651(
+function validate681(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate651.evaluated;
+  const evaluated0 = validate681.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23123,7 +24581,7 @@ function validate651(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate580(data.protocol, {
+        !validate610(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -23131,13 +24589,13 @@ function validate651(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate580.errors);
+        vErrors = joined(vErrors, validate610.errors);
         errors = vErrors.length;
       }
     }
     if (data.rule !== undefined) {
       if (
-        !validate619(data.rule, {
+        !validate649(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -23145,13 +24603,13 @@ function validate651(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate619.errors);
+        vErrors = joined(vErrors, validate649.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate582(data.title, {
+        !validate612(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -23159,13 +24617,13 @@ function validate651(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate582.errors);
+        vErrors = joined(vErrors, validate612.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate619(data.level, {
+        !validate649(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -23173,7 +24631,7 @@ function validate651(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate619.errors);
+        vErrors = joined(vErrors, validate649.errors);
         errors = vErrors.length;
       }
     }
@@ -23186,18 +24644,18 @@ function validate651(
     }
     errors++;
   }
-  validate651.errors = vErrors;
+  validate681.errors = vErrors;
   return errors === 0;
 }
-validate651.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate681.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate642(
+function validate672(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate642.evaluated;
+  const evaluated0 = validate672.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23314,7 +24772,7 @@ function validate642(
     }
     if (data.fault !== undefined) {
       if (
-        !validate619(data.fault, {
+        !validate649(data.fault, {
           instancePath: instancePath + '/fault',
           parentData: data,
           parentDataProperty: 'fault',
@@ -23322,13 +24780,13 @@ function validate642(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate619.errors);
+        vErrors = joined(vErrors, validate649.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate582(data.title, {
+        !validate612(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -23336,13 +24794,13 @@ function validate642(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate582.errors);
+        vErrors = joined(vErrors, validate612.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate582(data.says, {
+        !validate612(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -23350,13 +24808,13 @@ function validate642(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate582.errors);
+        vErrors = joined(vErrors, validate612.errors);
         errors = vErrors.length;
       }
     }
     if (data.do !== undefined) {
       if (
-        !validate627(data.do, {
+        !validate657(data.do, {
           instancePath: instancePath + '/do',
           parentData: data,
           parentDataProperty: 'do',
@@ -23364,7 +24822,7 @@ function validate642(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate627.errors);
+        vErrors = joined(vErrors, validate657.errors);
         errors = vErrors.length;
       }
     }
@@ -23374,7 +24832,7 @@ function validate642(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate647(data4[i0], {
+            !validate677(data4[i0], {
               instancePath: instancePath + '/readings/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -23382,7 +24840,7 @@ function validate642(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate647.errors);
+            vErrors = joined(vErrors, validate677.errors);
             errors = vErrors.length;
           }
         }
@@ -23407,7 +24865,7 @@ function validate642(
         const len1 = data6.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate651(data6[i1], {
+            !validate681(data6[i1], {
               instancePath: instancePath + '/changes/' + i1,
               parentData: data6,
               parentDataProperty: i1,
@@ -23415,7 +24873,7 @@ function validate642(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate651.errors);
+            vErrors = joined(vErrors, validate681.errors);
             errors = vErrors.length;
           }
         }
@@ -23443,18 +24901,18 @@ function validate642(
     }
     errors++;
   }
-  validate642.errors = vErrors;
+  validate672.errors = vErrors;
   return errors === 0;
 }
-validate642.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate672.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate658(
+function validate688(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate658.evaluated;
+  const evaluated0 = validate688.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23522,7 +24980,7 @@ function validate658(
     }
     if (data.observation !== undefined) {
       if (
-        !validate246(data.observation, {
+        !validate241(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -23530,7 +24988,7 @@ function validate658(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate241.errors);
         errors = vErrors.length;
       }
     }
@@ -23552,7 +25010,7 @@ function validate658(
     }
     if (data.because !== undefined) {
       if (
-        !validate241(data.because, {
+        !validate257(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -23560,7 +25018,7 @@ function validate658(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate241.errors);
+        vErrors = joined(vErrors, validate257.errors);
         errors = vErrors.length;
       }
     }
@@ -23573,18 +25031,18 @@ function validate658(
     }
     errors++;
   }
-  validate658.errors = vErrors;
+  validate688.errors = vErrors;
   return errors === 0;
 }
-validate658.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate688.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate579(
+function validate609(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ward_outcome.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate579.evaluated;
+  const evaluated0 = validate609.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23831,7 +25289,7 @@ function validate579(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema141.properties, key0)) {
+      if (!func5.call(schema148.properties, key0)) {
         const err17 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -23848,7 +25306,7 @@ function validate579(
     }
     if (data.ward !== undefined) {
       if (
-        !validate580(data.ward, {
+        !validate610(data.ward, {
           instancePath: instancePath + '/ward',
           parentData: data,
           parentDataProperty: 'ward',
@@ -23856,7 +25314,7 @@ function validate579(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate580.errors);
+        vErrors = joined(vErrors, validate610.errors);
         errors = vErrors.length;
       }
     }
@@ -23879,7 +25337,7 @@ function validate579(
     }
     if (data.title !== undefined) {
       if (
-        !validate582(data.title, {
+        !validate612(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -23887,7 +25345,7 @@ function validate579(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate582.errors);
+        vErrors = joined(vErrors, validate612.errors);
         errors = vErrors.length;
       }
     }
@@ -23914,7 +25372,7 @@ function validate579(
           instancePath: instancePath + '/at',
           schemaPath: '#/properties/at/type',
           keyword: 'type',
-          params: { type: schema141.properties.at.type },
+          params: { type: schema148.properties.at.type },
         };
         if (vErrors === null) {
           vErrors = [err20];
@@ -23926,7 +25384,7 @@ function validate579(
     }
     if (data.level !== undefined) {
       if (
-        !validate584(data.level, {
+        !validate614(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -23934,13 +25392,13 @@ function validate579(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate584.errors);
+        vErrors = joined(vErrors, validate614.errors);
         errors = vErrors.length;
       }
     }
     if (data.plan !== undefined) {
       if (
-        !validate587(data.plan, {
+        !validate617(data.plan, {
           instancePath: instancePath + '/plan',
           parentData: data,
           parentDataProperty: 'plan',
@@ -23948,13 +25406,13 @@ function validate579(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate587.errors);
+        vErrors = joined(vErrors, validate617.errors);
         errors = vErrors.length;
       }
     }
     if (data.response !== undefined) {
       if (
-        !validate592(data.response, {
+        !validate622(data.response, {
           instancePath: instancePath + '/response',
           parentData: data,
           parentDataProperty: 'response',
@@ -23962,13 +25420,13 @@ function validate579(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate592.errors);
+        vErrors = joined(vErrors, validate622.errors);
         errors = vErrors.length;
       }
     }
     if (data.in_force !== undefined) {
       if (
-        !validate612(data.in_force, {
+        !validate642(data.in_force, {
           instancePath: instancePath + '/in_force',
           parentData: data,
           parentDataProperty: 'in_force',
@@ -23976,7 +25434,7 @@ function validate579(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate612.errors);
+        vErrors = joined(vErrors, validate642.errors);
         errors = vErrors.length;
       }
     }
@@ -24019,7 +25477,7 @@ function validate579(
         const len1 = data11.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate617(data11[i1], {
+            !validate647(data11[i1], {
               instancePath: instancePath + '/advice/' + i1,
               parentData: data11,
               parentDataProperty: i1,
@@ -24027,7 +25485,7 @@ function validate579(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate617.errors);
+            vErrors = joined(vErrors, validate647.errors);
             errors = vErrors.length;
           }
         }
@@ -24048,7 +25506,7 @@ function validate579(
     }
     if (data.ask_first !== undefined) {
       if (
-        !validate632(data.ask_first, {
+        !validate662(data.ask_first, {
           instancePath: instancePath + '/ask_first',
           parentData: data,
           parentDataProperty: 'ask_first',
@@ -24056,13 +25514,13 @@ function validate579(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate632.errors);
+        vErrors = joined(vErrors, validate662.errors);
         errors = vErrors.length;
       }
     }
     if (data.take_first !== undefined) {
       if (
-        !validate632(data.take_first, {
+        !validate662(data.take_first, {
           instancePath: instancePath + '/take_first',
           parentData: data,
           parentDataProperty: 'take_first',
@@ -24070,13 +25528,13 @@ function validate579(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate632.errors);
+        vErrors = joined(vErrors, validate662.errors);
         errors = vErrors.length;
       }
     }
     if (data.missing !== undefined) {
       if (
-        !validate632(data.missing, {
+        !validate662(data.missing, {
           instancePath: instancePath + '/missing',
           parentData: data,
           parentDataProperty: 'missing',
@@ -24084,7 +25542,7 @@ function validate579(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate632.errors);
+        vErrors = joined(vErrors, validate662.errors);
         errors = vErrors.length;
       }
     }
@@ -24094,7 +25552,7 @@ function validate579(
         const len2 = data16.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate637(data16[i2], {
+            !validate667(data16[i2], {
               instancePath: instancePath + '/unobtainable/' + i2,
               parentData: data16,
               parentDataProperty: i2,
@@ -24102,7 +25560,7 @@ function validate579(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate637.errors);
+            vErrors = joined(vErrors, validate667.errors);
             errors = vErrors.length;
           }
         }
@@ -24127,7 +25585,7 @@ function validate579(
         const len3 = data18.length;
         for (let i3 = 0; i3 < len3; i3++) {
           if (
-            !validate637(data18[i3], {
+            !validate667(data18[i3], {
               instancePath: instancePath + '/declined/' + i3,
               parentData: data18,
               parentDataProperty: i3,
@@ -24135,7 +25593,7 @@ function validate579(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate637.errors);
+            vErrors = joined(vErrors, validate667.errors);
             errors = vErrors.length;
           }
         }
@@ -24156,7 +25614,7 @@ function validate579(
     }
     if (data.would_tell_more !== undefined) {
       if (
-        !validate632(data.would_tell_more, {
+        !validate662(data.would_tell_more, {
           instancePath: instancePath + '/would_tell_more',
           parentData: data,
           parentDataProperty: 'would_tell_more',
@@ -24164,7 +25622,7 @@ function validate579(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate632.errors);
+        vErrors = joined(vErrors, validate662.errors);
         errors = vErrors.length;
       }
     }
@@ -24174,7 +25632,7 @@ function validate579(
         const len4 = data21.length;
         for (let i4 = 0; i4 < len4; i4++) {
           if (
-            !validate642(data21[i4], {
+            !validate672(data21[i4], {
               instancePath: instancePath + '/faults/' + i4,
               parentData: data21,
               parentDataProperty: i4,
@@ -24182,7 +25640,7 @@ function validate579(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate642.errors);
+            vErrors = joined(vErrors, validate672.errors);
             errors = vErrors.length;
           }
         }
@@ -24207,7 +25665,7 @@ function validate579(
         const len5 = data23.length;
         for (let i5 = 0; i5 < len5; i5++) {
           if (
-            !validate658(data23[i5], {
+            !validate688(data23[i5], {
               instancePath: instancePath + '/refused/' + i5,
               parentData: data23,
               parentDataProperty: i5,
@@ -24215,7 +25673,7 @@ function validate579(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate658.errors);
+            vErrors = joined(vErrors, validate688.errors);
             errors = vErrors.length;
           }
         }
@@ -24240,7 +25698,7 @@ function validate579(
         const len6 = data25.length;
         for (let i6 = 0; i6 < len6; i6++) {
           if (
-            !validate658(data25[i6], {
+            !validate688(data25[i6], {
               instancePath: instancePath + '/questioned/' + i6,
               parentData: data25,
               parentDataProperty: i6,
@@ -24248,7 +25706,7 @@ function validate579(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate658.errors);
+            vErrors = joined(vErrors, validate688.errors);
             errors = vErrors.length;
           }
         }
@@ -24269,7 +25727,7 @@ function validate579(
     }
     if (data.caution !== undefined) {
       if (
-        !validate582(data.caution, {
+        !validate612(data.caution, {
           instancePath: instancePath + '/caution',
           parentData: data,
           parentDataProperty: 'caution',
@@ -24277,7 +25735,7 @@ function validate579(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate582.errors);
+        vErrors = joined(vErrors, validate612.errors);
         errors = vErrors.length;
       }
     }
@@ -24290,10 +25748,10 @@ function validate579(
     }
     errors++;
   }
-  validate579.errors = vErrors;
+  validate609.errors = vErrors;
   return errors === 0;
 }
-validate579.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate609.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 function joined(all, more) {
   if (all === null) return more;

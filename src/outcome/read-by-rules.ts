@@ -10,7 +10,7 @@ import {
 const remembered = new WeakMap<Protocol, ReadonlyMap<string, ReadonlySet<string>>>();
 
 /** The observations that each rule's answer depends on, directly or through measures and rules, by the name of the rule. */
-export function observationsRead(protocol: Protocol): ReadonlyMap<string, ReadonlySet<string>> {
+export function readByRules(protocol: Protocol): ReadonlyMap<string, ReadonlySet<string>> {
   const known = remembered.get(protocol);
   if (known) return known;
   const measures = new Map<string, ReadonlySet<string>>();
