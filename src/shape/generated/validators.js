@@ -8,10 +8,20 @@ const schema19 = {
   properties: {
     protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
     cases: { type: 'array', items: { $ref: '#/$defs/case' }, maxItems: 100000 },
+    unguarded: { type: 'array', items: { $ref: '#/$defs/unguarded_change' }, maxItems: 10000 },
   },
   required: ['protocol', 'cases'],
   additionalProperties: false,
   $defs: {
+    unguarded_change: {
+      type: 'object',
+      properties: {
+        change: { $ref: 'dictionary.schema.json#/$defs/text' },
+        accepted: { $ref: 'dictionary.schema.json#/$defs/text' },
+      },
+      required: ['change', 'accepted'],
+      additionalProperties: false,
+    },
     case: {
       type: 'object',
       properties: {
@@ -2232,6 +2242,116 @@ function validate97(
 }
 validate97.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
+const schema49 = {
+  type: 'object',
+  properties: {
+    change: { $ref: 'dictionary.schema.json#/$defs/text' },
+    accepted: { $ref: 'dictionary.schema.json#/$defs/text' },
+  },
+  required: ['change', 'accepted'],
+  additionalProperties: false,
+};
+
+function validate157(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate157.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.change === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'change' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.accepted === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'accepted' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'change' || key0 === 'accepted')) {
+        const err2 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+    if (data.change !== undefined) {
+      if (
+        !validate98(data.change, {
+          instancePath: instancePath + '/change',
+          parentData: data,
+          parentDataProperty: 'change',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate98.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.accepted !== undefined) {
+      if (
+        !validate98(data.accepted, {
+          instancePath: instancePath + '/accepted',
+          parentData: data,
+          parentDataProperty: 'accepted',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate98.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err3 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err3];
+    } else {
+      vErrors.push(err3);
+    }
+    errors++;
+  }
+  validate157.errors = vErrors;
+  return errors === 0;
+}
+validate157.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
 function validate52(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
@@ -2275,7 +2395,7 @@ function validate52(
       errors++;
     }
     for (const key0 in data) {
-      if (!(key0 === 'protocol' || key0 === 'cases')) {
+      if (!(key0 === 'protocol' || key0 === 'cases' || key0 === 'unguarded')) {
         const err2 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -2351,12 +2471,59 @@ function validate52(
         errors++;
       }
     }
+    if (data.unguarded !== undefined) {
+      let data3 = data.unguarded;
+      if (Array.isArray(data3)) {
+        if (data3.length > 10000) {
+          const err5 = {
+            instancePath: instancePath + '/unguarded',
+            schemaPath: '#/properties/unguarded/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 10000 },
+          };
+          if (vErrors === null) {
+            vErrors = [err5];
+          } else {
+            vErrors.push(err5);
+          }
+          errors++;
+        }
+        const len1 = data3.length;
+        for (let i1 = 0; i1 < len1; i1++) {
+          if (
+            !validate157(data3[i1], {
+              instancePath: instancePath + '/unguarded/' + i1,
+              parentData: data3,
+              parentDataProperty: i1,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate157.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err6 = {
+          instancePath: instancePath + '/unguarded',
+          schemaPath: '#/properties/unguarded/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err6];
+        } else {
+          vErrors.push(err6);
+        }
+        errors++;
+      }
+    }
   } else {
-    const err5 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    const err7 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
     if (vErrors === null) {
-      vErrors = [err5];
+      vErrors = [err7];
     } else {
-      vErrors.push(err5);
+      vErrors.push(err7);
     }
     errors++;
   }
@@ -4201,8 +4368,8 @@ function validate53(
 }
 validate53.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const ladder = validate157;
-const schema49 = {
+export const ladder = validate161;
+const schema50 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ladder.schema.json',
   type: 'object',
@@ -4264,13 +4431,13 @@ const schema49 = {
   },
 };
 
-function validate158(
+function validate162(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate158.evaluated;
+  const evaluated0 = validate162.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -4310,18 +4477,18 @@ function validate158(
     }
     errors++;
   }
-  validate158.errors = vErrors;
+  validate162.errors = vErrors;
   return errors === 0;
 }
-validate158.evaluated = { dynamicProps: false, dynamicItems: false };
+validate162.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate160(
+function validate164(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate160.evaluated;
+  const evaluated0 = validate164.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -4356,12 +4523,12 @@ function validate160(
     }
     errors++;
   }
-  validate160.errors = vErrors;
+  validate164.errors = vErrors;
   return errors === 0;
 }
-validate160.evaluated = { dynamicProps: false, dynamicItems: false };
+validate164.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema52 = {
+const schema53 = {
   type: 'object',
   properties: {
     level: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -4376,7 +4543,7 @@ const schema52 = {
   required: ['level'],
   additionalProperties: false,
 };
-const schema53 = {
+const schema54 = {
   type: 'object',
   properties: {
     who: { $ref: 'dictionary.schema.json#/$defs/text' },
@@ -4386,16 +4553,16 @@ const schema53 = {
   required: ['who'],
   additionalProperties: false,
 };
-const schema54 = { type: 'string', pattern: '^([01][0-9]|2[0-3]):[0-5][0-9]$' };
+const schema55 = { type: 'string', pattern: '^([01][0-9]|2[0-3]):[0-5][0-9]$' };
 const pattern10 = new RegExp('^([01][0-9]|2[0-3]):[0-5][0-9]$', 'u');
 
-function validate169(
+function validate173(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate169.evaluated;
+  const evaluated0 = validate173.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -4426,18 +4593,18 @@ function validate169(
     }
     errors++;
   }
-  validate169.errors = vErrors;
+  validate173.errors = vErrors;
   return errors === 0;
 }
-validate169.evaluated = { dynamicProps: false, dynamicItems: false };
+validate173.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate167(
+function validate171(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate167.evaluated;
+  const evaluated0 = validate171.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -4477,7 +4644,7 @@ function validate167(
     }
     if (data.who !== undefined) {
       if (
-        !validate160(data.who, {
+        !validate164(data.who, {
           instancePath: instancePath + '/who',
           parentData: data,
           parentDataProperty: 'who',
@@ -4485,13 +4652,13 @@ function validate167(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate160.errors);
+        vErrors = joined(vErrors, validate164.errors);
         errors = vErrors.length;
       }
     }
     if (data.from !== undefined) {
       if (
-        !validate169(data.from, {
+        !validate173(data.from, {
           instancePath: instancePath + '/from',
           parentData: data,
           parentDataProperty: 'from',
@@ -4499,13 +4666,13 @@ function validate167(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate169.errors);
+        vErrors = joined(vErrors, validate173.errors);
         errors = vErrors.length;
       }
     }
     if (data.to !== undefined) {
       if (
-        !validate169(data.to, {
+        !validate173(data.to, {
           instancePath: instancePath + '/to',
           parentData: data,
           parentDataProperty: 'to',
@@ -4513,7 +4680,7 @@ function validate167(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate169.errors);
+        vErrors = joined(vErrors, validate173.errors);
         errors = vErrors.length;
       }
     }
@@ -4526,18 +4693,18 @@ function validate167(
     }
     errors++;
   }
-  validate167.errors = vErrors;
+  validate171.errors = vErrors;
   return errors === 0;
 }
-validate167.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate171.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate173(
+function validate177(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate173.evaluated;
+  const evaluated0 = validate177.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -4577,12 +4744,12 @@ function validate173(
     }
     errors++;
   }
-  validate173.errors = vErrors;
+  validate177.errors = vErrors;
   return errors === 0;
 }
-validate173.evaluated = { dynamicProps: false, dynamicItems: false };
+validate177.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema56 = {
+const schema57 = {
   type: 'object',
   properties: {
     after: { $ref: 'dictionary.schema.json#/$defs/duration' },
@@ -4592,13 +4759,13 @@ const schema56 = {
   additionalProperties: false,
 };
 
-function validate176(
+function validate180(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate176.evaluated;
+  const evaluated0 = validate180.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -4652,7 +4819,7 @@ function validate176(
     }
     if (data.after !== undefined) {
       if (
-        !validate173(data.after, {
+        !validate177(data.after, {
           instancePath: instancePath + '/after',
           parentData: data,
           parentDataProperty: 'after',
@@ -4660,13 +4827,13 @@ function validate176(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate173.errors);
+        vErrors = joined(vErrors, validate177.errors);
         errors = vErrors.length;
       }
     }
     if (data.tell !== undefined) {
       if (
-        !validate160(data.tell, {
+        !validate164(data.tell, {
           instancePath: instancePath + '/tell',
           parentData: data,
           parentDataProperty: 'tell',
@@ -4674,7 +4841,7 @@ function validate176(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate160.errors);
+        vErrors = joined(vErrors, validate164.errors);
         errors = vErrors.length;
       }
     }
@@ -4687,12 +4854,12 @@ function validate176(
     }
     errors++;
   }
-  validate176.errors = vErrors;
+  validate180.errors = vErrors;
   return errors === 0;
 }
-validate176.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate180.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema57 = {
+const schema58 = {
   type: 'object',
   properties: {
     sets_in_a_row: { type: 'integer', minimum: 1, maximum: 20 },
@@ -4703,13 +4870,13 @@ const schema57 = {
   additionalProperties: false,
 };
 
-function validate180(
+function validate184(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate180.evaluated;
+  const evaluated0 = validate184.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -4824,7 +4991,7 @@ function validate180(
     }
     if (data.over !== undefined) {
       if (
-        !validate173(data.over, {
+        !validate177(data.over, {
           instancePath: instancePath + '/over',
           parentData: data,
           parentDataProperty: 'over',
@@ -4832,13 +4999,13 @@ function validate180(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate173.errors);
+        vErrors = joined(vErrors, validate177.errors);
         errors = vErrors.length;
       }
     }
     if (data.agreed_by !== undefined) {
       if (
-        !validate160(data.agreed_by, {
+        !validate164(data.agreed_by, {
           instancePath: instancePath + '/agreed_by',
           parentData: data,
           parentDataProperty: 'agreed_by',
@@ -4846,7 +5013,7 @@ function validate180(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate160.errors);
+        vErrors = joined(vErrors, validate164.errors);
         errors = vErrors.length;
       }
     }
@@ -4859,18 +5026,18 @@ function validate180(
     }
     errors++;
   }
-  validate180.errors = vErrors;
+  validate184.errors = vErrors;
   return errors === 0;
 }
-validate180.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate184.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate163(
+function validate167(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate163.evaluated;
+  const evaluated0 = validate167.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -4919,7 +5086,7 @@ function validate163(
     }
     if (data.level !== undefined) {
       if (
-        !validate158(data.level, {
+        !validate162(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -4927,13 +5094,13 @@ function validate163(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate158.errors);
+        vErrors = joined(vErrors, validate162.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate160(data.title, {
+        !validate164(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -4941,13 +5108,13 @@ function validate163(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate160.errors);
+        vErrors = joined(vErrors, validate164.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate160(data.says, {
+        !validate164(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -4955,7 +5122,7 @@ function validate163(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate160.errors);
+        vErrors = joined(vErrors, validate164.errors);
         errors = vErrors.length;
       }
     }
@@ -4993,7 +5160,7 @@ function validate163(
         const len0 = data3.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate167(data3[i0], {
+            !validate171(data3[i0], {
               instancePath: instancePath + '/tell/' + i0,
               parentData: data3,
               parentDataProperty: i0,
@@ -5001,7 +5168,7 @@ function validate163(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate167.errors);
+            vErrors = joined(vErrors, validate171.errors);
             errors = vErrors.length;
           }
         }
@@ -5022,7 +5189,7 @@ function validate163(
     }
     if (data.respond !== undefined) {
       if (
-        !validate173(data.respond, {
+        !validate177(data.respond, {
           instancePath: instancePath + '/respond',
           parentData: data,
           parentDataProperty: 'respond',
@@ -5030,13 +5197,13 @@ function validate163(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate173.errors);
+        vErrors = joined(vErrors, validate177.errors);
         errors = vErrors.length;
       }
     }
     if (data.reassess !== undefined) {
       if (
-        !validate173(data.reassess, {
+        !validate177(data.reassess, {
           instancePath: instancePath + '/reassess',
           parentData: data,
           parentDataProperty: 'reassess',
@@ -5044,13 +5211,13 @@ function validate163(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate173.errors);
+        vErrors = joined(vErrors, validate177.errors);
         errors = vErrors.length;
       }
     }
     if (data.if_no_answer !== undefined) {
       if (
-        !validate176(data.if_no_answer, {
+        !validate180(data.if_no_answer, {
           instancePath: instancePath + '/if_no_answer',
           parentData: data,
           parentDataProperty: 'if_no_answer',
@@ -5058,13 +5225,13 @@ function validate163(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate176.errors);
+        vErrors = joined(vErrors, validate180.errors);
         errors = vErrors.length;
       }
     }
     if (data.step_down !== undefined) {
       if (
-        !validate180(data.step_down, {
+        !validate184(data.step_down, {
           instancePath: instancePath + '/step_down',
           parentData: data,
           parentDataProperty: 'step_down',
@@ -5072,7 +5239,7 @@ function validate163(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate180.errors);
+        vErrors = joined(vErrors, validate184.errors);
         errors = vErrors.length;
       }
     }
@@ -5085,18 +5252,18 @@ function validate163(
     }
     errors++;
   }
-  validate163.errors = vErrors;
+  validate167.errors = vErrors;
   return errors === 0;
 }
-validate163.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate167.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate157(
+function validate161(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ladder.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate157.evaluated;
+  const evaluated0 = validate161.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -5170,7 +5337,7 @@ function validate157(
     }
     if (data.ladder !== undefined) {
       if (
-        !validate158(data.ladder, {
+        !validate162(data.ladder, {
           instancePath: instancePath + '/ladder',
           parentData: data,
           parentDataProperty: 'ladder',
@@ -5178,7 +5345,7 @@ function validate157(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate158.errors);
+        vErrors = joined(vErrors, validate162.errors);
         errors = vErrors.length;
       }
     }
@@ -5231,7 +5398,7 @@ function validate157(
     }
     if (data.title !== undefined) {
       if (
-        !validate160(data.title, {
+        !validate164(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -5239,13 +5406,13 @@ function validate157(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate160.errors);
+        vErrors = joined(vErrors, validate164.errors);
         errors = vErrors.length;
       }
     }
     if (data.about !== undefined) {
       if (
-        !validate160(data.about, {
+        !validate164(data.about, {
           instancePath: instancePath + '/about',
           parentData: data,
           parentDataProperty: 'about',
@@ -5253,7 +5420,7 @@ function validate157(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate160.errors);
+        vErrors = joined(vErrors, validate164.errors);
         errors = vErrors.length;
       }
     }
@@ -5291,7 +5458,7 @@ function validate157(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate163(data4[i0], {
+            !validate167(data4[i0], {
               instancePath: instancePath + '/levels/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -5299,7 +5466,7 @@ function validate157(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate163.errors);
+            vErrors = joined(vErrors, validate167.errors);
             errors = vErrors.length;
           }
         }
@@ -5327,13 +5494,13 @@ function validate157(
     }
     errors++;
   }
-  validate157.errors = vErrors;
+  validate161.errors = vErrors;
   return errors === 0;
 }
-validate157.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate161.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const logic = validate185;
-const schema58 = {
+export const logic = validate189;
+const schema59 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'logic.schema.json',
   type: 'object',
@@ -5463,13 +5630,13 @@ const schema58 = {
   },
 };
 
-function validate186(
+function validate190(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate186.evaluated;
+  const evaluated0 = validate190.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -5509,12 +5676,12 @@ function validate186(
     }
     errors++;
   }
-  validate186.errors = vErrors;
+  validate190.errors = vErrors;
   return errors === 0;
 }
-validate186.evaluated = { dynamicProps: false, dynamicItems: false };
+validate190.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema60 = {
+const schema61 = {
   type: 'object',
   properties: {
     input: { type: 'string' },
@@ -5545,13 +5712,13 @@ const schema60 = {
 };
 const pattern14 = new RegExp('^[0-9]+(/[0-9]+)?$', 'u');
 
-function validate188(
+function validate192(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate188.evaluated;
+  const evaluated0 = validate192.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -5676,7 +5843,7 @@ function validate188(
           instancePath: instancePath + '/of',
           schemaPath: '#/properties/of/enum',
           keyword: 'enum',
-          params: { allowedValues: schema60.properties.of.enum },
+          params: { allowedValues: schema61.properties.of.enum },
         };
         if (vErrors === null) {
           vErrors = [err7];
@@ -5688,7 +5855,7 @@ function validate188(
     }
     if (data.name !== undefined) {
       if (
-        !validate186(data.name, {
+        !validate190(data.name, {
           instancePath: instancePath + '/name',
           parentData: data,
           parentDataProperty: 'name',
@@ -5696,7 +5863,7 @@ function validate188(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate186.errors);
+        vErrors = joined(vErrors, validate190.errors);
         errors = vErrors.length;
       }
     }
@@ -5733,7 +5900,7 @@ function validate188(
           instancePath: instancePath + '/part',
           schemaPath: '#/properties/part/enum',
           keyword: 'enum',
-          params: { allowedValues: schema60.properties.part.enum },
+          params: { allowedValues: schema61.properties.part.enum },
         };
         if (vErrors === null) {
           vErrors = [err9];
@@ -5745,7 +5912,7 @@ function validate188(
     }
     if (data.choice !== undefined) {
       if (
-        !validate186(data.choice, {
+        !validate190(data.choice, {
           instancePath: instancePath + '/choice',
           parentData: data,
           parentDataProperty: 'choice',
@@ -5753,7 +5920,7 @@ function validate188(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate186.errors);
+        vErrors = joined(vErrors, validate190.errors);
         errors = vErrors.length;
       }
     }
@@ -5814,18 +5981,18 @@ function validate188(
     }
     errors++;
   }
-  validate188.errors = vErrors;
+  validate192.errors = vErrors;
   return errors === 0;
 }
-validate188.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate192.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema61 = {
+const schema62 = {
   type: 'object',
   properties: { step: { type: 'string' }, is: { $ref: '#/$defs/expression' } },
   required: ['step', 'is'],
   additionalProperties: false,
 };
-const schema62 = {
+const schema63 = {
   type: ['integer', 'boolean', 'object'],
   properties: {
     var: { type: 'string' },
@@ -5845,16 +6012,16 @@ const schema62 = {
   maxProperties: 1,
   additionalProperties: false,
 };
-const schema63 = { type: 'array', items: { $ref: '#/$defs/expression' }, minItems: 1 };
-const wrapper0 = { validate: validate193 };
+const schema64 = { type: 'array', items: { $ref: '#/$defs/expression' }, minItems: 1 };
+const wrapper0 = { validate: validate197 };
 
-function validate194(
+function validate198(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate194.evaluated;
+  const evaluated0 = validate198.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -5895,18 +6062,18 @@ function validate194(
     }
     errors++;
   }
-  validate194.errors = vErrors;
+  validate198.errors = vErrors;
   return errors === 0;
 }
-validate194.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate198.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate193(
+function validate197(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate193.evaluated;
+  const evaluated0 = validate197.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -5918,7 +6085,7 @@ function validate193(
     typeof data !== 'boolean' &&
     !(data && typeof data == 'object' && !Array.isArray(data))
   ) {
-    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema62.type } };
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema63.type } };
     if (vErrors === null) {
       vErrors = [err0];
     } else {
@@ -5956,7 +6123,7 @@ function validate193(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema62.properties, key0)) {
+      if (!func5.call(schema63.properties, key0)) {
         const err3 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -5989,7 +6156,7 @@ function validate193(
     }
     if (data['+'] !== undefined) {
       if (
-        !validate194(data['+'], {
+        !validate198(data['+'], {
           instancePath: instancePath + '/+',
           parentData: data,
           parentDataProperty: '+',
@@ -5997,13 +6164,13 @@ function validate193(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate194.errors);
+        vErrors = joined(vErrors, validate198.errors);
         errors = vErrors.length;
       }
     }
     if (data['-'] !== undefined) {
       if (
-        !validate194(data['-'], {
+        !validate198(data['-'], {
           instancePath: instancePath + '/-',
           parentData: data,
           parentDataProperty: '-',
@@ -6011,13 +6178,13 @@ function validate193(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate194.errors);
+        vErrors = joined(vErrors, validate198.errors);
         errors = vErrors.length;
       }
     }
     if (data['*'] !== undefined) {
       if (
-        !validate194(data['*'], {
+        !validate198(data['*'], {
           instancePath: instancePath + '/*',
           parentData: data,
           parentDataProperty: '*',
@@ -6025,13 +6192,13 @@ function validate193(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate194.errors);
+        vErrors = joined(vErrors, validate198.errors);
         errors = vErrors.length;
       }
     }
     if (data.min !== undefined) {
       if (
-        !validate194(data.min, {
+        !validate198(data.min, {
           instancePath: instancePath + '/min',
           parentData: data,
           parentDataProperty: 'min',
@@ -6039,13 +6206,13 @@ function validate193(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate194.errors);
+        vErrors = joined(vErrors, validate198.errors);
         errors = vErrors.length;
       }
     }
     if (data.max !== undefined) {
       if (
-        !validate194(data.max, {
+        !validate198(data.max, {
           instancePath: instancePath + '/max',
           parentData: data,
           parentDataProperty: 'max',
@@ -6053,13 +6220,13 @@ function validate193(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate194.errors);
+        vErrors = joined(vErrors, validate198.errors);
         errors = vErrors.length;
       }
     }
     if (data['<'] !== undefined) {
       if (
-        !validate194(data['<'], {
+        !validate198(data['<'], {
           instancePath: instancePath + '/<',
           parentData: data,
           parentDataProperty: '<',
@@ -6067,13 +6234,13 @@ function validate193(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate194.errors);
+        vErrors = joined(vErrors, validate198.errors);
         errors = vErrors.length;
       }
     }
     if (data['<='] !== undefined) {
       if (
-        !validate194(data['<='], {
+        !validate198(data['<='], {
           instancePath: instancePath + '/<=',
           parentData: data,
           parentDataProperty: '<=',
@@ -6081,13 +6248,13 @@ function validate193(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate194.errors);
+        vErrors = joined(vErrors, validate198.errors);
         errors = vErrors.length;
       }
     }
     if (data.and !== undefined) {
       if (
-        !validate194(data.and, {
+        !validate198(data.and, {
           instancePath: instancePath + '/and',
           parentData: data,
           parentDataProperty: 'and',
@@ -6095,13 +6262,13 @@ function validate193(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate194.errors);
+        vErrors = joined(vErrors, validate198.errors);
         errors = vErrors.length;
       }
     }
     if (data.or !== undefined) {
       if (
-        !validate194(data.or, {
+        !validate198(data.or, {
           instancePath: instancePath + '/or',
           parentData: data,
           parentDataProperty: 'or',
@@ -6109,13 +6276,13 @@ function validate193(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate194.errors);
+        vErrors = joined(vErrors, validate198.errors);
         errors = vErrors.length;
       }
     }
     if (data['!'] !== undefined) {
       if (
-        !validate194(data['!'], {
+        !validate198(data['!'], {
           instancePath: instancePath + '/!',
           parentData: data,
           parentDataProperty: '!',
@@ -6123,13 +6290,13 @@ function validate193(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate194.errors);
+        vErrors = joined(vErrors, validate198.errors);
         errors = vErrors.length;
       }
     }
     if (data.if !== undefined) {
       if (
-        !validate194(data.if, {
+        !validate198(data.if, {
           instancePath: instancePath + '/if',
           parentData: data,
           parentDataProperty: 'if',
@@ -6137,23 +6304,23 @@ function validate193(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate194.errors);
+        vErrors = joined(vErrors, validate198.errors);
         errors = vErrors.length;
       }
     }
   }
-  validate193.errors = vErrors;
+  validate197.errors = vErrors;
   return errors === 0;
 }
-validate193.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate197.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate192(
+function validate196(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate192.evaluated;
+  const evaluated0 = validate196.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -6223,7 +6390,7 @@ function validate192(
     }
     if (data.is !== undefined) {
       if (
-        !validate193(data.is, {
+        !validate197(data.is, {
           instancePath: instancePath + '/is',
           parentData: data,
           parentDataProperty: 'is',
@@ -6231,7 +6398,7 @@ function validate192(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate193.errors);
+        vErrors = joined(vErrors, validate197.errors);
         errors = vErrors.length;
       }
     }
@@ -6244,12 +6411,12 @@ function validate192(
     }
     errors++;
   }
-  validate192.errors = vErrors;
+  validate196.errors = vErrors;
   return errors === 0;
 }
-validate192.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate196.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema64 = {
+const schema65 = {
   type: 'object',
   properties: {
     applies: { $ref: '#/$defs/truth' },
@@ -6260,20 +6427,20 @@ const schema64 = {
   required: ['applies', 'levels', 'rules', 'measures'],
   additionalProperties: false,
 };
-const schema65 = {
+const schema66 = {
   type: 'object',
   properties: { certain: { $ref: '#/$defs/expression' }, possible: { $ref: '#/$defs/expression' } },
   required: ['certain', 'possible'],
   additionalProperties: false,
 };
 
-function validate209(
+function validate213(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate209.evaluated;
+  const evaluated0 = validate213.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -6327,7 +6494,7 @@ function validate209(
     }
     if (data.certain !== undefined) {
       if (
-        !validate193(data.certain, {
+        !validate197(data.certain, {
           instancePath: instancePath + '/certain',
           parentData: data,
           parentDataProperty: 'certain',
@@ -6335,13 +6502,13 @@ function validate209(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate193.errors);
+        vErrors = joined(vErrors, validate197.errors);
         errors = vErrors.length;
       }
     }
     if (data.possible !== undefined) {
       if (
-        !validate193(data.possible, {
+        !validate197(data.possible, {
           instancePath: instancePath + '/possible',
           parentData: data,
           parentDataProperty: 'possible',
@@ -6349,7 +6516,7 @@ function validate209(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate193.errors);
+        vErrors = joined(vErrors, validate197.errors);
         errors = vErrors.length;
       }
     }
@@ -6362,12 +6529,12 @@ function validate209(
     }
     errors++;
   }
-  validate209.errors = vErrors;
+  validate213.errors = vErrors;
   return errors === 0;
 }
-validate209.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate213.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema66 = {
+const schema67 = {
   type: 'object',
   properties: {
     raised: { $ref: '#/$defs/expression' },
@@ -6378,13 +6545,13 @@ const schema66 = {
   additionalProperties: false,
 };
 
-function validate213(
+function validate217(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate213.evaluated;
+  const evaluated0 = validate217.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -6452,7 +6619,7 @@ function validate213(
     }
     if (data.raised !== undefined) {
       if (
-        !validate193(data.raised, {
+        !validate197(data.raised, {
           instancePath: instancePath + '/raised',
           parentData: data,
           parentDataProperty: 'raised',
@@ -6460,13 +6627,13 @@ function validate213(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate193.errors);
+        vErrors = joined(vErrors, validate197.errors);
         errors = vErrors.length;
       }
     }
     if (data.could !== undefined) {
       if (
-        !validate193(data.could, {
+        !validate197(data.could, {
           instancePath: instancePath + '/could',
           parentData: data,
           parentDataProperty: 'could',
@@ -6474,13 +6641,13 @@ function validate213(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate193.errors);
+        vErrors = joined(vErrors, validate197.errors);
         errors = vErrors.length;
       }
     }
     if (data.floor !== undefined) {
       if (
-        !validate193(data.floor, {
+        !validate197(data.floor, {
           instancePath: instancePath + '/floor',
           parentData: data,
           parentDataProperty: 'floor',
@@ -6488,7 +6655,7 @@ function validate213(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate193.errors);
+        vErrors = joined(vErrors, validate197.errors);
         errors = vErrors.length;
       }
     }
@@ -6501,12 +6668,12 @@ function validate213(
     }
     errors++;
   }
-  validate213.errors = vErrors;
+  validate217.errors = vErrors;
   return errors === 0;
 }
-validate213.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate217.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema67 = {
+const schema68 = {
   type: 'object',
   properties: {
     certain: { $ref: '#/$defs/expression' },
@@ -6520,13 +6687,13 @@ const schema67 = {
   additionalProperties: false,
 };
 
-function validate218(
+function validate222(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate218.evaluated;
+  const evaluated0 = validate222.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -6643,7 +6810,7 @@ function validate218(
     }
     if (data.certain !== undefined) {
       if (
-        !validate193(data.certain, {
+        !validate197(data.certain, {
           instancePath: instancePath + '/certain',
           parentData: data,
           parentDataProperty: 'certain',
@@ -6651,13 +6818,13 @@ function validate218(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate193.errors);
+        vErrors = joined(vErrors, validate197.errors);
         errors = vErrors.length;
       }
     }
     if (data.possible !== undefined) {
       if (
-        !validate193(data.possible, {
+        !validate197(data.possible, {
           instancePath: instancePath + '/possible',
           parentData: data,
           parentDataProperty: 'possible',
@@ -6665,13 +6832,13 @@ function validate218(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate193.errors);
+        vErrors = joined(vErrors, validate197.errors);
         errors = vErrors.length;
       }
     }
     if (data.counts !== undefined) {
       if (
-        !validate193(data.counts, {
+        !validate197(data.counts, {
           instancePath: instancePath + '/counts',
           parentData: data,
           parentDataProperty: 'counts',
@@ -6679,13 +6846,13 @@ function validate218(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate193.errors);
+        vErrors = joined(vErrors, validate197.errors);
         errors = vErrors.length;
       }
     }
     if (data.could !== undefined) {
       if (
-        !validate193(data.could, {
+        !validate197(data.could, {
           instancePath: instancePath + '/could',
           parentData: data,
           parentDataProperty: 'could',
@@ -6693,13 +6860,13 @@ function validate218(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate193.errors);
+        vErrors = joined(vErrors, validate197.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained !== undefined) {
       if (
-        !validate209(data.explained, {
+        !validate213(data.explained, {
           instancePath: instancePath + '/explained',
           parentData: data,
           parentDataProperty: 'explained',
@@ -6707,13 +6874,13 @@ function validate218(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate209.errors);
+        vErrors = joined(vErrors, validate213.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_reliable !== undefined) {
       if (
-        !validate193(data.not_reliable, {
+        !validate197(data.not_reliable, {
           instancePath: instancePath + '/not_reliable',
           parentData: data,
           parentDataProperty: 'not_reliable',
@@ -6721,7 +6888,7 @@ function validate218(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate193.errors);
+        vErrors = joined(vErrors, validate197.errors);
         errors = vErrors.length;
       }
     }
@@ -6734,12 +6901,12 @@ function validate218(
     }
     errors++;
   }
-  validate218.errors = vErrors;
+  validate222.errors = vErrors;
   return errors === 0;
 }
-validate218.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate222.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema68 = {
+const schema69 = {
   type: 'object',
   properties: {
     low: { $ref: '#/$defs/expression' },
@@ -6756,13 +6923,13 @@ const schema68 = {
 };
 const pattern15 = new RegExp('^[0-9]+$', 'u');
 
-function validate226(
+function validate230(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate226.evaluated;
+  const evaluated0 = validate230.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -6909,7 +7076,7 @@ function validate226(
     }
     if (data.low !== undefined) {
       if (
-        !validate193(data.low, {
+        !validate197(data.low, {
           instancePath: instancePath + '/low',
           parentData: data,
           parentDataProperty: 'low',
@@ -6917,13 +7084,13 @@ function validate226(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate193.errors);
+        vErrors = joined(vErrors, validate197.errors);
         errors = vErrors.length;
       }
     }
     if (data.high !== undefined) {
       if (
-        !validate193(data.high, {
+        !validate197(data.high, {
           instancePath: instancePath + '/high',
           parentData: data,
           parentDataProperty: 'high',
@@ -6931,7 +7098,7 @@ function validate226(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate193.errors);
+        vErrors = joined(vErrors, validate197.errors);
         errors = vErrors.length;
       }
     }
@@ -6969,7 +7136,7 @@ function validate226(
     }
     if (data.bottom_low !== undefined) {
       if (
-        !validate193(data.bottom_low, {
+        !validate197(data.bottom_low, {
           instancePath: instancePath + '/bottom_low',
           parentData: data,
           parentDataProperty: 'bottom_low',
@@ -6977,13 +7144,13 @@ function validate226(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate193.errors);
+        vErrors = joined(vErrors, validate197.errors);
         errors = vErrors.length;
       }
     }
     if (data.bottom_high !== undefined) {
       if (
-        !validate193(data.bottom_high, {
+        !validate197(data.bottom_high, {
           instancePath: instancePath + '/bottom_high',
           parentData: data,
           parentDataProperty: 'bottom_high',
@@ -6991,7 +7158,7 @@ function validate226(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate193.errors);
+        vErrors = joined(vErrors, validate197.errors);
         errors = vErrors.length;
       }
     }
@@ -7029,7 +7196,7 @@ function validate226(
     }
     if (data.sure !== undefined) {
       if (
-        !validate193(data.sure, {
+        !validate197(data.sure, {
           instancePath: instancePath + '/sure',
           parentData: data,
           parentDataProperty: 'sure',
@@ -7037,13 +7204,13 @@ function validate226(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate193.errors);
+        vErrors = joined(vErrors, validate197.errors);
         errors = vErrors.length;
       }
     }
     if (data.maybe !== undefined) {
       if (
-        !validate193(data.maybe, {
+        !validate197(data.maybe, {
           instancePath: instancePath + '/maybe',
           parentData: data,
           parentDataProperty: 'maybe',
@@ -7051,7 +7218,7 @@ function validate226(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate193.errors);
+        vErrors = joined(vErrors, validate197.errors);
         errors = vErrors.length;
       }
     }
@@ -7064,18 +7231,18 @@ function validate226(
     }
     errors++;
   }
-  validate226.errors = vErrors;
+  validate230.errors = vErrors;
   return errors === 0;
 }
-validate226.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate230.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate208(
+function validate212(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate208.evaluated;
+  const evaluated0 = validate212.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -7157,24 +7324,10 @@ function validate208(
     }
     if (data.applies !== undefined) {
       if (
-        !validate209(data.applies, {
+        !validate213(data.applies, {
           instancePath: instancePath + '/applies',
           parentData: data,
           parentDataProperty: 'applies',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate209.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.levels !== undefined) {
-      if (
-        !validate213(data.levels, {
-          instancePath: instancePath + '/levels',
-          parentData: data,
-          parentDataProperty: 'levels',
           rootData,
           dynamicAnchors,
         })
@@ -7183,12 +7336,26 @@ function validate208(
         errors = vErrors.length;
       }
     }
+    if (data.levels !== undefined) {
+      if (
+        !validate217(data.levels, {
+          instancePath: instancePath + '/levels',
+          parentData: data,
+          parentDataProperty: 'levels',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate217.errors);
+        errors = vErrors.length;
+      }
+    }
     if (data.rules !== undefined) {
       let data2 = data.rules;
       if (data2 && typeof data2 == 'object' && !Array.isArray(data2)) {
         for (const key1 in data2) {
           if (
-            !validate218(data2[key1], {
+            !validate222(data2[key1], {
               instancePath: instancePath + '/rules/' + key1.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data2,
               parentDataProperty: key1,
@@ -7196,7 +7363,7 @@ function validate208(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate218.errors);
+            vErrors = joined(vErrors, validate222.errors);
             errors = vErrors.length;
           }
         }
@@ -7220,7 +7387,7 @@ function validate208(
       if (data4 && typeof data4 == 'object' && !Array.isArray(data4)) {
         for (const key2 in data4) {
           if (
-            !validate226(data4[key2], {
+            !validate230(data4[key2], {
               instancePath: instancePath + '/measures/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data4,
               parentDataProperty: key2,
@@ -7228,7 +7395,7 @@ function validate208(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate226.errors);
+            vErrors = joined(vErrors, validate230.errors);
             errors = vErrors.length;
           }
         }
@@ -7256,20 +7423,20 @@ function validate208(
     }
     errors++;
   }
-  validate208.errors = vErrors;
+  validate212.errors = vErrors;
   return errors === 0;
 }
-validate208.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate212.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const pattern13 = new RegExp('^sha256:[0-9a-f]{64}$', 'u');
 
-function validate185(
+function validate189(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="logic.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate185.evaluated;
+  const evaluated0 = validate189.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -7432,7 +7599,7 @@ function validate185(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate186(data.protocol, {
+        !validate190(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -7440,7 +7607,7 @@ function validate185(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate186.errors);
+        vErrors = joined(vErrors, validate190.errors);
         errors = vErrors.length;
       }
     }
@@ -7515,7 +7682,7 @@ function validate185(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate188(data4[i0], {
+            !validate192(data4[i0], {
               instancePath: instancePath + '/inputs/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -7523,7 +7690,7 @@ function validate185(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate188.errors);
+            vErrors = joined(vErrors, validate192.errors);
             errors = vErrors.length;
           }
         }
@@ -7548,7 +7715,7 @@ function validate185(
         const len1 = data6.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate192(data6[i1], {
+            !validate196(data6[i1], {
               instancePath: instancePath + '/steps/' + i1,
               parentData: data6,
               parentDataProperty: i1,
@@ -7556,7 +7723,7 @@ function validate185(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate192.errors);
+            vErrors = joined(vErrors, validate196.errors);
             errors = vErrors.length;
           }
         }
@@ -7577,7 +7744,7 @@ function validate185(
     }
     if (data.answers !== undefined) {
       if (
-        !validate208(data.answers, {
+        !validate212(data.answers, {
           instancePath: instancePath + '/answers',
           parentData: data,
           parentDataProperty: 'answers',
@@ -7585,7 +7752,7 @@ function validate185(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate208.errors);
+        vErrors = joined(vErrors, validate212.errors);
         errors = vErrors.length;
       }
     }
@@ -7598,13 +7765,13 @@ function validate185(
     }
     errors++;
   }
-  validate185.errors = vErrors;
+  validate189.errors = vErrors;
   return errors === 0;
 }
-validate185.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate189.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const outcome = validate235;
-const schema69 = {
+export const outcome = validate239;
+const schema70 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'outcome.schema.json',
   type: 'object',
@@ -7818,13 +7985,13 @@ const schema69 = {
   },
 };
 
-function validate236(
+function validate240(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate236.evaluated;
+  const evaluated0 = validate240.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -7864,18 +8031,18 @@ function validate236(
     }
     errors++;
   }
-  validate236.errors = vErrors;
+  validate240.errors = vErrors;
   return errors === 0;
 }
-validate236.evaluated = { dynamicProps: false, dynamicItems: false };
+validate240.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate238(
+function validate242(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate238.evaluated;
+  const evaluated0 = validate242.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -7910,21 +8077,21 @@ function validate238(
     }
     errors++;
   }
-  validate238.errors = vErrors;
+  validate242.errors = vErrors;
   return errors === 0;
 }
-validate238.evaluated = { dynamicProps: false, dynamicItems: false };
+validate242.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema72 = { type: 'array', items: { $ref: '#/$defs/sentence' } };
-const schema73 = { type: 'string', minLength: 1 };
+const schema73 = { type: 'array', items: { $ref: '#/$defs/sentence' } };
+const schema74 = { type: 'string', minLength: 1 };
 
-function validate241(
+function validate245(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate241.evaluated;
+  const evaluated0 = validate245.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -7950,18 +8117,18 @@ function validate241(
     }
     errors++;
   }
-  validate241.errors = vErrors;
+  validate245.errors = vErrors;
   return errors === 0;
 }
-validate241.evaluated = { dynamicProps: false, dynamicItems: false };
+validate245.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate240(
+function validate244(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate240.evaluated;
+  const evaluated0 = validate244.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -7972,7 +8139,7 @@ function validate240(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate241(data[i0], {
+        !validate245(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -7980,7 +8147,7 @@ function validate240(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate241.errors);
+        vErrors = joined(vErrors, validate245.errors);
         errors = vErrors.length;
       }
     }
@@ -7993,12 +8160,12 @@ function validate240(
     }
     errors++;
   }
-  validate240.errors = vErrors;
+  validate244.errors = vErrors;
   return errors === 0;
 }
-validate240.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate244.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-const schema74 = {
+const schema75 = {
   type: ['object', 'null'],
   properties: {
     at_least: { type: ['string', 'null'], maxLength: 60 },
@@ -8009,13 +8176,13 @@ const schema74 = {
   additionalProperties: false,
 };
 
-function validate246(
+function validate250(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate246.evaluated;
+  const evaluated0 = validate250.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8055,18 +8222,18 @@ function validate246(
     }
     errors++;
   }
-  validate246.errors = vErrors;
+  validate250.errors = vErrors;
   return errors === 0;
 }
-validate246.evaluated = { dynamicProps: false, dynamicItems: false };
+validate250.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate245(
+function validate249(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate245.evaluated;
+  const evaluated0 = validate249.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8074,7 +8241,7 @@ function validate245(
     evaluated0.items = undefined;
   }
   if (!(data && typeof data == 'object' && !Array.isArray(data)) && data !== null) {
-    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema74.type } };
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema75.type } };
     if (vErrors === null) {
       vErrors = [err0];
     } else {
@@ -8148,7 +8315,7 @@ function validate245(
           instancePath: instancePath + '/at_least',
           schemaPath: '#/properties/at_least/type',
           keyword: 'type',
-          params: { type: schema74.properties.at_least.type },
+          params: { type: schema75.properties.at_least.type },
         };
         if (vErrors === null) {
           vErrors = [err5];
@@ -8176,7 +8343,7 @@ function validate245(
     }
     if (data.could_be !== undefined) {
       if (
-        !validate246(data.could_be, {
+        !validate250(data.could_be, {
           instancePath: instancePath + '/could_be',
           parentData: data,
           parentDataProperty: 'could_be',
@@ -8184,7 +8351,7 @@ function validate245(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate250.errors);
         errors = vErrors.length;
       }
     }
@@ -8205,12 +8372,12 @@ function validate245(
       }
     }
   }
-  validate245.errors = vErrors;
+  validate249.errors = vErrors;
   return errors === 0;
 }
-validate245.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate249.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema76 = {
+const schema77 = {
   type: 'object',
   properties: {
     rule: { $ref: '#/$defs/name' },
@@ -8232,15 +8399,15 @@ const schema76 = {
   required: ['rule', 'title', 'state'],
   additionalProperties: false,
 };
-const schema77 = { type: 'array', items: { $ref: '#/$defs/name' } };
+const schema78 = { type: 'array', items: { $ref: '#/$defs/name' } };
 
-function validate255(
+function validate259(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate255.evaluated;
+  const evaluated0 = validate259.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8251,7 +8418,7 @@ function validate255(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate246(data[i0], {
+        !validate250(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -8259,7 +8426,7 @@ function validate255(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate250.errors);
         errors = vErrors.length;
       }
     }
@@ -8272,12 +8439,12 @@ function validate255(
     }
     errors++;
   }
-  validate255.errors = vErrors;
+  validate259.errors = vErrors;
   return errors === 0;
 }
-validate255.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate259.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-const schema78 = {
+const schema79 = {
   type: 'object',
   properties: {
     observation: { $ref: '#/$defs/name' },
@@ -8292,15 +8459,15 @@ const schema78 = {
   required: ['observation', 'state'],
   additionalProperties: false,
 };
-const schema79 = { type: 'string', maxLength: 40 };
+const schema80 = { type: 'string', maxLength: 40 };
 
-function validate260(
+function validate264(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate260.evaluated;
+  const evaluated0 = validate264.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8326,18 +8493,18 @@ function validate260(
     }
     errors++;
   }
-  validate260.errors = vErrors;
+  validate264.errors = vErrors;
   return errors === 0;
 }
-validate260.evaluated = { dynamicProps: false, dynamicItems: false };
+validate264.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate258(
+function validate262(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate258.evaluated;
+  const evaluated0 = validate262.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8400,7 +8567,7 @@ function validate258(
     }
     if (data.observation !== undefined) {
       if (
-        !validate246(data.observation, {
+        !validate250(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -8408,7 +8575,7 @@ function validate258(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate250.errors);
         errors = vErrors.length;
       }
     }
@@ -8510,7 +8677,7 @@ function validate258(
     }
     if (data.unit !== undefined) {
       if (
-        !validate260(data.unit, {
+        !validate264(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -8518,13 +8685,13 @@ function validate258(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate260.errors);
+        vErrors = joined(vErrors, validate264.errors);
         errors = vErrors.length;
       }
     }
     if (data.choices !== undefined) {
       if (
-        !validate255(data.choices, {
+        !validate259(data.choices, {
           instancePath: instancePath + '/choices',
           parentData: data,
           parentDataProperty: 'choices',
@@ -8532,7 +8699,7 @@ function validate258(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate255.errors);
+        vErrors = joined(vErrors, validate259.errors);
         errors = vErrors.length;
       }
     }
@@ -8557,7 +8724,7 @@ function validate258(
           instancePath: instancePath + '/state',
           schemaPath: '#/properties/state/enum',
           keyword: 'enum',
-          params: { allowedValues: schema78.properties.state.enum },
+          params: { allowedValues: schema79.properties.state.enum },
         };
         if (vErrors === null) {
           vErrors = [err10];
@@ -8576,18 +8743,18 @@ function validate258(
     }
     errors++;
   }
-  validate258.errors = vErrors;
+  validate262.errors = vErrors;
   return errors === 0;
 }
-validate258.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate262.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate249(
+function validate253(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate249.evaluated;
+  const evaluated0 = validate253.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8638,7 +8805,7 @@ function validate249(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema76.properties, key0)) {
+      if (!func5.call(schema77.properties, key0)) {
         const err3 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -8655,7 +8822,7 @@ function validate249(
     }
     if (data.rule !== undefined) {
       if (
-        !validate246(data.rule, {
+        !validate250(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -8663,13 +8830,13 @@ function validate249(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate250.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate238(data.title, {
+        !validate242(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -8677,7 +8844,7 @@ function validate249(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate238.errors);
+        vErrors = joined(vErrors, validate242.errors);
         errors = vErrors.length;
       }
     }
@@ -8702,7 +8869,7 @@ function validate249(
           instancePath: instancePath + '/state',
           schemaPath: '#/properties/state/enum',
           keyword: 'enum',
-          params: { allowedValues: schema76.properties.state.enum },
+          params: { allowedValues: schema77.properties.state.enum },
         };
         if (vErrors === null) {
           vErrors = [err5];
@@ -8714,7 +8881,7 @@ function validate249(
     }
     if (data.level !== undefined) {
       if (
-        !validate246(data.level, {
+        !validate250(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -8722,13 +8889,13 @@ function validate249(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate250.errors);
         errors = vErrors.length;
       }
     }
     if (data.lowered_from !== undefined) {
       if (
-        !validate246(data.lowered_from, {
+        !validate250(data.lowered_from, {
           instancePath: instancePath + '/lowered_from',
           parentData: data,
           parentDataProperty: 'lowered_from',
@@ -8736,7 +8903,7 @@ function validate249(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate250.errors);
         errors = vErrors.length;
       }
     }
@@ -8773,7 +8940,7 @@ function validate249(
     }
     if (data.decided_by !== undefined) {
       if (
-        !validate240(data.decided_by, {
+        !validate244(data.decided_by, {
           instancePath: instancePath + '/decided_by',
           parentData: data,
           parentDataProperty: 'decided_by',
@@ -8781,13 +8948,13 @@ function validate249(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate240.errors);
+        vErrors = joined(vErrors, validate244.errors);
         errors = vErrors.length;
       }
     }
     if (data.waits_for !== undefined) {
       if (
-        !validate255(data.waits_for, {
+        !validate259(data.waits_for, {
           instancePath: instancePath + '/waits_for',
           parentData: data,
           parentDataProperty: 'waits_for',
@@ -8795,7 +8962,7 @@ function validate249(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate255.errors);
+        vErrors = joined(vErrors, validate259.errors);
         errors = vErrors.length;
       }
     }
@@ -8805,7 +8972,7 @@ function validate249(
         const len0 = data8.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate258(data8[i0], {
+            !validate262(data8[i0], {
               instancePath: instancePath + '/decided_if/' + i0,
               parentData: data8,
               parentDataProperty: i0,
@@ -8813,7 +8980,7 @@ function validate249(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate258.errors);
+            vErrors = joined(vErrors, validate262.errors);
             errors = vErrors.length;
           }
         }
@@ -8834,7 +9001,7 @@ function validate249(
     }
     if (data.no_value !== undefined) {
       if (
-        !validate240(data.no_value, {
+        !validate244(data.no_value, {
           instancePath: instancePath + '/no_value',
           parentData: data,
           parentDataProperty: 'no_value',
@@ -8842,13 +9009,13 @@ function validate249(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate240.errors);
+        vErrors = joined(vErrors, validate244.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained_by !== undefined) {
       if (
-        !validate241(data.explained_by, {
+        !validate245(data.explained_by, {
           instancePath: instancePath + '/explained_by',
           parentData: data,
           parentDataProperty: 'explained_by',
@@ -8856,13 +9023,13 @@ function validate249(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate241.errors);
+        vErrors = joined(vErrors, validate245.errors);
         errors = vErrors.length;
       }
     }
     if (data.could_be_explained_by !== undefined) {
       if (
-        !validate241(data.could_be_explained_by, {
+        !validate245(data.could_be_explained_by, {
           instancePath: instancePath + '/could_be_explained_by',
           parentData: data,
           parentDataProperty: 'could_be_explained_by',
@@ -8870,13 +9037,13 @@ function validate249(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate241.errors);
+        vErrors = joined(vErrors, validate245.errors);
         errors = vErrors.length;
       }
     }
     if (data.taken_back_by !== undefined) {
       if (
-        !validate241(data.taken_back_by, {
+        !validate245(data.taken_back_by, {
           instancePath: instancePath + '/taken_back_by',
           parentData: data,
           parentDataProperty: 'taken_back_by',
@@ -8884,13 +9051,13 @@ function validate249(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate241.errors);
+        vErrors = joined(vErrors, validate245.errors);
         errors = vErrors.length;
       }
     }
     if (data.could_be_taken_back_by !== undefined) {
       if (
-        !validate241(data.could_be_taken_back_by, {
+        !validate245(data.could_be_taken_back_by, {
           instancePath: instancePath + '/could_be_taken_back_by',
           parentData: data,
           parentDataProperty: 'could_be_taken_back_by',
@@ -8898,13 +9065,13 @@ function validate249(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate241.errors);
+        vErrors = joined(vErrors, validate245.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_reliable !== undefined) {
       if (
-        !validate240(data.not_reliable, {
+        !validate244(data.not_reliable, {
           instancePath: instancePath + '/not_reliable',
           parentData: data,
           parentDataProperty: 'not_reliable',
@@ -8912,7 +9079,7 @@ function validate249(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate240.errors);
+        vErrors = joined(vErrors, validate244.errors);
         errors = vErrors.length;
       }
     }
@@ -8925,12 +9092,12 @@ function validate249(
     }
     errors++;
   }
-  validate249.errors = vErrors;
+  validate253.errors = vErrors;
   return errors === 0;
 }
-validate249.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate253.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema80 = {
+const schema81 = {
   type: 'object',
   properties: {
     value: { type: 'number' },
@@ -8947,16 +9114,16 @@ const schema80 = {
   },
   additionalProperties: false,
 };
-const schema81 = { type: 'string', pattern: '^-?[0-9]+/[0-9]+$' };
+const schema82 = { type: 'string', pattern: '^-?[0-9]+/[0-9]+$' };
 const pattern20 = new RegExp('^-?[0-9]+/[0-9]+$', 'u');
 
-function validate273(
+function validate277(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate273.evaluated;
+  const evaluated0 = validate277.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8987,18 +9154,18 @@ function validate273(
     }
     errors++;
   }
-  validate273.errors = vErrors;
+  validate277.errors = vErrors;
   return errors === 0;
 }
-validate273.evaluated = { dynamicProps: false, dynamicItems: false };
+validate277.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate272(
+function validate276(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate272.evaluated;
+  const evaluated0 = validate276.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9007,7 +9174,7 @@ function validate272(
   }
   if (data && typeof data == 'object' && !Array.isArray(data)) {
     for (const key0 in data) {
-      if (!func5.call(schema80.properties, key0)) {
+      if (!func5.call(schema81.properties, key0)) {
         const err0 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -9041,7 +9208,7 @@ function validate272(
     }
     if (data.exact !== undefined) {
       if (
-        !validate273(data.exact, {
+        !validate277(data.exact, {
           instancePath: instancePath + '/exact',
           parentData: data,
           parentDataProperty: 'exact',
@@ -9049,7 +9216,7 @@ function validate272(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate273.errors);
+        vErrors = joined(vErrors, validate277.errors);
         errors = vErrors.length;
       }
     }
@@ -9072,7 +9239,7 @@ function validate272(
     }
     if (data.low_exact !== undefined) {
       if (
-        !validate273(data.low_exact, {
+        !validate277(data.low_exact, {
           instancePath: instancePath + '/low_exact',
           parentData: data,
           parentDataProperty: 'low_exact',
@@ -9080,7 +9247,7 @@ function validate272(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate273.errors);
+        vErrors = joined(vErrors, validate277.errors);
         errors = vErrors.length;
       }
     }
@@ -9103,7 +9270,7 @@ function validate272(
     }
     if (data.high_exact !== undefined) {
       if (
-        !validate273(data.high_exact, {
+        !validate277(data.high_exact, {
           instancePath: instancePath + '/high_exact',
           parentData: data,
           parentDataProperty: 'high_exact',
@@ -9111,13 +9278,13 @@ function validate272(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate273.errors);
+        vErrors = joined(vErrors, validate277.errors);
         errors = vErrors.length;
       }
     }
     if (data.unit !== undefined) {
       if (
-        !validate260(data.unit, {
+        !validate264(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -9125,7 +9292,7 @@ function validate272(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate260.errors);
+        vErrors = joined(vErrors, validate264.errors);
         errors = vErrors.length;
       }
     }
@@ -9193,7 +9360,7 @@ function validate272(
     }
     if (data.waits_for !== undefined) {
       if (
-        !validate255(data.waits_for, {
+        !validate259(data.waits_for, {
           instancePath: instancePath + '/waits_for',
           parentData: data,
           parentDataProperty: 'waits_for',
@@ -9201,7 +9368,7 @@ function validate272(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate255.errors);
+        vErrors = joined(vErrors, validate259.errors);
         errors = vErrors.length;
       }
     }
@@ -9245,12 +9412,12 @@ function validate272(
     }
     errors++;
   }
-  validate272.errors = vErrors;
+  validate276.errors = vErrors;
   return errors === 0;
 }
-validate272.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate276.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema82 = {
+const schema83 = {
   type: 'object',
   properties: {
     rule: { $ref: '#/$defs/name' },
@@ -9266,13 +9433,13 @@ const schema82 = {
   additionalProperties: false,
 };
 
-function validate280(
+function validate284(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate280.evaluated;
+  const evaluated0 = validate284.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9363,7 +9530,7 @@ function validate280(
     }
     if (data.rule !== undefined) {
       if (
-        !validate246(data.rule, {
+        !validate250(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -9371,13 +9538,13 @@ function validate280(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate250.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate238(data.title, {
+        !validate242(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -9385,13 +9552,13 @@ function validate280(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate238.errors);
+        vErrors = joined(vErrors, validate242.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate246(data.level, {
+        !validate250(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -9399,13 +9566,13 @@ function validate280(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate250.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate238(data.says, {
+        !validate242(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -9413,13 +9580,13 @@ function validate280(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate238.errors);
+        vErrors = joined(vErrors, validate242.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate238(data.because, {
+        !validate242(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -9427,13 +9594,13 @@ function validate280(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate238.errors);
+        vErrors = joined(vErrors, validate242.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained_by !== undefined) {
       if (
-        !validate241(data.explained_by, {
+        !validate245(data.explained_by, {
           instancePath: instancePath + '/explained_by',
           parentData: data,
           parentDataProperty: 'explained_by',
@@ -9441,13 +9608,13 @@ function validate280(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate241.errors);
+        vErrors = joined(vErrors, validate245.errors);
         errors = vErrors.length;
       }
     }
     if (data.ask !== undefined) {
       if (
-        !validate240(data.ask, {
+        !validate244(data.ask, {
           instancePath: instancePath + '/ask',
           parentData: data,
           parentDataProperty: 'ask',
@@ -9455,13 +9622,13 @@ function validate280(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate240.errors);
+        vErrors = joined(vErrors, validate244.errors);
         errors = vErrors.length;
       }
     }
     if (data.do !== undefined) {
       if (
-        !validate240(data.do, {
+        !validate244(data.do, {
           instancePath: instancePath + '/do',
           parentData: data,
           parentDataProperty: 'do',
@@ -9469,7 +9636,7 @@ function validate280(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate240.errors);
+        vErrors = joined(vErrors, validate244.errors);
         errors = vErrors.length;
       }
     }
@@ -9482,25 +9649,25 @@ function validate280(
     }
     errors++;
   }
-  validate280.errors = vErrors;
+  validate284.errors = vErrors;
   return errors === 0;
 }
-validate280.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate284.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema83 = {
+const schema84 = {
   type: 'object',
   properties: { observation: { $ref: '#/$defs/name' }, because: { type: 'string' } },
   required: ['observation'],
   additionalProperties: false,
 };
 
-function validate293(
+function validate297(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate293.evaluated;
+  const evaluated0 = validate297.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9540,7 +9707,7 @@ function validate293(
     }
     if (data.observation !== undefined) {
       if (
-        !validate246(data.observation, {
+        !validate250(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -9548,7 +9715,7 @@ function validate293(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate250.errors);
         errors = vErrors.length;
       }
     }
@@ -9577,12 +9744,12 @@ function validate293(
     }
     errors++;
   }
-  validate293.errors = vErrors;
+  validate297.errors = vErrors;
   return errors === 0;
 }
-validate293.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate297.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema84 = {
+const schema85 = {
   type: 'object',
   properties: {
     observation: { $ref: '#/$defs/name' },
@@ -9596,13 +9763,13 @@ const schema84 = {
   additionalProperties: false,
 };
 
-function validate298(
+function validate302(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate298.evaluated;
+  const evaluated0 = validate302.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9663,7 +9830,7 @@ function validate298(
     }
     if (data.observation !== undefined) {
       if (
-        !validate246(data.observation, {
+        !validate250(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -9671,7 +9838,7 @@ function validate298(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate250.errors);
         errors = vErrors.length;
       }
     }
@@ -9702,7 +9869,7 @@ function validate298(
           instancePath: instancePath + '/value',
           schemaPath: '#/properties/value/type',
           keyword: 'type',
-          params: { type: schema84.properties.value.type },
+          params: { type: schema85.properties.value.type },
         };
         if (vErrors === null) {
           vErrors = [err4];
@@ -9715,7 +9882,7 @@ function validate298(
         const len0 = data2.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate246(data2[i0], {
+            !validate250(data2[i0], {
               instancePath: instancePath + '/value/' + i0,
               parentData: data2,
               parentDataProperty: i0,
@@ -9723,7 +9890,7 @@ function validate298(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate246.errors);
+            vErrors = joined(vErrors, validate250.errors);
             errors = vErrors.length;
           }
         }
@@ -9765,7 +9932,7 @@ function validate298(
     }
     if (data.unit !== undefined) {
       if (
-        !validate260(data.unit, {
+        !validate264(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -9773,7 +9940,7 @@ function validate298(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate260.errors);
+        vErrors = joined(vErrors, validate264.errors);
         errors = vErrors.length;
       }
     }
@@ -9786,12 +9953,12 @@ function validate298(
     }
     errors++;
   }
-  validate298.errors = vErrors;
+  validate302.errors = vErrors;
   return errors === 0;
 }
-validate298.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate302.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema85 = {
+const schema86 = {
   type: 'object',
   properties: {
     observation: { $ref: '#/$defs/name' },
@@ -9802,13 +9969,13 @@ const schema85 = {
   additionalProperties: false,
 };
 
-function validate303(
+function validate307(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate303.evaluated;
+  const evaluated0 = validate307.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9862,7 +10029,7 @@ function validate303(
     }
     if (data.observation !== undefined) {
       if (
-        !validate246(data.observation, {
+        !validate250(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -9870,7 +10037,7 @@ function validate303(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate250.errors);
         errors = vErrors.length;
       }
     }
@@ -9881,7 +10048,7 @@ function validate303(
           instancePath: instancePath + '/value',
           schemaPath: '#/properties/value/type',
           keyword: 'type',
-          params: { type: schema85.properties.value.type },
+          params: { type: schema86.properties.value.type },
         };
         if (vErrors === null) {
           vErrors = [err3];
@@ -9893,7 +10060,7 @@ function validate303(
     }
     if (data.unit !== undefined) {
       if (
-        !validate260(data.unit, {
+        !validate264(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -9901,7 +10068,7 @@ function validate303(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate260.errors);
+        vErrors = joined(vErrors, validate264.errors);
         errors = vErrors.length;
       }
     }
@@ -9914,12 +10081,12 @@ function validate303(
     }
     errors++;
   }
-  validate303.errors = vErrors;
+  validate307.errors = vErrors;
   return errors === 0;
 }
-validate303.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate307.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema86 = {
+const schema87 = {
   type: 'object',
   properties: {
     limit: { $ref: '#/$defs/name' },
@@ -9933,13 +10100,13 @@ const schema86 = {
   additionalProperties: false,
 };
 
-function validate307(
+function validate311(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate307.evaluated;
+  const evaluated0 = validate311.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10014,7 +10181,7 @@ function validate307(
     }
     if (data.limit !== undefined) {
       if (
-        !validate246(data.limit, {
+        !validate250(data.limit, {
           instancePath: instancePath + '/limit',
           parentData: data,
           parentDataProperty: 'limit',
@@ -10022,7 +10189,7 @@ function validate307(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate250.errors);
         errors = vErrors.length;
       }
     }
@@ -10045,7 +10212,7 @@ function validate307(
     }
     if (data.unit !== undefined) {
       if (
-        !validate260(data.unit, {
+        !validate264(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -10053,7 +10220,7 @@ function validate307(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate260.errors);
+        vErrors = joined(vErrors, validate264.errors);
         errors = vErrors.length;
       }
     }
@@ -10114,25 +10281,25 @@ function validate307(
     }
     errors++;
   }
-  validate307.errors = vErrors;
+  validate311.errors = vErrors;
   return errors === 0;
 }
-validate307.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate311.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema87 = {
+const schema88 = {
   type: 'object',
   properties: { observation: { $ref: '#/$defs/name' }, given: { type: 'string' }, as: { type: 'string' } },
   required: ['observation', 'given', 'as'],
   additionalProperties: false,
 };
 
-function validate311(
+function validate315(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate311.evaluated;
+  const evaluated0 = validate315.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10200,7 +10367,7 @@ function validate311(
     }
     if (data.observation !== undefined) {
       if (
-        !validate246(data.observation, {
+        !validate250(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -10208,7 +10375,7 @@ function validate311(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate250.errors);
         errors = vErrors.length;
       }
     }
@@ -10253,12 +10420,12 @@ function validate311(
     }
     errors++;
   }
-  validate311.errors = vErrors;
+  validate315.errors = vErrors;
   return errors === 0;
 }
-validate311.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate315.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema88 = {
+const schema89 = {
   type: 'object',
   properties: {
     observation: { $ref: '#/$defs/name' },
@@ -10269,13 +10436,13 @@ const schema88 = {
   additionalProperties: false,
 };
 
-function validate314(
+function validate318(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate314.evaluated;
+  const evaluated0 = validate318.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10343,7 +10510,7 @@ function validate314(
     }
     if (data.observation !== undefined) {
       if (
-        !validate246(data.observation, {
+        !validate250(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -10351,7 +10518,7 @@ function validate314(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate250.errors);
         errors = vErrors.length;
       }
     }
@@ -10373,7 +10540,7 @@ function validate314(
     }
     if (data.because !== undefined) {
       if (
-        !validate241(data.because, {
+        !validate245(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -10381,7 +10548,7 @@ function validate314(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate241.errors);
+        vErrors = joined(vErrors, validate245.errors);
         errors = vErrors.length;
       }
     }
@@ -10394,18 +10561,18 @@ function validate314(
     }
     errors++;
   }
-  validate314.errors = vErrors;
+  validate318.errors = vErrors;
   return errors === 0;
 }
-validate314.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate318.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate235(
+function validate239(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="outcome.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate235.evaluated;
+  const evaluated0 = validate239.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10750,7 +10917,7 @@ function validate235(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema69.properties, key0)) {
+      if (!func5.call(schema70.properties, key0)) {
         const err24 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -10767,7 +10934,7 @@ function validate235(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate236(data.protocol, {
+        !validate240(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -10775,7 +10942,7 @@ function validate235(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate236.errors);
+        vErrors = joined(vErrors, validate240.errors);
         errors = vErrors.length;
       }
     }
@@ -10828,7 +10995,7 @@ function validate235(
     }
     if (data.title !== undefined) {
       if (
-        !validate238(data.title, {
+        !validate242(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -10836,7 +11003,7 @@ function validate235(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate238.errors);
+        vErrors = joined(vErrors, validate242.errors);
         errors = vErrors.length;
       }
     }
@@ -10879,7 +11046,7 @@ function validate235(
           instancePath: instancePath + '/at',
           schemaPath: '#/properties/at/type',
           keyword: 'type',
-          params: { type: schema69.properties.at.type },
+          params: { type: schema70.properties.at.type },
         };
         if (vErrors === null) {
           vErrors = [err30];
@@ -10910,7 +11077,7 @@ function validate235(
           instancePath: instancePath + '/applies',
           schemaPath: '#/properties/applies/enum',
           keyword: 'enum',
-          params: { allowedValues: schema69.properties.applies.enum },
+          params: { allowedValues: schema70.properties.applies.enum },
         };
         if (vErrors === null) {
           vErrors = [err32];
@@ -10922,7 +11089,7 @@ function validate235(
     }
     if (data.applies_because !== undefined) {
       if (
-        !validate240(data.applies_because, {
+        !validate244(data.applies_because, {
           instancePath: instancePath + '/applies_because',
           parentData: data,
           parentDataProperty: 'applies_because',
@@ -10930,13 +11097,13 @@ function validate235(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate240.errors);
+        vErrors = joined(vErrors, validate244.errors);
         errors = vErrors.length;
       }
     }
     if (data.otherwise !== undefined) {
       if (
-        !validate238(data.otherwise, {
+        !validate242(data.otherwise, {
           instancePath: instancePath + '/otherwise',
           parentData: data,
           parentDataProperty: 'otherwise',
@@ -10944,13 +11111,13 @@ function validate235(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate238.errors);
+        vErrors = joined(vErrors, validate242.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate245(data.level, {
+        !validate249(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -10958,7 +11125,7 @@ function validate235(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate245.errors);
+        vErrors = joined(vErrors, validate249.errors);
         errors = vErrors.length;
       }
     }
@@ -10968,7 +11135,7 @@ function validate235(
         const len0 = data9.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate249(data9[i0], {
+            !validate253(data9[i0], {
               instancePath: instancePath + '/rules/' + i0,
               parentData: data9,
               parentDataProperty: i0,
@@ -10976,7 +11143,7 @@ function validate235(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate249.errors);
+            vErrors = joined(vErrors, validate253.errors);
             errors = vErrors.length;
           }
         }
@@ -11001,7 +11168,7 @@ function validate235(
         for (const key1 in data11) {
           const _errs20 = errors;
           if (
-            !validate236(key1, {
+            !validate240(key1, {
               instancePath: instancePath + '/measures',
               parentData: data11,
               parentDataProperty: 'measures',
@@ -11009,7 +11176,7 @@ function validate235(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate236.errors);
+            vErrors = joined(vErrors, validate240.errors);
             errors = vErrors.length;
           }
           var valid3 = _errs20 === errors;
@@ -11030,7 +11197,7 @@ function validate235(
         }
         for (const key2 in data11) {
           if (
-            !validate272(data11[key2], {
+            !validate276(data11[key2], {
               instancePath: instancePath + '/measures/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data11,
               parentDataProperty: key2,
@@ -11038,7 +11205,7 @@ function validate235(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate272.errors);
+            vErrors = joined(vErrors, validate276.errors);
             errors = vErrors.length;
           }
         }
@@ -11063,7 +11230,7 @@ function validate235(
         const len1 = data13.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate280(data13[i1], {
+            !validate284(data13[i1], {
               instancePath: instancePath + '/advice/' + i1,
               parentData: data13,
               parentDataProperty: i1,
@@ -11071,7 +11238,7 @@ function validate235(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate280.errors);
+            vErrors = joined(vErrors, validate284.errors);
             errors = vErrors.length;
           }
         }
@@ -11092,7 +11259,7 @@ function validate235(
     }
     if (data.ask_first !== undefined) {
       if (
-        !validate255(data.ask_first, {
+        !validate259(data.ask_first, {
           instancePath: instancePath + '/ask_first',
           parentData: data,
           parentDataProperty: 'ask_first',
@@ -11100,13 +11267,13 @@ function validate235(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate255.errors);
+        vErrors = joined(vErrors, validate259.errors);
         errors = vErrors.length;
       }
     }
     if (data.take_first !== undefined) {
       if (
-        !validate255(data.take_first, {
+        !validate259(data.take_first, {
           instancePath: instancePath + '/take_first',
           parentData: data,
           parentDataProperty: 'take_first',
@@ -11114,13 +11281,13 @@ function validate235(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate255.errors);
+        vErrors = joined(vErrors, validate259.errors);
         errors = vErrors.length;
       }
     }
     if (data.missing !== undefined) {
       if (
-        !validate255(data.missing, {
+        !validate259(data.missing, {
           instancePath: instancePath + '/missing',
           parentData: data,
           parentDataProperty: 'missing',
@@ -11128,7 +11295,7 @@ function validate235(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate255.errors);
+        vErrors = joined(vErrors, validate259.errors);
         errors = vErrors.length;
       }
     }
@@ -11138,7 +11305,7 @@ function validate235(
         const len2 = data18.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate293(data18[i2], {
+            !validate297(data18[i2], {
               instancePath: instancePath + '/unobtainable/' + i2,
               parentData: data18,
               parentDataProperty: i2,
@@ -11146,7 +11313,7 @@ function validate235(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate293.errors);
+            vErrors = joined(vErrors, validate297.errors);
             errors = vErrors.length;
           }
         }
@@ -11171,7 +11338,7 @@ function validate235(
         const len3 = data20.length;
         for (let i3 = 0; i3 < len3; i3++) {
           if (
-            !validate293(data20[i3], {
+            !validate297(data20[i3], {
               instancePath: instancePath + '/declined/' + i3,
               parentData: data20,
               parentDataProperty: i3,
@@ -11179,7 +11346,7 @@ function validate235(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate293.errors);
+            vErrors = joined(vErrors, validate297.errors);
             errors = vErrors.length;
           }
         }
@@ -11200,7 +11367,7 @@ function validate235(
     }
     if (data.would_tell_more !== undefined) {
       if (
-        !validate255(data.would_tell_more, {
+        !validate259(data.would_tell_more, {
           instancePath: instancePath + '/would_tell_more',
           parentData: data,
           parentDataProperty: 'would_tell_more',
@@ -11208,7 +11375,7 @@ function validate235(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate255.errors);
+        vErrors = joined(vErrors, validate259.errors);
         errors = vErrors.length;
       }
     }
@@ -11218,7 +11385,7 @@ function validate235(
         const len4 = data23.length;
         for (let i4 = 0; i4 < len4; i4++) {
           if (
-            !validate298(data23[i4], {
+            !validate302(data23[i4], {
               instancePath: instancePath + '/stands_in/' + i4,
               parentData: data23,
               parentDataProperty: i4,
@@ -11226,7 +11393,7 @@ function validate235(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate298.errors);
+            vErrors = joined(vErrors, validate302.errors);
             errors = vErrors.length;
           }
         }
@@ -11251,7 +11418,7 @@ function validate235(
         const len5 = data25.length;
         for (let i5 = 0; i5 < len5; i5++) {
           if (
-            !validate303(data25[i5], {
+            !validate307(data25[i5], {
               instancePath: instancePath + '/assumed/' + i5,
               parentData: data25,
               parentDataProperty: i5,
@@ -11259,7 +11426,7 @@ function validate235(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate303.errors);
+            vErrors = joined(vErrors, validate307.errors);
             errors = vErrors.length;
           }
         }
@@ -11284,7 +11451,7 @@ function validate235(
         const len6 = data27.length;
         for (let i6 = 0; i6 < len6; i6++) {
           if (
-            !validate307(data27[i6], {
+            !validate311(data27[i6], {
               instancePath: instancePath + '/limits/' + i6,
               parentData: data27,
               parentDataProperty: i6,
@@ -11292,7 +11459,7 @@ function validate235(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate307.errors);
+            vErrors = joined(vErrors, validate311.errors);
             errors = vErrors.length;
           }
         }
@@ -11317,7 +11484,7 @@ function validate235(
         const len7 = data29.length;
         for (let i7 = 0; i7 < len7; i7++) {
           if (
-            !validate311(data29[i7], {
+            !validate315(data29[i7], {
               instancePath: instancePath + '/taken/' + i7,
               parentData: data29,
               parentDataProperty: i7,
@@ -11325,7 +11492,7 @@ function validate235(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate311.errors);
+            vErrors = joined(vErrors, validate315.errors);
             errors = vErrors.length;
           }
         }
@@ -11350,7 +11517,7 @@ function validate235(
         const len8 = data31.length;
         for (let i8 = 0; i8 < len8; i8++) {
           if (
-            !validate314(data31[i8], {
+            !validate318(data31[i8], {
               instancePath: instancePath + '/refused/' + i8,
               parentData: data31,
               parentDataProperty: i8,
@@ -11358,7 +11525,7 @@ function validate235(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate314.errors);
+            vErrors = joined(vErrors, validate318.errors);
             errors = vErrors.length;
           }
         }
@@ -11383,7 +11550,7 @@ function validate235(
         const len9 = data33.length;
         for (let i9 = 0; i9 < len9; i9++) {
           if (
-            !validate314(data33[i9], {
+            !validate318(data33[i9], {
               instancePath: instancePath + '/questioned/' + i9,
               parentData: data33,
               parentDataProperty: i9,
@@ -11391,7 +11558,7 @@ function validate235(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate314.errors);
+            vErrors = joined(vErrors, validate318.errors);
             errors = vErrors.length;
           }
         }
@@ -11412,7 +11579,7 @@ function validate235(
     }
     if (data.unused !== undefined) {
       if (
-        !validate255(data.unused, {
+        !validate259(data.unused, {
           instancePath: instancePath + '/unused',
           parentData: data,
           parentDataProperty: 'unused',
@@ -11420,13 +11587,13 @@ function validate235(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate255.errors);
+        vErrors = joined(vErrors, validate259.errors);
         errors = vErrors.length;
       }
     }
     if (data.caution !== undefined) {
       if (
-        !validate238(data.caution, {
+        !validate242(data.caution, {
           instancePath: instancePath + '/caution',
           parentData: data,
           parentDataProperty: 'caution',
@@ -11434,7 +11601,7 @@ function validate235(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate238.errors);
+        vErrors = joined(vErrors, validate242.errors);
         errors = vErrors.length;
       }
     }
@@ -11447,13 +11614,13 @@ function validate235(
     }
     errors++;
   }
-  validate235.errors = vErrors;
+  validate239.errors = vErrors;
   return errors === 0;
 }
-validate235.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate239.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const protocol = validate321;
-const schema89 = {
+export const protocol = validate325;
+const schema90 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'protocol.schema.json',
   type: 'object',
@@ -11705,13 +11872,13 @@ const schema89 = {
   },
 };
 
-function validate322(
+function validate326(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate322.evaluated;
+  const evaluated0 = validate326.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11751,18 +11918,18 @@ function validate322(
     }
     errors++;
   }
-  validate322.errors = vErrors;
+  validate326.errors = vErrors;
   return errors === 0;
 }
-validate322.evaluated = { dynamicProps: false, dynamicItems: false };
+validate326.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate324(
+function validate328(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate324.evaluated;
+  const evaluated0 = validate328.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11797,12 +11964,12 @@ function validate324(
     }
     errors++;
   }
-  validate324.errors = vErrors;
+  validate328.errors = vErrors;
   return errors === 0;
 }
-validate324.evaluated = { dynamicProps: false, dynamicItems: false };
+validate328.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema92 = {
+const schema93 = {
   type: 'object',
   properties: {
     all: { $ref: '#/$defs/conditions' },
@@ -11815,7 +11982,7 @@ const schema92 = {
   minProperties: 1,
   maxProperties: 100,
 };
-const schema93 = {
+const schema94 = {
   type: 'object',
   properties: {
     below: { $ref: '#/$defs/quantity' },
@@ -11833,13 +12000,13 @@ const schema93 = {
   additionalProperties: false,
 };
 
-function validate330(
+function validate334(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate330.evaluated;
+  const evaluated0 = validate334.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11866,20 +12033,20 @@ function validate330(
       errors++;
     }
   }
-  validate330.errors = vErrors;
+  validate334.errors = vErrors;
   return errors === 0;
 }
-validate330.evaluated = { dynamicProps: false, dynamicItems: false };
+validate334.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema95 = { type: 'array', items: { $ref: '#/$defs/name' }, maxItems: 200 };
+const schema96 = { type: 'array', items: { $ref: '#/$defs/name' }, maxItems: 200 };
 
-function validate336(
+function validate340(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate336.evaluated;
+  const evaluated0 = validate340.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11899,7 +12066,7 @@ function validate336(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate322(data[i0], {
+        !validate326(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -11907,7 +12074,7 @@ function validate336(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate322.errors);
+        vErrors = joined(vErrors, validate326.errors);
         errors = vErrors.length;
       }
     }
@@ -11920,18 +12087,18 @@ function validate336(
     }
     errors++;
   }
-  validate336.errors = vErrors;
+  validate340.errors = vErrors;
   return errors === 0;
 }
-validate336.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate340.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate339(
+function validate343(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate339.evaluated;
+  const evaluated0 = validate343.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11961,18 +12128,18 @@ function validate339(
     }
     errors++;
   }
-  validate339.errors = vErrors;
+  validate343.errors = vErrors;
   return errors === 0;
 }
-validate339.evaluated = { dynamicProps: false, dynamicItems: false };
+validate343.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate329(
+function validate333(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate329.evaluated;
+  const evaluated0 = validate333.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11995,7 +12162,7 @@ function validate329(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema93.properties, key0)) {
+      if (!func5.call(schema94.properties, key0)) {
         const err1 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -12012,7 +12179,7 @@ function validate329(
     }
     if (data.below !== undefined) {
       if (
-        !validate330(data.below, {
+        !validate334(data.below, {
           instancePath: instancePath + '/below',
           parentData: data,
           parentDataProperty: 'below',
@@ -12020,13 +12187,13 @@ function validate329(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate330.errors);
+        vErrors = joined(vErrors, validate334.errors);
         errors = vErrors.length;
       }
     }
     if (data.above !== undefined) {
       if (
-        !validate330(data.above, {
+        !validate334(data.above, {
           instancePath: instancePath + '/above',
           parentData: data,
           parentDataProperty: 'above',
@@ -12034,13 +12201,13 @@ function validate329(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate330.errors);
+        vErrors = joined(vErrors, validate334.errors);
         errors = vErrors.length;
       }
     }
     if (data.at_most !== undefined) {
       if (
-        !validate330(data.at_most, {
+        !validate334(data.at_most, {
           instancePath: instancePath + '/at_most',
           parentData: data,
           parentDataProperty: 'at_most',
@@ -12048,13 +12215,13 @@ function validate329(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate330.errors);
+        vErrors = joined(vErrors, validate334.errors);
         errors = vErrors.length;
       }
     }
     if (data.at_least !== undefined) {
       if (
-        !validate330(data.at_least, {
+        !validate334(data.at_least, {
           instancePath: instancePath + '/at_least',
           parentData: data,
           parentDataProperty: 'at_least',
@@ -12062,7 +12229,7 @@ function validate329(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate330.errors);
+        vErrors = joined(vErrors, validate334.errors);
         errors = vErrors.length;
       }
     }
@@ -12100,7 +12267,7 @@ function validate329(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate330(data4[i0], {
+            !validate334(data4[i0], {
               instancePath: instancePath + '/between/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -12108,7 +12275,7 @@ function validate329(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate330.errors);
+            vErrors = joined(vErrors, validate334.errors);
             errors = vErrors.length;
           }
         }
@@ -12134,7 +12301,7 @@ function validate329(
           instancePath: instancePath + '/is',
           schemaPath: '#/properties/is/type',
           keyword: 'type',
-          params: { type: schema93.properties.is.type },
+          params: { type: schema94.properties.is.type },
         };
         if (vErrors === null) {
           vErrors = [err5];
@@ -12162,7 +12329,7 @@ function validate329(
     }
     if (data.one_of !== undefined) {
       if (
-        !validate336(data.one_of, {
+        !validate340(data.one_of, {
           instancePath: instancePath + '/one_of',
           parentData: data,
           parentDataProperty: 'one_of',
@@ -12170,13 +12337,13 @@ function validate329(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate336.errors);
+        vErrors = joined(vErrors, validate340.errors);
         errors = vErrors.length;
       }
     }
     if (data.known !== undefined) {
       if (
-        !validate339(data.known, {
+        !validate343(data.known, {
           instancePath: instancePath + '/known',
           parentData: data,
           parentDataProperty: 'known',
@@ -12184,13 +12351,13 @@ function validate329(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate339.errors);
+        vErrors = joined(vErrors, validate343.errors);
         errors = vErrors.length;
       }
     }
     if (data.unobtainable !== undefined) {
       if (
-        !validate339(data.unobtainable, {
+        !validate343(data.unobtainable, {
           instancePath: instancePath + '/unobtainable',
           parentData: data,
           parentDataProperty: 'unobtainable',
@@ -12198,13 +12365,13 @@ function validate329(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate339.errors);
+        vErrors = joined(vErrors, validate343.errors);
         errors = vErrors.length;
       }
     }
     if (data.accepted !== undefined) {
       if (
-        !validate324(data.accepted, {
+        !validate328(data.accepted, {
           instancePath: instancePath + '/accepted',
           parentData: data,
           parentDataProperty: 'accepted',
@@ -12212,7 +12379,7 @@ function validate329(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate324.errors);
+        vErrors = joined(vErrors, validate328.errors);
         errors = vErrors.length;
       }
     }
@@ -12225,21 +12392,21 @@ function validate329(
     }
     errors++;
   }
-  validate329.errors = vErrors;
+  validate333.errors = vErrors;
   return errors === 0;
 }
-validate329.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate333.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema97 = { type: 'array', items: { $ref: '#/$defs/condition' }, minItems: 1, maxItems: 200 };
-const wrapper1 = { validate: validate328 };
+const schema98 = { type: 'array', items: { $ref: '#/$defs/condition' }, minItems: 1, maxItems: 200 };
+const wrapper1 = { validate: validate332 };
 
-function validate344(
+function validate348(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate344.evaluated;
+  const evaluated0 = validate348.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12289,25 +12456,25 @@ function validate344(
     }
     errors++;
   }
-  validate344.errors = vErrors;
+  validate348.errors = vErrors;
   return errors === 0;
 }
-validate344.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate348.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-const schema98 = {
+const schema99 = {
   type: 'object',
   properties: { count: { type: 'integer', minimum: 1, maximum: 200 }, of: { $ref: '#/$defs/conditions' } },
   required: ['count', 'of'],
   additionalProperties: false,
 };
 
-function validate348(
+function validate352(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate348.evaluated;
+  const evaluated0 = validate352.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12408,7 +12575,7 @@ function validate348(
     }
     if (data.of !== undefined) {
       if (
-        !validate344(data.of, {
+        !validate348(data.of, {
           instancePath: instancePath + '/of',
           parentData: data,
           parentDataProperty: 'of',
@@ -12416,7 +12583,7 @@ function validate348(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate344.errors);
+        vErrors = joined(vErrors, validate348.errors);
         errors = vErrors.length;
       }
     }
@@ -12429,18 +12596,18 @@ function validate348(
     }
     errors++;
   }
-  validate348.errors = vErrors;
+  validate352.errors = vErrors;
   return errors === 0;
 }
-validate348.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate352.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate328(
+function validate332(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate328.evaluated;
+  const evaluated0 = validate332.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12485,7 +12652,7 @@ function validate328(
         key0 === 'rule'
       )) {
         if (
-          !validate329(data[key0], {
+          !validate333(data[key0], {
             instancePath: instancePath + '/' + key0.replace(/~/g, '~0').replace(/\//g, '~1'),
             parentData: data,
             parentDataProperty: key0,
@@ -12493,59 +12660,17 @@ function validate328(
             dynamicAnchors,
           })
         ) {
-          vErrors = joined(vErrors, validate329.errors);
+          vErrors = joined(vErrors, validate333.errors);
           errors = vErrors.length;
         }
       }
     }
     if (data.all !== undefined) {
       if (
-        !validate344(data.all, {
+        !validate348(data.all, {
           instancePath: instancePath + '/all',
           parentData: data,
           parentDataProperty: 'all',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate344.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.any !== undefined) {
-      if (
-        !validate344(data.any, {
-          instancePath: instancePath + '/any',
-          parentData: data,
-          parentDataProperty: 'any',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate344.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.none !== undefined) {
-      if (
-        !validate344(data.none, {
-          instancePath: instancePath + '/none',
-          parentData: data,
-          parentDataProperty: 'none',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate344.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.at_least_of !== undefined) {
-      if (
-        !validate348(data.at_least_of, {
-          instancePath: instancePath + '/at_least_of',
-          parentData: data,
-          parentDataProperty: 'at_least_of',
           rootData,
           dynamicAnchors,
         })
@@ -12554,9 +12679,51 @@ function validate328(
         errors = vErrors.length;
       }
     }
+    if (data.any !== undefined) {
+      if (
+        !validate348(data.any, {
+          instancePath: instancePath + '/any',
+          parentData: data,
+          parentDataProperty: 'any',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate348.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.none !== undefined) {
+      if (
+        !validate348(data.none, {
+          instancePath: instancePath + '/none',
+          parentData: data,
+          parentDataProperty: 'none',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate348.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.at_least_of !== undefined) {
+      if (
+        !validate352(data.at_least_of, {
+          instancePath: instancePath + '/at_least_of',
+          parentData: data,
+          parentDataProperty: 'at_least_of',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate352.errors);
+        errors = vErrors.length;
+      }
+    }
     if (data.rule !== undefined) {
       if (
-        !validate322(data.rule, {
+        !validate326(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -12564,7 +12731,7 @@ function validate328(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate322.errors);
+        vErrors = joined(vErrors, validate326.errors);
         errors = vErrors.length;
       }
     }
@@ -12577,18 +12744,18 @@ function validate328(
     }
     errors++;
   }
-  validate328.errors = vErrors;
+  validate332.errors = vErrors;
   return errors === 0;
 }
-validate328.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate332.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate356(
+function validate360(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate356.evaluated;
+  const evaluated0 = validate360.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12709,12 +12876,12 @@ function validate356(
     }
     errors++;
   }
-  validate356.errors = vErrors;
+  validate360.errors = vErrors;
   return errors === 0;
 }
-validate356.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate360.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema100 = {
+const schema101 = {
   type: 'object',
   properties: {
     needs: { $ref: '#/$defs/names' },
@@ -12728,13 +12895,13 @@ const schema100 = {
   additionalProperties: false,
 };
 
-function validate364(
+function validate368(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate364.evaluated;
+  const evaluated0 = validate368.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -13291,18 +13458,18 @@ function validate364(
     }
     errors++;
   }
-  validate364.errors = vErrors;
+  validate368.errors = vErrors;
   return errors === 0;
 }
-validate364.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate368.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate360(
+function validate364(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate360.evaluated;
+  const evaluated0 = validate364.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -13328,7 +13495,7 @@ function validate360(
     }
     if (data.needs !== undefined) {
       if (
-        !validate336(data.needs, {
+        !validate340(data.needs, {
           instancePath: instancePath + '/needs',
           parentData: data,
           parentDataProperty: 'needs',
@@ -13336,13 +13503,13 @@ function validate360(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate336.errors);
+        vErrors = joined(vErrors, validate340.errors);
         errors = vErrors.length;
       }
     }
     if (data.helps !== undefined) {
       if (
-        !validate336(data.helps, {
+        !validate340(data.helps, {
           instancePath: instancePath + '/helps',
           parentData: data,
           parentDataProperty: 'helps',
@@ -13350,7 +13517,7 @@ function validate360(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate336.errors);
+        vErrors = joined(vErrors, validate340.errors);
         errors = vErrors.length;
       }
     }
@@ -13360,7 +13527,7 @@ function validate360(
         for (const key1 in data2) {
           const _errs6 = errors;
           if (
-            !validate322(key1, {
+            !validate326(key1, {
               instancePath: instancePath + '/declares',
               parentData: data2,
               parentDataProperty: 'declares',
@@ -13368,7 +13535,7 @@ function validate360(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate322.errors);
+            vErrors = joined(vErrors, validate326.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs6 === errors;
@@ -13389,7 +13556,7 @@ function validate360(
         }
         for (const key2 in data2) {
           if (
-            !validate364(data2[key2], {
+            !validate368(data2[key2], {
               instancePath: instancePath + '/declares/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data2,
               parentDataProperty: key2,
@@ -13397,7 +13564,7 @@ function validate360(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate364.errors);
+            vErrors = joined(vErrors, validate368.errors);
             errors = vErrors.length;
           }
         }
@@ -13425,24 +13592,24 @@ function validate360(
     }
     errors++;
   }
-  validate360.errors = vErrors;
+  validate364.errors = vErrors;
   return errors === 0;
 }
-validate360.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate364.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema102 = {
+const schema103 = {
   type: 'object',
   properties: { set_by: { $ref: '#/$defs/text' }, if_not_stated: { type: ['number', 'string', 'boolean'] } },
   additionalProperties: false,
 };
 
-function validate381(
+function validate385(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate381.evaluated;
+  const evaluated0 = validate385.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -13468,7 +13635,7 @@ function validate381(
     }
     if (data.set_by !== undefined) {
       if (
-        !validate324(data.set_by, {
+        !validate328(data.set_by, {
           instancePath: instancePath + '/set_by',
           parentData: data,
           parentDataProperty: 'set_by',
@@ -13476,7 +13643,7 @@ function validate381(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate324.errors);
+        vErrors = joined(vErrors, validate328.errors);
         errors = vErrors.length;
       }
     }
@@ -13491,7 +13658,7 @@ function validate381(
           instancePath: instancePath + '/if_not_stated',
           schemaPath: '#/properties/if_not_stated/type',
           keyword: 'type',
-          params: { type: schema102.properties.if_not_stated.type },
+          params: { type: schema103.properties.if_not_stated.type },
         };
         if (vErrors === null) {
           vErrors = [err1];
@@ -13510,12 +13677,12 @@ function validate381(
     }
     errors++;
   }
-  validate381.errors = vErrors;
+  validate385.errors = vErrors;
   return errors === 0;
 }
-validate381.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate385.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema103 = {
+const schema104 = {
   type: 'object',
   properties: {
     value: { $ref: '#/$defs/quantity' },
@@ -13529,13 +13696,13 @@ const schema103 = {
   additionalProperties: false,
 };
 
-function validate385(
+function validate389(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate385.evaluated;
+  const evaluated0 = validate389.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -13582,7 +13749,7 @@ function validate385(
     }
     if (data.value !== undefined) {
       if (
-        !validate330(data.value, {
+        !validate334(data.value, {
           instancePath: instancePath + '/value',
           parentData: data,
           parentDataProperty: 'value',
@@ -13590,7 +13757,7 @@ function validate385(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate330.errors);
+        vErrors = joined(vErrors, validate334.errors);
         errors = vErrors.length;
       }
     }
@@ -13660,7 +13827,7 @@ function validate385(
         const len0 = data2.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate330(data2[i0], {
+            !validate334(data2[i0], {
               instancePath: instancePath + '/between/' + i0,
               parentData: data2,
               parentDataProperty: i0,
@@ -13668,7 +13835,7 @@ function validate385(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate330.errors);
+            vErrors = joined(vErrors, validate334.errors);
             errors = vErrors.length;
           }
         }
@@ -13689,7 +13856,7 @@ function validate385(
     }
     if (data.set_by !== undefined) {
       if (
-        !validate324(data.set_by, {
+        !validate328(data.set_by, {
           instancePath: instancePath + '/set_by',
           parentData: data,
           parentDataProperty: 'set_by',
@@ -13697,13 +13864,13 @@ function validate385(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate324.errors);
+        vErrors = joined(vErrors, validate328.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate324(data.title, {
+        !validate328(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -13711,13 +13878,13 @@ function validate385(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate324.errors);
+        vErrors = joined(vErrors, validate328.errors);
         errors = vErrors.length;
       }
     }
     if (data.source !== undefined) {
       if (
-        !validate336(data.source, {
+        !validate340(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -13725,7 +13892,7 @@ function validate385(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate336.errors);
+        vErrors = joined(vErrors, validate340.errors);
         errors = vErrors.length;
       }
     }
@@ -13738,12 +13905,12 @@ function validate385(
     }
     errors++;
   }
-  validate385.errors = vErrors;
+  validate389.errors = vErrors;
   return errors === 0;
 }
-validate385.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate389.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema104 = {
+const schema105 = {
   type: 'object',
   properties: {
     title: { $ref: '#/$defs/text' },
@@ -13778,7 +13945,7 @@ const schema104 = {
   },
   additionalProperties: false,
 };
-const schema105 = {
+const schema106 = {
   type: 'object',
   properties: {
     of: { $ref: '#/$defs/name' },
@@ -13794,13 +13961,13 @@ const schema105 = {
   additionalProperties: false,
 };
 
-function validate397(
+function validate401(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate397.evaluated;
+  const evaluated0 = validate401.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -13854,7 +14021,7 @@ function validate397(
     }
     if (data.of !== undefined) {
       if (
-        !validate322(data.of, {
+        !validate326(data.of, {
           instancePath: instancePath + '/of',
           parentData: data,
           parentDataProperty: 'of',
@@ -13862,7 +14029,7 @@ function validate397(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate322.errors);
+        vErrors = joined(vErrors, validate326.errors);
         errors = vErrors.length;
       }
     }
@@ -13932,7 +14099,7 @@ function validate397(
             const len1 = data2.length;
             for (let i1 = 0; i1 < len1; i1++) {
               if (
-                !validate330(data2[i1], {
+                !validate334(data2[i1], {
                   instancePath: instancePath + '/points/' + i0 + '/' + i1,
                   parentData: data2,
                   parentDataProperty: i1,
@@ -13940,7 +14107,7 @@ function validate397(
                   dynamicAnchors,
                 })
               ) {
-                vErrors = joined(vErrors, validate330.errors);
+                vErrors = joined(vErrors, validate334.errors);
                 errors = vErrors.length;
               }
             }
@@ -13995,7 +14162,7 @@ function validate397(
           instancePath: instancePath + '/beyond',
           schemaPath: '#/properties/beyond/enum',
           keyword: 'enum',
-          params: { allowedValues: schema105.properties.beyond.enum },
+          params: { allowedValues: schema106.properties.beyond.enum },
         };
         if (vErrors === null) {
           vErrors = [err10];
@@ -14014,19 +14181,19 @@ function validate397(
     }
     errors++;
   }
-  validate397.errors = vErrors;
+  validate401.errors = vErrors;
   return errors === 0;
 }
-validate397.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate401.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema106 = {
+const schema107 = {
   type: ['array', 'object'],
   items: { $ref: '#/$defs/band' },
   additionalProperties: { type: 'integer', minimum: -1000, maximum: 1000 },
   minItems: 1,
   maxItems: 100,
 };
-const schema107 = {
+const schema108 = {
   type: 'object',
   properties: {
     at_most: { $ref: '#/$defs/quantity' },
@@ -14037,13 +14204,13 @@ const schema107 = {
   additionalProperties: false,
 };
 
-function validate403(
+function validate407(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate403.evaluated;
+  const evaluated0 = validate407.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14083,7 +14250,7 @@ function validate403(
     }
     if (data.at_most !== undefined) {
       if (
-        !validate330(data.at_most, {
+        !validate334(data.at_most, {
           instancePath: instancePath + '/at_most',
           parentData: data,
           parentDataProperty: 'at_most',
@@ -14091,13 +14258,13 @@ function validate403(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate330.errors);
+        vErrors = joined(vErrors, validate334.errors);
         errors = vErrors.length;
       }
     }
     if (data.below !== undefined) {
       if (
-        !validate330(data.below, {
+        !validate334(data.below, {
           instancePath: instancePath + '/below',
           parentData: data,
           parentDataProperty: 'below',
@@ -14105,7 +14272,7 @@ function validate403(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate330.errors);
+        vErrors = joined(vErrors, validate334.errors);
         errors = vErrors.length;
       }
     }
@@ -14165,18 +14332,18 @@ function validate403(
     }
     errors++;
   }
-  validate403.errors = vErrors;
+  validate407.errors = vErrors;
   return errors === 0;
 }
-validate403.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate407.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate402(
+function validate406(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate402.evaluated;
+  const evaluated0 = validate406.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14184,7 +14351,7 @@ function validate402(
     evaluated0.items = undefined;
   }
   if (!data || typeof data != 'object') {
-    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema106.type } };
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema107.type } };
     if (vErrors === null) {
       vErrors = [err0];
     } else {
@@ -14214,7 +14381,7 @@ function validate402(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate403(data[i0], {
+        !validate407(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -14222,7 +14389,7 @@ function validate402(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate403.errors);
+        vErrors = joined(vErrors, validate407.errors);
         errors = vErrors.length;
       }
     }
@@ -14276,25 +14443,25 @@ function validate402(
       }
     }
   }
-  validate402.errors = vErrors;
+  validate406.errors = vErrors;
   return errors === 0;
 }
-validate402.evaluated = { props: true, items: true, dynamicProps: false, dynamicItems: false };
+validate406.evaluated = { props: true, items: true, dynamicProps: false, dynamicItems: false };
 
-const schema108 = {
+const schema109 = {
   type: 'object',
   properties: { when: { $ref: '#/$defs/condition' }, use: { $ref: '#/$defs/quantity' } },
   required: ['use'],
   additionalProperties: false,
 };
 
-function validate408(
+function validate412(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate408.evaluated;
+  const evaluated0 = validate412.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14334,7 +14501,7 @@ function validate408(
     }
     if (data.when !== undefined) {
       if (
-        !validate328(data.when, {
+        !validate332(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -14342,13 +14509,13 @@ function validate408(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate328.errors);
+        vErrors = joined(vErrors, validate332.errors);
         errors = vErrors.length;
       }
     }
     if (data.use !== undefined) {
       if (
-        !validate330(data.use, {
+        !validate334(data.use, {
           instancePath: instancePath + '/use',
           parentData: data,
           parentDataProperty: 'use',
@@ -14356,7 +14523,7 @@ function validate408(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate330.errors);
+        vErrors = joined(vErrors, validate334.errors);
         errors = vErrors.length;
       }
     }
@@ -14369,18 +14536,18 @@ function validate408(
     }
     errors++;
   }
-  validate408.errors = vErrors;
+  validate412.errors = vErrors;
   return errors === 0;
 }
-validate408.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate412.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate422(
+function validate426(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate422.evaluated;
+  const evaluated0 = validate426.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14420,18 +14587,18 @@ function validate422(
     }
     errors++;
   }
-  validate422.errors = vErrors;
+  validate426.errors = vErrors;
   return errors === 0;
 }
-validate422.evaluated = { dynamicProps: false, dynamicItems: false };
+validate426.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate393(
+function validate397(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate393.evaluated;
+  const evaluated0 = validate397.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14440,7 +14607,7 @@ function validate393(
   }
   if (data && typeof data == 'object' && !Array.isArray(data)) {
     for (const key0 in data) {
-      if (!func5.call(schema104.properties, key0)) {
+      if (!func5.call(schema105.properties, key0)) {
         const err0 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -14457,7 +14624,7 @@ function validate393(
     }
     if (data.title !== undefined) {
       if (
-        !validate324(data.title, {
+        !validate328(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -14465,13 +14632,13 @@ function validate393(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate324.errors);
+        vErrors = joined(vErrors, validate328.errors);
         errors = vErrors.length;
       }
     }
     if (data.meaning !== undefined) {
       if (
-        !validate324(data.meaning, {
+        !validate328(data.meaning, {
           instancePath: instancePath + '/meaning',
           parentData: data,
           parentDataProperty: 'meaning',
@@ -14479,7 +14646,7 @@ function validate393(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate324.errors);
+        vErrors = joined(vErrors, validate328.errors);
         errors = vErrors.length;
       }
     }
@@ -14517,7 +14684,7 @@ function validate393(
     }
     if (data.source !== undefined) {
       if (
-        !validate336(data.source, {
+        !validate340(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -14525,7 +14692,7 @@ function validate393(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate336.errors);
+        vErrors = joined(vErrors, validate340.errors);
         errors = vErrors.length;
       }
     }
@@ -14536,7 +14703,7 @@ function validate393(
           instancePath: instancePath + '/formula',
           schemaPath: '#/properties/formula/type',
           keyword: 'type',
-          params: { type: schema104.properties.formula.type },
+          params: { type: schema105.properties.formula.type },
         };
         if (vErrors === null) {
           vErrors = [err3];
@@ -14564,7 +14731,7 @@ function validate393(
     }
     if (data.curve !== undefined) {
       if (
-        !validate397(data.curve, {
+        !validate401(data.curve, {
           instancePath: instancePath + '/curve',
           parentData: data,
           parentDataProperty: 'curve',
@@ -14572,7 +14739,7 @@ function validate393(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate397.errors);
+        vErrors = joined(vErrors, validate401.errors);
         errors = vErrors.length;
       }
     }
@@ -14610,7 +14777,7 @@ function validate393(
         for (const key1 in data6) {
           const _errs12 = errors;
           if (
-            !validate322(key1, {
+            !validate326(key1, {
               instancePath: instancePath + '/score',
               parentData: data6,
               parentDataProperty: 'score',
@@ -14618,7 +14785,7 @@ function validate393(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate322.errors);
+            vErrors = joined(vErrors, validate326.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs12 === errors;
@@ -14639,7 +14806,7 @@ function validate393(
         }
         for (const key2 in data6) {
           if (
-            !validate402(data6[key2], {
+            !validate406(data6[key2], {
               instancePath: instancePath + '/score/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data6,
               parentDataProperty: key2,
@@ -14647,7 +14814,7 @@ function validate393(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate402.errors);
+            vErrors = joined(vErrors, validate406.errors);
             errors = vErrors.length;
           }
         }
@@ -14700,7 +14867,7 @@ function validate393(
         const len0 = data8.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate408(data8[i0], {
+            !validate412(data8[i0], {
               instancePath: instancePath + '/choose/' + i0,
               parentData: data8,
               parentDataProperty: i0,
@@ -14708,7 +14875,7 @@ function validate393(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate408.errors);
+            vErrors = joined(vErrors, validate412.errors);
             errors = vErrors.length;
           }
         }
@@ -14729,7 +14896,7 @@ function validate393(
     }
     if (data.first_known !== undefined) {
       if (
-        !validate336(data.first_known, {
+        !validate340(data.first_known, {
           instancePath: instancePath + '/first_known',
           parentData: data,
           parentDataProperty: 'first_known',
@@ -14737,13 +14904,13 @@ function validate393(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate336.errors);
+        vErrors = joined(vErrors, validate340.errors);
         errors = vErrors.length;
       }
     }
     if (data.highest !== undefined) {
       if (
-        !validate322(data.highest, {
+        !validate326(data.highest, {
           instancePath: instancePath + '/highest',
           parentData: data,
           parentDataProperty: 'highest',
@@ -14751,13 +14918,13 @@ function validate393(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate322.errors);
+        vErrors = joined(vErrors, validate326.errors);
         errors = vErrors.length;
       }
     }
     if (data.lowest !== undefined) {
       if (
-        !validate322(data.lowest, {
+        !validate326(data.lowest, {
           instancePath: instancePath + '/lowest',
           parentData: data,
           parentDataProperty: 'lowest',
@@ -14765,13 +14932,13 @@ function validate393(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate322.errors);
+        vErrors = joined(vErrors, validate326.errors);
         errors = vErrors.length;
       }
     }
     if (data.average !== undefined) {
       if (
-        !validate322(data.average, {
+        !validate326(data.average, {
           instancePath: instancePath + '/average',
           parentData: data,
           parentDataProperty: 'average',
@@ -14779,13 +14946,13 @@ function validate393(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate322.errors);
+        vErrors = joined(vErrors, validate326.errors);
         errors = vErrors.length;
       }
     }
     if (data.earliest !== undefined) {
       if (
-        !validate322(data.earliest, {
+        !validate326(data.earliest, {
           instancePath: instancePath + '/earliest',
           parentData: data,
           parentDataProperty: 'earliest',
@@ -14793,13 +14960,13 @@ function validate393(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate322.errors);
+        vErrors = joined(vErrors, validate326.errors);
         errors = vErrors.length;
       }
     }
     if (data.latest !== undefined) {
       if (
-        !validate322(data.latest, {
+        !validate326(data.latest, {
           instancePath: instancePath + '/latest',
           parentData: data,
           parentDataProperty: 'latest',
@@ -14807,13 +14974,13 @@ function validate393(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate322.errors);
+        vErrors = joined(vErrors, validate326.errors);
         errors = vErrors.length;
       }
     }
     if (data.change !== undefined) {
       if (
-        !validate322(data.change, {
+        !validate326(data.change, {
           instancePath: instancePath + '/change',
           parentData: data,
           parentDataProperty: 'change',
@@ -14821,13 +14988,13 @@ function validate393(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate322.errors);
+        vErrors = joined(vErrors, validate326.errors);
         errors = vErrors.length;
       }
     }
     if (data.count !== undefined) {
       if (
-        !validate322(data.count, {
+        !validate326(data.count, {
           instancePath: instancePath + '/count',
           parentData: data,
           parentDataProperty: 'count',
@@ -14835,13 +15002,13 @@ function validate393(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate322.errors);
+        vErrors = joined(vErrors, validate326.errors);
         errors = vErrors.length;
       }
     }
     if (data.minutes_since !== undefined) {
       if (
-        !validate322(data.minutes_since, {
+        !validate326(data.minutes_since, {
           instancePath: instancePath + '/minutes_since',
           parentData: data,
           parentDataProperty: 'minutes_since',
@@ -14849,13 +15016,13 @@ function validate393(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate322.errors);
+        vErrors = joined(vErrors, validate326.errors);
         errors = vErrors.length;
       }
     }
     if (data.held !== undefined) {
       if (
-        !validate328(data.held, {
+        !validate332(data.held, {
           instancePath: instancePath + '/held',
           parentData: data,
           parentDataProperty: 'held',
@@ -14863,13 +15030,13 @@ function validate393(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate328.errors);
+        vErrors = joined(vErrors, validate332.errors);
         errors = vErrors.length;
       }
     }
     if (data.over !== undefined) {
       if (
-        !validate422(data.over, {
+        !validate426(data.over, {
           instancePath: instancePath + '/over',
           parentData: data,
           parentDataProperty: 'over',
@@ -14877,13 +15044,13 @@ function validate393(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate422.errors);
+        vErrors = joined(vErrors, validate426.errors);
         errors = vErrors.length;
       }
     }
     if (data.where !== undefined) {
       if (
-        !validate328(data.where, {
+        !validate332(data.where, {
           instancePath: instancePath + '/where',
           parentData: data,
           parentDataProperty: 'where',
@@ -14891,7 +15058,7 @@ function validate393(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate328.errors);
+        vErrors = joined(vErrors, validate332.errors);
         errors = vErrors.length;
       }
     }
@@ -14916,7 +15083,7 @@ function validate393(
           instancePath: instancePath + '/present_set',
           schemaPath: '#/properties/present_set/enum',
           keyword: 'enum',
-          params: { allowedValues: schema104.properties.present_set.enum },
+          params: { allowedValues: schema105.properties.present_set.enum },
         };
         if (vErrors === null) {
           vErrors = [err13];
@@ -14928,7 +15095,7 @@ function validate393(
     }
     if (data.longest_gap !== undefined) {
       if (
-        !validate422(data.longest_gap, {
+        !validate426(data.longest_gap, {
           instancePath: instancePath + '/longest_gap',
           parentData: data,
           parentDataProperty: 'longest_gap',
@@ -14936,13 +15103,13 @@ function validate393(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate422.errors);
+        vErrors = joined(vErrors, validate426.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_reliable_when !== undefined) {
       if (
-        !validate328(data.not_reliable_when, {
+        !validate332(data.not_reliable_when, {
           instancePath: instancePath + '/not_reliable_when',
           parentData: data,
           parentDataProperty: 'not_reliable_when',
@@ -14950,7 +15117,7 @@ function validate393(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate328.errors);
+        vErrors = joined(vErrors, validate332.errors);
         errors = vErrors.length;
       }
     }
@@ -14963,12 +15130,12 @@ function validate393(
     }
     errors++;
   }
-  validate393.errors = vErrors;
+  validate397.errors = vErrors;
   return errors === 0;
 }
-validate393.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate397.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema110 = {
+const schema111 = {
   type: 'object',
   properties: {
     rule: { $ref: '#/$defs/name' },
@@ -14988,7 +15155,7 @@ const schema110 = {
   required: ['rule', 'when'],
   additionalProperties: false,
 };
-const schema111 = {
+const schema112 = {
   type: 'object',
   properties: {
     when: { $ref: '#/$defs/condition' },
@@ -14999,13 +15166,13 @@ const schema111 = {
   additionalProperties: false,
 };
 
-function validate432(
+function validate436(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate432.evaluated;
+  const evaluated0 = validate436.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15045,10 +15212,24 @@ function validate432(
     }
     if (data.when !== undefined) {
       if (
-        !validate328(data.when, {
+        !validate332(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate332.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.says !== undefined) {
+      if (
+        !validate328(data.says, {
+          instancePath: instancePath + '/says',
+          parentData: data,
+          parentDataProperty: 'says',
           rootData,
           dynamicAnchors,
         })
@@ -15057,23 +15238,9 @@ function validate432(
         errors = vErrors.length;
       }
     }
-    if (data.says !== undefined) {
-      if (
-        !validate324(data.says, {
-          instancePath: instancePath + '/says',
-          parentData: data,
-          parentDataProperty: 'says',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate324.errors);
-        errors = vErrors.length;
-      }
-    }
     if (data.accepted !== undefined) {
       if (
-        !validate324(data.accepted, {
+        !validate328(data.accepted, {
           instancePath: instancePath + '/accepted',
           parentData: data,
           parentDataProperty: 'accepted',
@@ -15081,7 +15248,7 @@ function validate432(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate324.errors);
+        vErrors = joined(vErrors, validate328.errors);
         errors = vErrors.length;
       }
     }
@@ -15094,12 +15261,12 @@ function validate432(
     }
     errors++;
   }
-  validate432.errors = vErrors;
+  validate436.errors = vErrors;
   return errors === 0;
 }
-validate432.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate436.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema112 = {
+const schema113 = {
   type: 'object',
   properties: {
     when: { $ref: '#/$defs/condition' },
@@ -15110,13 +15277,13 @@ const schema112 = {
   additionalProperties: false,
 };
 
-function validate437(
+function validate441(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate437.evaluated;
+  const evaluated0 = validate441.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15170,10 +15337,24 @@ function validate437(
     }
     if (data.when !== undefined) {
       if (
-        !validate328(data.when, {
+        !validate332(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate332.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.says !== undefined) {
+      if (
+        !validate328(data.says, {
+          instancePath: instancePath + '/says',
+          parentData: data,
+          parentDataProperty: 'says',
           rootData,
           dynamicAnchors,
         })
@@ -15182,23 +15363,9 @@ function validate437(
         errors = vErrors.length;
       }
     }
-    if (data.says !== undefined) {
-      if (
-        !validate324(data.says, {
-          instancePath: instancePath + '/says',
-          parentData: data,
-          parentDataProperty: 'says',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate324.errors);
-        errors = vErrors.length;
-      }
-    }
     if (data.level !== undefined) {
       if (
-        !validate322(data.level, {
+        !validate326(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -15206,7 +15373,7 @@ function validate437(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate322.errors);
+        vErrors = joined(vErrors, validate326.errors);
         errors = vErrors.length;
       }
     }
@@ -15219,20 +15386,20 @@ function validate437(
     }
     errors++;
   }
-  validate437.errors = vErrors;
+  validate441.errors = vErrors;
   return errors === 0;
 }
-validate437.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate441.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema113 = { type: 'array', items: { $ref: '#/$defs/text' }, minItems: 1, maxItems: 20 };
+const schema114 = { type: 'array', items: { $ref: '#/$defs/text' }, minItems: 1, maxItems: 20 };
 
-function validate446(
+function validate450(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate446.evaluated;
+  const evaluated0 = validate450.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15261,7 +15428,7 @@ function validate446(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate324(data[i0], {
+        !validate328(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -15269,7 +15436,7 @@ function validate446(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate324.errors);
+        vErrors = joined(vErrors, validate328.errors);
         errors = vErrors.length;
       }
     }
@@ -15282,12 +15449,12 @@ function validate446(
     }
     errors++;
   }
-  validate446.errors = vErrors;
+  validate450.errors = vErrors;
   return errors === 0;
 }
-validate446.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate450.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-const schema114 = {
+const schema115 = {
   type: 'object',
   properties: {
     id: { $ref: '#/$defs/name' },
@@ -15298,13 +15465,13 @@ const schema114 = {
   additionalProperties: false,
 };
 
-function validate449(
+function validate453(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate449.evaluated;
+  const evaluated0 = validate453.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15358,7 +15525,7 @@ function validate449(
     }
     if (data.id !== undefined) {
       if (
-        !validate322(data.id, {
+        !validate326(data.id, {
           instancePath: instancePath + '/id',
           parentData: data,
           parentDataProperty: 'id',
@@ -15366,13 +15533,13 @@ function validate449(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate322.errors);
+        vErrors = joined(vErrors, validate326.errors);
         errors = vErrors.length;
       }
     }
     if (data.text !== undefined) {
       if (
-        !validate324(data.text, {
+        !validate328(data.text, {
           instancePath: instancePath + '/text',
           parentData: data,
           parentDataProperty: 'text',
@@ -15380,13 +15547,13 @@ function validate449(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate324.errors);
+        vErrors = joined(vErrors, validate328.errors);
         errors = vErrors.length;
       }
     }
     if (data.under !== undefined) {
       if (
-        !validate324(data.under, {
+        !validate328(data.under, {
           instancePath: instancePath + '/under',
           parentData: data,
           parentDataProperty: 'under',
@@ -15394,7 +15561,7 @@ function validate449(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate324.errors);
+        vErrors = joined(vErrors, validate328.errors);
         errors = vErrors.length;
       }
     }
@@ -15407,18 +15574,18 @@ function validate449(
     }
     errors++;
   }
-  validate449.errors = vErrors;
+  validate453.errors = vErrors;
   return errors === 0;
 }
-validate449.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate453.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate428(
+function validate432(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate428.evaluated;
+  const evaluated0 = validate432.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15455,7 +15622,7 @@ function validate428(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema110.properties, key0)) {
+      if (!func5.call(schema111.properties, key0)) {
         const err2 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -15472,7 +15639,7 @@ function validate428(
     }
     if (data.rule !== undefined) {
       if (
-        !validate322(data.rule, {
+        !validate326(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -15480,13 +15647,13 @@ function validate428(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate322.errors);
+        vErrors = joined(vErrors, validate326.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate324(data.title, {
+        !validate328(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -15494,13 +15661,13 @@ function validate428(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate324.errors);
+        vErrors = joined(vErrors, validate328.errors);
         errors = vErrors.length;
       }
     }
     if (data.when !== undefined) {
       if (
-        !validate328(data.when, {
+        !validate332(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -15508,13 +15675,13 @@ function validate428(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate328.errors);
+        vErrors = joined(vErrors, validate332.errors);
         errors = vErrors.length;
       }
     }
     if (data.unless !== undefined) {
       if (
-        !validate432(data.unless, {
+        !validate436(data.unless, {
           instancePath: instancePath + '/unless',
           parentData: data,
           parentDataProperty: 'unless',
@@ -15522,13 +15689,13 @@ function validate428(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate432.errors);
+        vErrors = joined(vErrors, validate436.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained_by !== undefined) {
       if (
-        !validate437(data.explained_by, {
+        !validate441(data.explained_by, {
           instancePath: instancePath + '/explained_by',
           parentData: data,
           parentDataProperty: 'explained_by',
@@ -15536,16 +15703,44 @@ function validate428(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate437.errors);
+        vErrors = joined(vErrors, validate441.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_reliable_when !== undefined) {
       if (
-        !validate328(data.not_reliable_when, {
+        !validate332(data.not_reliable_when, {
           instancePath: instancePath + '/not_reliable_when',
           parentData: data,
           parentDataProperty: 'not_reliable_when',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate332.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.level !== undefined) {
+      if (
+        !validate326(data.level, {
+          instancePath: instancePath + '/level',
+          parentData: data,
+          parentDataProperty: 'level',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate326.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.says !== undefined) {
+      if (
+        !validate328(data.says, {
+          instancePath: instancePath + '/says',
+          parentData: data,
+          parentDataProperty: 'says',
           rootData,
           dynamicAnchors,
         })
@@ -15554,37 +15749,9 @@ function validate428(
         errors = vErrors.length;
       }
     }
-    if (data.level !== undefined) {
-      if (
-        !validate322(data.level, {
-          instancePath: instancePath + '/level',
-          parentData: data,
-          parentDataProperty: 'level',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate322.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.says !== undefined) {
-      if (
-        !validate324(data.says, {
-          instancePath: instancePath + '/says',
-          parentData: data,
-          parentDataProperty: 'says',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate324.errors);
-        errors = vErrors.length;
-      }
-    }
     if (data.because !== undefined) {
       if (
-        !validate324(data.because, {
+        !validate328(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -15592,13 +15759,13 @@ function validate428(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate324.errors);
+        vErrors = joined(vErrors, validate328.errors);
         errors = vErrors.length;
       }
     }
     if (data.ask !== undefined) {
       if (
-        !validate446(data.ask, {
+        !validate450(data.ask, {
           instancePath: instancePath + '/ask',
           parentData: data,
           parentDataProperty: 'ask',
@@ -15606,7 +15773,7 @@ function validate428(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate446.errors);
+        vErrors = joined(vErrors, validate450.errors);
         errors = vErrors.length;
       }
     }
@@ -15644,7 +15811,7 @@ function validate428(
         const len0 = data10.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate449(data10[i0], {
+            !validate453(data10[i0], {
               instancePath: instancePath + '/do/' + i0,
               parentData: data10,
               parentDataProperty: i0,
@@ -15652,7 +15819,7 @@ function validate428(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate449.errors);
+            vErrors = joined(vErrors, validate453.errors);
             errors = vErrors.length;
           }
         }
@@ -15673,7 +15840,7 @@ function validate428(
     }
     if (data.source !== undefined) {
       if (
-        !validate336(data.source, {
+        !validate340(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -15681,13 +15848,13 @@ function validate428(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate336.errors);
+        vErrors = joined(vErrors, validate340.errors);
         errors = vErrors.length;
       }
     }
     if (data.accepted !== undefined) {
       if (
-        !validate324(data.accepted, {
+        !validate328(data.accepted, {
           instancePath: instancePath + '/accepted',
           parentData: data,
           parentDataProperty: 'accepted',
@@ -15695,7 +15862,7 @@ function validate428(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate324.errors);
+        vErrors = joined(vErrors, validate328.errors);
         errors = vErrors.length;
       }
     }
@@ -15708,20 +15875,20 @@ function validate428(
     }
     errors++;
   }
-  validate428.errors = vErrors;
+  validate432.errors = vErrors;
   return errors === 0;
 }
-validate428.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate432.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const pattern22 = new RegExp('^[0-9]{4}-[0-9]{2}-[0-9]{2}$', 'u');
 
-function validate321(
+function validate325(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="protocol.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate321.evaluated;
+  const evaluated0 = validate325.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15814,7 +15981,7 @@ function validate321(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema89.properties, key0)) {
+      if (!func5.call(schema90.properties, key0)) {
         const err6 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -15831,7 +15998,7 @@ function validate321(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate322(data.protocol, {
+        !validate326(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -15839,7 +16006,7 @@ function validate321(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate322.errors);
+        vErrors = joined(vErrors, validate326.errors);
         errors = vErrors.length;
       }
     }
@@ -15892,52 +16059,10 @@ function validate321(
     }
     if (data.title !== undefined) {
       if (
-        !validate324(data.title, {
+        !validate328(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate324.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.about !== undefined) {
-      if (
-        !validate324(data.about, {
-          instancePath: instancePath + '/about',
-          parentData: data,
-          parentDataProperty: 'about',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate324.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.ladder !== undefined) {
-      if (
-        !validate322(data.ladder, {
-          instancePath: instancePath + '/ladder',
-          parentData: data,
-          parentDataProperty: 'ladder',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate322.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.applies_when !== undefined) {
-      if (
-        !validate328(data.applies_when, {
-          instancePath: instancePath + '/applies_when',
-          parentData: data,
-          parentDataProperty: 'applies_when',
           rootData,
           dynamicAnchors,
         })
@@ -15946,9 +16071,51 @@ function validate321(
         errors = vErrors.length;
       }
     }
+    if (data.about !== undefined) {
+      if (
+        !validate328(data.about, {
+          instancePath: instancePath + '/about',
+          parentData: data,
+          parentDataProperty: 'about',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate328.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.ladder !== undefined) {
+      if (
+        !validate326(data.ladder, {
+          instancePath: instancePath + '/ladder',
+          parentData: data,
+          parentDataProperty: 'ladder',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate326.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.applies_when !== undefined) {
+      if (
+        !validate332(data.applies_when, {
+          instancePath: instancePath + '/applies_when',
+          parentData: data,
+          parentDataProperty: 'applies_when',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate332.errors);
+        errors = vErrors.length;
+      }
+    }
     if (data.otherwise !== undefined) {
       if (
-        !validate324(data.otherwise, {
+        !validate328(data.otherwise, {
           instancePath: instancePath + '/otherwise',
           parentData: data,
           parentDataProperty: 'otherwise',
@@ -15956,7 +16123,7 @@ function validate321(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate324.errors);
+        vErrors = joined(vErrors, validate328.errors);
         errors = vErrors.length;
       }
     }
@@ -16026,7 +16193,7 @@ function validate321(
         const len0 = data8.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate324(data8[i0], {
+            !validate328(data8[i0], {
               instancePath: instancePath + '/owners/' + i0,
               parentData: data8,
               parentDataProperty: i0,
@@ -16034,7 +16201,7 @@ function validate321(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate324.errors);
+            vErrors = joined(vErrors, validate328.errors);
             errors = vErrors.length;
           }
         }
@@ -16059,7 +16226,7 @@ function validate321(
         for (const key1 in data10) {
           const _errs17 = errors;
           if (
-            !validate322(key1, {
+            !validate326(key1, {
               instancePath: instancePath + '/sources',
               parentData: data10,
               parentDataProperty: 'sources',
@@ -16067,7 +16234,7 @@ function validate321(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate322.errors);
+            vErrors = joined(vErrors, validate326.errors);
             errors = vErrors.length;
           }
           var valid3 = _errs17 === errors;
@@ -16088,7 +16255,7 @@ function validate321(
         }
         for (const key2 in data10) {
           if (
-            !validate356(data10[key2], {
+            !validate360(data10[key2], {
               instancePath: instancePath + '/sources/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data10,
               parentDataProperty: key2,
@@ -16096,7 +16263,7 @@ function validate321(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate356.errors);
+            vErrors = joined(vErrors, validate360.errors);
             errors = vErrors.length;
           }
         }
@@ -16117,7 +16284,7 @@ function validate321(
     }
     if (data.observations !== undefined) {
       if (
-        !validate360(data.observations, {
+        !validate364(data.observations, {
           instancePath: instancePath + '/observations',
           parentData: data,
           parentDataProperty: 'observations',
@@ -16125,7 +16292,7 @@ function validate321(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate360.errors);
+        vErrors = joined(vErrors, validate364.errors);
         errors = vErrors.length;
       }
     }
@@ -16135,7 +16302,7 @@ function validate321(
         for (const key3 in data13) {
           const _errs23 = errors;
           if (
-            !validate322(key3, {
+            !validate326(key3, {
               instancePath: instancePath + '/standing',
               parentData: data13,
               parentDataProperty: 'standing',
@@ -16143,7 +16310,7 @@ function validate321(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate322.errors);
+            vErrors = joined(vErrors, validate326.errors);
             errors = vErrors.length;
           }
           var valid5 = _errs23 === errors;
@@ -16164,7 +16331,7 @@ function validate321(
         }
         for (const key4 in data13) {
           if (
-            !validate381(data13[key4], {
+            !validate385(data13[key4], {
               instancePath: instancePath + '/standing/' + key4.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data13,
               parentDataProperty: key4,
@@ -16172,7 +16339,7 @@ function validate321(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate381.errors);
+            vErrors = joined(vErrors, validate385.errors);
             errors = vErrors.length;
           }
         }
@@ -16197,7 +16364,7 @@ function validate321(
         for (const key5 in data15) {
           const _errs28 = errors;
           if (
-            !validate322(key5, {
+            !validate326(key5, {
               instancePath: instancePath + '/limits',
               parentData: data15,
               parentDataProperty: 'limits',
@@ -16205,7 +16372,7 @@ function validate321(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate322.errors);
+            vErrors = joined(vErrors, validate326.errors);
             errors = vErrors.length;
           }
           var valid7 = _errs28 === errors;
@@ -16226,7 +16393,7 @@ function validate321(
         }
         for (const key6 in data15) {
           if (
-            !validate385(data15[key6], {
+            !validate389(data15[key6], {
               instancePath: instancePath + '/limits/' + key6.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data15,
               parentDataProperty: key6,
@@ -16234,7 +16401,7 @@ function validate321(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate385.errors);
+            vErrors = joined(vErrors, validate389.errors);
             errors = vErrors.length;
           }
         }
@@ -16259,7 +16426,7 @@ function validate321(
         for (const key7 in data17) {
           const _errs33 = errors;
           if (
-            !validate322(key7, {
+            !validate326(key7, {
               instancePath: instancePath + '/measures',
               parentData: data17,
               parentDataProperty: 'measures',
@@ -16267,7 +16434,7 @@ function validate321(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate322.errors);
+            vErrors = joined(vErrors, validate326.errors);
             errors = vErrors.length;
           }
           var valid9 = _errs33 === errors;
@@ -16288,7 +16455,7 @@ function validate321(
         }
         for (const key8 in data17) {
           if (
-            !validate393(data17[key8], {
+            !validate397(data17[key8], {
               instancePath: instancePath + '/measures/' + key8.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data17,
               parentDataProperty: key8,
@@ -16296,7 +16463,7 @@ function validate321(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate393.errors);
+            vErrors = joined(vErrors, validate397.errors);
             errors = vErrors.length;
           }
         }
@@ -16335,7 +16502,7 @@ function validate321(
         const len1 = data19.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate428(data19[i1], {
+            !validate432(data19[i1], {
               instancePath: instancePath + '/rules/' + i1,
               parentData: data19,
               parentDataProperty: i1,
@@ -16343,7 +16510,7 @@ function validate321(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate428.errors);
+            vErrors = joined(vErrors, validate432.errors);
             errors = vErrors.length;
           }
         }
@@ -16368,7 +16535,7 @@ function validate321(
         for (const key9 in data21) {
           const _errs41 = errors;
           if (
-            !validate322(key9, {
+            !validate326(key9, {
               instancePath: instancePath + '/exactly_one_of',
               parentData: data21,
               parentDataProperty: 'exactly_one_of',
@@ -16376,7 +16543,7 @@ function validate321(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate322.errors);
+            vErrors = joined(vErrors, validate326.errors);
             errors = vErrors.length;
           }
           var valid13 = _errs41 === errors;
@@ -16397,7 +16564,7 @@ function validate321(
         }
         for (const key10 in data21) {
           if (
-            !validate344(data21[key10], {
+            !validate348(data21[key10], {
               instancePath:
                 instancePath + '/exactly_one_of/' + key10.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data21,
@@ -16406,7 +16573,7 @@ function validate321(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate344.errors);
+            vErrors = joined(vErrors, validate348.errors);
             errors = vErrors.length;
           }
         }
@@ -16434,15 +16601,15 @@ function validate321(
     }
     errors++;
   }
-  validate321.errors = vErrors;
+  validate325.errors = vErrors;
   return errors === 0;
 }
-validate321.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate325.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 export const set = validate102;
 
-export const ward = validate459;
-const schema115 = {
+export const ward = validate463;
+const schema116 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ward.schema.json',
   type: 'object',
@@ -16468,13 +16635,13 @@ const schema115 = {
   },
 };
 
-function validate460(
+function validate464(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate460.evaluated;
+  const evaluated0 = validate464.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16514,18 +16681,18 @@ function validate460(
     }
     errors++;
   }
-  validate460.errors = vErrors;
+  validate464.errors = vErrors;
   return errors === 0;
 }
-validate460.evaluated = { dynamicProps: false, dynamicItems: false };
+validate464.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate462(
+function validate466(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate462.evaluated;
+  const evaluated0 = validate466.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16560,12 +16727,12 @@ function validate462(
     }
     errors++;
   }
-  validate462.errors = vErrors;
+  validate466.errors = vErrors;
   return errors === 0;
 }
-validate462.evaluated = { dynamicProps: false, dynamicItems: false };
+validate466.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema118 = {
+const schema119 = {
   type: 'object',
   properties: {
     protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -16575,13 +16742,13 @@ const schema118 = {
   additionalProperties: false,
 };
 
-function validate465(
+function validate469(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate465.evaluated;
+  const evaluated0 = validate469.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16621,7 +16788,7 @@ function validate465(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate460(data.protocol, {
+        !validate464(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -16629,7 +16796,7 @@ function validate465(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate460.errors);
+        vErrors = joined(vErrors, validate464.errors);
         errors = vErrors.length;
       }
     }
@@ -16689,18 +16856,18 @@ function validate465(
     }
     errors++;
   }
-  validate465.errors = vErrors;
+  validate469.errors = vErrors;
   return errors === 0;
 }
-validate465.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate469.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate459(
+function validate463(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ward.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate459.evaluated;
+  const evaluated0 = validate463.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16802,7 +16969,7 @@ function validate459(
     }
     if (data.ward !== undefined) {
       if (
-        !validate460(data.ward, {
+        !validate464(data.ward, {
           instancePath: instancePath + '/ward',
           parentData: data,
           parentDataProperty: 'ward',
@@ -16810,7 +16977,7 @@ function validate459(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate460.errors);
+        vErrors = joined(vErrors, validate464.errors);
         errors = vErrors.length;
       }
     }
@@ -16863,7 +17030,7 @@ function validate459(
     }
     if (data.title !== undefined) {
       if (
-        !validate462(data.title, {
+        !validate466(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -16871,13 +17038,13 @@ function validate459(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate462.errors);
+        vErrors = joined(vErrors, validate466.errors);
         errors = vErrors.length;
       }
     }
     if (data.ladder !== undefined) {
       if (
-        !validate460(data.ladder, {
+        !validate464(data.ladder, {
           instancePath: instancePath + '/ladder',
           parentData: data,
           parentDataProperty: 'ladder',
@@ -16885,7 +17052,7 @@ function validate459(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate460.errors);
+        vErrors = joined(vErrors, validate464.errors);
         errors = vErrors.length;
       }
     }
@@ -16923,7 +17090,7 @@ function validate459(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate465(data4[i0], {
+            !validate469(data4[i0], {
               instancePath: instancePath + '/reads_with/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -16931,7 +17098,7 @@ function validate459(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate465.errors);
+            vErrors = joined(vErrors, validate469.errors);
             errors = vErrors.length;
           }
         }
@@ -16959,10 +17126,10 @@ function validate459(
     }
     errors++;
   }
-  validate459.errors = vErrors;
+  validate463.errors = vErrors;
   return errors === 0;
 }
-validate459.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate463.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 function joined(all, more) {
   if (all === null) return more;
