@@ -81,7 +81,7 @@ function lines(guard: Guard, accepted: string | null): string {
       ? `a case that would, to be reviewed and pasted below cases:\n\n${example.yaml}`
       : example.because === 'too_large'
         ? 'no case was found that would: the search was too large. Write one, or give a reason'
-        : 'no case was found that would: it may need earlier sets. Write one, or give a reason';
+        : 'no case was found that would: it may need earlier sets, or a limit changed for one patient. Write one, or give a reason';
   return `${change.name}\n  UNGUARDED: no case notices; ${how}\n`;
 }
 

@@ -114,7 +114,7 @@ cases:
   });
   expect(guards.get('rule systolic_falling, when systolic_change at_most: -20 to -21')).toMatchObject({
     kind: 'unguarded',
-    example: { kind: 'not_found', because: 'earlier_sets' },
+    example: { kind: 'not_found', because: 'beyond_sets' },
   });
 });
 

@@ -46,7 +46,7 @@ function compared(
   ) as [Span, Span];
   if ((first.low > second.high || second.low > first.high) && appliesTo(pair, results, 'certain'))
     return 'yes';
-  if (single) return differsNow(pair, shown, results) ? 'yes' : pair.looksBack ? 'open' : 'no';
+  if (single) return differsNow(pair, shown, results) ? 'yes' : pair.beyondSets ? 'open' : 'no';
   if (
     pair.notReliable.length > 0 ||
     ![...pair.truths, ...pair.explained].every((truth) => surelySame(truth, results))

@@ -54,7 +54,7 @@ export function findDifference(pair: Pair, within: Within | null, accept: (box: 
     const searched = look(box, false);
     if (searched.kind === 'found' && accept(searched.set)) return { kind: 'found', box: searched.set };
   }
-  return { kind: tooMany ? 'too_large' : unsettled ? 'open' : 'none' };
+  return { kind: tooMany ? 'too_large' : unsettled || pair.beyondSets ? 'open' : 'none' };
 }
 
 /** Where the answers of either protocol can change. */

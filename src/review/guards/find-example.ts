@@ -11,12 +11,13 @@ import { pairOf } from './pair.ts';
 
 /**
  * A case that would notice a change; or that the change changes nothing, proven; or that no case was found: the search was too
- * large, or something depends on earlier sets and nothing next to the cases shows it.
+ * large, or something depends on earlier sets, or on a limit that may be changed for a patient, and nothing next to the cases
+ * shows it.
  */
 export type Example =
   | { readonly kind: 'case'; readonly yaml: string }
   | { readonly kind: 'changes_nothing' }
-  | { readonly kind: 'not_found'; readonly because: 'too_large' | 'earlier_sets' };
+  | { readonly kind: 'not_found'; readonly because: 'too_large' | 'beyond_sets' };
 
 /** So many sets next to the cases are tried. */
 const mostNeighbours = 3000;
@@ -45,7 +46,7 @@ export function findExample(change: Change, before: Compiled, after: Compiled, c
     if (left-- === 0) break;
     if (tells(near, both)) return asCase(change, near, both);
   }
-  return { kind: 'not_found', because: difference.kind === 'too_large' ? 'too_large' : 'earlier_sets' };
+  return { kind: 'not_found', because: difference.kind === 'too_large' ? 'too_large' : 'beyond_sets' };
 }
 
 /** The same set without what it does not take to tell the two apart: what only helps, one after the other. */

@@ -1,10 +1,21 @@
 import type { Input } from '../../logic/inputs.ts';
-import { stepName, type Logic, type RuleLogic } from '../../logic/logic.ts';
-import type { Logical } from '../../logic/operators.ts';
+import type { Logic } from '../../logic/logic.ts';
 import type { Compiled } from '../../outcome/compile.ts';
 import type { Read } from '../../outcome/view.ts';
 import type { Change } from '../changes/change.ts';
 import { inputsBehind } from '../observations-behind.ts';
+import {
+  both,
+  explainedOf,
+  insideOf,
+  levelled,
+  levelsOf,
+  notReliableOf,
+  ownerOf,
+  truthsOf,
+  type Named,
+  type NamedTruth,
+} from './named-pairs.ts';
 import { SameLogic } from './same-logic.ts';
 
 /** One answer of a protocol and of the changed one, as read from a result of each. */
@@ -39,135 +50,74 @@ export interface Pair {
   readonly near: readonly string[];
   /** Whether any of this depends on earlier sets. */
   readonly looksBack: boolean;
-}
-
-interface Named {
-  readonly before: Logical;
-  readonly after: Logical;
+  /** Whether single sets cannot settle it: something depends on earlier sets, or on a limit that may be changed for a patient. */
+  readonly beyondSets: boolean;
 }
 
 /** Null when no answer can differ: the two are built alike. */
 export function pairOf(before: Compiled, after: Compiled, change: Change): Pair | null {
-  const same = new SameLogic();
-  const [numberBefore, numberAfter] = [same.of(before.logic), same.of(after.logic)];
-  const differs = (each: Named): boolean => numberBefore(each.before) !== numberAfter(each.after);
-  const truths = truthsOf(before.logic, after.logic).filter((each) => each.some(differs));
-  const explained = explainedOf(before.logic, after.logic).filter((each) => each.some(differs));
-  const blind = notReliableOf(before.logic, after.logic).filter(differs);
-  const levels = levelsOf(before.logic, after.logic).filter(differs);
-  const all = [...truths.flat(), ...explained.flat(), ...blind, ...levels];
+  const differing = differingOf(before.logic, after.logic);
+  const all = [...differing.truths.flat(), ...differing.explained.flat(), ...differing.others];
   if (all.length === 0) return null;
-  const inside = insideOf(before.logic, after.logic, change);
-  const applies = both(before.logic.applies, after.logic.applies);
-  const level = change.kind === 'level' ? levelled(before.logic, after.logic, change) : null;
-  const own = [...(inside ?? []), ...(level ?? []), ...ownerOf(before.logic, after.logic, change)];
-  const behind = (named: readonly Named[]): Input[] => [
-    ...inputsBehind(
-      before.logic,
-      [...named, ...applies].map((each) => each.before),
-    ),
-    ...inputsBehind(
-      after.logic,
-      [...named, ...applies].map((each) => each.after),
-    ),
-  ];
   const read = ({ before: first, after: second }: Named): ReadPair => ({
     before: before.evaluator.reader(first),
     after: after.evaluator.reader(second),
   });
-  const truth = ([certain, possible]: readonly [Named, Named]): TruthPair => ({
+  const truth = ([certain, possible]: NamedTruth): TruthPair => ({
     certain: read(certain),
     possible: read(possible),
   });
-  const inputs = behind(all);
+  const inside = insideOf(before.logic, after.logic, change);
+  const level = change.kind === 'level' ? levelled(before.logic, after.logic, change) : null;
+  const own = [...(inside ?? []), ...(level ?? []), ...ownerOf(before.logic, after.logic, change)];
+  const inputs = behind(all, before, after);
+  const looksBack = inputs.some(({ of }) => of === 'look_back');
   return {
     before,
     after,
-    truths: truths.map(truth),
-    explained: explained.map(truth),
-    notReliable: blind.map(read),
+    truths: differing.truths.map(truth),
+    explained: differing.explained.map(truth),
+    notReliable: differing.blind.map(read),
     levelOf: level && truth(level),
     inside: inside && truth(inside),
     reads: observationsOf(inputs),
-    near: own.length > 0 ? observationsOf(behind(own)) : observationsOf(inputs),
-    looksBack: inputs.some(({ of }) => of === 'look_back'),
+    near: observationsOf(own.length > 0 ? behind(own, before, after) : inputs),
+    looksBack,
+    beyondSets: looksBack || inputs.some((input) => mayBeChanged(input, before)),
   };
 }
+
+/** The answers that are not built alike in both. */
+function differingOf(
+  before: Logic,
+  after: Logic,
+): Readonly<Record<'truths' | 'explained', NamedTruth[]> & Record<'blind' | 'others', Named[]>> {
+  const same = new SameLogic();
+  const [numberBefore, numberAfter] = [same.of(before), same.of(after)];
+  const differs = (each: Named): boolean => numberBefore(each.before) !== numberAfter(each.after);
+  const blind = notReliableOf(before, after).filter(differs);
+  return {
+    truths: truthsOf(before, after).filter((each) => each.some(differs)),
+    explained: explainedOf(before, after).filter((each) => each.some(differs)),
+    blind,
+    others: [...blind, ...levelsOf(before, after).filter(differs)],
+  };
+}
+
+/** Everything that enters some answers, and whether the protocol is for the patient, in either logic. */
+function behind(named: readonly Named[], before: Compiled, after: Compiled): Input[] {
+  const all = [...named, ...both(before.logic.applies, after.logic.applies)];
+  const of = ({ logic }: Compiled, side: keyof Named): Input[] =>
+    inputsBehind(
+      logic,
+      all.map((each) => each[side]),
+    );
+  return [...of(before, 'before'), ...of(after, 'after')];
+}
+
+const mayBeChanged = ({ of, owner }: Input, { protocol }: Compiled): boolean =>
+  of === 'limit' && (protocol.limits.get(owner)?.between ?? null) !== null;
 
 const observationsOf = (inputs: readonly Input[]): string[] => [
   ...new Set(inputs.flatMap(({ of, owner }) => (of === 'observation' ? [owner] : []))),
 ];
-
-const truthsOf = (before: Logic, after: Logic): (readonly [Named, Named])[] => [
-  both(before.applies, after.applies),
-  ...ofRules(before, after, (rule) => rule),
-];
-
-const explainedOf = (before: Logic, after: Logic): (readonly [Named, Named])[] =>
-  ofRules(before, after, ({ explained }) => explained);
-
-function ofRules(
-  before: Logic,
-  after: Logic,
-  rails: (rule: RuleLogic) => Rails,
-): (readonly [Named, Named])[] {
-  return before.rules.flatMap((rule) => {
-    const other = after.rules.find((each) => each.rule === rule.rule);
-    return other ? [both(rails(rule), rails(other))] : [];
-  });
-}
-
-/** Everything about the rule that a change is made in, or the value of the measure. */
-function ownerOf(before: Logic, after: Logic, { owner }: Change): Named[] {
-  const [rule, other] = [before, after].map(({ rules }) => rules.find((each) => each.rule === owner));
-  if (rule && other) {
-    const notReliable = { before: rule.notReliable, after: other.notReliable };
-    return [...both(rule, other), ...both(rule.explained, other.explained), notReliable];
-  }
-  const [first, second] = [before, after].map(({ measures }) =>
-    measures.find((each) => each.measure === owner),
-  );
-  return first && second ? [{ before: first.low, after: second.low }] : [];
-}
-
-type Rails = { readonly certain: Logical; readonly possible: Logical };
-
-const both = (before: Rails, after: Rails): readonly [Named, Named] => [
-  { before: before.certain, after: after.certain },
-  { before: before.possible, after: after.possible },
-];
-
-const levelsOf = (before: Logic, after: Logic): Named[] =>
-  (['raised', 'could', 'floor'] as const).map((key) => ({
-    before: before.levels[key],
-    after: after.levels[key],
-  }));
-
-function notReliableOf(before: Logic, after: Logic): Named[] {
-  return before.rules.flatMap(({ rule, notReliable }) => {
-    const other = after.rules.find((each) => each.rule === rule);
-    return other ? [{ before: notReliable, after: other.notReliable }] : [];
-  });
-}
-
-function levelled(before: Logic, after: Logic, { owner, path }: Change): readonly [Named, Named] | null {
-  const [rule, other] = [before, after].map(({ rules }) => rules.find((each) => each.rule === owner));
-  if (!rule || !other) return null;
-  return path.includes('explained_by') ? both(rule.explained, other.explained) : both(rule, other);
-}
-
-function insideOf(
-  before: Logic,
-  after: Logic,
-  { kind, path, after: there }: Change,
-): readonly [Named, Named] | null {
-  const [first, second] = [before.conditions.get(stepName(path)), after.conditions.get(stepName(there))];
-  // Where a part was left out, its place may now be that of the part after it.
-  if (first && second && kind !== 'clause' && kind !== 'exception') return both(first, second);
-  for (let length = path.length - 1; length > 0; length -= 1) {
-    const place = stepName(path.slice(0, length));
-    const [outer, same] = [before.conditions.get(place), after.conditions.get(place)];
-    if (outer && same) return both(outer, same);
-  }
-  return null;
-}
