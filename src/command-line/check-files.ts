@@ -4,6 +4,7 @@ import { yamlToDocument } from '../document/yaml-to-document.ts';
 import { toPlain, type Document } from '../document/document.ts';
 import { hasErrors, type Problem } from '../problems/problem.ts';
 import { readLadder, runCases, runWardCases } from '../index.ts';
+import { unknownReasons } from '../review/guards/reasons.ts';
 import { textToFile } from '../shape/text-to-file.ts';
 import { exists, fileNames, filesBelow, readText, type FileKind } from './files.ts';
 import { loadProtocol } from './load.ts';
@@ -77,10 +78,12 @@ async function checkProtocol(path: string, today: string): Promise<FileReport> {
   }
   const text = await readText(casesPath);
   const { results, problems: inCases } = runCases(text.file, text.text, compiled);
+  const read = yamlToDocument(text.file, text.text).document;
+  const reasons = read && document ? unknownReasons(read, document, compiled.protocol) : [];
   return {
     ...named,
     rules: compiled.protocol.rules.length,
-    problems: [...problems, ...inCases],
+    problems: [...problems, ...inCases, ...reasons],
     cases: results,
   };
 }

@@ -9,7 +9,7 @@ import { showStage } from './show-stage.ts';
 import { showUnguarded } from './show-unguarded.ts';
 import { exit, type Call, type Exit, type Terminal } from './terminal.ts';
 
-/** `vitalwright check [PATH…] [--json] [--junit FILE] [--show STAGE]`. */
+/** `vitalwright check [PATH…] [--json] [--junit FILE] [--show STAGE] [--unguarded]`. */
 export const check: Call = async (args, terminal) => {
   const options = {
     json: { type: 'boolean' },
@@ -22,7 +22,8 @@ export const check: Call = async (args, terminal) => {
   const paths = call.positionals.length > 0 ? call.positionals : ['protocols'];
   try {
     if (call.values.show !== undefined) return await showStage(String(call.values.show), paths, terminal);
-    if (call.values.unguarded) return await showUnguarded(paths, terminal);
+    if (call.values.unguarded)
+      return await showUnguarded(paths, terminal, { json: call.values.json === true });
     const reports = await checkFiles(paths, terminal.today);
     if (call.values.junit !== undefined) await writeFile(String(call.values.junit), reportToJunit(reports));
     return call.values.json ? sayJson(reports, terminal) : say(reports, paths, terminal);

@@ -6,9 +6,11 @@ export const usage = `vitalwright: protocols for reading vital signs, written by
       (default: protocols/); --show document, logic or bounds prints
       a stage of the way, for people who look for a fault
 
-  vitalwright check --unguarded [PATH...]
-      moves each number one step, leaves out each clause and each
-      exception, and says which case notices
+  vitalwright check --unguarded [PATH...] [--json]
+      makes each small change (numbers, comparisons, clauses,
+      exceptions, levels, points); ends with 1 when no case notices
+      one and no reason is given; prints a case that would, and, as
+      no failure, which rules and edges the cases do not show
 
   vitalwright read PROTOCOL [--set JSON] [--json]
       reads one set or series with a protocol; without --set it is

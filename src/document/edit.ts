@@ -9,6 +9,22 @@ export function withValue(document: Document, path: Path, value: string | number
   };
 }
 
+/** The same document with one entry of a map in place of another: `below: 90` where `at_most: 90` stood. */
+export function withEntry(document: Document, path: Path, key: string, value: Node): Document {
+  const parent = path.slice(0, -1);
+  const renamed = (node: Node): Node => {
+    if (node.kind !== 'map') return node;
+    const entries = node.entries.map((entry) =>
+      entry.key === String(path.at(-1)) ? { ...entry, key, value } : entry,
+    );
+    return { ...node, entries };
+  };
+  return {
+    ...document,
+    root: parent.length === 0 ? renamed(document.root) : edited(document.root, parent, renamed),
+  };
+}
+
 /** The same document without the entry or item at a path. */
 export function withoutPart(document: Document, path: Path): Document {
   return { ...document, root: edited(document.root, path, () => null) };

@@ -4,7 +4,8 @@ import { never } from '../logic/inputs.ts';
 import { possibleRange } from '../vocabulary/possible-range.ts';
 
 /**
- * Many sets at once: for each observation the values that it may have. Everything is known, nothing is missing.
+ * Many sets at once: for each observation the values that it may have. Everything is known, nothing is missing,
+ * unless `absent` says otherwise.
  *
  * A number is a range of steps, both ends included; a choice is a list of choices; a several has each of its choices as a
  * yes or no of its own, under `name:choice`. A look back has any value. A limit has its own.
@@ -12,7 +13,12 @@ import { possibleRange } from '../vocabulary/possible-range.ts';
 export interface Box {
   readonly ranges: ReadonlyMap<string, readonly [number, number]>;
   readonly choices: ReadonlyMap<string, readonly string[]>;
+  /** Observations that no set of the box gives; their range is then all that they may be. */
+  readonly absent?: ReadonlyMap<string, Absence>;
 }
+
+/** Not given; tried and not obtained; not given, and what is to be assumed then stands in its place. */
+export type Absence = 'missing' | 'unobtainable' | 'assumed';
 
 /** Every possible set of a protocol. */
 export function everySet(protocol: Protocol): Box {
@@ -46,8 +52,10 @@ function inputValue({ of, owner, part, choice }: Input, box: Box, protocol: Prot
   const range = box.ranges.get(owner);
   if (part === 'low') return range?.[0] ?? 0;
   if (part === 'high') return range?.[1] ?? 0;
-  if (part === 'known') return 1;
-  if (part === 'unobtainable' || part === 'missing') return 0;
+  const absent = box.absent?.get(owner);
+  if (part === 'known') return absent ? 0 : 1;
+  if (part === 'missing') return absent && absent !== 'assumed' ? 1 : 0;
+  if (part === 'unobtainable') return absent === 'unobtainable' ? 1 : 0;
   const several = box.choices.get(`${owner}:${choice ?? ''}`);
   if (several) return (part === 'may' ? several.includes('yes') : !several.includes('no')) ? 1 : 0;
   return box.choices.get(owner)?.includes(choice ?? '') ? 1 : 0;

@@ -1,8 +1,17 @@
+import type { Input } from '../logic/inputs.ts';
 import type { Logic } from '../logic/logic.ts';
 import { operation, type Logical } from '../logic/operators.ts';
 
 /** The observations that some answers depend on, through whatever steps, in the order of the inputs. */
 export function observationsBehind(logic: Logic, answers: readonly Logical[]): string[] {
+  const owners = inputsBehind(logic, answers)
+    .filter(({ of }) => of === 'observation')
+    .map(({ owner }) => owner);
+  return [...new Set(owners)];
+}
+
+/** The inputs that some answers depend on. */
+export function inputsBehind(logic: Logic, answers: readonly Logical[]): Input[] {
   const steps = new Map(logic.steps.map(({ name, is }) => [name, is]));
   const seen = new Set<string>();
   const open = [...answers];
@@ -15,8 +24,5 @@ export function observationsBehind(logic: Logic, answers: readonly Logical[]): s
       if (step !== undefined) open.push(step);
     }
   }
-  const owners = logic.inputs
-    .filter(({ of, name }) => of === 'observation' && seen.has(name))
-    .map(({ owner }) => owner);
-  return [...new Set(owners)];
+  return logic.inputs.filter(({ name }) => seen.has(name));
 }

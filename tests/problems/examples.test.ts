@@ -5,7 +5,8 @@ import { caseProblems } from '../../src/cases/case-problems.ts';
 import { documentToCases } from '../../src/cases/document-to-cases.ts';
 import { runCase } from '../../src/cases/run-case.ts';
 import { yamlToDocument } from '../../src/document/yaml-to-document.ts';
-import type { Document } from '../../src/document/document.ts';
+import { partAt, type Document } from '../../src/document/document.ts';
+import type { Compiled } from '../../src/outcome/compile.ts';
 import { meaningWording } from '../../src/problems/wording/meaning.ts';
 import { basedOnWording } from '../../src/problems/wording/based-on.ts';
 import { casesWording } from '../../src/problems/wording/cases.ts';
@@ -15,6 +16,8 @@ import type { Parents } from '../../src/protocol/based-on/basis.ts';
 import { documentToLadder } from '../../src/protocol/document-to-protocol.ts';
 import { documentToChecked, type CheckedProtocol } from '../../src/review/document-to-checked.ts';
 import { documentToWard } from '../../src/ward/document-to-ward.ts';
+import { guardsOf } from '../../src/review/guards/guards-of.ts';
+import { needlessReasons, unknownReasons } from '../../src/review/guards/reasons.ts';
 import { vitalSigns } from '../../src/vocabulary/vital-signs.ts';
 
 // Each problem of what a file means has a page in schema/problems/: examples that have it, and examples that are well.
@@ -144,7 +147,20 @@ function problemsOf(
   if (!compiled) throw new Error('the base protocol has problems');
   const cases = document(text);
   const read = documentToCases(cases, compiled.protocol);
-  return [...read.problems, ...read.cases.flatMap((each) => caseProblems(runCase(compiled, each), cases))];
+  const failing = read.cases.flatMap((each) => caseProblems(runCase(compiled, each), cases));
+  return [...read.problems, ...failing, ...problemsOfReasons(cases, compiled)];
+}
+
+/** The problems of the reasons for changes that nothing notices. */
+function problemsOfReasons(cases: Document, compiled: Compiled): Problem[] {
+  if (partAt(cases, ['unguarded']).keySpan === null) return [];
+  const whole = document(stringify(base));
+  const { ladder } = documentToLadder(document(levels));
+  const surroundings = { dictionary: vitalSigns, ladder, today: null };
+  return [
+    ...unknownReasons(cases, whole, compiled.protocol),
+    ...needlessReasons(cases, [...guardsOf({ document: whole, compiled, cases, surroundings })]),
+  ];
 }
 
 test.each(examples)('$name', ({ code, of, parents, text, found }) => {

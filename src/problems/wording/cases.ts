@@ -1,4 +1,4 @@
-import { error } from '../entry.ts';
+import { error, warning } from '../entry.ts';
 
 /** Problems of case files, and cases that do not come out as expected. */
 export const casesWording = {
@@ -24,6 +24,15 @@ export const casesWording = {
   unknown_measure: error(
     (f: { name: string }) => `There is no measure "${f.name}" in this protocol.`,
     () => 'the name of a measure of this protocol',
+  ),
+  unknown_change: error(
+    (f: { change: string }) => `No small change of this protocol is called "${f.change}".`,
+    () => 'the name of a change, as "vitalwright check --unguarded" prints it',
+  ),
+  answer_not_needed: warning(
+    (f: { change: string; because: string }) =>
+      `A reason is given for "${f.change}" as if nothing noticed it, but ${f.because}.`,
+    () => 'reasons only for changes that nothing notices',
   ),
   case_fails: error(
     (f: { name: string; what: string; expected: string; found: string }) =>

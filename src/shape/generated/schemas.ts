@@ -31,10 +31,50 @@ export const cases: Schema = {
       items: { $ref: '#/$defs/case' },
       maxItems: 100000,
     },
+    unguarded: {
+      description:
+        'Small changes of the protocol that no case notices and that need none, each with the reason.',
+      examples: [
+        [
+          {
+            change: 'rule low_pressure, level: look_again to usual_round',
+            accepted: 'Another rule calls for as much whenever this one does.',
+          },
+        ],
+      ],
+      type: 'array',
+      items: { $ref: '#/$defs/unguarded_change' },
+      maxItems: 10000,
+    },
   },
   required: ['protocol', 'cases'],
   additionalProperties: false,
   $defs: {
+    unguarded_change: {
+      title: 'UnguardedChange',
+      description: 'One small change that no case notices, and why that is accepted.',
+      examples: [
+        {
+          change: 'rule low_pressure, level: look_again to usual_round',
+          accepted: 'Another rule calls for as much whenever this one does.',
+        },
+      ],
+      type: 'object',
+      properties: {
+        change: {
+          description: 'The name of the change, as check --unguarded prints it.',
+          examples: ['rule low_pressure, level: look_again to usual_round'],
+          $ref: 'dictionary.schema.json#/$defs/text',
+        },
+        accepted: {
+          description: 'Why no case needs to notice it, and who says so.',
+          examples: ['Another rule calls for as much whenever this one does.'],
+          $ref: 'dictionary.schema.json#/$defs/text',
+        },
+      },
+      required: ['change', 'accepted'],
+      additionalProperties: false,
+    },
     case: {
       title: 'Case',
       description: 'One case: what is given, and what is expected. It has either given or series.',

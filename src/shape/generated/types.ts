@@ -37,6 +37,24 @@ export interface CasesFile {
    * The cases.
    */
   readonly cases: readonly Case[];
+  /**
+   * Small changes of the protocol that no case notices and that need none, each with the reason.
+   */
+  readonly unguarded?: readonly UnguardedChange[];
+}
+
+/**
+ * One small change that no case notices, and why that is accepted.
+ */
+export interface UnguardedChange {
+  /**
+   * The name of the change, as check --unguarded prints it.
+   */
+  readonly change: Text;
+  /**
+   * Why no case needs to notice it, and who says so.
+   */
+  readonly accepted: Text;
 }
 
 /**

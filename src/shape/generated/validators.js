@@ -8,10 +8,20 @@ const schema19 = {
   properties: {
     protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
     cases: { type: 'array', items: { $ref: '#/$defs/case' }, maxItems: 100000 },
+    unguarded: { type: 'array', items: { $ref: '#/$defs/unguarded_change' }, maxItems: 10000 },
   },
   required: ['protocol', 'cases'],
   additionalProperties: false,
   $defs: {
+    unguarded_change: {
+      type: 'object',
+      properties: {
+        change: { $ref: 'dictionary.schema.json#/$defs/text' },
+        accepted: { $ref: 'dictionary.schema.json#/$defs/text' },
+      },
+      required: ['change', 'accepted'],
+      additionalProperties: false,
+    },
     case: {
       type: 'object',
       properties: {
@@ -2232,6 +2242,116 @@ function validate97(
 }
 validate97.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
+const schema49 = {
+  type: 'object',
+  properties: {
+    change: { $ref: 'dictionary.schema.json#/$defs/text' },
+    accepted: { $ref: 'dictionary.schema.json#/$defs/text' },
+  },
+  required: ['change', 'accepted'],
+  additionalProperties: false,
+};
+
+function validate157(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate157.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.change === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'change' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.accepted === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'accepted' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'change' || key0 === 'accepted')) {
+        const err2 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+    if (data.change !== undefined) {
+      if (
+        !validate98(data.change, {
+          instancePath: instancePath + '/change',
+          parentData: data,
+          parentDataProperty: 'change',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate98.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.accepted !== undefined) {
+      if (
+        !validate98(data.accepted, {
+          instancePath: instancePath + '/accepted',
+          parentData: data,
+          parentDataProperty: 'accepted',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate98.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err3 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err3];
+    } else {
+      vErrors.push(err3);
+    }
+    errors++;
+  }
+  validate157.errors = vErrors;
+  return errors === 0;
+}
+validate157.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
 function validate52(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
@@ -2275,7 +2395,7 @@ function validate52(
       errors++;
     }
     for (const key0 in data) {
-      if (!(key0 === 'protocol' || key0 === 'cases')) {
+      if (!(key0 === 'protocol' || key0 === 'cases' || key0 === 'unguarded')) {
         const err2 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -2351,12 +2471,59 @@ function validate52(
         errors++;
       }
     }
+    if (data.unguarded !== undefined) {
+      let data3 = data.unguarded;
+      if (Array.isArray(data3)) {
+        if (data3.length > 10000) {
+          const err5 = {
+            instancePath: instancePath + '/unguarded',
+            schemaPath: '#/properties/unguarded/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 10000 },
+          };
+          if (vErrors === null) {
+            vErrors = [err5];
+          } else {
+            vErrors.push(err5);
+          }
+          errors++;
+        }
+        const len1 = data3.length;
+        for (let i1 = 0; i1 < len1; i1++) {
+          if (
+            !validate157(data3[i1], {
+              instancePath: instancePath + '/unguarded/' + i1,
+              parentData: data3,
+              parentDataProperty: i1,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate157.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err6 = {
+          instancePath: instancePath + '/unguarded',
+          schemaPath: '#/properties/unguarded/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err6];
+        } else {
+          vErrors.push(err6);
+        }
+        errors++;
+      }
+    }
   } else {
-    const err5 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    const err7 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
     if (vErrors === null) {
-      vErrors = [err5];
+      vErrors = [err7];
     } else {
-      vErrors.push(err5);
+      vErrors.push(err7);
     }
     errors++;
   }
@@ -4201,8 +4368,8 @@ function validate53(
 }
 validate53.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const ladder = validate157;
-const schema49 = {
+export const ladder = validate161;
+const schema50 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ladder.schema.json',
   type: 'object',
@@ -4264,13 +4431,13 @@ const schema49 = {
   },
 };
 
-function validate158(
+function validate162(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate158.evaluated;
+  const evaluated0 = validate162.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -4310,18 +4477,18 @@ function validate158(
     }
     errors++;
   }
-  validate158.errors = vErrors;
+  validate162.errors = vErrors;
   return errors === 0;
 }
-validate158.evaluated = { dynamicProps: false, dynamicItems: false };
+validate162.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate160(
+function validate164(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate160.evaluated;
+  const evaluated0 = validate164.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -4356,12 +4523,12 @@ function validate160(
     }
     errors++;
   }
-  validate160.errors = vErrors;
+  validate164.errors = vErrors;
   return errors === 0;
 }
-validate160.evaluated = { dynamicProps: false, dynamicItems: false };
+validate164.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema52 = {
+const schema53 = {
   type: 'object',
   properties: {
     level: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -4376,7 +4543,7 @@ const schema52 = {
   required: ['level'],
   additionalProperties: false,
 };
-const schema53 = {
+const schema54 = {
   type: 'object',
   properties: {
     who: { $ref: 'dictionary.schema.json#/$defs/text' },
@@ -4386,16 +4553,16 @@ const schema53 = {
   required: ['who'],
   additionalProperties: false,
 };
-const schema54 = { type: 'string', pattern: '^([01][0-9]|2[0-3]):[0-5][0-9]$' };
+const schema55 = { type: 'string', pattern: '^([01][0-9]|2[0-3]):[0-5][0-9]$' };
 const pattern10 = new RegExp('^([01][0-9]|2[0-3]):[0-5][0-9]$', 'u');
 
-function validate169(
+function validate173(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate169.evaluated;
+  const evaluated0 = validate173.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -4426,18 +4593,18 @@ function validate169(
     }
     errors++;
   }
-  validate169.errors = vErrors;
+  validate173.errors = vErrors;
   return errors === 0;
 }
-validate169.evaluated = { dynamicProps: false, dynamicItems: false };
+validate173.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate167(
+function validate171(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate167.evaluated;
+  const evaluated0 = validate171.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -4477,7 +4644,7 @@ function validate167(
     }
     if (data.who !== undefined) {
       if (
-        !validate160(data.who, {
+        !validate164(data.who, {
           instancePath: instancePath + '/who',
           parentData: data,
           parentDataProperty: 'who',
@@ -4485,13 +4652,13 @@ function validate167(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate160.errors);
+        vErrors = joined(vErrors, validate164.errors);
         errors = vErrors.length;
       }
     }
     if (data.from !== undefined) {
       if (
-        !validate169(data.from, {
+        !validate173(data.from, {
           instancePath: instancePath + '/from',
           parentData: data,
           parentDataProperty: 'from',
@@ -4499,13 +4666,13 @@ function validate167(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate169.errors);
+        vErrors = joined(vErrors, validate173.errors);
         errors = vErrors.length;
       }
     }
     if (data.to !== undefined) {
       if (
-        !validate169(data.to, {
+        !validate173(data.to, {
           instancePath: instancePath + '/to',
           parentData: data,
           parentDataProperty: 'to',
@@ -4513,7 +4680,7 @@ function validate167(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate169.errors);
+        vErrors = joined(vErrors, validate173.errors);
         errors = vErrors.length;
       }
     }
@@ -4526,18 +4693,18 @@ function validate167(
     }
     errors++;
   }
-  validate167.errors = vErrors;
+  validate171.errors = vErrors;
   return errors === 0;
 }
-validate167.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate171.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate173(
+function validate177(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate173.evaluated;
+  const evaluated0 = validate177.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -4577,12 +4744,12 @@ function validate173(
     }
     errors++;
   }
-  validate173.errors = vErrors;
+  validate177.errors = vErrors;
   return errors === 0;
 }
-validate173.evaluated = { dynamicProps: false, dynamicItems: false };
+validate177.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema56 = {
+const schema57 = {
   type: 'object',
   properties: {
     after: { $ref: 'dictionary.schema.json#/$defs/duration' },
@@ -4592,13 +4759,13 @@ const schema56 = {
   additionalProperties: false,
 };
 
-function validate176(
+function validate180(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate176.evaluated;
+  const evaluated0 = validate180.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -4652,7 +4819,7 @@ function validate176(
     }
     if (data.after !== undefined) {
       if (
-        !validate173(data.after, {
+        !validate177(data.after, {
           instancePath: instancePath + '/after',
           parentData: data,
           parentDataProperty: 'after',
@@ -4660,13 +4827,13 @@ function validate176(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate173.errors);
+        vErrors = joined(vErrors, validate177.errors);
         errors = vErrors.length;
       }
     }
     if (data.tell !== undefined) {
       if (
-        !validate160(data.tell, {
+        !validate164(data.tell, {
           instancePath: instancePath + '/tell',
           parentData: data,
           parentDataProperty: 'tell',
@@ -4674,7 +4841,7 @@ function validate176(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate160.errors);
+        vErrors = joined(vErrors, validate164.errors);
         errors = vErrors.length;
       }
     }
@@ -4687,12 +4854,12 @@ function validate176(
     }
     errors++;
   }
-  validate176.errors = vErrors;
+  validate180.errors = vErrors;
   return errors === 0;
 }
-validate176.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate180.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema57 = {
+const schema58 = {
   type: 'object',
   properties: {
     sets_in_a_row: { type: 'integer', minimum: 1, maximum: 20 },
@@ -4703,13 +4870,13 @@ const schema57 = {
   additionalProperties: false,
 };
 
-function validate180(
+function validate184(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate180.evaluated;
+  const evaluated0 = validate184.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -4824,7 +4991,7 @@ function validate180(
     }
     if (data.over !== undefined) {
       if (
-        !validate173(data.over, {
+        !validate177(data.over, {
           instancePath: instancePath + '/over',
           parentData: data,
           parentDataProperty: 'over',
@@ -4832,13 +4999,13 @@ function validate180(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate173.errors);
+        vErrors = joined(vErrors, validate177.errors);
         errors = vErrors.length;
       }
     }
     if (data.agreed_by !== undefined) {
       if (
-        !validate160(data.agreed_by, {
+        !validate164(data.agreed_by, {
           instancePath: instancePath + '/agreed_by',
           parentData: data,
           parentDataProperty: 'agreed_by',
@@ -4846,7 +5013,7 @@ function validate180(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate160.errors);
+        vErrors = joined(vErrors, validate164.errors);
         errors = vErrors.length;
       }
     }
@@ -4859,18 +5026,18 @@ function validate180(
     }
     errors++;
   }
-  validate180.errors = vErrors;
+  validate184.errors = vErrors;
   return errors === 0;
 }
-validate180.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate184.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate163(
+function validate167(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate163.evaluated;
+  const evaluated0 = validate167.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -4919,7 +5086,7 @@ function validate163(
     }
     if (data.level !== undefined) {
       if (
-        !validate158(data.level, {
+        !validate162(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -4927,13 +5094,13 @@ function validate163(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate158.errors);
+        vErrors = joined(vErrors, validate162.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate160(data.title, {
+        !validate164(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -4941,13 +5108,13 @@ function validate163(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate160.errors);
+        vErrors = joined(vErrors, validate164.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate160(data.says, {
+        !validate164(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -4955,7 +5122,7 @@ function validate163(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate160.errors);
+        vErrors = joined(vErrors, validate164.errors);
         errors = vErrors.length;
       }
     }
@@ -4993,7 +5160,7 @@ function validate163(
         const len0 = data3.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate167(data3[i0], {
+            !validate171(data3[i0], {
               instancePath: instancePath + '/tell/' + i0,
               parentData: data3,
               parentDataProperty: i0,
@@ -5001,7 +5168,7 @@ function validate163(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate167.errors);
+            vErrors = joined(vErrors, validate171.errors);
             errors = vErrors.length;
           }
         }
@@ -5022,7 +5189,7 @@ function validate163(
     }
     if (data.respond !== undefined) {
       if (
-        !validate173(data.respond, {
+        !validate177(data.respond, {
           instancePath: instancePath + '/respond',
           parentData: data,
           parentDataProperty: 'respond',
@@ -5030,13 +5197,13 @@ function validate163(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate173.errors);
+        vErrors = joined(vErrors, validate177.errors);
         errors = vErrors.length;
       }
     }
     if (data.reassess !== undefined) {
       if (
-        !validate173(data.reassess, {
+        !validate177(data.reassess, {
           instancePath: instancePath + '/reassess',
           parentData: data,
           parentDataProperty: 'reassess',
@@ -5044,13 +5211,13 @@ function validate163(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate173.errors);
+        vErrors = joined(vErrors, validate177.errors);
         errors = vErrors.length;
       }
     }
     if (data.if_no_answer !== undefined) {
       if (
-        !validate176(data.if_no_answer, {
+        !validate180(data.if_no_answer, {
           instancePath: instancePath + '/if_no_answer',
           parentData: data,
           parentDataProperty: 'if_no_answer',
@@ -5058,13 +5225,13 @@ function validate163(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate176.errors);
+        vErrors = joined(vErrors, validate180.errors);
         errors = vErrors.length;
       }
     }
     if (data.step_down !== undefined) {
       if (
-        !validate180(data.step_down, {
+        !validate184(data.step_down, {
           instancePath: instancePath + '/step_down',
           parentData: data,
           parentDataProperty: 'step_down',
@@ -5072,7 +5239,7 @@ function validate163(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate180.errors);
+        vErrors = joined(vErrors, validate184.errors);
         errors = vErrors.length;
       }
     }
@@ -5085,18 +5252,18 @@ function validate163(
     }
     errors++;
   }
-  validate163.errors = vErrors;
+  validate167.errors = vErrors;
   return errors === 0;
 }
-validate163.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate167.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate157(
+function validate161(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ladder.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate157.evaluated;
+  const evaluated0 = validate161.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -5170,7 +5337,7 @@ function validate157(
     }
     if (data.ladder !== undefined) {
       if (
-        !validate158(data.ladder, {
+        !validate162(data.ladder, {
           instancePath: instancePath + '/ladder',
           parentData: data,
           parentDataProperty: 'ladder',
@@ -5178,7 +5345,7 @@ function validate157(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate158.errors);
+        vErrors = joined(vErrors, validate162.errors);
         errors = vErrors.length;
       }
     }
@@ -5231,7 +5398,7 @@ function validate157(
     }
     if (data.title !== undefined) {
       if (
-        !validate160(data.title, {
+        !validate164(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -5239,13 +5406,13 @@ function validate157(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate160.errors);
+        vErrors = joined(vErrors, validate164.errors);
         errors = vErrors.length;
       }
     }
     if (data.about !== undefined) {
       if (
-        !validate160(data.about, {
+        !validate164(data.about, {
           instancePath: instancePath + '/about',
           parentData: data,
           parentDataProperty: 'about',
@@ -5253,7 +5420,7 @@ function validate157(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate160.errors);
+        vErrors = joined(vErrors, validate164.errors);
         errors = vErrors.length;
       }
     }
@@ -5291,7 +5458,7 @@ function validate157(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate163(data4[i0], {
+            !validate167(data4[i0], {
               instancePath: instancePath + '/levels/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -5299,7 +5466,7 @@ function validate157(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate163.errors);
+            vErrors = joined(vErrors, validate167.errors);
             errors = vErrors.length;
           }
         }
@@ -5327,13 +5494,13 @@ function validate157(
     }
     errors++;
   }
-  validate157.errors = vErrors;
+  validate161.errors = vErrors;
   return errors === 0;
 }
-validate157.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate161.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const logic = validate185;
-const schema58 = {
+export const logic = validate189;
+const schema59 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'logic.schema.json',
   type: 'object',
@@ -5463,13 +5630,13 @@ const schema58 = {
   },
 };
 
-function validate186(
+function validate190(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate186.evaluated;
+  const evaluated0 = validate190.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -5509,12 +5676,12 @@ function validate186(
     }
     errors++;
   }
-  validate186.errors = vErrors;
+  validate190.errors = vErrors;
   return errors === 0;
 }
-validate186.evaluated = { dynamicProps: false, dynamicItems: false };
+validate190.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema60 = {
+const schema61 = {
   type: 'object',
   properties: {
     input: { type: 'string' },
@@ -5545,13 +5712,13 @@ const schema60 = {
 };
 const pattern14 = new RegExp('^[0-9]+(/[0-9]+)?$', 'u');
 
-function validate188(
+function validate192(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate188.evaluated;
+  const evaluated0 = validate192.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -5676,7 +5843,7 @@ function validate188(
           instancePath: instancePath + '/of',
           schemaPath: '#/properties/of/enum',
           keyword: 'enum',
-          params: { allowedValues: schema60.properties.of.enum },
+          params: { allowedValues: schema61.properties.of.enum },
         };
         if (vErrors === null) {
           vErrors = [err7];
@@ -5688,7 +5855,7 @@ function validate188(
     }
     if (data.name !== undefined) {
       if (
-        !validate186(data.name, {
+        !validate190(data.name, {
           instancePath: instancePath + '/name',
           parentData: data,
           parentDataProperty: 'name',
@@ -5696,7 +5863,7 @@ function validate188(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate186.errors);
+        vErrors = joined(vErrors, validate190.errors);
         errors = vErrors.length;
       }
     }
@@ -5733,7 +5900,7 @@ function validate188(
           instancePath: instancePath + '/part',
           schemaPath: '#/properties/part/enum',
           keyword: 'enum',
-          params: { allowedValues: schema60.properties.part.enum },
+          params: { allowedValues: schema61.properties.part.enum },
         };
         if (vErrors === null) {
           vErrors = [err9];
@@ -5745,7 +5912,7 @@ function validate188(
     }
     if (data.choice !== undefined) {
       if (
-        !validate186(data.choice, {
+        !validate190(data.choice, {
           instancePath: instancePath + '/choice',
           parentData: data,
           parentDataProperty: 'choice',
@@ -5753,7 +5920,7 @@ function validate188(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate186.errors);
+        vErrors = joined(vErrors, validate190.errors);
         errors = vErrors.length;
       }
     }
@@ -5814,18 +5981,18 @@ function validate188(
     }
     errors++;
   }
-  validate188.errors = vErrors;
+  validate192.errors = vErrors;
   return errors === 0;
 }
-validate188.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate192.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema61 = {
+const schema62 = {
   type: 'object',
   properties: { step: { type: 'string' }, is: { $ref: '#/$defs/expression' } },
   required: ['step', 'is'],
   additionalProperties: false,
 };
-const schema62 = {
+const schema63 = {
   type: ['integer', 'boolean', 'object'],
   properties: {
     var: { type: 'string' },
@@ -5845,16 +6012,16 @@ const schema62 = {
   maxProperties: 1,
   additionalProperties: false,
 };
-const schema63 = { type: 'array', items: { $ref: '#/$defs/expression' }, minItems: 1 };
-const wrapper0 = { validate: validate193 };
+const schema64 = { type: 'array', items: { $ref: '#/$defs/expression' }, minItems: 1 };
+const wrapper0 = { validate: validate197 };
 
-function validate194(
+function validate198(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate194.evaluated;
+  const evaluated0 = validate198.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -5895,18 +6062,18 @@ function validate194(
     }
     errors++;
   }
-  validate194.errors = vErrors;
+  validate198.errors = vErrors;
   return errors === 0;
 }
-validate194.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate198.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate193(
+function validate197(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate193.evaluated;
+  const evaluated0 = validate197.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -5918,7 +6085,7 @@ function validate193(
     typeof data !== 'boolean' &&
     !(data && typeof data == 'object' && !Array.isArray(data))
   ) {
-    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema62.type } };
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema63.type } };
     if (vErrors === null) {
       vErrors = [err0];
     } else {
@@ -5956,7 +6123,7 @@ function validate193(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema62.properties, key0)) {
+      if (!func5.call(schema63.properties, key0)) {
         const err3 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -5989,7 +6156,7 @@ function validate193(
     }
     if (data['+'] !== undefined) {
       if (
-        !validate194(data['+'], {
+        !validate198(data['+'], {
           instancePath: instancePath + '/+',
           parentData: data,
           parentDataProperty: '+',
@@ -5997,13 +6164,13 @@ function validate193(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate194.errors);
+        vErrors = joined(vErrors, validate198.errors);
         errors = vErrors.length;
       }
     }
     if (data['-'] !== undefined) {
       if (
-        !validate194(data['-'], {
+        !validate198(data['-'], {
           instancePath: instancePath + '/-',
           parentData: data,
           parentDataProperty: '-',
@@ -6011,13 +6178,13 @@ function validate193(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate194.errors);
+        vErrors = joined(vErrors, validate198.errors);
         errors = vErrors.length;
       }
     }
     if (data['*'] !== undefined) {
       if (
-        !validate194(data['*'], {
+        !validate198(data['*'], {
           instancePath: instancePath + '/*',
           parentData: data,
           parentDataProperty: '*',
@@ -6025,13 +6192,13 @@ function validate193(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate194.errors);
+        vErrors = joined(vErrors, validate198.errors);
         errors = vErrors.length;
       }
     }
     if (data.min !== undefined) {
       if (
-        !validate194(data.min, {
+        !validate198(data.min, {
           instancePath: instancePath + '/min',
           parentData: data,
           parentDataProperty: 'min',
@@ -6039,13 +6206,13 @@ function validate193(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate194.errors);
+        vErrors = joined(vErrors, validate198.errors);
         errors = vErrors.length;
       }
     }
     if (data.max !== undefined) {
       if (
-        !validate194(data.max, {
+        !validate198(data.max, {
           instancePath: instancePath + '/max',
           parentData: data,
           parentDataProperty: 'max',
@@ -6053,13 +6220,13 @@ function validate193(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate194.errors);
+        vErrors = joined(vErrors, validate198.errors);
         errors = vErrors.length;
       }
     }
     if (data['<'] !== undefined) {
       if (
-        !validate194(data['<'], {
+        !validate198(data['<'], {
           instancePath: instancePath + '/<',
           parentData: data,
           parentDataProperty: '<',
@@ -6067,13 +6234,13 @@ function validate193(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate194.errors);
+        vErrors = joined(vErrors, validate198.errors);
         errors = vErrors.length;
       }
     }
     if (data['<='] !== undefined) {
       if (
-        !validate194(data['<='], {
+        !validate198(data['<='], {
           instancePath: instancePath + '/<=',
           parentData: data,
           parentDataProperty: '<=',
@@ -6081,13 +6248,13 @@ function validate193(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate194.errors);
+        vErrors = joined(vErrors, validate198.errors);
         errors = vErrors.length;
       }
     }
     if (data.and !== undefined) {
       if (
-        !validate194(data.and, {
+        !validate198(data.and, {
           instancePath: instancePath + '/and',
           parentData: data,
           parentDataProperty: 'and',
@@ -6095,13 +6262,13 @@ function validate193(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate194.errors);
+        vErrors = joined(vErrors, validate198.errors);
         errors = vErrors.length;
       }
     }
     if (data.or !== undefined) {
       if (
-        !validate194(data.or, {
+        !validate198(data.or, {
           instancePath: instancePath + '/or',
           parentData: data,
           parentDataProperty: 'or',
@@ -6109,13 +6276,13 @@ function validate193(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate194.errors);
+        vErrors = joined(vErrors, validate198.errors);
         errors = vErrors.length;
       }
     }
     if (data['!'] !== undefined) {
       if (
-        !validate194(data['!'], {
+        !validate198(data['!'], {
           instancePath: instancePath + '/!',
           parentData: data,
           parentDataProperty: '!',
@@ -6123,13 +6290,13 @@ function validate193(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate194.errors);
+        vErrors = joined(vErrors, validate198.errors);
         errors = vErrors.length;
       }
     }
     if (data.if !== undefined) {
       if (
-        !validate194(data.if, {
+        !validate198(data.if, {
           instancePath: instancePath + '/if',
           parentData: data,
           parentDataProperty: 'if',
@@ -6137,23 +6304,23 @@ function validate193(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate194.errors);
+        vErrors = joined(vErrors, validate198.errors);
         errors = vErrors.length;
       }
     }
   }
-  validate193.errors = vErrors;
+  validate197.errors = vErrors;
   return errors === 0;
 }
-validate193.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate197.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate192(
+function validate196(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate192.evaluated;
+  const evaluated0 = validate196.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -6223,7 +6390,7 @@ function validate192(
     }
     if (data.is !== undefined) {
       if (
-        !validate193(data.is, {
+        !validate197(data.is, {
           instancePath: instancePath + '/is',
           parentData: data,
           parentDataProperty: 'is',
@@ -6231,7 +6398,7 @@ function validate192(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate193.errors);
+        vErrors = joined(vErrors, validate197.errors);
         errors = vErrors.length;
       }
     }
@@ -6244,12 +6411,12 @@ function validate192(
     }
     errors++;
   }
-  validate192.errors = vErrors;
+  validate196.errors = vErrors;
   return errors === 0;
 }
-validate192.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate196.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema64 = {
+const schema65 = {
   type: 'object',
   properties: {
     applies: { $ref: '#/$defs/truth' },
@@ -6260,20 +6427,20 @@ const schema64 = {
   required: ['applies', 'levels', 'rules', 'measures'],
   additionalProperties: false,
 };
-const schema65 = {
+const schema66 = {
   type: 'object',
   properties: { certain: { $ref: '#/$defs/expression' }, possible: { $ref: '#/$defs/expression' } },
   required: ['certain', 'possible'],
   additionalProperties: false,
 };
 
-function validate209(
+function validate213(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate209.evaluated;
+  const evaluated0 = validate213.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -6327,7 +6494,7 @@ function validate209(
     }
     if (data.certain !== undefined) {
       if (
-        !validate193(data.certain, {
+        !validate197(data.certain, {
           instancePath: instancePath + '/certain',
           parentData: data,
           parentDataProperty: 'certain',
@@ -6335,13 +6502,13 @@ function validate209(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate193.errors);
+        vErrors = joined(vErrors, validate197.errors);
         errors = vErrors.length;
       }
     }
     if (data.possible !== undefined) {
       if (
-        !validate193(data.possible, {
+        !validate197(data.possible, {
           instancePath: instancePath + '/possible',
           parentData: data,
           parentDataProperty: 'possible',
@@ -6349,7 +6516,7 @@ function validate209(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate193.errors);
+        vErrors = joined(vErrors, validate197.errors);
         errors = vErrors.length;
       }
     }
@@ -6362,12 +6529,12 @@ function validate209(
     }
     errors++;
   }
-  validate209.errors = vErrors;
+  validate213.errors = vErrors;
   return errors === 0;
 }
-validate209.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate213.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema66 = {
+const schema67 = {
   type: 'object',
   properties: {
     raised: { $ref: '#/$defs/expression' },
@@ -6378,13 +6545,13 @@ const schema66 = {
   additionalProperties: false,
 };
 
-function validate213(
+function validate217(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate213.evaluated;
+  const evaluated0 = validate217.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -6452,7 +6619,7 @@ function validate213(
     }
     if (data.raised !== undefined) {
       if (
-        !validate193(data.raised, {
+        !validate197(data.raised, {
           instancePath: instancePath + '/raised',
           parentData: data,
           parentDataProperty: 'raised',
@@ -6460,13 +6627,13 @@ function validate213(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate193.errors);
+        vErrors = joined(vErrors, validate197.errors);
         errors = vErrors.length;
       }
     }
     if (data.could !== undefined) {
       if (
-        !validate193(data.could, {
+        !validate197(data.could, {
           instancePath: instancePath + '/could',
           parentData: data,
           parentDataProperty: 'could',
@@ -6474,13 +6641,13 @@ function validate213(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate193.errors);
+        vErrors = joined(vErrors, validate197.errors);
         errors = vErrors.length;
       }
     }
     if (data.floor !== undefined) {
       if (
-        !validate193(data.floor, {
+        !validate197(data.floor, {
           instancePath: instancePath + '/floor',
           parentData: data,
           parentDataProperty: 'floor',
@@ -6488,7 +6655,7 @@ function validate213(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate193.errors);
+        vErrors = joined(vErrors, validate197.errors);
         errors = vErrors.length;
       }
     }
@@ -6501,12 +6668,12 @@ function validate213(
     }
     errors++;
   }
-  validate213.errors = vErrors;
+  validate217.errors = vErrors;
   return errors === 0;
 }
-validate213.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate217.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema67 = {
+const schema68 = {
   type: 'object',
   properties: {
     certain: { $ref: '#/$defs/expression' },
@@ -6520,13 +6687,13 @@ const schema67 = {
   additionalProperties: false,
 };
 
-function validate218(
+function validate222(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate218.evaluated;
+  const evaluated0 = validate222.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -6643,7 +6810,7 @@ function validate218(
     }
     if (data.certain !== undefined) {
       if (
-        !validate193(data.certain, {
+        !validate197(data.certain, {
           instancePath: instancePath + '/certain',
           parentData: data,
           parentDataProperty: 'certain',
@@ -6651,13 +6818,13 @@ function validate218(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate193.errors);
+        vErrors = joined(vErrors, validate197.errors);
         errors = vErrors.length;
       }
     }
     if (data.possible !== undefined) {
       if (
-        !validate193(data.possible, {
+        !validate197(data.possible, {
           instancePath: instancePath + '/possible',
           parentData: data,
           parentDataProperty: 'possible',
@@ -6665,13 +6832,13 @@ function validate218(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate193.errors);
+        vErrors = joined(vErrors, validate197.errors);
         errors = vErrors.length;
       }
     }
     if (data.counts !== undefined) {
       if (
-        !validate193(data.counts, {
+        !validate197(data.counts, {
           instancePath: instancePath + '/counts',
           parentData: data,
           parentDataProperty: 'counts',
@@ -6679,13 +6846,13 @@ function validate218(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate193.errors);
+        vErrors = joined(vErrors, validate197.errors);
         errors = vErrors.length;
       }
     }
     if (data.could !== undefined) {
       if (
-        !validate193(data.could, {
+        !validate197(data.could, {
           instancePath: instancePath + '/could',
           parentData: data,
           parentDataProperty: 'could',
@@ -6693,13 +6860,13 @@ function validate218(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate193.errors);
+        vErrors = joined(vErrors, validate197.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained !== undefined) {
       if (
-        !validate209(data.explained, {
+        !validate213(data.explained, {
           instancePath: instancePath + '/explained',
           parentData: data,
           parentDataProperty: 'explained',
@@ -6707,13 +6874,13 @@ function validate218(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate209.errors);
+        vErrors = joined(vErrors, validate213.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_reliable !== undefined) {
       if (
-        !validate193(data.not_reliable, {
+        !validate197(data.not_reliable, {
           instancePath: instancePath + '/not_reliable',
           parentData: data,
           parentDataProperty: 'not_reliable',
@@ -6721,7 +6888,7 @@ function validate218(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate193.errors);
+        vErrors = joined(vErrors, validate197.errors);
         errors = vErrors.length;
       }
     }
@@ -6734,12 +6901,12 @@ function validate218(
     }
     errors++;
   }
-  validate218.errors = vErrors;
+  validate222.errors = vErrors;
   return errors === 0;
 }
-validate218.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate222.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema68 = {
+const schema69 = {
   type: 'object',
   properties: {
     low: { $ref: '#/$defs/expression' },
@@ -6756,13 +6923,13 @@ const schema68 = {
 };
 const pattern15 = new RegExp('^[0-9]+$', 'u');
 
-function validate226(
+function validate230(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate226.evaluated;
+  const evaluated0 = validate230.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -6909,7 +7076,7 @@ function validate226(
     }
     if (data.low !== undefined) {
       if (
-        !validate193(data.low, {
+        !validate197(data.low, {
           instancePath: instancePath + '/low',
           parentData: data,
           parentDataProperty: 'low',
@@ -6917,13 +7084,13 @@ function validate226(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate193.errors);
+        vErrors = joined(vErrors, validate197.errors);
         errors = vErrors.length;
       }
     }
     if (data.high !== undefined) {
       if (
-        !validate193(data.high, {
+        !validate197(data.high, {
           instancePath: instancePath + '/high',
           parentData: data,
           parentDataProperty: 'high',
@@ -6931,7 +7098,7 @@ function validate226(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate193.errors);
+        vErrors = joined(vErrors, validate197.errors);
         errors = vErrors.length;
       }
     }
@@ -6969,7 +7136,7 @@ function validate226(
     }
     if (data.bottom_low !== undefined) {
       if (
-        !validate193(data.bottom_low, {
+        !validate197(data.bottom_low, {
           instancePath: instancePath + '/bottom_low',
           parentData: data,
           parentDataProperty: 'bottom_low',
@@ -6977,13 +7144,13 @@ function validate226(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate193.errors);
+        vErrors = joined(vErrors, validate197.errors);
         errors = vErrors.length;
       }
     }
     if (data.bottom_high !== undefined) {
       if (
-        !validate193(data.bottom_high, {
+        !validate197(data.bottom_high, {
           instancePath: instancePath + '/bottom_high',
           parentData: data,
           parentDataProperty: 'bottom_high',
@@ -6991,7 +7158,7 @@ function validate226(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate193.errors);
+        vErrors = joined(vErrors, validate197.errors);
         errors = vErrors.length;
       }
     }
@@ -7029,7 +7196,7 @@ function validate226(
     }
     if (data.sure !== undefined) {
       if (
-        !validate193(data.sure, {
+        !validate197(data.sure, {
           instancePath: instancePath + '/sure',
           parentData: data,
           parentDataProperty: 'sure',
@@ -7037,13 +7204,13 @@ function validate226(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate193.errors);
+        vErrors = joined(vErrors, validate197.errors);
         errors = vErrors.length;
       }
     }
     if (data.maybe !== undefined) {
       if (
-        !validate193(data.maybe, {
+        !validate197(data.maybe, {
           instancePath: instancePath + '/maybe',
           parentData: data,
           parentDataProperty: 'maybe',
@@ -7051,7 +7218,7 @@ function validate226(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate193.errors);
+        vErrors = joined(vErrors, validate197.errors);
         errors = vErrors.length;
       }
     }
@@ -7064,18 +7231,18 @@ function validate226(
     }
     errors++;
   }
-  validate226.errors = vErrors;
+  validate230.errors = vErrors;
   return errors === 0;
 }
-validate226.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate230.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate208(
+function validate212(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate208.evaluated;
+  const evaluated0 = validate212.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -7157,24 +7324,10 @@ function validate208(
     }
     if (data.applies !== undefined) {
       if (
-        !validate209(data.applies, {
+        !validate213(data.applies, {
           instancePath: instancePath + '/applies',
           parentData: data,
           parentDataProperty: 'applies',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate209.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.levels !== undefined) {
-      if (
-        !validate213(data.levels, {
-          instancePath: instancePath + '/levels',
-          parentData: data,
-          parentDataProperty: 'levels',
           rootData,
           dynamicAnchors,
         })
@@ -7183,12 +7336,26 @@ function validate208(
         errors = vErrors.length;
       }
     }
+    if (data.levels !== undefined) {
+      if (
+        !validate217(data.levels, {
+          instancePath: instancePath + '/levels',
+          parentData: data,
+          parentDataProperty: 'levels',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate217.errors);
+        errors = vErrors.length;
+      }
+    }
     if (data.rules !== undefined) {
       let data2 = data.rules;
       if (data2 && typeof data2 == 'object' && !Array.isArray(data2)) {
         for (const key1 in data2) {
           if (
-            !validate218(data2[key1], {
+            !validate222(data2[key1], {
               instancePath: instancePath + '/rules/' + key1.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data2,
               parentDataProperty: key1,
@@ -7196,7 +7363,7 @@ function validate208(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate218.errors);
+            vErrors = joined(vErrors, validate222.errors);
             errors = vErrors.length;
           }
         }
@@ -7220,7 +7387,7 @@ function validate208(
       if (data4 && typeof data4 == 'object' && !Array.isArray(data4)) {
         for (const key2 in data4) {
           if (
-            !validate226(data4[key2], {
+            !validate230(data4[key2], {
               instancePath: instancePath + '/measures/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data4,
               parentDataProperty: key2,
@@ -7228,7 +7395,7 @@ function validate208(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate226.errors);
+            vErrors = joined(vErrors, validate230.errors);
             errors = vErrors.length;
           }
         }
@@ -7256,20 +7423,20 @@ function validate208(
     }
     errors++;
   }
-  validate208.errors = vErrors;
+  validate212.errors = vErrors;
   return errors === 0;
 }
-validate208.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate212.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const pattern13 = new RegExp('^sha256:[0-9a-f]{64}$', 'u');
 
-function validate185(
+function validate189(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="logic.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate185.evaluated;
+  const evaluated0 = validate189.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -7432,7 +7599,7 @@ function validate185(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate186(data.protocol, {
+        !validate190(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -7440,7 +7607,7 @@ function validate185(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate186.errors);
+        vErrors = joined(vErrors, validate190.errors);
         errors = vErrors.length;
       }
     }
@@ -7515,7 +7682,7 @@ function validate185(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate188(data4[i0], {
+            !validate192(data4[i0], {
               instancePath: instancePath + '/inputs/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -7523,7 +7690,7 @@ function validate185(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate188.errors);
+            vErrors = joined(vErrors, validate192.errors);
             errors = vErrors.length;
           }
         }
@@ -7548,7 +7715,7 @@ function validate185(
         const len1 = data6.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate192(data6[i1], {
+            !validate196(data6[i1], {
               instancePath: instancePath + '/steps/' + i1,
               parentData: data6,
               parentDataProperty: i1,
@@ -7556,7 +7723,7 @@ function validate185(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate192.errors);
+            vErrors = joined(vErrors, validate196.errors);
             errors = vErrors.length;
           }
         }
@@ -7577,7 +7744,7 @@ function validate185(
     }
     if (data.answers !== undefined) {
       if (
-        !validate208(data.answers, {
+        !validate212(data.answers, {
           instancePath: instancePath + '/answers',
           parentData: data,
           parentDataProperty: 'answers',
@@ -7585,7 +7752,7 @@ function validate185(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate208.errors);
+        vErrors = joined(vErrors, validate212.errors);
         errors = vErrors.length;
       }
     }
@@ -7598,13 +7765,13 @@ function validate185(
     }
     errors++;
   }
-  validate185.errors = vErrors;
+  validate189.errors = vErrors;
   return errors === 0;
 }
-validate185.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate189.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const outcome = validate235;
-const schema69 = {
+export const outcome = validate239;
+const schema70 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'outcome.schema.json',
   type: 'object',
@@ -7917,13 +8084,13 @@ const schema69 = {
   },
 };
 
-function validate236(
+function validate240(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate236.evaluated;
+  const evaluated0 = validate240.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -7963,18 +8130,18 @@ function validate236(
     }
     errors++;
   }
-  validate236.errors = vErrors;
+  validate240.errors = vErrors;
   return errors === 0;
 }
-validate236.evaluated = { dynamicProps: false, dynamicItems: false };
+validate240.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate238(
+function validate242(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate238.evaluated;
+  const evaluated0 = validate242.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8009,12 +8176,12 @@ function validate238(
     }
     errors++;
   }
-  validate238.errors = vErrors;
+  validate242.errors = vErrors;
   return errors === 0;
 }
-validate238.evaluated = { dynamicProps: false, dynamicItems: false };
+validate242.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema72 = {
+const schema73 = {
   type: 'object',
   properties: {
     protocol: { $ref: '#/$defs/name' },
@@ -8028,13 +8195,13 @@ const schema72 = {
   additionalProperties: false,
 };
 
-function validate241(
+function validate245(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate241.evaluated;
+  const evaluated0 = validate245.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8074,12 +8241,12 @@ function validate241(
     }
     errors++;
   }
-  validate241.errors = vErrors;
+  validate245.errors = vErrors;
   return errors === 0;
 }
-validate241.evaluated = { dynamicProps: false, dynamicItems: false };
+validate245.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema74 = {
+const schema75 = {
   type: 'object',
   properties: {
     limit: { $ref: '#/$defs/name' },
@@ -8091,15 +8258,15 @@ const schema74 = {
   required: ['limit', 'value', 'instead_of', 'because'],
   additionalProperties: false,
 };
-const schema75 = { type: 'string', maxLength: 40 };
+const schema76 = { type: 'string', maxLength: 40 };
 
-function validate246(
+function validate250(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate246.evaluated;
+  const evaluated0 = validate250.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8125,18 +8292,18 @@ function validate246(
     }
     errors++;
   }
-  validate246.errors = vErrors;
+  validate250.errors = vErrors;
   return errors === 0;
 }
-validate246.evaluated = { dynamicProps: false, dynamicItems: false };
+validate250.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate244(
+function validate248(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate244.evaluated;
+  const evaluated0 = validate248.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8224,7 +8391,7 @@ function validate244(
     }
     if (data.limit !== undefined) {
       if (
-        !validate241(data.limit, {
+        !validate245(data.limit, {
           instancePath: instancePath + '/limit',
           parentData: data,
           parentDataProperty: 'limit',
@@ -8232,7 +8399,7 @@ function validate244(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate241.errors);
+        vErrors = joined(vErrors, validate245.errors);
         errors = vErrors.length;
       }
     }
@@ -8272,7 +8439,7 @@ function validate244(
     }
     if (data.unit !== undefined) {
       if (
-        !validate246(data.unit, {
+        !validate250(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -8280,13 +8447,13 @@ function validate244(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate250.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate238(data.because, {
+        !validate242(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -8294,7 +8461,7 @@ function validate244(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate238.errors);
+        vErrors = joined(vErrors, validate242.errors);
         errors = vErrors.length;
       }
     }
@@ -8307,12 +8474,12 @@ function validate244(
     }
     errors++;
   }
-  validate244.errors = vErrors;
+  validate248.errors = vErrors;
   return errors === 0;
 }
-validate244.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate248.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema76 = {
+const schema77 = {
   type: 'object',
   properties: {
     rule: { $ref: '#/$defs/name' },
@@ -8323,13 +8490,13 @@ const schema76 = {
   additionalProperties: false,
 };
 
-function validate250(
+function validate254(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate250.evaluated;
+  const evaluated0 = validate254.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8397,7 +8564,7 @@ function validate250(
     }
     if (data.rule !== undefined) {
       if (
-        !validate241(data.rule, {
+        !validate245(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -8405,13 +8572,13 @@ function validate250(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate241.errors);
+        vErrors = joined(vErrors, validate245.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate238(data.title, {
+        !validate242(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -8419,13 +8586,13 @@ function validate250(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate238.errors);
+        vErrors = joined(vErrors, validate242.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate238(data.because, {
+        !validate242(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -8433,7 +8600,7 @@ function validate250(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate238.errors);
+        vErrors = joined(vErrors, validate242.errors);
         errors = vErrors.length;
       }
     }
@@ -8446,18 +8613,18 @@ function validate250(
     }
     errors++;
   }
-  validate250.errors = vErrors;
+  validate254.errors = vErrors;
   return errors === 0;
 }
-validate250.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate254.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate240(
+function validate244(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate240.evaluated;
+  const evaluated0 = validate244.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8574,7 +8741,7 @@ function validate240(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate241(data.protocol, {
+        !validate245(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -8582,7 +8749,7 @@ function validate240(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate241.errors);
+        vErrors = joined(vErrors, validate245.errors);
         errors = vErrors.length;
       }
     }
@@ -8635,7 +8802,7 @@ function validate240(
     }
     if (data.title !== undefined) {
       if (
-        !validate238(data.title, {
+        !validate242(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -8643,7 +8810,7 @@ function validate240(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate238.errors);
+        vErrors = joined(vErrors, validate242.errors);
         errors = vErrors.length;
       }
     }
@@ -8685,7 +8852,7 @@ function validate240(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate244(data4[i0], {
+            !validate248(data4[i0], {
               instancePath: instancePath + '/limits/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -8693,7 +8860,7 @@ function validate240(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate244.errors);
+            vErrors = joined(vErrors, validate248.errors);
             errors = vErrors.length;
           }
         }
@@ -8718,7 +8885,7 @@ function validate240(
         const len1 = data6.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate250(data6[i1], {
+            !validate254(data6[i1], {
               instancePath: instancePath + '/withdrawn/' + i1,
               parentData: data6,
               parentDataProperty: i1,
@@ -8726,7 +8893,7 @@ function validate240(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate250.errors);
+            vErrors = joined(vErrors, validate254.errors);
             errors = vErrors.length;
           }
         }
@@ -8754,21 +8921,21 @@ function validate240(
     }
     errors++;
   }
-  validate240.errors = vErrors;
+  validate244.errors = vErrors;
   return errors === 0;
 }
-validate240.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate244.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema77 = { type: 'array', items: { $ref: '#/$defs/sentence' } };
-const schema78 = { type: 'string', minLength: 1 };
+const schema78 = { type: 'array', items: { $ref: '#/$defs/sentence' } };
+const schema79 = { type: 'string', minLength: 1 };
 
-function validate257(
+function validate261(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate257.evaluated;
+  const evaluated0 = validate261.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8794,18 +8961,18 @@ function validate257(
     }
     errors++;
   }
-  validate257.errors = vErrors;
+  validate261.errors = vErrors;
   return errors === 0;
 }
-validate257.evaluated = { dynamicProps: false, dynamicItems: false };
+validate261.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate256(
+function validate260(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate256.evaluated;
+  const evaluated0 = validate260.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8816,7 +8983,7 @@ function validate256(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate257(data[i0], {
+        !validate261(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -8824,7 +8991,7 @@ function validate256(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate257.errors);
+        vErrors = joined(vErrors, validate261.errors);
         errors = vErrors.length;
       }
     }
@@ -8837,12 +9004,12 @@ function validate256(
     }
     errors++;
   }
-  validate256.errors = vErrors;
+  validate260.errors = vErrors;
   return errors === 0;
 }
-validate256.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate260.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-const schema79 = {
+const schema80 = {
   type: ['object', 'null'],
   properties: {
     at_least: { type: ['string', 'null'], maxLength: 60 },
@@ -8853,13 +9020,13 @@ const schema79 = {
   additionalProperties: false,
 };
 
-function validate261(
+function validate265(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate261.evaluated;
+  const evaluated0 = validate265.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8867,7 +9034,7 @@ function validate261(
     evaluated0.items = undefined;
   }
   if (!(data && typeof data == 'object' && !Array.isArray(data)) && data !== null) {
-    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema79.type } };
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema80.type } };
     if (vErrors === null) {
       vErrors = [err0];
     } else {
@@ -8941,7 +9108,7 @@ function validate261(
           instancePath: instancePath + '/at_least',
           schemaPath: '#/properties/at_least/type',
           keyword: 'type',
-          params: { type: schema79.properties.at_least.type },
+          params: { type: schema80.properties.at_least.type },
         };
         if (vErrors === null) {
           vErrors = [err5];
@@ -8969,7 +9136,7 @@ function validate261(
     }
     if (data.could_be !== undefined) {
       if (
-        !validate241(data.could_be, {
+        !validate245(data.could_be, {
           instancePath: instancePath + '/could_be',
           parentData: data,
           parentDataProperty: 'could_be',
@@ -8977,7 +9144,7 @@ function validate261(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate241.errors);
+        vErrors = joined(vErrors, validate245.errors);
         errors = vErrors.length;
       }
     }
@@ -8998,12 +9165,12 @@ function validate261(
       }
     }
   }
-  validate261.errors = vErrors;
+  validate265.errors = vErrors;
   return errors === 0;
 }
-validate261.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate265.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema80 = {
+const schema81 = {
   type: 'object',
   properties: {
     rule: { $ref: '#/$defs/name' },
@@ -9026,7 +9193,7 @@ const schema80 = {
   required: ['rule', 'title', 'state'],
   additionalProperties: false,
 };
-const schema81 = {
+const schema82 = {
   type: 'object',
   properties: {
     protocol: { $ref: '#/$defs/name' },
@@ -9036,13 +9203,13 @@ const schema81 = {
   additionalProperties: false,
 };
 
-function validate267(
+function validate271(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate267.evaluated;
+  const evaluated0 = validate271.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9096,7 +9263,7 @@ function validate267(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate241(data.protocol, {
+        !validate245(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -9104,7 +9271,7 @@ function validate267(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate241.errors);
+        vErrors = joined(vErrors, validate245.errors);
         errors = vErrors.length;
       }
     }
@@ -9164,20 +9331,20 @@ function validate267(
     }
     errors++;
   }
-  validate267.errors = vErrors;
+  validate271.errors = vErrors;
   return errors === 0;
 }
-validate267.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate271.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema82 = { type: 'array', items: { $ref: '#/$defs/name' } };
+const schema83 = { type: 'array', items: { $ref: '#/$defs/name' } };
 
-function validate273(
+function validate277(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate273.evaluated;
+  const evaluated0 = validate277.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9188,7 +9355,7 @@ function validate273(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate241(data[i0], {
+        !validate245(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -9196,7 +9363,7 @@ function validate273(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate241.errors);
+        vErrors = joined(vErrors, validate245.errors);
         errors = vErrors.length;
       }
     }
@@ -9209,12 +9376,12 @@ function validate273(
     }
     errors++;
   }
-  validate273.errors = vErrors;
+  validate277.errors = vErrors;
   return errors === 0;
 }
-validate273.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate277.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-const schema83 = {
+const schema84 = {
   type: 'object',
   properties: {
     observation: { $ref: '#/$defs/name' },
@@ -9230,13 +9397,13 @@ const schema83 = {
   additionalProperties: false,
 };
 
-function validate276(
+function validate280(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate276.evaluated;
+  const evaluated0 = validate280.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9299,7 +9466,7 @@ function validate276(
     }
     if (data.observation !== undefined) {
       if (
-        !validate241(data.observation, {
+        !validate245(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -9307,7 +9474,7 @@ function validate276(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate241.errors);
+        vErrors = joined(vErrors, validate245.errors);
         errors = vErrors.length;
       }
     }
@@ -9409,7 +9576,7 @@ function validate276(
     }
     if (data.unit !== undefined) {
       if (
-        !validate246(data.unit, {
+        !validate250(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -9417,13 +9584,13 @@ function validate276(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate250.errors);
         errors = vErrors.length;
       }
     }
     if (data.choices !== undefined) {
       if (
-        !validate273(data.choices, {
+        !validate277(data.choices, {
           instancePath: instancePath + '/choices',
           parentData: data,
           parentDataProperty: 'choices',
@@ -9431,7 +9598,7 @@ function validate276(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate273.errors);
+        vErrors = joined(vErrors, validate277.errors);
         errors = vErrors.length;
       }
     }
@@ -9456,7 +9623,7 @@ function validate276(
           instancePath: instancePath + '/state',
           schemaPath: '#/properties/state/enum',
           keyword: 'enum',
-          params: { allowedValues: schema83.properties.state.enum },
+          params: { allowedValues: schema84.properties.state.enum },
         };
         if (vErrors === null) {
           vErrors = [err10];
@@ -9475,18 +9642,18 @@ function validate276(
     }
     errors++;
   }
-  validate276.errors = vErrors;
+  validate280.errors = vErrors;
   return errors === 0;
 }
-validate276.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate280.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate264(
+function validate268(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate264.evaluated;
+  const evaluated0 = validate268.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9537,7 +9704,7 @@ function validate264(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema80.properties, key0)) {
+      if (!func5.call(schema81.properties, key0)) {
         const err3 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -9554,7 +9721,7 @@ function validate264(
     }
     if (data.rule !== undefined) {
       if (
-        !validate241(data.rule, {
+        !validate245(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -9562,13 +9729,13 @@ function validate264(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate241.errors);
+        vErrors = joined(vErrors, validate245.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate238(data.title, {
+        !validate242(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -9576,13 +9743,13 @@ function validate264(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate238.errors);
+        vErrors = joined(vErrors, validate242.errors);
         errors = vErrors.length;
       }
     }
     if (data.from !== undefined) {
       if (
-        !validate267(data.from, {
+        !validate271(data.from, {
           instancePath: instancePath + '/from',
           parentData: data,
           parentDataProperty: 'from',
@@ -9590,7 +9757,7 @@ function validate264(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate267.errors);
+        vErrors = joined(vErrors, validate271.errors);
         errors = vErrors.length;
       }
     }
@@ -9615,7 +9782,7 @@ function validate264(
           instancePath: instancePath + '/state',
           schemaPath: '#/properties/state/enum',
           keyword: 'enum',
-          params: { allowedValues: schema80.properties.state.enum },
+          params: { allowedValues: schema81.properties.state.enum },
         };
         if (vErrors === null) {
           vErrors = [err5];
@@ -9627,7 +9794,7 @@ function validate264(
     }
     if (data.level !== undefined) {
       if (
-        !validate241(data.level, {
+        !validate245(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -9635,13 +9802,13 @@ function validate264(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate241.errors);
+        vErrors = joined(vErrors, validate245.errors);
         errors = vErrors.length;
       }
     }
     if (data.lowered_from !== undefined) {
       if (
-        !validate241(data.lowered_from, {
+        !validate245(data.lowered_from, {
           instancePath: instancePath + '/lowered_from',
           parentData: data,
           parentDataProperty: 'lowered_from',
@@ -9649,7 +9816,7 @@ function validate264(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate241.errors);
+        vErrors = joined(vErrors, validate245.errors);
         errors = vErrors.length;
       }
     }
@@ -9686,7 +9853,7 @@ function validate264(
     }
     if (data.decided_by !== undefined) {
       if (
-        !validate256(data.decided_by, {
+        !validate260(data.decided_by, {
           instancePath: instancePath + '/decided_by',
           parentData: data,
           parentDataProperty: 'decided_by',
@@ -9694,13 +9861,13 @@ function validate264(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate256.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
     if (data.waits_for !== undefined) {
       if (
-        !validate273(data.waits_for, {
+        !validate277(data.waits_for, {
           instancePath: instancePath + '/waits_for',
           parentData: data,
           parentDataProperty: 'waits_for',
@@ -9708,7 +9875,7 @@ function validate264(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate273.errors);
+        vErrors = joined(vErrors, validate277.errors);
         errors = vErrors.length;
       }
     }
@@ -9718,7 +9885,7 @@ function validate264(
         const len0 = data9.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate276(data9[i0], {
+            !validate280(data9[i0], {
               instancePath: instancePath + '/decided_if/' + i0,
               parentData: data9,
               parentDataProperty: i0,
@@ -9726,7 +9893,7 @@ function validate264(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate276.errors);
+            vErrors = joined(vErrors, validate280.errors);
             errors = vErrors.length;
           }
         }
@@ -9747,7 +9914,7 @@ function validate264(
     }
     if (data.no_value !== undefined) {
       if (
-        !validate256(data.no_value, {
+        !validate260(data.no_value, {
           instancePath: instancePath + '/no_value',
           parentData: data,
           parentDataProperty: 'no_value',
@@ -9755,13 +9922,13 @@ function validate264(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate256.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained_by !== undefined) {
       if (
-        !validate257(data.explained_by, {
+        !validate261(data.explained_by, {
           instancePath: instancePath + '/explained_by',
           parentData: data,
           parentDataProperty: 'explained_by',
@@ -9769,13 +9936,13 @@ function validate264(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate257.errors);
+        vErrors = joined(vErrors, validate261.errors);
         errors = vErrors.length;
       }
     }
     if (data.could_be_explained_by !== undefined) {
       if (
-        !validate257(data.could_be_explained_by, {
+        !validate261(data.could_be_explained_by, {
           instancePath: instancePath + '/could_be_explained_by',
           parentData: data,
           parentDataProperty: 'could_be_explained_by',
@@ -9783,13 +9950,13 @@ function validate264(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate257.errors);
+        vErrors = joined(vErrors, validate261.errors);
         errors = vErrors.length;
       }
     }
     if (data.taken_back_by !== undefined) {
       if (
-        !validate257(data.taken_back_by, {
+        !validate261(data.taken_back_by, {
           instancePath: instancePath + '/taken_back_by',
           parentData: data,
           parentDataProperty: 'taken_back_by',
@@ -9797,13 +9964,13 @@ function validate264(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate257.errors);
+        vErrors = joined(vErrors, validate261.errors);
         errors = vErrors.length;
       }
     }
     if (data.could_be_taken_back_by !== undefined) {
       if (
-        !validate257(data.could_be_taken_back_by, {
+        !validate261(data.could_be_taken_back_by, {
           instancePath: instancePath + '/could_be_taken_back_by',
           parentData: data,
           parentDataProperty: 'could_be_taken_back_by',
@@ -9811,13 +9978,13 @@ function validate264(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate257.errors);
+        vErrors = joined(vErrors, validate261.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_reliable !== undefined) {
       if (
-        !validate256(data.not_reliable, {
+        !validate260(data.not_reliable, {
           instancePath: instancePath + '/not_reliable',
           parentData: data,
           parentDataProperty: 'not_reliable',
@@ -9825,7 +9992,7 @@ function validate264(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate256.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
@@ -9838,12 +10005,12 @@ function validate264(
     }
     errors++;
   }
-  validate264.errors = vErrors;
+  validate268.errors = vErrors;
   return errors === 0;
 }
-validate264.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate268.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema84 = {
+const schema85 = {
   type: 'object',
   properties: {
     value: { type: 'number' },
@@ -9860,16 +10027,16 @@ const schema84 = {
   },
   additionalProperties: false,
 };
-const schema85 = { type: 'string', pattern: '^-?[0-9]+/[0-9]+$' };
+const schema86 = { type: 'string', pattern: '^-?[0-9]+/[0-9]+$' };
 const pattern21 = new RegExp('^-?[0-9]+/[0-9]+$', 'u');
 
-function validate290(
+function validate294(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate290.evaluated;
+  const evaluated0 = validate294.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9900,18 +10067,18 @@ function validate290(
     }
     errors++;
   }
-  validate290.errors = vErrors;
+  validate294.errors = vErrors;
   return errors === 0;
 }
-validate290.evaluated = { dynamicProps: false, dynamicItems: false };
+validate294.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate289(
+function validate293(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate289.evaluated;
+  const evaluated0 = validate293.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9920,7 +10087,7 @@ function validate289(
   }
   if (data && typeof data == 'object' && !Array.isArray(data)) {
     for (const key0 in data) {
-      if (!func5.call(schema84.properties, key0)) {
+      if (!func5.call(schema85.properties, key0)) {
         const err0 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -9954,7 +10121,7 @@ function validate289(
     }
     if (data.exact !== undefined) {
       if (
-        !validate290(data.exact, {
+        !validate294(data.exact, {
           instancePath: instancePath + '/exact',
           parentData: data,
           parentDataProperty: 'exact',
@@ -9962,7 +10129,7 @@ function validate289(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate290.errors);
+        vErrors = joined(vErrors, validate294.errors);
         errors = vErrors.length;
       }
     }
@@ -9985,7 +10152,7 @@ function validate289(
     }
     if (data.low_exact !== undefined) {
       if (
-        !validate290(data.low_exact, {
+        !validate294(data.low_exact, {
           instancePath: instancePath + '/low_exact',
           parentData: data,
           parentDataProperty: 'low_exact',
@@ -9993,7 +10160,7 @@ function validate289(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate290.errors);
+        vErrors = joined(vErrors, validate294.errors);
         errors = vErrors.length;
       }
     }
@@ -10016,7 +10183,7 @@ function validate289(
     }
     if (data.high_exact !== undefined) {
       if (
-        !validate290(data.high_exact, {
+        !validate294(data.high_exact, {
           instancePath: instancePath + '/high_exact',
           parentData: data,
           parentDataProperty: 'high_exact',
@@ -10024,13 +10191,13 @@ function validate289(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate290.errors);
+        vErrors = joined(vErrors, validate294.errors);
         errors = vErrors.length;
       }
     }
     if (data.unit !== undefined) {
       if (
-        !validate246(data.unit, {
+        !validate250(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -10038,7 +10205,7 @@ function validate289(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate250.errors);
         errors = vErrors.length;
       }
     }
@@ -10106,7 +10273,7 @@ function validate289(
     }
     if (data.waits_for !== undefined) {
       if (
-        !validate273(data.waits_for, {
+        !validate277(data.waits_for, {
           instancePath: instancePath + '/waits_for',
           parentData: data,
           parentDataProperty: 'waits_for',
@@ -10114,7 +10281,7 @@ function validate289(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate273.errors);
+        vErrors = joined(vErrors, validate277.errors);
         errors = vErrors.length;
       }
     }
@@ -10158,12 +10325,12 @@ function validate289(
     }
     errors++;
   }
-  validate289.errors = vErrors;
+  validate293.errors = vErrors;
   return errors === 0;
 }
-validate289.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate293.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema86 = {
+const schema87 = {
   type: 'object',
   properties: {
     rule: { $ref: '#/$defs/name' },
@@ -10179,13 +10346,13 @@ const schema86 = {
   additionalProperties: false,
 };
 
-function validate297(
+function validate301(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate297.evaluated;
+  const evaluated0 = validate301.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10276,7 +10443,7 @@ function validate297(
     }
     if (data.rule !== undefined) {
       if (
-        !validate241(data.rule, {
+        !validate245(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -10284,13 +10451,13 @@ function validate297(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate241.errors);
+        vErrors = joined(vErrors, validate245.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate238(data.title, {
+        !validate242(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -10298,13 +10465,13 @@ function validate297(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate238.errors);
+        vErrors = joined(vErrors, validate242.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate241(data.level, {
+        !validate245(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -10312,13 +10479,13 @@ function validate297(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate241.errors);
+        vErrors = joined(vErrors, validate245.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate238(data.says, {
+        !validate242(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -10326,13 +10493,13 @@ function validate297(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate238.errors);
+        vErrors = joined(vErrors, validate242.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate238(data.because, {
+        !validate242(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -10340,13 +10507,13 @@ function validate297(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate238.errors);
+        vErrors = joined(vErrors, validate242.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained_by !== undefined) {
       if (
-        !validate257(data.explained_by, {
+        !validate261(data.explained_by, {
           instancePath: instancePath + '/explained_by',
           parentData: data,
           parentDataProperty: 'explained_by',
@@ -10354,13 +10521,13 @@ function validate297(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate257.errors);
+        vErrors = joined(vErrors, validate261.errors);
         errors = vErrors.length;
       }
     }
     if (data.ask !== undefined) {
       if (
-        !validate256(data.ask, {
+        !validate260(data.ask, {
           instancePath: instancePath + '/ask',
           parentData: data,
           parentDataProperty: 'ask',
@@ -10368,13 +10535,13 @@ function validate297(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate256.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
     if (data.do !== undefined) {
       if (
-        !validate256(data.do, {
+        !validate260(data.do, {
           instancePath: instancePath + '/do',
           parentData: data,
           parentDataProperty: 'do',
@@ -10382,7 +10549,7 @@ function validate297(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate256.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
@@ -10395,25 +10562,25 @@ function validate297(
     }
     errors++;
   }
-  validate297.errors = vErrors;
+  validate301.errors = vErrors;
   return errors === 0;
 }
-validate297.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate301.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema87 = {
+const schema88 = {
   type: 'object',
   properties: { observation: { $ref: '#/$defs/name' }, because: { type: 'string' } },
   required: ['observation'],
   additionalProperties: false,
 };
 
-function validate310(
+function validate314(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate310.evaluated;
+  const evaluated0 = validate314.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10453,7 +10620,7 @@ function validate310(
     }
     if (data.observation !== undefined) {
       if (
-        !validate241(data.observation, {
+        !validate245(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -10461,7 +10628,7 @@ function validate310(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate241.errors);
+        vErrors = joined(vErrors, validate245.errors);
         errors = vErrors.length;
       }
     }
@@ -10490,12 +10657,12 @@ function validate310(
     }
     errors++;
   }
-  validate310.errors = vErrors;
+  validate314.errors = vErrors;
   return errors === 0;
 }
-validate310.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate314.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema88 = {
+const schema89 = {
   type: 'object',
   properties: {
     observation: { $ref: '#/$defs/name' },
@@ -10509,13 +10676,13 @@ const schema88 = {
   additionalProperties: false,
 };
 
-function validate315(
+function validate319(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate315.evaluated;
+  const evaluated0 = validate319.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10576,7 +10743,7 @@ function validate315(
     }
     if (data.observation !== undefined) {
       if (
-        !validate241(data.observation, {
+        !validate245(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -10584,7 +10751,7 @@ function validate315(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate241.errors);
+        vErrors = joined(vErrors, validate245.errors);
         errors = vErrors.length;
       }
     }
@@ -10615,7 +10782,7 @@ function validate315(
           instancePath: instancePath + '/value',
           schemaPath: '#/properties/value/type',
           keyword: 'type',
-          params: { type: schema88.properties.value.type },
+          params: { type: schema89.properties.value.type },
         };
         if (vErrors === null) {
           vErrors = [err4];
@@ -10628,7 +10795,7 @@ function validate315(
         const len0 = data2.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate241(data2[i0], {
+            !validate245(data2[i0], {
               instancePath: instancePath + '/value/' + i0,
               parentData: data2,
               parentDataProperty: i0,
@@ -10636,7 +10803,7 @@ function validate315(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate241.errors);
+            vErrors = joined(vErrors, validate245.errors);
             errors = vErrors.length;
           }
         }
@@ -10678,7 +10845,7 @@ function validate315(
     }
     if (data.unit !== undefined) {
       if (
-        !validate246(data.unit, {
+        !validate250(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -10686,7 +10853,7 @@ function validate315(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate250.errors);
         errors = vErrors.length;
       }
     }
@@ -10699,12 +10866,12 @@ function validate315(
     }
     errors++;
   }
-  validate315.errors = vErrors;
+  validate319.errors = vErrors;
   return errors === 0;
 }
-validate315.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate319.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema89 = {
+const schema90 = {
   type: 'object',
   properties: {
     fault: { $ref: '#/$defs/name' },
@@ -10717,7 +10884,7 @@ const schema89 = {
   required: ['fault', 'title', 'says', 'do', 'readings', 'changes'],
   additionalProperties: false,
 };
-const schema90 = {
+const schema91 = {
   type: 'object',
   properties: {
     observation: { $ref: '#/$defs/name' },
@@ -10730,13 +10897,13 @@ const schema90 = {
   additionalProperties: false,
 };
 
-function validate325(
+function validate329(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate325.evaluated;
+  const evaluated0 = validate329.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10810,7 +10977,7 @@ function validate325(
     }
     if (data.observation !== undefined) {
       if (
-        !validate241(data.observation, {
+        !validate245(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -10818,7 +10985,7 @@ function validate325(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate241.errors);
+        vErrors = joined(vErrors, validate245.errors);
         errors = vErrors.length;
       }
     }
@@ -10875,7 +11042,7 @@ function validate325(
     }
     if (data.unit !== undefined) {
       if (
-        !validate246(data.unit, {
+        !validate250(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -10883,7 +11050,7 @@ function validate325(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate250.errors);
         errors = vErrors.length;
       }
     }
@@ -10896,12 +11063,12 @@ function validate325(
     }
     errors++;
   }
-  validate325.errors = vErrors;
+  validate329.errors = vErrors;
   return errors === 0;
 }
-validate325.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate329.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema91 = {
+const schema92 = {
   type: 'object',
   properties: {
     rule: { $ref: '#/$defs/name' },
@@ -10912,13 +11079,13 @@ const schema91 = {
   additionalProperties: false,
 };
 
-function validate329(
+function validate333(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate329.evaluated;
+  const evaluated0 = validate333.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10972,7 +11139,7 @@ function validate329(
     }
     if (data.rule !== undefined) {
       if (
-        !validate241(data.rule, {
+        !validate245(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -10980,13 +11147,13 @@ function validate329(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate241.errors);
+        vErrors = joined(vErrors, validate245.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate238(data.title, {
+        !validate242(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -10994,13 +11161,13 @@ function validate329(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate238.errors);
+        vErrors = joined(vErrors, validate242.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate241(data.level, {
+        !validate245(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -11008,7 +11175,7 @@ function validate329(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate241.errors);
+        vErrors = joined(vErrors, validate245.errors);
         errors = vErrors.length;
       }
     }
@@ -11021,18 +11188,18 @@ function validate329(
     }
     errors++;
   }
-  validate329.errors = vErrors;
+  validate333.errors = vErrors;
   return errors === 0;
 }
-validate329.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate333.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate320(
+function validate324(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate320.evaluated;
+  const evaluated0 = validate324.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11149,7 +11316,7 @@ function validate320(
     }
     if (data.fault !== undefined) {
       if (
-        !validate241(data.fault, {
+        !validate245(data.fault, {
           instancePath: instancePath + '/fault',
           parentData: data,
           parentDataProperty: 'fault',
@@ -11157,13 +11324,13 @@ function validate320(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate241.errors);
+        vErrors = joined(vErrors, validate245.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate238(data.title, {
+        !validate242(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -11171,13 +11338,13 @@ function validate320(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate238.errors);
+        vErrors = joined(vErrors, validate242.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate238(data.says, {
+        !validate242(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -11185,13 +11352,13 @@ function validate320(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate238.errors);
+        vErrors = joined(vErrors, validate242.errors);
         errors = vErrors.length;
       }
     }
     if (data.do !== undefined) {
       if (
-        !validate256(data.do, {
+        !validate260(data.do, {
           instancePath: instancePath + '/do',
           parentData: data,
           parentDataProperty: 'do',
@@ -11199,7 +11366,7 @@ function validate320(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate256.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
@@ -11209,7 +11376,7 @@ function validate320(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate325(data4[i0], {
+            !validate329(data4[i0], {
               instancePath: instancePath + '/readings/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -11217,7 +11384,7 @@ function validate320(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate325.errors);
+            vErrors = joined(vErrors, validate329.errors);
             errors = vErrors.length;
           }
         }
@@ -11242,7 +11409,7 @@ function validate320(
         const len1 = data6.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate329(data6[i1], {
+            !validate333(data6[i1], {
               instancePath: instancePath + '/changes/' + i1,
               parentData: data6,
               parentDataProperty: i1,
@@ -11250,7 +11417,7 @@ function validate320(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate329.errors);
+            vErrors = joined(vErrors, validate333.errors);
             errors = vErrors.length;
           }
         }
@@ -11278,12 +11445,12 @@ function validate320(
     }
     errors++;
   }
-  validate320.errors = vErrors;
+  validate324.errors = vErrors;
   return errors === 0;
 }
-validate320.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate324.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema92 = {
+const schema93 = {
   type: 'object',
   properties: {
     level: { $ref: '#/$defs/name' },
@@ -11300,13 +11467,13 @@ const schema92 = {
   additionalProperties: false,
 };
 
-function validate335(
+function validate339(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate335.evaluated;
+  const evaluated0 = validate339.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11399,7 +11566,7 @@ function validate335(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema92.properties, key0)) {
+      if (!func5.call(schema93.properties, key0)) {
         const err6 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -11416,7 +11583,7 @@ function validate335(
     }
     if (data.level !== undefined) {
       if (
-        !validate241(data.level, {
+        !validate245(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -11424,7 +11591,7 @@ function validate335(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate241.errors);
+        vErrors = joined(vErrors, validate245.errors);
         errors = vErrors.length;
       }
     }
@@ -11530,7 +11697,7 @@ function validate335(
     }
     if (data.agreed_by !== undefined) {
       if (
-        !validate238(data.agreed_by, {
+        !validate242(data.agreed_by, {
           instancePath: instancePath + '/agreed_by',
           parentData: data,
           parentDataProperty: 'agreed_by',
@@ -11538,7 +11705,7 @@ function validate335(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate238.errors);
+        vErrors = joined(vErrors, validate242.errors);
         errors = vErrors.length;
       }
     }
@@ -11567,12 +11734,12 @@ function validate335(
     }
     errors++;
   }
-  validate335.errors = vErrors;
+  validate339.errors = vErrors;
   return errors === 0;
 }
-validate335.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate339.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema93 = {
+const schema94 = {
   type: 'object',
   properties: {
     observation: { $ref: '#/$defs/name' },
@@ -11583,13 +11750,13 @@ const schema93 = {
   additionalProperties: false,
 };
 
-function validate339(
+function validate343(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate339.evaluated;
+  const evaluated0 = validate343.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11643,7 +11810,7 @@ function validate339(
     }
     if (data.observation !== undefined) {
       if (
-        !validate241(data.observation, {
+        !validate245(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -11651,7 +11818,7 @@ function validate339(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate241.errors);
+        vErrors = joined(vErrors, validate245.errors);
         errors = vErrors.length;
       }
     }
@@ -11662,7 +11829,7 @@ function validate339(
           instancePath: instancePath + '/value',
           schemaPath: '#/properties/value/type',
           keyword: 'type',
-          params: { type: schema93.properties.value.type },
+          params: { type: schema94.properties.value.type },
         };
         if (vErrors === null) {
           vErrors = [err3];
@@ -11674,7 +11841,7 @@ function validate339(
     }
     if (data.unit !== undefined) {
       if (
-        !validate246(data.unit, {
+        !validate250(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -11682,7 +11849,7 @@ function validate339(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate250.errors);
         errors = vErrors.length;
       }
     }
@@ -11695,12 +11862,12 @@ function validate339(
     }
     errors++;
   }
-  validate339.errors = vErrors;
+  validate343.errors = vErrors;
   return errors === 0;
 }
-validate339.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate343.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema94 = {
+const schema95 = {
   type: 'object',
   properties: {
     limit: { $ref: '#/$defs/name' },
@@ -11714,13 +11881,13 @@ const schema94 = {
   additionalProperties: false,
 };
 
-function validate343(
+function validate347(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate343.evaluated;
+  const evaluated0 = validate347.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11795,7 +11962,7 @@ function validate343(
     }
     if (data.limit !== undefined) {
       if (
-        !validate241(data.limit, {
+        !validate245(data.limit, {
           instancePath: instancePath + '/limit',
           parentData: data,
           parentDataProperty: 'limit',
@@ -11803,7 +11970,7 @@ function validate343(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate241.errors);
+        vErrors = joined(vErrors, validate245.errors);
         errors = vErrors.length;
       }
     }
@@ -11826,7 +11993,7 @@ function validate343(
     }
     if (data.unit !== undefined) {
       if (
-        !validate246(data.unit, {
+        !validate250(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -11834,7 +12001,7 @@ function validate343(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate250.errors);
         errors = vErrors.length;
       }
     }
@@ -11895,25 +12062,25 @@ function validate343(
     }
     errors++;
   }
-  validate343.errors = vErrors;
+  validate347.errors = vErrors;
   return errors === 0;
 }
-validate343.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate347.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema95 = {
+const schema96 = {
   type: 'object',
   properties: { observation: { $ref: '#/$defs/name' }, given: { type: 'string' }, as: { type: 'string' } },
   required: ['observation', 'given', 'as'],
   additionalProperties: false,
 };
 
-function validate347(
+function validate351(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate347.evaluated;
+  const evaluated0 = validate351.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11981,7 +12148,7 @@ function validate347(
     }
     if (data.observation !== undefined) {
       if (
-        !validate241(data.observation, {
+        !validate245(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -11989,7 +12156,7 @@ function validate347(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate241.errors);
+        vErrors = joined(vErrors, validate245.errors);
         errors = vErrors.length;
       }
     }
@@ -12034,12 +12201,12 @@ function validate347(
     }
     errors++;
   }
-  validate347.errors = vErrors;
+  validate351.errors = vErrors;
   return errors === 0;
 }
-validate347.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate351.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema96 = {
+const schema97 = {
   type: 'object',
   properties: {
     observation: { $ref: '#/$defs/name' },
@@ -12050,13 +12217,13 @@ const schema96 = {
   additionalProperties: false,
 };
 
-function validate350(
+function validate354(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate350.evaluated;
+  const evaluated0 = validate354.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12124,7 +12291,7 @@ function validate350(
     }
     if (data.observation !== undefined) {
       if (
-        !validate241(data.observation, {
+        !validate245(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -12132,7 +12299,7 @@ function validate350(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate241.errors);
+        vErrors = joined(vErrors, validate245.errors);
         errors = vErrors.length;
       }
     }
@@ -12154,7 +12321,7 @@ function validate350(
     }
     if (data.because !== undefined) {
       if (
-        !validate257(data.because, {
+        !validate261(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -12162,7 +12329,7 @@ function validate350(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate257.errors);
+        vErrors = joined(vErrors, validate261.errors);
         errors = vErrors.length;
       }
     }
@@ -12175,18 +12342,18 @@ function validate350(
     }
     errors++;
   }
-  validate350.errors = vErrors;
+  validate354.errors = vErrors;
   return errors === 0;
 }
-validate350.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate354.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate235(
+function validate239(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="outcome.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate235.evaluated;
+  const evaluated0 = validate239.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12531,7 +12698,7 @@ function validate235(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema69.properties, key0)) {
+      if (!func5.call(schema70.properties, key0)) {
         const err24 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -12548,7 +12715,7 @@ function validate235(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate236(data.protocol, {
+        !validate240(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -12556,7 +12723,7 @@ function validate235(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate236.errors);
+        vErrors = joined(vErrors, validate240.errors);
         errors = vErrors.length;
       }
     }
@@ -12609,7 +12776,7 @@ function validate235(
     }
     if (data.title !== undefined) {
       if (
-        !validate238(data.title, {
+        !validate242(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -12617,7 +12784,7 @@ function validate235(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate238.errors);
+        vErrors = joined(vErrors, validate242.errors);
         errors = vErrors.length;
       }
     }
@@ -12687,7 +12854,7 @@ function validate235(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate240(data4[i0], {
+            !validate244(data4[i0], {
               instancePath: instancePath + '/based_on/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -12695,7 +12862,7 @@ function validate235(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate240.errors);
+            vErrors = joined(vErrors, validate244.errors);
             errors = vErrors.length;
           }
         }
@@ -12721,7 +12888,7 @@ function validate235(
           instancePath: instancePath + '/at',
           schemaPath: '#/properties/at/type',
           keyword: 'type',
-          params: { type: schema69.properties.at.type },
+          params: { type: schema70.properties.at.type },
         };
         if (vErrors === null) {
           vErrors = [err33];
@@ -12752,7 +12919,7 @@ function validate235(
           instancePath: instancePath + '/applies',
           schemaPath: '#/properties/applies/enum',
           keyword: 'enum',
-          params: { allowedValues: schema69.properties.applies.enum },
+          params: { allowedValues: schema70.properties.applies.enum },
         };
         if (vErrors === null) {
           vErrors = [err35];
@@ -12764,7 +12931,7 @@ function validate235(
     }
     if (data.applies_because !== undefined) {
       if (
-        !validate256(data.applies_because, {
+        !validate260(data.applies_because, {
           instancePath: instancePath + '/applies_because',
           parentData: data,
           parentDataProperty: 'applies_because',
@@ -12772,13 +12939,13 @@ function validate235(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate256.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
     if (data.otherwise !== undefined) {
       if (
-        !validate238(data.otherwise, {
+        !validate242(data.otherwise, {
           instancePath: instancePath + '/otherwise',
           parentData: data,
           parentDataProperty: 'otherwise',
@@ -12786,13 +12953,13 @@ function validate235(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate238.errors);
+        vErrors = joined(vErrors, validate242.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate261(data.level, {
+        !validate265(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -12800,7 +12967,7 @@ function validate235(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate261.errors);
+        vErrors = joined(vErrors, validate265.errors);
         errors = vErrors.length;
       }
     }
@@ -12810,7 +12977,7 @@ function validate235(
         const len1 = data11.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate264(data11[i1], {
+            !validate268(data11[i1], {
               instancePath: instancePath + '/rules/' + i1,
               parentData: data11,
               parentDataProperty: i1,
@@ -12818,7 +12985,7 @@ function validate235(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate264.errors);
+            vErrors = joined(vErrors, validate268.errors);
             errors = vErrors.length;
           }
         }
@@ -12843,7 +13010,7 @@ function validate235(
         for (const key1 in data13) {
           const _errs23 = errors;
           if (
-            !validate236(key1, {
+            !validate240(key1, {
               instancePath: instancePath + '/measures',
               parentData: data13,
               parentDataProperty: 'measures',
@@ -12851,7 +13018,7 @@ function validate235(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate236.errors);
+            vErrors = joined(vErrors, validate240.errors);
             errors = vErrors.length;
           }
           var valid5 = _errs23 === errors;
@@ -12872,7 +13039,7 @@ function validate235(
         }
         for (const key2 in data13) {
           if (
-            !validate289(data13[key2], {
+            !validate293(data13[key2], {
               instancePath: instancePath + '/measures/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data13,
               parentDataProperty: key2,
@@ -12880,7 +13047,7 @@ function validate235(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate289.errors);
+            vErrors = joined(vErrors, validate293.errors);
             errors = vErrors.length;
           }
         }
@@ -12905,7 +13072,7 @@ function validate235(
         const len2 = data15.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate297(data15[i2], {
+            !validate301(data15[i2], {
               instancePath: instancePath + '/advice/' + i2,
               parentData: data15,
               parentDataProperty: i2,
@@ -12913,7 +13080,7 @@ function validate235(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate297.errors);
+            vErrors = joined(vErrors, validate301.errors);
             errors = vErrors.length;
           }
         }
@@ -12934,7 +13101,7 @@ function validate235(
     }
     if (data.ask_first !== undefined) {
       if (
-        !validate273(data.ask_first, {
+        !validate277(data.ask_first, {
           instancePath: instancePath + '/ask_first',
           parentData: data,
           parentDataProperty: 'ask_first',
@@ -12942,13 +13109,13 @@ function validate235(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate273.errors);
+        vErrors = joined(vErrors, validate277.errors);
         errors = vErrors.length;
       }
     }
     if (data.take_first !== undefined) {
       if (
-        !validate273(data.take_first, {
+        !validate277(data.take_first, {
           instancePath: instancePath + '/take_first',
           parentData: data,
           parentDataProperty: 'take_first',
@@ -12956,13 +13123,13 @@ function validate235(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate273.errors);
+        vErrors = joined(vErrors, validate277.errors);
         errors = vErrors.length;
       }
     }
     if (data.missing !== undefined) {
       if (
-        !validate273(data.missing, {
+        !validate277(data.missing, {
           instancePath: instancePath + '/missing',
           parentData: data,
           parentDataProperty: 'missing',
@@ -12970,7 +13137,7 @@ function validate235(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate273.errors);
+        vErrors = joined(vErrors, validate277.errors);
         errors = vErrors.length;
       }
     }
@@ -12980,7 +13147,7 @@ function validate235(
         const len3 = data20.length;
         for (let i3 = 0; i3 < len3; i3++) {
           if (
-            !validate310(data20[i3], {
+            !validate314(data20[i3], {
               instancePath: instancePath + '/unobtainable/' + i3,
               parentData: data20,
               parentDataProperty: i3,
@@ -12988,7 +13155,7 @@ function validate235(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate310.errors);
+            vErrors = joined(vErrors, validate314.errors);
             errors = vErrors.length;
           }
         }
@@ -13013,7 +13180,7 @@ function validate235(
         const len4 = data22.length;
         for (let i4 = 0; i4 < len4; i4++) {
           if (
-            !validate310(data22[i4], {
+            !validate314(data22[i4], {
               instancePath: instancePath + '/declined/' + i4,
               parentData: data22,
               parentDataProperty: i4,
@@ -13021,7 +13188,7 @@ function validate235(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate310.errors);
+            vErrors = joined(vErrors, validate314.errors);
             errors = vErrors.length;
           }
         }
@@ -13042,7 +13209,7 @@ function validate235(
     }
     if (data.would_tell_more !== undefined) {
       if (
-        !validate273(data.would_tell_more, {
+        !validate277(data.would_tell_more, {
           instancePath: instancePath + '/would_tell_more',
           parentData: data,
           parentDataProperty: 'would_tell_more',
@@ -13050,7 +13217,7 @@ function validate235(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate273.errors);
+        vErrors = joined(vErrors, validate277.errors);
         errors = vErrors.length;
       }
     }
@@ -13060,7 +13227,7 @@ function validate235(
         const len5 = data25.length;
         for (let i5 = 0; i5 < len5; i5++) {
           if (
-            !validate315(data25[i5], {
+            !validate319(data25[i5], {
               instancePath: instancePath + '/stands_in/' + i5,
               parentData: data25,
               parentDataProperty: i5,
@@ -13068,7 +13235,7 @@ function validate235(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate315.errors);
+            vErrors = joined(vErrors, validate319.errors);
             errors = vErrors.length;
           }
         }
@@ -13093,7 +13260,7 @@ function validate235(
         const len6 = data27.length;
         for (let i6 = 0; i6 < len6; i6++) {
           if (
-            !validate320(data27[i6], {
+            !validate324(data27[i6], {
               instancePath: instancePath + '/faults/' + i6,
               parentData: data27,
               parentDataProperty: i6,
@@ -13101,7 +13268,7 @@ function validate235(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate320.errors);
+            vErrors = joined(vErrors, validate324.errors);
             errors = vErrors.length;
           }
         }
@@ -13122,7 +13289,7 @@ function validate235(
     }
     if (data.in_force !== undefined) {
       if (
-        !validate335(data.in_force, {
+        !validate339(data.in_force, {
           instancePath: instancePath + '/in_force',
           parentData: data,
           parentDataProperty: 'in_force',
@@ -13130,7 +13297,7 @@ function validate235(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate335.errors);
+        vErrors = joined(vErrors, validate339.errors);
         errors = vErrors.length;
       }
     }
@@ -13140,7 +13307,7 @@ function validate235(
         const len7 = data30.length;
         for (let i7 = 0; i7 < len7; i7++) {
           if (
-            !validate339(data30[i7], {
+            !validate343(data30[i7], {
               instancePath: instancePath + '/assumed/' + i7,
               parentData: data30,
               parentDataProperty: i7,
@@ -13148,7 +13315,7 @@ function validate235(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate339.errors);
+            vErrors = joined(vErrors, validate343.errors);
             errors = vErrors.length;
           }
         }
@@ -13173,7 +13340,7 @@ function validate235(
         const len8 = data32.length;
         for (let i8 = 0; i8 < len8; i8++) {
           if (
-            !validate343(data32[i8], {
+            !validate347(data32[i8], {
               instancePath: instancePath + '/limits/' + i8,
               parentData: data32,
               parentDataProperty: i8,
@@ -13181,7 +13348,7 @@ function validate235(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate343.errors);
+            vErrors = joined(vErrors, validate347.errors);
             errors = vErrors.length;
           }
         }
@@ -13206,7 +13373,7 @@ function validate235(
         const len9 = data34.length;
         for (let i9 = 0; i9 < len9; i9++) {
           if (
-            !validate347(data34[i9], {
+            !validate351(data34[i9], {
               instancePath: instancePath + '/taken/' + i9,
               parentData: data34,
               parentDataProperty: i9,
@@ -13214,7 +13381,7 @@ function validate235(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate347.errors);
+            vErrors = joined(vErrors, validate351.errors);
             errors = vErrors.length;
           }
         }
@@ -13239,7 +13406,7 @@ function validate235(
         const len10 = data36.length;
         for (let i10 = 0; i10 < len10; i10++) {
           if (
-            !validate350(data36[i10], {
+            !validate354(data36[i10], {
               instancePath: instancePath + '/refused/' + i10,
               parentData: data36,
               parentDataProperty: i10,
@@ -13247,7 +13414,7 @@ function validate235(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate350.errors);
+            vErrors = joined(vErrors, validate354.errors);
             errors = vErrors.length;
           }
         }
@@ -13272,7 +13439,7 @@ function validate235(
         const len11 = data38.length;
         for (let i11 = 0; i11 < len11; i11++) {
           if (
-            !validate350(data38[i11], {
+            !validate354(data38[i11], {
               instancePath: instancePath + '/questioned/' + i11,
               parentData: data38,
               parentDataProperty: i11,
@@ -13280,7 +13447,7 @@ function validate235(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate350.errors);
+            vErrors = joined(vErrors, validate354.errors);
             errors = vErrors.length;
           }
         }
@@ -13301,7 +13468,7 @@ function validate235(
     }
     if (data.unused !== undefined) {
       if (
-        !validate273(data.unused, {
+        !validate277(data.unused, {
           instancePath: instancePath + '/unused',
           parentData: data,
           parentDataProperty: 'unused',
@@ -13309,13 +13476,13 @@ function validate235(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate273.errors);
+        vErrors = joined(vErrors, validate277.errors);
         errors = vErrors.length;
       }
     }
     if (data.caution !== undefined) {
       if (
-        !validate238(data.caution, {
+        !validate242(data.caution, {
           instancePath: instancePath + '/caution',
           parentData: data,
           parentDataProperty: 'caution',
@@ -13323,7 +13490,7 @@ function validate235(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate238.errors);
+        vErrors = joined(vErrors, validate242.errors);
         errors = vErrors.length;
       }
     }
@@ -13336,13 +13503,13 @@ function validate235(
     }
     errors++;
   }
-  validate235.errors = vErrors;
+  validate239.errors = vErrors;
   return errors === 0;
 }
-validate235.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate239.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const protocol = validate357;
-const schema97 = {
+export const protocol = validate361;
+const schema98 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'protocol.schema.json',
   type: 'object',
@@ -13650,13 +13817,13 @@ const schema97 = {
   },
 };
 
-function validate358(
+function validate362(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate358.evaluated;
+  const evaluated0 = validate362.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -13696,18 +13863,18 @@ function validate358(
     }
     errors++;
   }
-  validate358.errors = vErrors;
+  validate362.errors = vErrors;
   return errors === 0;
 }
-validate358.evaluated = { dynamicProps: false, dynamicItems: false };
+validate362.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate360(
+function validate364(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate360.evaluated;
+  const evaluated0 = validate364.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -13742,12 +13909,12 @@ function validate360(
     }
     errors++;
   }
-  validate360.errors = vErrors;
+  validate364.errors = vErrors;
   return errors === 0;
 }
-validate360.evaluated = { dynamicProps: false, dynamicItems: false };
+validate364.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema100 = {
+const schema101 = {
   type: 'object',
   properties: {
     protocol: { $ref: '#/$defs/name' },
@@ -13763,7 +13930,7 @@ const schema100 = {
   required: ['protocol', 'edition'],
   additionalProperties: false,
 };
-const schema101 = {
+const schema102 = {
   type: 'object',
   properties: {
     value: { $ref: '#/$defs/quantity' },
@@ -13774,13 +13941,13 @@ const schema101 = {
   additionalProperties: false,
 };
 
-function validate367(
+function validate371(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate367.evaluated;
+  const evaluated0 = validate371.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -13807,20 +13974,20 @@ function validate367(
       errors++;
     }
   }
-  validate367.errors = vErrors;
+  validate371.errors = vErrors;
   return errors === 0;
 }
-validate367.evaluated = { dynamicProps: false, dynamicItems: false };
+validate371.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema103 = { type: 'array', items: { $ref: '#/$defs/name' }, maxItems: 200 };
+const schema104 = { type: 'array', items: { $ref: '#/$defs/name' }, maxItems: 200 };
 
-function validate370(
+function validate374(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate370.evaluated;
+  const evaluated0 = validate374.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -13840,7 +14007,7 @@ function validate370(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate358(data[i0], {
+        !validate362(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -13848,7 +14015,7 @@ function validate370(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate358.errors);
+        vErrors = joined(vErrors, validate362.errors);
         errors = vErrors.length;
       }
     }
@@ -13861,18 +14028,18 @@ function validate370(
     }
     errors++;
   }
-  validate370.errors = vErrors;
+  validate374.errors = vErrors;
   return errors === 0;
 }
-validate370.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate374.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate366(
+function validate370(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate366.evaluated;
+  const evaluated0 = validate370.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -13926,7 +14093,7 @@ function validate366(
     }
     if (data.value !== undefined) {
       if (
-        !validate367(data.value, {
+        !validate371(data.value, {
           instancePath: instancePath + '/value',
           parentData: data,
           parentDataProperty: 'value',
@@ -13934,13 +14101,13 @@ function validate366(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate367.errors);
+        vErrors = joined(vErrors, validate371.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate360(data.because, {
+        !validate364(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -13948,13 +14115,13 @@ function validate366(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate360.errors);
+        vErrors = joined(vErrors, validate364.errors);
         errors = vErrors.length;
       }
     }
     if (data.source !== undefined) {
       if (
-        !validate370(data.source, {
+        !validate374(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -13962,7 +14129,7 @@ function validate366(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate370.errors);
+        vErrors = joined(vErrors, validate374.errors);
         errors = vErrors.length;
       }
     }
@@ -13975,25 +14142,25 @@ function validate366(
     }
     errors++;
   }
-  validate366.errors = vErrors;
+  validate370.errors = vErrors;
   return errors === 0;
 }
-validate366.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate370.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema104 = {
+const schema105 = {
   type: 'object',
   properties: { rule: { $ref: '#/$defs/name' }, because: { $ref: '#/$defs/text' } },
   required: ['rule', 'because'],
   additionalProperties: false,
 };
 
-function validate374(
+function validate378(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate374.evaluated;
+  const evaluated0 = validate378.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14047,7 +14214,7 @@ function validate374(
     }
     if (data.rule !== undefined) {
       if (
-        !validate358(data.rule, {
+        !validate362(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -14055,13 +14222,13 @@ function validate374(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate358.errors);
+        vErrors = joined(vErrors, validate362.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate360(data.because, {
+        !validate364(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -14069,7 +14236,7 @@ function validate374(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate360.errors);
+        vErrors = joined(vErrors, validate364.errors);
         errors = vErrors.length;
       }
     }
@@ -14082,18 +14249,18 @@ function validate374(
     }
     errors++;
   }
-  validate374.errors = vErrors;
+  validate378.errors = vErrors;
   return errors === 0;
 }
-validate374.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate378.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate363(
+function validate367(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate363.evaluated;
+  const evaluated0 = validate367.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14147,7 +14314,7 @@ function validate363(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate358(data.protocol, {
+        !validate362(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -14155,7 +14322,7 @@ function validate363(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate358.errors);
+        vErrors = joined(vErrors, validate362.errors);
         errors = vErrors.length;
       }
     }
@@ -14226,7 +14393,7 @@ function validate363(
         for (const key1 in data2) {
           const _errs7 = errors;
           if (
-            !validate358(key1, {
+            !validate362(key1, {
               instancePath: instancePath + '/limits',
               parentData: data2,
               parentDataProperty: 'limits',
@@ -14234,7 +14401,7 @@ function validate363(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate358.errors);
+            vErrors = joined(vErrors, validate362.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs7 === errors;
@@ -14255,7 +14422,7 @@ function validate363(
         }
         for (const key2 in data2) {
           if (
-            !validate366(data2[key2], {
+            !validate370(data2[key2], {
               instancePath: instancePath + '/limits/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data2,
               parentDataProperty: key2,
@@ -14263,7 +14430,7 @@ function validate363(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate366.errors);
+            vErrors = joined(vErrors, validate370.errors);
             errors = vErrors.length;
           }
         }
@@ -14316,7 +14483,7 @@ function validate363(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate374(data4[i0], {
+            !validate378(data4[i0], {
               instancePath: instancePath + '/withdraws/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -14324,7 +14491,7 @@ function validate363(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate374.errors);
+            vErrors = joined(vErrors, validate378.errors);
             errors = vErrors.length;
           }
         }
@@ -14352,12 +14519,12 @@ function validate363(
     }
     errors++;
   }
-  validate363.errors = vErrors;
+  validate367.errors = vErrors;
   return errors === 0;
 }
-validate363.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate367.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema105 = {
+const schema106 = {
   type: 'object',
   properties: {
     all: { $ref: '#/$defs/conditions' },
@@ -14370,7 +14537,7 @@ const schema105 = {
   minProperties: 1,
   maxProperties: 100,
 };
-const schema106 = {
+const schema107 = {
   type: 'object',
   properties: {
     below: { $ref: '#/$defs/quantity' },
@@ -14388,13 +14555,13 @@ const schema106 = {
   additionalProperties: false,
 };
 
-function validate388(
+function validate392(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate388.evaluated;
+  const evaluated0 = validate392.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14424,18 +14591,18 @@ function validate388(
     }
     errors++;
   }
-  validate388.errors = vErrors;
+  validate392.errors = vErrors;
   return errors === 0;
 }
-validate388.evaluated = { dynamicProps: false, dynamicItems: false };
+validate392.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate381(
+function validate385(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate381.evaluated;
+  const evaluated0 = validate385.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14458,7 +14625,7 @@ function validate381(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema106.properties, key0)) {
+      if (!func5.call(schema107.properties, key0)) {
         const err1 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -14475,7 +14642,7 @@ function validate381(
     }
     if (data.below !== undefined) {
       if (
-        !validate367(data.below, {
+        !validate371(data.below, {
           instancePath: instancePath + '/below',
           parentData: data,
           parentDataProperty: 'below',
@@ -14483,13 +14650,13 @@ function validate381(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate367.errors);
+        vErrors = joined(vErrors, validate371.errors);
         errors = vErrors.length;
       }
     }
     if (data.above !== undefined) {
       if (
-        !validate367(data.above, {
+        !validate371(data.above, {
           instancePath: instancePath + '/above',
           parentData: data,
           parentDataProperty: 'above',
@@ -14497,13 +14664,13 @@ function validate381(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate367.errors);
+        vErrors = joined(vErrors, validate371.errors);
         errors = vErrors.length;
       }
     }
     if (data.at_most !== undefined) {
       if (
-        !validate367(data.at_most, {
+        !validate371(data.at_most, {
           instancePath: instancePath + '/at_most',
           parentData: data,
           parentDataProperty: 'at_most',
@@ -14511,13 +14678,13 @@ function validate381(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate367.errors);
+        vErrors = joined(vErrors, validate371.errors);
         errors = vErrors.length;
       }
     }
     if (data.at_least !== undefined) {
       if (
-        !validate367(data.at_least, {
+        !validate371(data.at_least, {
           instancePath: instancePath + '/at_least',
           parentData: data,
           parentDataProperty: 'at_least',
@@ -14525,7 +14692,7 @@ function validate381(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate367.errors);
+        vErrors = joined(vErrors, validate371.errors);
         errors = vErrors.length;
       }
     }
@@ -14563,7 +14730,7 @@ function validate381(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate367(data4[i0], {
+            !validate371(data4[i0], {
               instancePath: instancePath + '/between/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -14571,7 +14738,7 @@ function validate381(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate367.errors);
+            vErrors = joined(vErrors, validate371.errors);
             errors = vErrors.length;
           }
         }
@@ -14597,7 +14764,7 @@ function validate381(
           instancePath: instancePath + '/is',
           schemaPath: '#/properties/is/type',
           keyword: 'type',
-          params: { type: schema106.properties.is.type },
+          params: { type: schema107.properties.is.type },
         };
         if (vErrors === null) {
           vErrors = [err5];
@@ -14625,7 +14792,7 @@ function validate381(
     }
     if (data.one_of !== undefined) {
       if (
-        !validate370(data.one_of, {
+        !validate374(data.one_of, {
           instancePath: instancePath + '/one_of',
           parentData: data,
           parentDataProperty: 'one_of',
@@ -14633,13 +14800,13 @@ function validate381(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate370.errors);
+        vErrors = joined(vErrors, validate374.errors);
         errors = vErrors.length;
       }
     }
     if (data.known !== undefined) {
       if (
-        !validate388(data.known, {
+        !validate392(data.known, {
           instancePath: instancePath + '/known',
           parentData: data,
           parentDataProperty: 'known',
@@ -14647,13 +14814,13 @@ function validate381(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate388.errors);
+        vErrors = joined(vErrors, validate392.errors);
         errors = vErrors.length;
       }
     }
     if (data.unobtainable !== undefined) {
       if (
-        !validate388(data.unobtainable, {
+        !validate392(data.unobtainable, {
           instancePath: instancePath + '/unobtainable',
           parentData: data,
           parentDataProperty: 'unobtainable',
@@ -14661,13 +14828,13 @@ function validate381(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate388.errors);
+        vErrors = joined(vErrors, validate392.errors);
         errors = vErrors.length;
       }
     }
     if (data.accepted !== undefined) {
       if (
-        !validate360(data.accepted, {
+        !validate364(data.accepted, {
           instancePath: instancePath + '/accepted',
           parentData: data,
           parentDataProperty: 'accepted',
@@ -14675,7 +14842,7 @@ function validate381(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate360.errors);
+        vErrors = joined(vErrors, validate364.errors);
         errors = vErrors.length;
       }
     }
@@ -14688,21 +14855,21 @@ function validate381(
     }
     errors++;
   }
-  validate381.errors = vErrors;
+  validate385.errors = vErrors;
   return errors === 0;
 }
-validate381.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate385.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema108 = { type: 'array', items: { $ref: '#/$defs/condition' }, minItems: 1, maxItems: 200 };
-const wrapper1 = { validate: validate380 };
+const schema109 = { type: 'array', items: { $ref: '#/$defs/condition' }, minItems: 1, maxItems: 200 };
+const wrapper1 = { validate: validate384 };
 
-function validate393(
+function validate397(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate393.evaluated;
+  const evaluated0 = validate397.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14752,25 +14919,25 @@ function validate393(
     }
     errors++;
   }
-  validate393.errors = vErrors;
+  validate397.errors = vErrors;
   return errors === 0;
 }
-validate393.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate397.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-const schema109 = {
+const schema110 = {
   type: 'object',
   properties: { count: { type: 'integer', minimum: 1, maximum: 200 }, of: { $ref: '#/$defs/conditions' } },
   required: ['count', 'of'],
   additionalProperties: false,
 };
 
-function validate397(
+function validate401(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate397.evaluated;
+  const evaluated0 = validate401.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14871,7 +15038,7 @@ function validate397(
     }
     if (data.of !== undefined) {
       if (
-        !validate393(data.of, {
+        !validate397(data.of, {
           instancePath: instancePath + '/of',
           parentData: data,
           parentDataProperty: 'of',
@@ -14879,7 +15046,7 @@ function validate397(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate393.errors);
+        vErrors = joined(vErrors, validate397.errors);
         errors = vErrors.length;
       }
     }
@@ -14892,18 +15059,18 @@ function validate397(
     }
     errors++;
   }
-  validate397.errors = vErrors;
+  validate401.errors = vErrors;
   return errors === 0;
 }
-validate397.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate401.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate380(
+function validate384(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate380.evaluated;
+  const evaluated0 = validate384.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14948,7 +15115,7 @@ function validate380(
         key0 === 'rule'
       )) {
         if (
-          !validate381(data[key0], {
+          !validate385(data[key0], {
             instancePath: instancePath + '/' + key0.replace(/~/g, '~0').replace(/\//g, '~1'),
             parentData: data,
             parentDataProperty: key0,
@@ -14956,59 +15123,17 @@ function validate380(
             dynamicAnchors,
           })
         ) {
-          vErrors = joined(vErrors, validate381.errors);
+          vErrors = joined(vErrors, validate385.errors);
           errors = vErrors.length;
         }
       }
     }
     if (data.all !== undefined) {
       if (
-        !validate393(data.all, {
+        !validate397(data.all, {
           instancePath: instancePath + '/all',
           parentData: data,
           parentDataProperty: 'all',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate393.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.any !== undefined) {
-      if (
-        !validate393(data.any, {
-          instancePath: instancePath + '/any',
-          parentData: data,
-          parentDataProperty: 'any',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate393.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.none !== undefined) {
-      if (
-        !validate393(data.none, {
-          instancePath: instancePath + '/none',
-          parentData: data,
-          parentDataProperty: 'none',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate393.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.at_least_of !== undefined) {
-      if (
-        !validate397(data.at_least_of, {
-          instancePath: instancePath + '/at_least_of',
-          parentData: data,
-          parentDataProperty: 'at_least_of',
           rootData,
           dynamicAnchors,
         })
@@ -15017,9 +15142,51 @@ function validate380(
         errors = vErrors.length;
       }
     }
+    if (data.any !== undefined) {
+      if (
+        !validate397(data.any, {
+          instancePath: instancePath + '/any',
+          parentData: data,
+          parentDataProperty: 'any',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate397.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.none !== undefined) {
+      if (
+        !validate397(data.none, {
+          instancePath: instancePath + '/none',
+          parentData: data,
+          parentDataProperty: 'none',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate397.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.at_least_of !== undefined) {
+      if (
+        !validate401(data.at_least_of, {
+          instancePath: instancePath + '/at_least_of',
+          parentData: data,
+          parentDataProperty: 'at_least_of',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate401.errors);
+        errors = vErrors.length;
+      }
+    }
     if (data.rule !== undefined) {
       if (
-        !validate358(data.rule, {
+        !validate362(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -15027,7 +15194,7 @@ function validate380(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate358.errors);
+        vErrors = joined(vErrors, validate362.errors);
         errors = vErrors.length;
       }
     }
@@ -15040,18 +15207,18 @@ function validate380(
     }
     errors++;
   }
-  validate380.errors = vErrors;
+  validate384.errors = vErrors;
   return errors === 0;
 }
-validate380.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate384.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate405(
+function validate409(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate405.evaluated;
+  const evaluated0 = validate409.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15172,12 +15339,12 @@ function validate405(
     }
     errors++;
   }
-  validate405.errors = vErrors;
+  validate409.errors = vErrors;
   return errors === 0;
 }
-validate405.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate409.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema111 = {
+const schema112 = {
   type: 'object',
   properties: {
     needs: { $ref: '#/$defs/names' },
@@ -15191,13 +15358,13 @@ const schema111 = {
   additionalProperties: false,
 };
 
-function validate413(
+function validate417(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate413.evaluated;
+  const evaluated0 = validate417.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15754,18 +15921,18 @@ function validate413(
     }
     errors++;
   }
-  validate413.errors = vErrors;
+  validate417.errors = vErrors;
   return errors === 0;
 }
-validate413.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate417.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate409(
+function validate413(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate409.evaluated;
+  const evaluated0 = validate413.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15791,7 +15958,7 @@ function validate409(
     }
     if (data.needs !== undefined) {
       if (
-        !validate370(data.needs, {
+        !validate374(data.needs, {
           instancePath: instancePath + '/needs',
           parentData: data,
           parentDataProperty: 'needs',
@@ -15799,13 +15966,13 @@ function validate409(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate370.errors);
+        vErrors = joined(vErrors, validate374.errors);
         errors = vErrors.length;
       }
     }
     if (data.helps !== undefined) {
       if (
-        !validate370(data.helps, {
+        !validate374(data.helps, {
           instancePath: instancePath + '/helps',
           parentData: data,
           parentDataProperty: 'helps',
@@ -15813,7 +15980,7 @@ function validate409(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate370.errors);
+        vErrors = joined(vErrors, validate374.errors);
         errors = vErrors.length;
       }
     }
@@ -15823,7 +15990,7 @@ function validate409(
         for (const key1 in data2) {
           const _errs6 = errors;
           if (
-            !validate358(key1, {
+            !validate362(key1, {
               instancePath: instancePath + '/declares',
               parentData: data2,
               parentDataProperty: 'declares',
@@ -15831,7 +15998,7 @@ function validate409(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate358.errors);
+            vErrors = joined(vErrors, validate362.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs6 === errors;
@@ -15852,7 +16019,7 @@ function validate409(
         }
         for (const key2 in data2) {
           if (
-            !validate413(data2[key2], {
+            !validate417(data2[key2], {
               instancePath: instancePath + '/declares/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data2,
               parentDataProperty: key2,
@@ -15860,7 +16027,7 @@ function validate409(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate413.errors);
+            vErrors = joined(vErrors, validate417.errors);
             errors = vErrors.length;
           }
         }
@@ -15888,24 +16055,24 @@ function validate409(
     }
     errors++;
   }
-  validate409.errors = vErrors;
+  validate413.errors = vErrors;
   return errors === 0;
 }
-validate409.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate413.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema113 = {
+const schema114 = {
   type: 'object',
   properties: { set_by: { $ref: '#/$defs/text' }, if_not_stated: { type: ['number', 'string', 'boolean'] } },
   additionalProperties: false,
 };
 
-function validate430(
+function validate434(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate430.evaluated;
+  const evaluated0 = validate434.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15931,7 +16098,7 @@ function validate430(
     }
     if (data.set_by !== undefined) {
       if (
-        !validate360(data.set_by, {
+        !validate364(data.set_by, {
           instancePath: instancePath + '/set_by',
           parentData: data,
           parentDataProperty: 'set_by',
@@ -15939,7 +16106,7 @@ function validate430(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate360.errors);
+        vErrors = joined(vErrors, validate364.errors);
         errors = vErrors.length;
       }
     }
@@ -15954,7 +16121,7 @@ function validate430(
           instancePath: instancePath + '/if_not_stated',
           schemaPath: '#/properties/if_not_stated/type',
           keyword: 'type',
-          params: { type: schema113.properties.if_not_stated.type },
+          params: { type: schema114.properties.if_not_stated.type },
         };
         if (vErrors === null) {
           vErrors = [err1];
@@ -15973,12 +16140,12 @@ function validate430(
     }
     errors++;
   }
-  validate430.errors = vErrors;
+  validate434.errors = vErrors;
   return errors === 0;
 }
-validate430.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate434.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema114 = {
+const schema115 = {
   type: 'object',
   properties: {
     value: { $ref: '#/$defs/quantity' },
@@ -15992,13 +16159,13 @@ const schema114 = {
   additionalProperties: false,
 };
 
-function validate434(
+function validate438(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate434.evaluated;
+  const evaluated0 = validate438.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16045,7 +16212,7 @@ function validate434(
     }
     if (data.value !== undefined) {
       if (
-        !validate367(data.value, {
+        !validate371(data.value, {
           instancePath: instancePath + '/value',
           parentData: data,
           parentDataProperty: 'value',
@@ -16053,7 +16220,7 @@ function validate434(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate367.errors);
+        vErrors = joined(vErrors, validate371.errors);
         errors = vErrors.length;
       }
     }
@@ -16123,7 +16290,7 @@ function validate434(
         const len0 = data2.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate367(data2[i0], {
+            !validate371(data2[i0], {
               instancePath: instancePath + '/between/' + i0,
               parentData: data2,
               parentDataProperty: i0,
@@ -16131,7 +16298,7 @@ function validate434(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate367.errors);
+            vErrors = joined(vErrors, validate371.errors);
             errors = vErrors.length;
           }
         }
@@ -16152,7 +16319,7 @@ function validate434(
     }
     if (data.set_by !== undefined) {
       if (
-        !validate360(data.set_by, {
+        !validate364(data.set_by, {
           instancePath: instancePath + '/set_by',
           parentData: data,
           parentDataProperty: 'set_by',
@@ -16160,13 +16327,13 @@ function validate434(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate360.errors);
+        vErrors = joined(vErrors, validate364.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate360(data.title, {
+        !validate364(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -16174,13 +16341,13 @@ function validate434(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate360.errors);
+        vErrors = joined(vErrors, validate364.errors);
         errors = vErrors.length;
       }
     }
     if (data.source !== undefined) {
       if (
-        !validate370(data.source, {
+        !validate374(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -16188,7 +16355,7 @@ function validate434(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate370.errors);
+        vErrors = joined(vErrors, validate374.errors);
         errors = vErrors.length;
       }
     }
@@ -16201,12 +16368,12 @@ function validate434(
     }
     errors++;
   }
-  validate434.errors = vErrors;
+  validate438.errors = vErrors;
   return errors === 0;
 }
-validate434.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate438.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema115 = {
+const schema116 = {
   type: 'object',
   properties: {
     fault: { $ref: '#/$defs/name' },
@@ -16221,7 +16388,7 @@ const schema115 = {
   required: ['fault', 'when', 'says', 'source'],
   additionalProperties: false,
 };
-const schema116 = {
+const schema117 = {
   type: 'object',
   propertyNames: { $ref: '#/$defs/name' },
   additionalProperties: { $ref: '#/$defs/quantity' },
@@ -16229,13 +16396,13 @@ const schema116 = {
   maxProperties: 20,
 };
 
-function validate445(
+function validate449(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate445.evaluated;
+  const evaluated0 = validate449.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16274,9 +16441,9 @@ function validate445(
     for (const key0 in data) {
       const _errs1 = errors;
       if (
-        !validate358(key0, { instancePath, parentData: data, parentDataProperty, rootData, dynamicAnchors })
+        !validate362(key0, { instancePath, parentData: data, parentDataProperty, rootData, dynamicAnchors })
       ) {
-        vErrors = joined(vErrors, validate358.errors);
+        vErrors = joined(vErrors, validate362.errors);
         errors = vErrors.length;
       }
       var valid0 = _errs1 === errors;
@@ -16297,7 +16464,7 @@ function validate445(
     }
     for (const key1 in data) {
       if (
-        !validate367(data[key1], {
+        !validate371(data[key1], {
           instancePath: instancePath + '/' + key1.replace(/~/g, '~0').replace(/\//g, '~1'),
           parentData: data,
           parentDataProperty: key1,
@@ -16305,7 +16472,7 @@ function validate445(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate367.errors);
+        vErrors = joined(vErrors, validate371.errors);
         errors = vErrors.length;
       }
     }
@@ -16318,12 +16485,12 @@ function validate445(
     }
     errors++;
   }
-  validate445.errors = vErrors;
+  validate449.errors = vErrors;
   return errors === 0;
 }
-validate445.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate449.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema117 = {
+const schema118 = {
   type: 'object',
   properties: {
     id: { $ref: '#/$defs/name' },
@@ -16334,13 +16501,13 @@ const schema117 = {
   additionalProperties: false,
 };
 
-function validate451(
+function validate455(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate451.evaluated;
+  const evaluated0 = validate455.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16394,7 +16561,7 @@ function validate451(
     }
     if (data.id !== undefined) {
       if (
-        !validate358(data.id, {
+        !validate362(data.id, {
           instancePath: instancePath + '/id',
           parentData: data,
           parentDataProperty: 'id',
@@ -16402,13 +16569,13 @@ function validate451(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate358.errors);
+        vErrors = joined(vErrors, validate362.errors);
         errors = vErrors.length;
       }
     }
     if (data.text !== undefined) {
       if (
-        !validate360(data.text, {
+        !validate364(data.text, {
           instancePath: instancePath + '/text',
           parentData: data,
           parentDataProperty: 'text',
@@ -16416,13 +16583,13 @@ function validate451(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate360.errors);
+        vErrors = joined(vErrors, validate364.errors);
         errors = vErrors.length;
       }
     }
     if (data.under !== undefined) {
       if (
-        !validate360(data.under, {
+        !validate364(data.under, {
           instancePath: instancePath + '/under',
           parentData: data,
           parentDataProperty: 'under',
@@ -16430,7 +16597,7 @@ function validate451(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate360.errors);
+        vErrors = joined(vErrors, validate364.errors);
         errors = vErrors.length;
       }
     }
@@ -16443,18 +16610,18 @@ function validate451(
     }
     errors++;
   }
-  validate451.errors = vErrors;
+  validate455.errors = vErrors;
   return errors === 0;
 }
-validate451.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate455.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate441(
+function validate445(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate441.evaluated;
+  const evaluated0 = validate445.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16545,7 +16712,7 @@ function validate441(
     }
     if (data.fault !== undefined) {
       if (
-        !validate358(data.fault, {
+        !validate362(data.fault, {
           instancePath: instancePath + '/fault',
           parentData: data,
           parentDataProperty: 'fault',
@@ -16553,13 +16720,13 @@ function validate441(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate358.errors);
+        vErrors = joined(vErrors, validate362.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate360(data.title, {
+        !validate364(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -16567,13 +16734,13 @@ function validate441(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate360.errors);
+        vErrors = joined(vErrors, validate364.errors);
         errors = vErrors.length;
       }
     }
     if (data.when !== undefined) {
       if (
-        !validate380(data.when, {
+        !validate384(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -16581,13 +16748,13 @@ function validate441(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate380.errors);
+        vErrors = joined(vErrors, validate384.errors);
         errors = vErrors.length;
       }
     }
     if (data.reads_high !== undefined) {
       if (
-        !validate445(data.reads_high, {
+        !validate449(data.reads_high, {
           instancePath: instancePath + '/reads_high',
           parentData: data,
           parentDataProperty: 'reads_high',
@@ -16595,13 +16762,13 @@ function validate441(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate445.errors);
+        vErrors = joined(vErrors, validate449.errors);
         errors = vErrors.length;
       }
     }
     if (data.reads_low !== undefined) {
       if (
-        !validate445(data.reads_low, {
+        !validate449(data.reads_low, {
           instancePath: instancePath + '/reads_low',
           parentData: data,
           parentDataProperty: 'reads_low',
@@ -16609,13 +16776,13 @@ function validate441(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate445.errors);
+        vErrors = joined(vErrors, validate449.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate360(data.says, {
+        !validate364(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -16623,7 +16790,7 @@ function validate441(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate360.errors);
+        vErrors = joined(vErrors, validate364.errors);
         errors = vErrors.length;
       }
     }
@@ -16661,7 +16828,7 @@ function validate441(
         const len0 = data6.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate451(data6[i0], {
+            !validate455(data6[i0], {
               instancePath: instancePath + '/do/' + i0,
               parentData: data6,
               parentDataProperty: i0,
@@ -16669,7 +16836,7 @@ function validate441(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate451.errors);
+            vErrors = joined(vErrors, validate455.errors);
             errors = vErrors.length;
           }
         }
@@ -16690,7 +16857,7 @@ function validate441(
     }
     if (data.source !== undefined) {
       if (
-        !validate370(data.source, {
+        !validate374(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -16698,7 +16865,7 @@ function validate441(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate370.errors);
+        vErrors = joined(vErrors, validate374.errors);
         errors = vErrors.length;
       }
     }
@@ -16711,12 +16878,12 @@ function validate441(
     }
     errors++;
   }
-  validate441.errors = vErrors;
+  validate445.errors = vErrors;
   return errors === 0;
 }
-validate441.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate445.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema118 = {
+const schema119 = {
   type: 'object',
   properties: {
     title: { $ref: '#/$defs/text' },
@@ -16751,7 +16918,7 @@ const schema118 = {
   },
   additionalProperties: false,
 };
-const schema119 = {
+const schema120 = {
   type: 'object',
   properties: {
     of: { $ref: '#/$defs/name' },
@@ -16767,13 +16934,13 @@ const schema119 = {
   additionalProperties: false,
 };
 
-function validate463(
+function validate467(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate463.evaluated;
+  const evaluated0 = validate467.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16827,7 +16994,7 @@ function validate463(
     }
     if (data.of !== undefined) {
       if (
-        !validate358(data.of, {
+        !validate362(data.of, {
           instancePath: instancePath + '/of',
           parentData: data,
           parentDataProperty: 'of',
@@ -16835,7 +17002,7 @@ function validate463(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate358.errors);
+        vErrors = joined(vErrors, validate362.errors);
         errors = vErrors.length;
       }
     }
@@ -16905,7 +17072,7 @@ function validate463(
             const len1 = data2.length;
             for (let i1 = 0; i1 < len1; i1++) {
               if (
-                !validate367(data2[i1], {
+                !validate371(data2[i1], {
                   instancePath: instancePath + '/points/' + i0 + '/' + i1,
                   parentData: data2,
                   parentDataProperty: i1,
@@ -16913,7 +17080,7 @@ function validate463(
                   dynamicAnchors,
                 })
               ) {
-                vErrors = joined(vErrors, validate367.errors);
+                vErrors = joined(vErrors, validate371.errors);
                 errors = vErrors.length;
               }
             }
@@ -16968,7 +17135,7 @@ function validate463(
           instancePath: instancePath + '/beyond',
           schemaPath: '#/properties/beyond/enum',
           keyword: 'enum',
-          params: { allowedValues: schema119.properties.beyond.enum },
+          params: { allowedValues: schema120.properties.beyond.enum },
         };
         if (vErrors === null) {
           vErrors = [err10];
@@ -16987,19 +17154,19 @@ function validate463(
     }
     errors++;
   }
-  validate463.errors = vErrors;
+  validate467.errors = vErrors;
   return errors === 0;
 }
-validate463.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate467.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema120 = {
+const schema121 = {
   type: ['array', 'object'],
   items: { $ref: '#/$defs/band' },
   additionalProperties: { type: 'integer', minimum: -1000, maximum: 1000 },
   minItems: 1,
   maxItems: 100,
 };
-const schema121 = {
+const schema122 = {
   type: 'object',
   properties: {
     at_most: { $ref: '#/$defs/quantity' },
@@ -17010,13 +17177,13 @@ const schema121 = {
   additionalProperties: false,
 };
 
-function validate469(
+function validate473(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate469.evaluated;
+  const evaluated0 = validate473.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17056,7 +17223,7 @@ function validate469(
     }
     if (data.at_most !== undefined) {
       if (
-        !validate367(data.at_most, {
+        !validate371(data.at_most, {
           instancePath: instancePath + '/at_most',
           parentData: data,
           parentDataProperty: 'at_most',
@@ -17064,13 +17231,13 @@ function validate469(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate367.errors);
+        vErrors = joined(vErrors, validate371.errors);
         errors = vErrors.length;
       }
     }
     if (data.below !== undefined) {
       if (
-        !validate367(data.below, {
+        !validate371(data.below, {
           instancePath: instancePath + '/below',
           parentData: data,
           parentDataProperty: 'below',
@@ -17078,7 +17245,7 @@ function validate469(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate367.errors);
+        vErrors = joined(vErrors, validate371.errors);
         errors = vErrors.length;
       }
     }
@@ -17138,18 +17305,18 @@ function validate469(
     }
     errors++;
   }
-  validate469.errors = vErrors;
+  validate473.errors = vErrors;
   return errors === 0;
 }
-validate469.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate473.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate468(
+function validate472(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate468.evaluated;
+  const evaluated0 = validate472.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17157,7 +17324,7 @@ function validate468(
     evaluated0.items = undefined;
   }
   if (!data || typeof data != 'object') {
-    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema120.type } };
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema121.type } };
     if (vErrors === null) {
       vErrors = [err0];
     } else {
@@ -17187,7 +17354,7 @@ function validate468(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate469(data[i0], {
+        !validate473(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -17195,7 +17362,7 @@ function validate468(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate469.errors);
+        vErrors = joined(vErrors, validate473.errors);
         errors = vErrors.length;
       }
     }
@@ -17249,25 +17416,25 @@ function validate468(
       }
     }
   }
-  validate468.errors = vErrors;
+  validate472.errors = vErrors;
   return errors === 0;
 }
-validate468.evaluated = { props: true, items: true, dynamicProps: false, dynamicItems: false };
+validate472.evaluated = { props: true, items: true, dynamicProps: false, dynamicItems: false };
 
-const schema122 = {
+const schema123 = {
   type: 'object',
   properties: { when: { $ref: '#/$defs/condition' }, use: { $ref: '#/$defs/quantity' } },
   required: ['use'],
   additionalProperties: false,
 };
 
-function validate474(
+function validate478(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate474.evaluated;
+  const evaluated0 = validate478.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17307,7 +17474,7 @@ function validate474(
     }
     if (data.when !== undefined) {
       if (
-        !validate380(data.when, {
+        !validate384(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -17315,13 +17482,13 @@ function validate474(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate380.errors);
+        vErrors = joined(vErrors, validate384.errors);
         errors = vErrors.length;
       }
     }
     if (data.use !== undefined) {
       if (
-        !validate367(data.use, {
+        !validate371(data.use, {
           instancePath: instancePath + '/use',
           parentData: data,
           parentDataProperty: 'use',
@@ -17329,7 +17496,7 @@ function validate474(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate367.errors);
+        vErrors = joined(vErrors, validate371.errors);
         errors = vErrors.length;
       }
     }
@@ -17342,18 +17509,18 @@ function validate474(
     }
     errors++;
   }
-  validate474.errors = vErrors;
+  validate478.errors = vErrors;
   return errors === 0;
 }
-validate474.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate478.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate488(
+function validate492(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate488.evaluated;
+  const evaluated0 = validate492.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17393,18 +17560,18 @@ function validate488(
     }
     errors++;
   }
-  validate488.errors = vErrors;
+  validate492.errors = vErrors;
   return errors === 0;
 }
-validate488.evaluated = { dynamicProps: false, dynamicItems: false };
+validate492.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate459(
+function validate463(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate459.evaluated;
+  const evaluated0 = validate463.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17413,7 +17580,7 @@ function validate459(
   }
   if (data && typeof data == 'object' && !Array.isArray(data)) {
     for (const key0 in data) {
-      if (!func5.call(schema118.properties, key0)) {
+      if (!func5.call(schema119.properties, key0)) {
         const err0 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -17430,7 +17597,7 @@ function validate459(
     }
     if (data.title !== undefined) {
       if (
-        !validate360(data.title, {
+        !validate364(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -17438,13 +17605,13 @@ function validate459(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate360.errors);
+        vErrors = joined(vErrors, validate364.errors);
         errors = vErrors.length;
       }
     }
     if (data.meaning !== undefined) {
       if (
-        !validate360(data.meaning, {
+        !validate364(data.meaning, {
           instancePath: instancePath + '/meaning',
           parentData: data,
           parentDataProperty: 'meaning',
@@ -17452,7 +17619,7 @@ function validate459(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate360.errors);
+        vErrors = joined(vErrors, validate364.errors);
         errors = vErrors.length;
       }
     }
@@ -17490,7 +17657,7 @@ function validate459(
     }
     if (data.source !== undefined) {
       if (
-        !validate370(data.source, {
+        !validate374(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -17498,7 +17665,7 @@ function validate459(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate370.errors);
+        vErrors = joined(vErrors, validate374.errors);
         errors = vErrors.length;
       }
     }
@@ -17509,7 +17676,7 @@ function validate459(
           instancePath: instancePath + '/formula',
           schemaPath: '#/properties/formula/type',
           keyword: 'type',
-          params: { type: schema118.properties.formula.type },
+          params: { type: schema119.properties.formula.type },
         };
         if (vErrors === null) {
           vErrors = [err3];
@@ -17537,7 +17704,7 @@ function validate459(
     }
     if (data.curve !== undefined) {
       if (
-        !validate463(data.curve, {
+        !validate467(data.curve, {
           instancePath: instancePath + '/curve',
           parentData: data,
           parentDataProperty: 'curve',
@@ -17545,7 +17712,7 @@ function validate459(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate463.errors);
+        vErrors = joined(vErrors, validate467.errors);
         errors = vErrors.length;
       }
     }
@@ -17583,7 +17750,7 @@ function validate459(
         for (const key1 in data6) {
           const _errs12 = errors;
           if (
-            !validate358(key1, {
+            !validate362(key1, {
               instancePath: instancePath + '/score',
               parentData: data6,
               parentDataProperty: 'score',
@@ -17591,7 +17758,7 @@ function validate459(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate358.errors);
+            vErrors = joined(vErrors, validate362.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs12 === errors;
@@ -17612,7 +17779,7 @@ function validate459(
         }
         for (const key2 in data6) {
           if (
-            !validate468(data6[key2], {
+            !validate472(data6[key2], {
               instancePath: instancePath + '/score/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data6,
               parentDataProperty: key2,
@@ -17620,7 +17787,7 @@ function validate459(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate468.errors);
+            vErrors = joined(vErrors, validate472.errors);
             errors = vErrors.length;
           }
         }
@@ -17673,7 +17840,7 @@ function validate459(
         const len0 = data8.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate474(data8[i0], {
+            !validate478(data8[i0], {
               instancePath: instancePath + '/choose/' + i0,
               parentData: data8,
               parentDataProperty: i0,
@@ -17681,7 +17848,7 @@ function validate459(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate474.errors);
+            vErrors = joined(vErrors, validate478.errors);
             errors = vErrors.length;
           }
         }
@@ -17702,7 +17869,7 @@ function validate459(
     }
     if (data.first_known !== undefined) {
       if (
-        !validate370(data.first_known, {
+        !validate374(data.first_known, {
           instancePath: instancePath + '/first_known',
           parentData: data,
           parentDataProperty: 'first_known',
@@ -17710,13 +17877,13 @@ function validate459(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate370.errors);
+        vErrors = joined(vErrors, validate374.errors);
         errors = vErrors.length;
       }
     }
     if (data.highest !== undefined) {
       if (
-        !validate358(data.highest, {
+        !validate362(data.highest, {
           instancePath: instancePath + '/highest',
           parentData: data,
           parentDataProperty: 'highest',
@@ -17724,13 +17891,13 @@ function validate459(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate358.errors);
+        vErrors = joined(vErrors, validate362.errors);
         errors = vErrors.length;
       }
     }
     if (data.lowest !== undefined) {
       if (
-        !validate358(data.lowest, {
+        !validate362(data.lowest, {
           instancePath: instancePath + '/lowest',
           parentData: data,
           parentDataProperty: 'lowest',
@@ -17738,13 +17905,13 @@ function validate459(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate358.errors);
+        vErrors = joined(vErrors, validate362.errors);
         errors = vErrors.length;
       }
     }
     if (data.average !== undefined) {
       if (
-        !validate358(data.average, {
+        !validate362(data.average, {
           instancePath: instancePath + '/average',
           parentData: data,
           parentDataProperty: 'average',
@@ -17752,13 +17919,13 @@ function validate459(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate358.errors);
+        vErrors = joined(vErrors, validate362.errors);
         errors = vErrors.length;
       }
     }
     if (data.earliest !== undefined) {
       if (
-        !validate358(data.earliest, {
+        !validate362(data.earliest, {
           instancePath: instancePath + '/earliest',
           parentData: data,
           parentDataProperty: 'earliest',
@@ -17766,13 +17933,13 @@ function validate459(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate358.errors);
+        vErrors = joined(vErrors, validate362.errors);
         errors = vErrors.length;
       }
     }
     if (data.latest !== undefined) {
       if (
-        !validate358(data.latest, {
+        !validate362(data.latest, {
           instancePath: instancePath + '/latest',
           parentData: data,
           parentDataProperty: 'latest',
@@ -17780,13 +17947,13 @@ function validate459(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate358.errors);
+        vErrors = joined(vErrors, validate362.errors);
         errors = vErrors.length;
       }
     }
     if (data.change !== undefined) {
       if (
-        !validate358(data.change, {
+        !validate362(data.change, {
           instancePath: instancePath + '/change',
           parentData: data,
           parentDataProperty: 'change',
@@ -17794,13 +17961,13 @@ function validate459(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate358.errors);
+        vErrors = joined(vErrors, validate362.errors);
         errors = vErrors.length;
       }
     }
     if (data.count !== undefined) {
       if (
-        !validate358(data.count, {
+        !validate362(data.count, {
           instancePath: instancePath + '/count',
           parentData: data,
           parentDataProperty: 'count',
@@ -17808,13 +17975,13 @@ function validate459(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate358.errors);
+        vErrors = joined(vErrors, validate362.errors);
         errors = vErrors.length;
       }
     }
     if (data.minutes_since !== undefined) {
       if (
-        !validate358(data.minutes_since, {
+        !validate362(data.minutes_since, {
           instancePath: instancePath + '/minutes_since',
           parentData: data,
           parentDataProperty: 'minutes_since',
@@ -17822,13 +17989,13 @@ function validate459(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate358.errors);
+        vErrors = joined(vErrors, validate362.errors);
         errors = vErrors.length;
       }
     }
     if (data.held !== undefined) {
       if (
-        !validate380(data.held, {
+        !validate384(data.held, {
           instancePath: instancePath + '/held',
           parentData: data,
           parentDataProperty: 'held',
@@ -17836,13 +18003,13 @@ function validate459(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate380.errors);
+        vErrors = joined(vErrors, validate384.errors);
         errors = vErrors.length;
       }
     }
     if (data.over !== undefined) {
       if (
-        !validate488(data.over, {
+        !validate492(data.over, {
           instancePath: instancePath + '/over',
           parentData: data,
           parentDataProperty: 'over',
@@ -17850,13 +18017,13 @@ function validate459(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate488.errors);
+        vErrors = joined(vErrors, validate492.errors);
         errors = vErrors.length;
       }
     }
     if (data.where !== undefined) {
       if (
-        !validate380(data.where, {
+        !validate384(data.where, {
           instancePath: instancePath + '/where',
           parentData: data,
           parentDataProperty: 'where',
@@ -17864,7 +18031,7 @@ function validate459(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate380.errors);
+        vErrors = joined(vErrors, validate384.errors);
         errors = vErrors.length;
       }
     }
@@ -17889,7 +18056,7 @@ function validate459(
           instancePath: instancePath + '/present_set',
           schemaPath: '#/properties/present_set/enum',
           keyword: 'enum',
-          params: { allowedValues: schema118.properties.present_set.enum },
+          params: { allowedValues: schema119.properties.present_set.enum },
         };
         if (vErrors === null) {
           vErrors = [err13];
@@ -17901,7 +18068,7 @@ function validate459(
     }
     if (data.longest_gap !== undefined) {
       if (
-        !validate488(data.longest_gap, {
+        !validate492(data.longest_gap, {
           instancePath: instancePath + '/longest_gap',
           parentData: data,
           parentDataProperty: 'longest_gap',
@@ -17909,13 +18076,13 @@ function validate459(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate488.errors);
+        vErrors = joined(vErrors, validate492.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_reliable_when !== undefined) {
       if (
-        !validate380(data.not_reliable_when, {
+        !validate384(data.not_reliable_when, {
           instancePath: instancePath + '/not_reliable_when',
           parentData: data,
           parentDataProperty: 'not_reliable_when',
@@ -17923,7 +18090,7 @@ function validate459(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate380.errors);
+        vErrors = joined(vErrors, validate384.errors);
         errors = vErrors.length;
       }
     }
@@ -17936,12 +18103,12 @@ function validate459(
     }
     errors++;
   }
-  validate459.errors = vErrors;
+  validate463.errors = vErrors;
   return errors === 0;
 }
-validate459.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate463.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema124 = {
+const schema125 = {
   type: 'object',
   properties: {
     rule: { $ref: '#/$defs/name' },
@@ -17961,7 +18128,7 @@ const schema124 = {
   required: ['rule', 'when'],
   additionalProperties: false,
 };
-const schema125 = {
+const schema126 = {
   type: 'object',
   properties: {
     when: { $ref: '#/$defs/condition' },
@@ -17972,13 +18139,13 @@ const schema125 = {
   additionalProperties: false,
 };
 
-function validate498(
+function validate502(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate498.evaluated;
+  const evaluated0 = validate502.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18018,7 +18185,7 @@ function validate498(
     }
     if (data.when !== undefined) {
       if (
-        !validate380(data.when, {
+        !validate384(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -18026,13 +18193,13 @@ function validate498(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate380.errors);
+        vErrors = joined(vErrors, validate384.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate360(data.says, {
+        !validate364(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -18040,13 +18207,13 @@ function validate498(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate360.errors);
+        vErrors = joined(vErrors, validate364.errors);
         errors = vErrors.length;
       }
     }
     if (data.accepted !== undefined) {
       if (
-        !validate360(data.accepted, {
+        !validate364(data.accepted, {
           instancePath: instancePath + '/accepted',
           parentData: data,
           parentDataProperty: 'accepted',
@@ -18054,7 +18221,7 @@ function validate498(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate360.errors);
+        vErrors = joined(vErrors, validate364.errors);
         errors = vErrors.length;
       }
     }
@@ -18067,12 +18234,12 @@ function validate498(
     }
     errors++;
   }
-  validate498.errors = vErrors;
+  validate502.errors = vErrors;
   return errors === 0;
 }
-validate498.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate502.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema126 = {
+const schema127 = {
   type: 'object',
   properties: {
     when: { $ref: '#/$defs/condition' },
@@ -18083,13 +18250,13 @@ const schema126 = {
   additionalProperties: false,
 };
 
-function validate503(
+function validate507(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate503.evaluated;
+  const evaluated0 = validate507.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18143,7 +18310,7 @@ function validate503(
     }
     if (data.when !== undefined) {
       if (
-        !validate380(data.when, {
+        !validate384(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -18151,13 +18318,13 @@ function validate503(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate380.errors);
+        vErrors = joined(vErrors, validate384.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate360(data.says, {
+        !validate364(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -18165,13 +18332,13 @@ function validate503(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate360.errors);
+        vErrors = joined(vErrors, validate364.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate358(data.level, {
+        !validate362(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -18179,7 +18346,7 @@ function validate503(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate358.errors);
+        vErrors = joined(vErrors, validate362.errors);
         errors = vErrors.length;
       }
     }
@@ -18192,20 +18359,20 @@ function validate503(
     }
     errors++;
   }
-  validate503.errors = vErrors;
+  validate507.errors = vErrors;
   return errors === 0;
 }
-validate503.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate507.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema127 = { type: 'array', items: { $ref: '#/$defs/text' }, minItems: 1, maxItems: 20 };
+const schema128 = { type: 'array', items: { $ref: '#/$defs/text' }, minItems: 1, maxItems: 20 };
 
-function validate512(
+function validate516(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate512.evaluated;
+  const evaluated0 = validate516.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18234,7 +18401,7 @@ function validate512(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate360(data[i0], {
+        !validate364(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -18242,7 +18409,7 @@ function validate512(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate360.errors);
+        vErrors = joined(vErrors, validate364.errors);
         errors = vErrors.length;
       }
     }
@@ -18255,18 +18422,18 @@ function validate512(
     }
     errors++;
   }
-  validate512.errors = vErrors;
+  validate516.errors = vErrors;
   return errors === 0;
 }
-validate512.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate516.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate494(
+function validate498(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate494.evaluated;
+  const evaluated0 = validate498.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18303,7 +18470,7 @@ function validate494(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema124.properties, key0)) {
+      if (!func5.call(schema125.properties, key0)) {
         const err2 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -18320,7 +18487,7 @@ function validate494(
     }
     if (data.rule !== undefined) {
       if (
-        !validate358(data.rule, {
+        !validate362(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -18328,13 +18495,13 @@ function validate494(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate358.errors);
+        vErrors = joined(vErrors, validate362.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate360(data.title, {
+        !validate364(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -18342,13 +18509,13 @@ function validate494(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate360.errors);
+        vErrors = joined(vErrors, validate364.errors);
         errors = vErrors.length;
       }
     }
     if (data.when !== undefined) {
       if (
-        !validate380(data.when, {
+        !validate384(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -18356,13 +18523,13 @@ function validate494(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate380.errors);
+        vErrors = joined(vErrors, validate384.errors);
         errors = vErrors.length;
       }
     }
     if (data.unless !== undefined) {
       if (
-        !validate498(data.unless, {
+        !validate502(data.unless, {
           instancePath: instancePath + '/unless',
           parentData: data,
           parentDataProperty: 'unless',
@@ -18370,13 +18537,13 @@ function validate494(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate498.errors);
+        vErrors = joined(vErrors, validate502.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained_by !== undefined) {
       if (
-        !validate503(data.explained_by, {
+        !validate507(data.explained_by, {
           instancePath: instancePath + '/explained_by',
           parentData: data,
           parentDataProperty: 'explained_by',
@@ -18384,13 +18551,13 @@ function validate494(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate503.errors);
+        vErrors = joined(vErrors, validate507.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_reliable_when !== undefined) {
       if (
-        !validate380(data.not_reliable_when, {
+        !validate384(data.not_reliable_when, {
           instancePath: instancePath + '/not_reliable_when',
           parentData: data,
           parentDataProperty: 'not_reliable_when',
@@ -18398,13 +18565,13 @@ function validate494(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate380.errors);
+        vErrors = joined(vErrors, validate384.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate358(data.level, {
+        !validate362(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -18412,13 +18579,13 @@ function validate494(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate358.errors);
+        vErrors = joined(vErrors, validate362.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate360(data.says, {
+        !validate364(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -18426,13 +18593,13 @@ function validate494(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate360.errors);
+        vErrors = joined(vErrors, validate364.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate360(data.because, {
+        !validate364(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -18440,13 +18607,13 @@ function validate494(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate360.errors);
+        vErrors = joined(vErrors, validate364.errors);
         errors = vErrors.length;
       }
     }
     if (data.ask !== undefined) {
       if (
-        !validate512(data.ask, {
+        !validate516(data.ask, {
           instancePath: instancePath + '/ask',
           parentData: data,
           parentDataProperty: 'ask',
@@ -18454,7 +18621,7 @@ function validate494(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate512.errors);
+        vErrors = joined(vErrors, validate516.errors);
         errors = vErrors.length;
       }
     }
@@ -18492,7 +18659,7 @@ function validate494(
         const len0 = data10.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate451(data10[i0], {
+            !validate455(data10[i0], {
               instancePath: instancePath + '/do/' + i0,
               parentData: data10,
               parentDataProperty: i0,
@@ -18500,7 +18667,7 @@ function validate494(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate451.errors);
+            vErrors = joined(vErrors, validate455.errors);
             errors = vErrors.length;
           }
         }
@@ -18521,7 +18688,7 @@ function validate494(
     }
     if (data.source !== undefined) {
       if (
-        !validate370(data.source, {
+        !validate374(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -18529,13 +18696,13 @@ function validate494(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate370.errors);
+        vErrors = joined(vErrors, validate374.errors);
         errors = vErrors.length;
       }
     }
     if (data.accepted !== undefined) {
       if (
-        !validate360(data.accepted, {
+        !validate364(data.accepted, {
           instancePath: instancePath + '/accepted',
           parentData: data,
           parentDataProperty: 'accepted',
@@ -18543,7 +18710,7 @@ function validate494(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate360.errors);
+        vErrors = joined(vErrors, validate364.errors);
         errors = vErrors.length;
       }
     }
@@ -18556,20 +18723,20 @@ function validate494(
     }
     errors++;
   }
-  validate494.errors = vErrors;
+  validate498.errors = vErrors;
   return errors === 0;
 }
-validate494.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate498.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const pattern23 = new RegExp('^[0-9]{4}-[0-9]{2}-[0-9]{2}$', 'u');
 
-function validate357(
+function validate361(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="protocol.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate357.evaluated;
+  const evaluated0 = validate361.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18634,7 +18801,7 @@ function validate357(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema97.properties, key0)) {
+      if (!func5.call(schema98.properties, key0)) {
         const err4 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -18651,7 +18818,7 @@ function validate357(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate358(data.protocol, {
+        !validate362(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -18659,7 +18826,7 @@ function validate357(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate358.errors);
+        vErrors = joined(vErrors, validate362.errors);
         errors = vErrors.length;
       }
     }
@@ -18712,7 +18879,7 @@ function validate357(
     }
     if (data.title !== undefined) {
       if (
-        !validate360(data.title, {
+        !validate364(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -18720,13 +18887,13 @@ function validate357(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate360.errors);
+        vErrors = joined(vErrors, validate364.errors);
         errors = vErrors.length;
       }
     }
     if (data.about !== undefined) {
       if (
-        !validate360(data.about, {
+        !validate364(data.about, {
           instancePath: instancePath + '/about',
           parentData: data,
           parentDataProperty: 'about',
@@ -18734,13 +18901,13 @@ function validate357(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate360.errors);
+        vErrors = joined(vErrors, validate364.errors);
         errors = vErrors.length;
       }
     }
     if (data.based_on !== undefined) {
       if (
-        !validate363(data.based_on, {
+        !validate367(data.based_on, {
           instancePath: instancePath + '/based_on',
           parentData: data,
           parentDataProperty: 'based_on',
@@ -18748,13 +18915,13 @@ function validate357(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate363.errors);
+        vErrors = joined(vErrors, validate367.errors);
         errors = vErrors.length;
       }
     }
     if (data.ladder !== undefined) {
       if (
-        !validate358(data.ladder, {
+        !validate362(data.ladder, {
           instancePath: instancePath + '/ladder',
           parentData: data,
           parentDataProperty: 'ladder',
@@ -18762,13 +18929,13 @@ function validate357(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate358.errors);
+        vErrors = joined(vErrors, validate362.errors);
         errors = vErrors.length;
       }
     }
     if (data.applies_when !== undefined) {
       if (
-        !validate380(data.applies_when, {
+        !validate384(data.applies_when, {
           instancePath: instancePath + '/applies_when',
           parentData: data,
           parentDataProperty: 'applies_when',
@@ -18776,13 +18943,13 @@ function validate357(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate380.errors);
+        vErrors = joined(vErrors, validate384.errors);
         errors = vErrors.length;
       }
     }
     if (data.otherwise !== undefined) {
       if (
-        !validate360(data.otherwise, {
+        !validate364(data.otherwise, {
           instancePath: instancePath + '/otherwise',
           parentData: data,
           parentDataProperty: 'otherwise',
@@ -18790,7 +18957,7 @@ function validate357(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate360.errors);
+        vErrors = joined(vErrors, validate364.errors);
         errors = vErrors.length;
       }
     }
@@ -18860,7 +19027,7 @@ function validate357(
         const len0 = data9.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate360(data9[i0], {
+            !validate364(data9[i0], {
               instancePath: instancePath + '/owners/' + i0,
               parentData: data9,
               parentDataProperty: i0,
@@ -18868,7 +19035,7 @@ function validate357(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate360.errors);
+            vErrors = joined(vErrors, validate364.errors);
             errors = vErrors.length;
           }
         }
@@ -18893,7 +19060,7 @@ function validate357(
         for (const key1 in data11) {
           const _errs18 = errors;
           if (
-            !validate358(key1, {
+            !validate362(key1, {
               instancePath: instancePath + '/sources',
               parentData: data11,
               parentDataProperty: 'sources',
@@ -18901,7 +19068,7 @@ function validate357(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate358.errors);
+            vErrors = joined(vErrors, validate362.errors);
             errors = vErrors.length;
           }
           var valid3 = _errs18 === errors;
@@ -18922,7 +19089,7 @@ function validate357(
         }
         for (const key2 in data11) {
           if (
-            !validate405(data11[key2], {
+            !validate409(data11[key2], {
               instancePath: instancePath + '/sources/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data11,
               parentDataProperty: key2,
@@ -18930,7 +19097,7 @@ function validate357(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate405.errors);
+            vErrors = joined(vErrors, validate409.errors);
             errors = vErrors.length;
           }
         }
@@ -18951,7 +19118,7 @@ function validate357(
     }
     if (data.observations !== undefined) {
       if (
-        !validate409(data.observations, {
+        !validate413(data.observations, {
           instancePath: instancePath + '/observations',
           parentData: data,
           parentDataProperty: 'observations',
@@ -18959,7 +19126,7 @@ function validate357(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate409.errors);
+        vErrors = joined(vErrors, validate413.errors);
         errors = vErrors.length;
       }
     }
@@ -18969,7 +19136,7 @@ function validate357(
         for (const key3 in data14) {
           const _errs24 = errors;
           if (
-            !validate358(key3, {
+            !validate362(key3, {
               instancePath: instancePath + '/standing',
               parentData: data14,
               parentDataProperty: 'standing',
@@ -18977,7 +19144,7 @@ function validate357(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate358.errors);
+            vErrors = joined(vErrors, validate362.errors);
             errors = vErrors.length;
           }
           var valid5 = _errs24 === errors;
@@ -18998,7 +19165,7 @@ function validate357(
         }
         for (const key4 in data14) {
           if (
-            !validate430(data14[key4], {
+            !validate434(data14[key4], {
               instancePath: instancePath + '/standing/' + key4.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data14,
               parentDataProperty: key4,
@@ -19006,7 +19173,7 @@ function validate357(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate430.errors);
+            vErrors = joined(vErrors, validate434.errors);
             errors = vErrors.length;
           }
         }
@@ -19031,7 +19198,7 @@ function validate357(
         for (const key5 in data16) {
           const _errs29 = errors;
           if (
-            !validate358(key5, {
+            !validate362(key5, {
               instancePath: instancePath + '/limits',
               parentData: data16,
               parentDataProperty: 'limits',
@@ -19039,7 +19206,7 @@ function validate357(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate358.errors);
+            vErrors = joined(vErrors, validate362.errors);
             errors = vErrors.length;
           }
           var valid7 = _errs29 === errors;
@@ -19060,7 +19227,7 @@ function validate357(
         }
         for (const key6 in data16) {
           if (
-            !validate434(data16[key6], {
+            !validate438(data16[key6], {
               instancePath: instancePath + '/limits/' + key6.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data16,
               parentDataProperty: key6,
@@ -19068,7 +19235,7 @@ function validate357(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate434.errors);
+            vErrors = joined(vErrors, validate438.errors);
             errors = vErrors.length;
           }
         }
@@ -19107,7 +19274,7 @@ function validate357(
         const len1 = data18.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate441(data18[i1], {
+            !validate445(data18[i1], {
               instancePath: instancePath + '/faults/' + i1,
               parentData: data18,
               parentDataProperty: i1,
@@ -19115,7 +19282,7 @@ function validate357(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate441.errors);
+            vErrors = joined(vErrors, validate445.errors);
             errors = vErrors.length;
           }
         }
@@ -19140,7 +19307,7 @@ function validate357(
         for (const key7 in data20) {
           const _errs37 = errors;
           if (
-            !validate358(key7, {
+            !validate362(key7, {
               instancePath: instancePath + '/measures',
               parentData: data20,
               parentDataProperty: 'measures',
@@ -19148,7 +19315,7 @@ function validate357(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate358.errors);
+            vErrors = joined(vErrors, validate362.errors);
             errors = vErrors.length;
           }
           var valid11 = _errs37 === errors;
@@ -19169,7 +19336,7 @@ function validate357(
         }
         for (const key8 in data20) {
           if (
-            !validate459(data20[key8], {
+            !validate463(data20[key8], {
               instancePath: instancePath + '/measures/' + key8.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data20,
               parentDataProperty: key8,
@@ -19177,7 +19344,7 @@ function validate357(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate459.errors);
+            vErrors = joined(vErrors, validate463.errors);
             errors = vErrors.length;
           }
         }
@@ -19216,7 +19383,7 @@ function validate357(
         const len2 = data22.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate494(data22[i2], {
+            !validate498(data22[i2], {
               instancePath: instancePath + '/rules/' + i2,
               parentData: data22,
               parentDataProperty: i2,
@@ -19224,7 +19391,7 @@ function validate357(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate494.errors);
+            vErrors = joined(vErrors, validate498.errors);
             errors = vErrors.length;
           }
         }
@@ -19249,7 +19416,7 @@ function validate357(
         for (const key9 in data24) {
           const _errs45 = errors;
           if (
-            !validate358(key9, {
+            !validate362(key9, {
               instancePath: instancePath + '/exactly_one_of',
               parentData: data24,
               parentDataProperty: 'exactly_one_of',
@@ -19257,7 +19424,7 @@ function validate357(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate358.errors);
+            vErrors = joined(vErrors, validate362.errors);
             errors = vErrors.length;
           }
           var valid15 = _errs45 === errors;
@@ -19278,7 +19445,7 @@ function validate357(
         }
         for (const key10 in data24) {
           if (
-            !validate393(data24[key10], {
+            !validate397(data24[key10], {
               instancePath:
                 instancePath + '/exactly_one_of/' + key10.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data24,
@@ -19287,7 +19454,7 @@ function validate357(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate393.errors);
+            vErrors = joined(vErrors, validate397.errors);
             errors = vErrors.length;
           }
         }
@@ -19315,15 +19482,15 @@ function validate357(
     }
     errors++;
   }
-  validate357.errors = vErrors;
+  validate361.errors = vErrors;
   return errors === 0;
 }
-validate357.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate361.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 export const set = validate102;
 
-export const ward = validate521;
-const schema128 = {
+export const ward = validate525;
+const schema129 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ward.schema.json',
   type: 'object',
@@ -19395,13 +19562,13 @@ const schema128 = {
   },
 };
 
-function validate522(
+function validate526(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate522.evaluated;
+  const evaluated0 = validate526.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19441,18 +19608,18 @@ function validate522(
     }
     errors++;
   }
-  validate522.errors = vErrors;
+  validate526.errors = vErrors;
   return errors === 0;
 }
-validate522.evaluated = { dynamicProps: false, dynamicItems: false };
+validate526.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate524(
+function validate528(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate524.evaluated;
+  const evaluated0 = validate528.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19487,18 +19654,18 @@ function validate524(
     }
     errors++;
   }
-  validate524.errors = vErrors;
+  validate528.errors = vErrors;
   return errors === 0;
 }
-validate524.evaluated = { dynamicProps: false, dynamicItems: false };
+validate528.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate530(
+function validate534(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate530.evaluated;
+  const evaluated0 = validate534.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19619,12 +19786,12 @@ function validate530(
     }
     errors++;
   }
-  validate530.errors = vErrors;
+  validate534.errors = vErrors;
   return errors === 0;
 }
-validate530.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate534.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema132 = {
+const schema133 = {
   type: 'object',
   properties: {
     protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -19635,13 +19802,13 @@ const schema132 = {
   additionalProperties: false,
 };
 
-function validate536(
+function validate540(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate536.evaluated;
+  const evaluated0 = validate540.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19686,7 +19853,7 @@ function validate536(
         key0 === 'rule'
       )) {
         if (
-          !validate381(data[key0], {
+          !validate385(data[key0], {
             instancePath: instancePath + '/' + key0.replace(/~/g, '~0').replace(/\//g, '~1'),
             parentData: data,
             parentDataProperty: key0,
@@ -19694,59 +19861,17 @@ function validate536(
             dynamicAnchors,
           })
         ) {
-          vErrors = joined(vErrors, validate381.errors);
+          vErrors = joined(vErrors, validate385.errors);
           errors = vErrors.length;
         }
       }
     }
     if (data.all !== undefined) {
       if (
-        !validate393(data.all, {
+        !validate397(data.all, {
           instancePath: instancePath + '/all',
           parentData: data,
           parentDataProperty: 'all',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate393.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.any !== undefined) {
-      if (
-        !validate393(data.any, {
-          instancePath: instancePath + '/any',
-          parentData: data,
-          parentDataProperty: 'any',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate393.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.none !== undefined) {
-      if (
-        !validate393(data.none, {
-          instancePath: instancePath + '/none',
-          parentData: data,
-          parentDataProperty: 'none',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate393.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.at_least_of !== undefined) {
-      if (
-        !validate397(data.at_least_of, {
-          instancePath: instancePath + '/at_least_of',
-          parentData: data,
-          parentDataProperty: 'at_least_of',
           rootData,
           dynamicAnchors,
         })
@@ -19755,9 +19880,51 @@ function validate536(
         errors = vErrors.length;
       }
     }
+    if (data.any !== undefined) {
+      if (
+        !validate397(data.any, {
+          instancePath: instancePath + '/any',
+          parentData: data,
+          parentDataProperty: 'any',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate397.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.none !== undefined) {
+      if (
+        !validate397(data.none, {
+          instancePath: instancePath + '/none',
+          parentData: data,
+          parentDataProperty: 'none',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate397.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.at_least_of !== undefined) {
+      if (
+        !validate401(data.at_least_of, {
+          instancePath: instancePath + '/at_least_of',
+          parentData: data,
+          parentDataProperty: 'at_least_of',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate401.errors);
+        errors = vErrors.length;
+      }
+    }
     if (data.rule !== undefined) {
       if (
-        !validate358(data.rule, {
+        !validate362(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -19765,7 +19932,7 @@ function validate536(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate358.errors);
+        vErrors = joined(vErrors, validate362.errors);
         errors = vErrors.length;
       }
     }
@@ -19778,18 +19945,18 @@ function validate536(
     }
     errors++;
   }
-  validate536.errors = vErrors;
+  validate540.errors = vErrors;
   return errors === 0;
 }
-validate536.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate540.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate534(
+function validate538(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate534.evaluated;
+  const evaluated0 = validate538.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19843,7 +20010,7 @@ function validate534(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate522(data.protocol, {
+        !validate526(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -19851,7 +20018,7 @@ function validate534(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate522.errors);
+        vErrors = joined(vErrors, validate526.errors);
         errors = vErrors.length;
       }
     }
@@ -19904,7 +20071,7 @@ function validate534(
     }
     if (data.when !== undefined) {
       if (
-        !validate536(data.when, {
+        !validate540(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -19912,7 +20079,7 @@ function validate534(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate536.errors);
+        vErrors = joined(vErrors, validate540.errors);
         errors = vErrors.length;
       }
     }
@@ -19925,12 +20092,12 @@ function validate534(
     }
     errors++;
   }
-  validate534.errors = vErrors;
+  validate538.errors = vErrors;
   return errors === 0;
 }
-validate534.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate538.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema134 = {
+const schema135 = {
   type: 'object',
   properties: {
     says: { $ref: 'dictionary.schema.json#/$defs/text' },
@@ -19944,7 +20111,7 @@ const schema134 = {
   required: ['says', 'levels', 'source'],
   additionalProperties: false,
 };
-const schema135 = {
+const schema136 = {
   type: 'object',
   properties: {
     says: { $ref: 'dictionary.schema.json#/$defs/text' },
@@ -19957,13 +20124,13 @@ const schema135 = {
   minProperties: 1,
 };
 
-function validate551(
+function validate555(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate551.evaluated;
+  const evaluated0 = validate555.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20003,7 +20170,7 @@ function validate551(
     }
     if (data.who !== undefined) {
       if (
-        !validate160(data.who, {
+        !validate164(data.who, {
           instancePath: instancePath + '/who',
           parentData: data,
           parentDataProperty: 'who',
@@ -20011,13 +20178,13 @@ function validate551(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate160.errors);
+        vErrors = joined(vErrors, validate164.errors);
         errors = vErrors.length;
       }
     }
     if (data.from !== undefined) {
       if (
-        !validate169(data.from, {
+        !validate173(data.from, {
           instancePath: instancePath + '/from',
           parentData: data,
           parentDataProperty: 'from',
@@ -20025,13 +20192,13 @@ function validate551(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate169.errors);
+        vErrors = joined(vErrors, validate173.errors);
         errors = vErrors.length;
       }
     }
     if (data.to !== undefined) {
       if (
-        !validate169(data.to, {
+        !validate173(data.to, {
           instancePath: instancePath + '/to',
           parentData: data,
           parentDataProperty: 'to',
@@ -20039,7 +20206,7 @@ function validate551(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate169.errors);
+        vErrors = joined(vErrors, validate173.errors);
         errors = vErrors.length;
       }
     }
@@ -20052,18 +20219,18 @@ function validate551(
     }
     errors++;
   }
-  validate551.errors = vErrors;
+  validate555.errors = vErrors;
   return errors === 0;
 }
-validate551.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate555.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate556(
+function validate560(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate556.evaluated;
+  const evaluated0 = validate560.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20103,18 +20270,18 @@ function validate556(
     }
     errors++;
   }
-  validate556.errors = vErrors;
+  validate560.errors = vErrors;
   return errors === 0;
 }
-validate556.evaluated = { dynamicProps: false, dynamicItems: false };
+validate560.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate559(
+function validate563(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate559.evaluated;
+  const evaluated0 = validate563.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20168,7 +20335,7 @@ function validate559(
     }
     if (data.after !== undefined) {
       if (
-        !validate173(data.after, {
+        !validate177(data.after, {
           instancePath: instancePath + '/after',
           parentData: data,
           parentDataProperty: 'after',
@@ -20176,13 +20343,13 @@ function validate559(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate173.errors);
+        vErrors = joined(vErrors, validate177.errors);
         errors = vErrors.length;
       }
     }
     if (data.tell !== undefined) {
       if (
-        !validate160(data.tell, {
+        !validate164(data.tell, {
           instancePath: instancePath + '/tell',
           parentData: data,
           parentDataProperty: 'tell',
@@ -20190,7 +20357,7 @@ function validate559(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate160.errors);
+        vErrors = joined(vErrors, validate164.errors);
         errors = vErrors.length;
       }
     }
@@ -20203,18 +20370,18 @@ function validate559(
     }
     errors++;
   }
-  validate559.errors = vErrors;
+  validate563.errors = vErrors;
   return errors === 0;
 }
-validate559.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate563.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate549(
+function validate553(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate549.evaluated;
+  const evaluated0 = validate553.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20260,7 +20427,7 @@ function validate549(
     }
     if (data.says !== undefined) {
       if (
-        !validate524(data.says, {
+        !validate528(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -20268,7 +20435,7 @@ function validate549(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate524.errors);
+        vErrors = joined(vErrors, validate528.errors);
         errors = vErrors.length;
       }
     }
@@ -20306,7 +20473,7 @@ function validate549(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate551(data1[i0], {
+            !validate555(data1[i0], {
               instancePath: instancePath + '/tell/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -20314,7 +20481,7 @@ function validate549(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate551.errors);
+            vErrors = joined(vErrors, validate555.errors);
             errors = vErrors.length;
           }
         }
@@ -20335,7 +20502,7 @@ function validate549(
     }
     if (data.respond !== undefined) {
       if (
-        !validate556(data.respond, {
+        !validate560(data.respond, {
           instancePath: instancePath + '/respond',
           parentData: data,
           parentDataProperty: 'respond',
@@ -20343,13 +20510,13 @@ function validate549(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate556.errors);
+        vErrors = joined(vErrors, validate560.errors);
         errors = vErrors.length;
       }
     }
     if (data.reassess !== undefined) {
       if (
-        !validate556(data.reassess, {
+        !validate560(data.reassess, {
           instancePath: instancePath + '/reassess',
           parentData: data,
           parentDataProperty: 'reassess',
@@ -20357,13 +20524,13 @@ function validate549(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate556.errors);
+        vErrors = joined(vErrors, validate560.errors);
         errors = vErrors.length;
       }
     }
     if (data.if_no_answer !== undefined) {
       if (
-        !validate559(data.if_no_answer, {
+        !validate563(data.if_no_answer, {
           instancePath: instancePath + '/if_no_answer',
           parentData: data,
           parentDataProperty: 'if_no_answer',
@@ -20371,7 +20538,7 @@ function validate549(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate559.errors);
+        vErrors = joined(vErrors, validate563.errors);
         errors = vErrors.length;
       }
     }
@@ -20384,18 +20551,18 @@ function validate549(
     }
     errors++;
   }
-  validate549.errors = vErrors;
+  validate553.errors = vErrors;
   return errors === 0;
 }
-validate549.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate553.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate546(
+function validate550(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate546.evaluated;
+  const evaluated0 = validate550.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20463,7 +20630,7 @@ function validate546(
     }
     if (data.says !== undefined) {
       if (
-        !validate524(data.says, {
+        !validate528(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -20471,7 +20638,7 @@ function validate546(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate524.errors);
+        vErrors = joined(vErrors, validate528.errors);
         errors = vErrors.length;
       }
     }
@@ -20481,7 +20648,7 @@ function validate546(
         for (const key1 in data1) {
           const _errs5 = errors;
           if (
-            !validate522(key1, {
+            !validate526(key1, {
               instancePath: instancePath + '/levels',
               parentData: data1,
               parentDataProperty: 'levels',
@@ -20489,7 +20656,7 @@ function validate546(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate522.errors);
+            vErrors = joined(vErrors, validate526.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs5 === errors;
@@ -20510,7 +20677,7 @@ function validate546(
         }
         for (const key2 in data1) {
           if (
-            !validate549(data1[key2], {
+            !validate553(data1[key2], {
               instancePath: instancePath + '/levels/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data1,
               parentDataProperty: key2,
@@ -20518,7 +20685,7 @@ function validate546(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate549.errors);
+            vErrors = joined(vErrors, validate553.errors);
             errors = vErrors.length;
           }
         }
@@ -20557,7 +20724,7 @@ function validate546(
         const len0 = data3.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate522(data3[i0], {
+            !validate526(data3[i0], {
               instancePath: instancePath + '/source/' + i0,
               parentData: data3,
               parentDataProperty: i0,
@@ -20565,7 +20732,7 @@ function validate546(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate522.errors);
+            vErrors = joined(vErrors, validate526.errors);
             errors = vErrors.length;
           }
         }
@@ -20593,18 +20760,18 @@ function validate546(
     }
     errors++;
   }
-  validate546.errors = vErrors;
+  validate550.errors = vErrors;
   return errors === 0;
 }
-validate546.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate550.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate521(
+function validate525(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ward.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate521.evaluated;
+  const evaluated0 = validate525.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20683,7 +20850,7 @@ function validate521(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema128.properties, key0)) {
+      if (!func5.call(schema129.properties, key0)) {
         const err5 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -20700,7 +20867,7 @@ function validate521(
     }
     if (data.ward !== undefined) {
       if (
-        !validate522(data.ward, {
+        !validate526(data.ward, {
           instancePath: instancePath + '/ward',
           parentData: data,
           parentDataProperty: 'ward',
@@ -20708,7 +20875,7 @@ function validate521(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate522.errors);
+        vErrors = joined(vErrors, validate526.errors);
         errors = vErrors.length;
       }
     }
@@ -20761,7 +20928,7 @@ function validate521(
     }
     if (data.title !== undefined) {
       if (
-        !validate524(data.title, {
+        !validate528(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -20769,13 +20936,13 @@ function validate521(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate524.errors);
+        vErrors = joined(vErrors, validate528.errors);
         errors = vErrors.length;
       }
     }
     if (data.about !== undefined) {
       if (
-        !validate524(data.about, {
+        !validate528(data.about, {
           instancePath: instancePath + '/about',
           parentData: data,
           parentDataProperty: 'about',
@@ -20783,13 +20950,13 @@ function validate521(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate524.errors);
+        vErrors = joined(vErrors, validate528.errors);
         errors = vErrors.length;
       }
     }
     if (data.ladder !== undefined) {
       if (
-        !validate522(data.ladder, {
+        !validate526(data.ladder, {
           instancePath: instancePath + '/ladder',
           parentData: data,
           parentDataProperty: 'ladder',
@@ -20797,7 +20964,7 @@ function validate521(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate522.errors);
+        vErrors = joined(vErrors, validate526.errors);
         errors = vErrors.length;
       }
     }
@@ -20913,7 +21080,7 @@ function validate521(
         const len0 = data7.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate524(data7[i0], {
+            !validate528(data7[i0], {
               instancePath: instancePath + '/owners/' + i0,
               parentData: data7,
               parentDataProperty: i0,
@@ -20921,7 +21088,7 @@ function validate521(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate524.errors);
+            vErrors = joined(vErrors, validate528.errors);
             errors = vErrors.length;
           }
         }
@@ -20946,7 +21113,7 @@ function validate521(
         for (const key1 in data9) {
           const _errs17 = errors;
           if (
-            !validate522(key1, {
+            !validate526(key1, {
               instancePath: instancePath + '/sources',
               parentData: data9,
               parentDataProperty: 'sources',
@@ -20954,7 +21121,7 @@ function validate521(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate522.errors);
+            vErrors = joined(vErrors, validate526.errors);
             errors = vErrors.length;
           }
           var valid3 = _errs17 === errors;
@@ -20975,7 +21142,7 @@ function validate521(
         }
         for (const key2 in data9) {
           if (
-            !validate530(data9[key2], {
+            !validate534(data9[key2], {
               instancePath: instancePath + '/sources/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data9,
               parentDataProperty: key2,
@@ -20983,7 +21150,7 @@ function validate521(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate530.errors);
+            vErrors = joined(vErrors, validate534.errors);
             errors = vErrors.length;
           }
         }
@@ -21036,7 +21203,7 @@ function validate521(
         const len1 = data11.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate534(data11[i1], {
+            !validate538(data11[i1], {
               instancePath: instancePath + '/reads_with/' + i1,
               parentData: data11,
               parentDataProperty: i1,
@@ -21044,7 +21211,7 @@ function validate521(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate534.errors);
+            vErrors = joined(vErrors, validate538.errors);
             errors = vErrors.length;
           }
         }
@@ -21069,7 +21236,7 @@ function validate521(
         for (const key3 in data13) {
           const _errs25 = errors;
           if (
-            !validate522(key3, {
+            !validate526(key3, {
               instancePath: instancePath + '/plans',
               parentData: data13,
               parentDataProperty: 'plans',
@@ -21077,7 +21244,7 @@ function validate521(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate522.errors);
+            vErrors = joined(vErrors, validate526.errors);
             errors = vErrors.length;
           }
           var valid7 = _errs25 === errors;
@@ -21098,7 +21265,7 @@ function validate521(
         }
         for (const key4 in data13) {
           if (
-            !validate546(data13[key4], {
+            !validate550(data13[key4], {
               instancePath: instancePath + '/plans/' + key4.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data13,
               parentDataProperty: key4,
@@ -21106,7 +21273,7 @@ function validate521(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate546.errors);
+            vErrors = joined(vErrors, validate550.errors);
             errors = vErrors.length;
           }
         }
@@ -21134,13 +21301,13 @@ function validate521(
     }
     errors++;
   }
-  validate521.errors = vErrors;
+  validate525.errors = vErrors;
   return errors === 0;
 }
-validate521.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate525.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const ward_cases = validate566;
-const schema139 = {
+export const ward_cases = validate570;
+const schema140 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ward_cases.schema.json',
   type: 'object',
@@ -21190,13 +21357,13 @@ const schema139 = {
   },
 };
 
-function validate567(
+function validate571(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate567.evaluated;
+  const evaluated0 = validate571.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21236,12 +21403,12 @@ function validate567(
     }
     errors++;
   }
-  validate567.errors = vErrors;
+  validate571.errors = vErrors;
   return errors === 0;
 }
-validate567.evaluated = { dynamicProps: false, dynamicItems: false };
+validate571.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema141 = {
+const schema142 = {
   type: 'object',
   properties: {
     case: { $ref: 'dictionary.schema.json#/$defs/text' },
@@ -21256,13 +21423,13 @@ const schema141 = {
   additionalProperties: false,
 };
 
-function validate570(
+function validate574(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate570.evaluated;
+  const evaluated0 = validate574.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21297,12 +21464,12 @@ function validate570(
     }
     errors++;
   }
-  validate570.errors = vErrors;
+  validate574.errors = vErrors;
   return errors === 0;
 }
-validate570.evaluated = { dynamicProps: false, dynamicItems: false };
+validate574.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema143 = {
+const schema144 = {
   type: 'object',
   properties: {
     level: { $ref: 'cases.schema.json#/$defs/expected_level' },
@@ -21320,13 +21487,13 @@ const schema143 = {
   additionalProperties: false,
 };
 
-function validate577(
+function validate581(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate577.evaluated;
+  const evaluated0 = validate581.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21415,18 +21582,18 @@ function validate577(
     }
     errors++;
   }
-  validate577.errors = vErrors;
+  validate581.errors = vErrors;
   return errors === 0;
 }
-validate577.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate581.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate585(
+function validate589(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate585.evaluated;
+  const evaluated0 = validate589.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21456,18 +21623,18 @@ function validate585(
     }
     errors++;
   }
-  validate585.errors = vErrors;
+  validate589.errors = vErrors;
   return errors === 0;
 }
-validate585.evaluated = { dynamicProps: false, dynamicItems: false };
+validate589.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate588(
+function validate592(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate588.evaluated;
+  const evaluated0 = validate592.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21761,18 +21928,18 @@ function validate588(
     }
     errors++;
   }
-  validate588.errors = vErrors;
+  validate592.errors = vErrors;
   return errors === 0;
 }
-validate588.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate592.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate576(
+function validate580(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate576.evaluated;
+  const evaluated0 = validate580.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21819,7 +21986,7 @@ function validate576(
     }
     if (data.level !== undefined) {
       if (
-        !validate577(data.level, {
+        !validate581(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -21827,7 +21994,7 @@ function validate576(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate577.errors);
+        vErrors = joined(vErrors, validate581.errors);
         errors = vErrors.length;
       }
     }
@@ -21865,7 +22032,7 @@ function validate576(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate570(data1[i0], {
+            !validate574(data1[i0], {
               instancePath: instancePath + '/tell/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -21873,7 +22040,7 @@ function validate576(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate570.errors);
+            vErrors = joined(vErrors, validate574.errors);
             errors = vErrors.length;
           }
         }
@@ -21894,7 +22061,7 @@ function validate576(
     }
     if (data.plan !== undefined) {
       if (
-        !validate567(data.plan, {
+        !validate571(data.plan, {
           instancePath: instancePath + '/plan',
           parentData: data,
           parentDataProperty: 'plan',
@@ -21902,13 +22069,13 @@ function validate576(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate567.errors);
+        vErrors = joined(vErrors, validate571.errors);
         errors = vErrors.length;
       }
     }
     if (data.in_force !== undefined) {
       if (
-        !validate567(data.in_force, {
+        !validate571(data.in_force, {
           instancePath: instancePath + '/in_force',
           parentData: data,
           parentDataProperty: 'in_force',
@@ -21916,13 +22083,13 @@ function validate576(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate567.errors);
+        vErrors = joined(vErrors, validate571.errors);
         errors = vErrors.length;
       }
     }
     if (data.may_step_down !== undefined) {
       if (
-        !validate585(data.may_step_down, {
+        !validate589(data.may_step_down, {
           instancePath: instancePath + '/may_step_down',
           parentData: data,
           parentDataProperty: 'may_step_down',
@@ -21930,7 +22097,7 @@ function validate576(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate585.errors);
+        vErrors = joined(vErrors, validate589.errors);
         errors = vErrors.length;
       }
     }
@@ -21940,7 +22107,7 @@ function validate576(
         for (const key1 in data6) {
           const _errs11 = errors;
           if (
-            !validate567(key1, {
+            !validate571(key1, {
               instancePath: instancePath + '/protocols',
               parentData: data6,
               parentDataProperty: 'protocols',
@@ -21948,7 +22115,7 @@ function validate576(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate567.errors);
+            vErrors = joined(vErrors, validate571.errors);
             errors = vErrors.length;
           }
           var valid3 = _errs11 === errors;
@@ -21969,7 +22136,7 @@ function validate576(
         }
         for (const key2 in data6) {
           if (
-            !validate588(data6[key2], {
+            !validate592(data6[key2], {
               instancePath: instancePath + '/protocols/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data6,
               parentDataProperty: key2,
@@ -21977,7 +22144,7 @@ function validate576(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate588.errors);
+            vErrors = joined(vErrors, validate592.errors);
             errors = vErrors.length;
           }
         }
@@ -22005,18 +22172,18 @@ function validate576(
     }
     errors++;
   }
-  validate576.errors = vErrors;
+  validate580.errors = vErrors;
   return errors === 0;
 }
-validate576.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate580.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate604(
+function validate608(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate604.evaluated;
+  const evaluated0 = validate608.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22077,18 +22244,18 @@ function validate604(
     }
     errors++;
   }
-  validate604.errors = vErrors;
+  validate608.errors = vErrors;
   return errors === 0;
 }
-validate604.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate608.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate569(
+function validate573(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate569.evaluated;
+  const evaluated0 = validate573.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22150,7 +22317,7 @@ function validate569(
     }
     if (data.case !== undefined) {
       if (
-        !validate570(data.case, {
+        !validate574(data.case, {
           instancePath: instancePath + '/case',
           parentData: data,
           parentDataProperty: 'case',
@@ -22158,13 +22325,13 @@ function validate569(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate570.errors);
+        vErrors = joined(vErrors, validate574.errors);
         errors = vErrors.length;
       }
     }
     if (data.story !== undefined) {
       if (
-        !validate570(data.story, {
+        !validate574(data.story, {
           instancePath: instancePath + '/story',
           parentData: data,
           parentDataProperty: 'story',
@@ -22172,13 +22339,13 @@ function validate569(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate570.errors);
+        vErrors = joined(vErrors, validate574.errors);
         errors = vErrors.length;
       }
     }
     if (data.source !== undefined) {
       if (
-        !validate567(data.source, {
+        !validate571(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -22186,7 +22353,7 @@ function validate569(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate567.errors);
+        vErrors = joined(vErrors, validate571.errors);
         errors = vErrors.length;
       }
     }
@@ -22220,7 +22387,7 @@ function validate569(
     }
     if (data.expect !== undefined) {
       if (
-        !validate576(data.expect, {
+        !validate580(data.expect, {
           instancePath: instancePath + '/expect',
           parentData: data,
           parentDataProperty: 'expect',
@@ -22228,13 +22395,13 @@ function validate569(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate576.errors);
+        vErrors = joined(vErrors, validate580.errors);
         errors = vErrors.length;
       }
     }
     if (data.teach !== undefined) {
       if (
-        !validate604(data.teach, {
+        !validate608(data.teach, {
           instancePath: instancePath + '/teach',
           parentData: data,
           parentDataProperty: 'teach',
@@ -22242,7 +22409,7 @@ function validate569(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate604.errors);
+        vErrors = joined(vErrors, validate608.errors);
         errors = vErrors.length;
       }
     }
@@ -22255,18 +22422,18 @@ function validate569(
     }
     errors++;
   }
-  validate569.errors = vErrors;
+  validate573.errors = vErrors;
   return errors === 0;
 }
-validate569.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate573.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate566(
+function validate570(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ward_cases.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate566.evaluated;
+  const evaluated0 = validate570.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22320,7 +22487,7 @@ function validate566(
     }
     if (data.ward !== undefined) {
       if (
-        !validate567(data.ward, {
+        !validate571(data.ward, {
           instancePath: instancePath + '/ward',
           parentData: data,
           parentDataProperty: 'ward',
@@ -22328,7 +22495,7 @@ function validate566(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate567.errors);
+        vErrors = joined(vErrors, validate571.errors);
         errors = vErrors.length;
       }
     }
@@ -22352,7 +22519,7 @@ function validate566(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate569(data1[i0], {
+            !validate573(data1[i0], {
               instancePath: instancePath + '/cases/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -22360,7 +22527,7 @@ function validate566(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate569.errors);
+            vErrors = joined(vErrors, validate573.errors);
             errors = vErrors.length;
           }
         }
@@ -22388,13 +22555,13 @@ function validate566(
     }
     errors++;
   }
-  validate566.errors = vErrors;
+  validate570.errors = vErrors;
   return errors === 0;
 }
-validate566.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate570.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const ward_outcome = validate609;
-const schema148 = {
+export const ward_outcome = validate613;
+const schema149 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ward_outcome.schema.json',
   type: 'object',
@@ -22509,13 +22676,13 @@ const schema148 = {
   },
 };
 
-function validate610(
+function validate614(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate610.evaluated;
+  const evaluated0 = validate614.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22555,18 +22722,18 @@ function validate610(
     }
     errors++;
   }
-  validate610.errors = vErrors;
+  validate614.errors = vErrors;
   return errors === 0;
 }
-validate610.evaluated = { dynamicProps: false, dynamicItems: false };
+validate614.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate612(
+function validate616(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate612.evaluated;
+  const evaluated0 = validate616.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22601,18 +22768,18 @@ function validate612(
     }
     errors++;
   }
-  validate612.errors = vErrors;
+  validate616.errors = vErrors;
   return errors === 0;
 }
-validate612.evaluated = { dynamicProps: false, dynamicItems: false };
+validate616.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate614(
+function validate618(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate614.evaluated;
+  const evaluated0 = validate618.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22620,7 +22787,7 @@ function validate614(
     evaluated0.items = undefined;
   }
   if (!(data && typeof data == 'object' && !Array.isArray(data)) && data !== null) {
-    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema79.type } };
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema80.type } };
     if (vErrors === null) {
       vErrors = [err0];
     } else {
@@ -22694,7 +22861,7 @@ function validate614(
           instancePath: instancePath + '/at_least',
           schemaPath: '#/properties/at_least/type',
           keyword: 'type',
-          params: { type: schema79.properties.at_least.type },
+          params: { type: schema80.properties.at_least.type },
         };
         if (vErrors === null) {
           vErrors = [err5];
@@ -22722,7 +22889,7 @@ function validate614(
     }
     if (data.could_be !== undefined) {
       if (
-        !validate241(data.could_be, {
+        !validate245(data.could_be, {
           instancePath: instancePath + '/could_be',
           parentData: data,
           parentDataProperty: 'could_be',
@@ -22730,7 +22897,7 @@ function validate614(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate241.errors);
+        vErrors = joined(vErrors, validate245.errors);
         errors = vErrors.length;
       }
     }
@@ -22751,12 +22918,12 @@ function validate614(
       }
     }
   }
-  validate614.errors = vErrors;
+  validate618.errors = vErrors;
   return errors === 0;
 }
-validate614.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate618.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema152 = {
+const schema153 = {
   type: 'object',
   properties: {
     plan: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -22767,13 +22934,13 @@ const schema152 = {
   additionalProperties: false,
 };
 
-function validate617(
+function validate621(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate617.evaluated;
+  const evaluated0 = validate621.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22841,7 +23008,7 @@ function validate617(
     }
     if (data.plan !== undefined) {
       if (
-        !validate610(data.plan, {
+        !validate614(data.plan, {
           instancePath: instancePath + '/plan',
           parentData: data,
           parentDataProperty: 'plan',
@@ -22849,13 +23016,13 @@ function validate617(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate610.errors);
+        vErrors = joined(vErrors, validate614.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate612(data.title, {
+        !validate616(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -22863,13 +23030,13 @@ function validate617(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate612.errors);
+        vErrors = joined(vErrors, validate616.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate612(data.says, {
+        !validate616(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -22877,7 +23044,7 @@ function validate617(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate612.errors);
+        vErrors = joined(vErrors, validate616.errors);
         errors = vErrors.length;
       }
     }
@@ -22890,12 +23057,12 @@ function validate617(
     }
     errors++;
   }
-  validate617.errors = vErrors;
+  validate621.errors = vErrors;
   return errors === 0;
 }
-validate617.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate621.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema153 = {
+const schema154 = {
   type: 'object',
   properties: {
     level: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -22910,13 +23077,13 @@ const schema153 = {
   additionalProperties: false,
 };
 
-function validate625(
+function validate629(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate625.evaluated;
+  const evaluated0 = validate629.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22956,7 +23123,7 @@ function validate625(
     }
     if (data.who !== undefined) {
       if (
-        !validate160(data.who, {
+        !validate164(data.who, {
           instancePath: instancePath + '/who',
           parentData: data,
           parentDataProperty: 'who',
@@ -22964,13 +23131,13 @@ function validate625(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate160.errors);
+        vErrors = joined(vErrors, validate164.errors);
         errors = vErrors.length;
       }
     }
     if (data.from !== undefined) {
       if (
-        !validate169(data.from, {
+        !validate173(data.from, {
           instancePath: instancePath + '/from',
           parentData: data,
           parentDataProperty: 'from',
@@ -22978,13 +23145,13 @@ function validate625(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate169.errors);
+        vErrors = joined(vErrors, validate173.errors);
         errors = vErrors.length;
       }
     }
     if (data.to !== undefined) {
       if (
-        !validate169(data.to, {
+        !validate173(data.to, {
           instancePath: instancePath + '/to',
           parentData: data,
           parentDataProperty: 'to',
@@ -22992,7 +23159,7 @@ function validate625(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate169.errors);
+        vErrors = joined(vErrors, validate173.errors);
         errors = vErrors.length;
       }
     }
@@ -23005,18 +23172,18 @@ function validate625(
     }
     errors++;
   }
-  validate625.errors = vErrors;
+  validate629.errors = vErrors;
   return errors === 0;
 }
-validate625.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate629.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate630(
+function validate634(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate630.evaluated;
+  const evaluated0 = validate634.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23056,18 +23223,18 @@ function validate630(
     }
     errors++;
   }
-  validate630.errors = vErrors;
+  validate634.errors = vErrors;
   return errors === 0;
 }
-validate630.evaluated = { dynamicProps: false, dynamicItems: false };
+validate634.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate633(
+function validate637(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate633.evaluated;
+  const evaluated0 = validate637.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23121,7 +23288,7 @@ function validate633(
     }
     if (data.after !== undefined) {
       if (
-        !validate173(data.after, {
+        !validate177(data.after, {
           instancePath: instancePath + '/after',
           parentData: data,
           parentDataProperty: 'after',
@@ -23129,13 +23296,13 @@ function validate633(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate173.errors);
+        vErrors = joined(vErrors, validate177.errors);
         errors = vErrors.length;
       }
     }
     if (data.tell !== undefined) {
       if (
-        !validate160(data.tell, {
+        !validate164(data.tell, {
           instancePath: instancePath + '/tell',
           parentData: data,
           parentDataProperty: 'tell',
@@ -23143,7 +23310,7 @@ function validate633(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate160.errors);
+        vErrors = joined(vErrors, validate164.errors);
         errors = vErrors.length;
       }
     }
@@ -23156,18 +23323,18 @@ function validate633(
     }
     errors++;
   }
-  validate633.errors = vErrors;
+  validate637.errors = vErrors;
   return errors === 0;
 }
-validate633.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate637.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate637(
+function validate641(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate637.evaluated;
+  const evaluated0 = validate641.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23282,7 +23449,7 @@ function validate637(
     }
     if (data.over !== undefined) {
       if (
-        !validate173(data.over, {
+        !validate177(data.over, {
           instancePath: instancePath + '/over',
           parentData: data,
           parentDataProperty: 'over',
@@ -23290,13 +23457,13 @@ function validate637(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate173.errors);
+        vErrors = joined(vErrors, validate177.errors);
         errors = vErrors.length;
       }
     }
     if (data.agreed_by !== undefined) {
       if (
-        !validate160(data.agreed_by, {
+        !validate164(data.agreed_by, {
           instancePath: instancePath + '/agreed_by',
           parentData: data,
           parentDataProperty: 'agreed_by',
@@ -23304,7 +23471,7 @@ function validate637(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate160.errors);
+        vErrors = joined(vErrors, validate164.errors);
         errors = vErrors.length;
       }
     }
@@ -23317,18 +23484,18 @@ function validate637(
     }
     errors++;
   }
-  validate637.errors = vErrors;
+  validate641.errors = vErrors;
   return errors === 0;
 }
-validate637.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate641.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate622(
+function validate626(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate622.evaluated;
+  const evaluated0 = validate626.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23390,7 +23557,7 @@ function validate622(
     }
     if (data.level !== undefined) {
       if (
-        !validate610(data.level, {
+        !validate614(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -23398,13 +23565,13 @@ function validate622(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate610.errors);
+        vErrors = joined(vErrors, validate614.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate612(data.says, {
+        !validate616(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -23412,7 +23579,7 @@ function validate622(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate612.errors);
+        vErrors = joined(vErrors, validate616.errors);
         errors = vErrors.length;
       }
     }
@@ -23422,7 +23589,7 @@ function validate622(
         const len0 = data2.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate625(data2[i0], {
+            !validate629(data2[i0], {
               instancePath: instancePath + '/tell/' + i0,
               parentData: data2,
               parentDataProperty: i0,
@@ -23430,7 +23597,7 @@ function validate622(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate625.errors);
+            vErrors = joined(vErrors, validate629.errors);
             errors = vErrors.length;
           }
         }
@@ -23451,7 +23618,7 @@ function validate622(
     }
     if (data.respond !== undefined) {
       if (
-        !validate630(data.respond, {
+        !validate634(data.respond, {
           instancePath: instancePath + '/respond',
           parentData: data,
           parentDataProperty: 'respond',
@@ -23459,13 +23626,13 @@ function validate622(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate630.errors);
+        vErrors = joined(vErrors, validate634.errors);
         errors = vErrors.length;
       }
     }
     if (data.reassess !== undefined) {
       if (
-        !validate630(data.reassess, {
+        !validate634(data.reassess, {
           instancePath: instancePath + '/reassess',
           parentData: data,
           parentDataProperty: 'reassess',
@@ -23473,13 +23640,13 @@ function validate622(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate630.errors);
+        vErrors = joined(vErrors, validate634.errors);
         errors = vErrors.length;
       }
     }
     if (data.if_no_answer !== undefined) {
       if (
-        !validate633(data.if_no_answer, {
+        !validate637(data.if_no_answer, {
           instancePath: instancePath + '/if_no_answer',
           parentData: data,
           parentDataProperty: 'if_no_answer',
@@ -23487,13 +23654,13 @@ function validate622(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate633.errors);
+        vErrors = joined(vErrors, validate637.errors);
         errors = vErrors.length;
       }
     }
     if (data.step_down !== undefined) {
       if (
-        !validate637(data.step_down, {
+        !validate641(data.step_down, {
           instancePath: instancePath + '/step_down',
           parentData: data,
           parentDataProperty: 'step_down',
@@ -23501,7 +23668,7 @@ function validate622(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate637.errors);
+        vErrors = joined(vErrors, validate641.errors);
         errors = vErrors.length;
       }
     }
@@ -23514,18 +23681,18 @@ function validate622(
     }
     errors++;
   }
-  validate622.errors = vErrors;
+  validate626.errors = vErrors;
   return errors === 0;
 }
-validate622.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate626.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate642(
+function validate646(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate642.evaluated;
+  const evaluated0 = validate646.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23618,7 +23785,7 @@ function validate642(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema92.properties, key0)) {
+      if (!func5.call(schema93.properties, key0)) {
         const err6 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -23635,7 +23802,7 @@ function validate642(
     }
     if (data.level !== undefined) {
       if (
-        !validate241(data.level, {
+        !validate245(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -23643,7 +23810,7 @@ function validate642(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate241.errors);
+        vErrors = joined(vErrors, validate245.errors);
         errors = vErrors.length;
       }
     }
@@ -23749,7 +23916,7 @@ function validate642(
     }
     if (data.agreed_by !== undefined) {
       if (
-        !validate238(data.agreed_by, {
+        !validate242(data.agreed_by, {
           instancePath: instancePath + '/agreed_by',
           parentData: data,
           parentDataProperty: 'agreed_by',
@@ -23757,7 +23924,7 @@ function validate642(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate238.errors);
+        vErrors = joined(vErrors, validate242.errors);
         errors = vErrors.length;
       }
     }
@@ -23786,12 +23953,12 @@ function validate642(
     }
     errors++;
   }
-  validate642.errors = vErrors;
+  validate646.errors = vErrors;
   return errors === 0;
 }
-validate642.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate646.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema159 = {
+const schema160 = {
   type: 'object',
   properties: {
     protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -23808,13 +23975,13 @@ const schema159 = {
   additionalProperties: false,
 };
 
-function validate649(
+function validate653(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate649.evaluated;
+  const evaluated0 = validate653.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23854,18 +24021,18 @@ function validate649(
     }
     errors++;
   }
-  validate649.errors = vErrors;
+  validate653.errors = vErrors;
   return errors === 0;
 }
-validate649.evaluated = { dynamicProps: false, dynamicItems: false };
+validate653.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate655(
+function validate659(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate655.evaluated;
+  const evaluated0 = validate659.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23891,18 +24058,18 @@ function validate655(
     }
     errors++;
   }
-  validate655.errors = vErrors;
+  validate659.errors = vErrors;
   return errors === 0;
 }
-validate655.evaluated = { dynamicProps: false, dynamicItems: false };
+validate659.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate657(
+function validate661(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate657.evaluated;
+  const evaluated0 = validate661.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23913,7 +24080,7 @@ function validate657(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate257(data[i0], {
+        !validate261(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -23921,7 +24088,7 @@ function validate657(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate257.errors);
+        vErrors = joined(vErrors, validate261.errors);
         errors = vErrors.length;
       }
     }
@@ -23934,18 +24101,18 @@ function validate657(
     }
     errors++;
   }
-  validate657.errors = vErrors;
+  validate661.errors = vErrors;
   return errors === 0;
 }
-validate657.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate661.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate647(
+function validate651(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate647.evaluated;
+  const evaluated0 = validate651.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24024,7 +24191,7 @@ function validate647(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema159.properties, key0)) {
+      if (!func5.call(schema160.properties, key0)) {
         const err5 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -24041,7 +24208,7 @@ function validate647(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate610(data.protocol, {
+        !validate614(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -24049,13 +24216,13 @@ function validate647(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate610.errors);
+        vErrors = joined(vErrors, validate614.errors);
         errors = vErrors.length;
       }
     }
     if (data.rule !== undefined) {
       if (
-        !validate649(data.rule, {
+        !validate653(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -24063,13 +24230,13 @@ function validate647(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate649.errors);
+        vErrors = joined(vErrors, validate653.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate612(data.title, {
+        !validate616(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -24077,13 +24244,13 @@ function validate647(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate612.errors);
+        vErrors = joined(vErrors, validate616.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate649(data.level, {
+        !validate653(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -24091,13 +24258,13 @@ function validate647(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate649.errors);
+        vErrors = joined(vErrors, validate653.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate612(data.says, {
+        !validate616(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -24105,13 +24272,13 @@ function validate647(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate612.errors);
+        vErrors = joined(vErrors, validate616.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate612(data.because, {
+        !validate616(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -24119,13 +24286,13 @@ function validate647(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate612.errors);
+        vErrors = joined(vErrors, validate616.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained_by !== undefined) {
       if (
-        !validate655(data.explained_by, {
+        !validate659(data.explained_by, {
           instancePath: instancePath + '/explained_by',
           parentData: data,
           parentDataProperty: 'explained_by',
@@ -24133,13 +24300,13 @@ function validate647(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate655.errors);
+        vErrors = joined(vErrors, validate659.errors);
         errors = vErrors.length;
       }
     }
     if (data.ask !== undefined) {
       if (
-        !validate657(data.ask, {
+        !validate661(data.ask, {
           instancePath: instancePath + '/ask',
           parentData: data,
           parentDataProperty: 'ask',
@@ -24147,13 +24314,13 @@ function validate647(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate657.errors);
+        vErrors = joined(vErrors, validate661.errors);
         errors = vErrors.length;
       }
     }
     if (data.do !== undefined) {
       if (
-        !validate657(data.do, {
+        !validate661(data.do, {
           instancePath: instancePath + '/do',
           parentData: data,
           parentDataProperty: 'do',
@@ -24161,7 +24328,7 @@ function validate647(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate657.errors);
+        vErrors = joined(vErrors, validate661.errors);
         errors = vErrors.length;
       }
     }
@@ -24174,18 +24341,18 @@ function validate647(
     }
     errors++;
   }
-  validate647.errors = vErrors;
+  validate651.errors = vErrors;
   return errors === 0;
 }
-validate647.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate651.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate662(
+function validate666(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate662.evaluated;
+  const evaluated0 = validate666.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24196,7 +24363,7 @@ function validate662(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate241(data[i0], {
+        !validate245(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -24204,7 +24371,7 @@ function validate662(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate241.errors);
+        vErrors = joined(vErrors, validate245.errors);
         errors = vErrors.length;
       }
     }
@@ -24217,18 +24384,18 @@ function validate662(
     }
     errors++;
   }
-  validate662.errors = vErrors;
+  validate666.errors = vErrors;
   return errors === 0;
 }
-validate662.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate666.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate667(
+function validate671(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate667.evaluated;
+  const evaluated0 = validate671.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24268,7 +24435,7 @@ function validate667(
     }
     if (data.observation !== undefined) {
       if (
-        !validate241(data.observation, {
+        !validate245(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -24276,7 +24443,7 @@ function validate667(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate241.errors);
+        vErrors = joined(vErrors, validate245.errors);
         errors = vErrors.length;
       }
     }
@@ -24305,12 +24472,12 @@ function validate667(
     }
     errors++;
   }
-  validate667.errors = vErrors;
+  validate671.errors = vErrors;
   return errors === 0;
 }
-validate667.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate671.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema165 = {
+const schema166 = {
   type: 'object',
   properties: {
     fault: { $ref: 'outcome.schema.json#/$defs/name' },
@@ -24324,13 +24491,13 @@ const schema165 = {
   additionalProperties: false,
 };
 
-function validate677(
+function validate681(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate677.evaluated;
+  const evaluated0 = validate681.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24404,7 +24571,7 @@ function validate677(
     }
     if (data.observation !== undefined) {
       if (
-        !validate241(data.observation, {
+        !validate245(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -24412,7 +24579,7 @@ function validate677(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate241.errors);
+        vErrors = joined(vErrors, validate245.errors);
         errors = vErrors.length;
       }
     }
@@ -24469,7 +24636,7 @@ function validate677(
     }
     if (data.unit !== undefined) {
       if (
-        !validate246(data.unit, {
+        !validate250(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -24477,7 +24644,7 @@ function validate677(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate250.errors);
         errors = vErrors.length;
       }
     }
@@ -24490,12 +24657,12 @@ function validate677(
     }
     errors++;
   }
-  validate677.errors = vErrors;
+  validate681.errors = vErrors;
   return errors === 0;
 }
-validate677.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate681.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema167 = {
+const schema168 = {
   type: 'object',
   properties: {
     protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -24507,13 +24674,13 @@ const schema167 = {
   additionalProperties: false,
 };
 
-function validate681(
+function validate685(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate681.evaluated;
+  const evaluated0 = validate685.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24581,7 +24748,7 @@ function validate681(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate610(data.protocol, {
+        !validate614(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -24589,13 +24756,13 @@ function validate681(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate610.errors);
+        vErrors = joined(vErrors, validate614.errors);
         errors = vErrors.length;
       }
     }
     if (data.rule !== undefined) {
       if (
-        !validate649(data.rule, {
+        !validate653(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -24603,13 +24770,13 @@ function validate681(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate649.errors);
+        vErrors = joined(vErrors, validate653.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate612(data.title, {
+        !validate616(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -24617,13 +24784,13 @@ function validate681(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate612.errors);
+        vErrors = joined(vErrors, validate616.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate649(data.level, {
+        !validate653(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -24631,7 +24798,7 @@ function validate681(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate649.errors);
+        vErrors = joined(vErrors, validate653.errors);
         errors = vErrors.length;
       }
     }
@@ -24644,18 +24811,18 @@ function validate681(
     }
     errors++;
   }
-  validate681.errors = vErrors;
+  validate685.errors = vErrors;
   return errors === 0;
 }
-validate681.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate685.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate672(
+function validate676(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate672.evaluated;
+  const evaluated0 = validate676.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24772,7 +24939,7 @@ function validate672(
     }
     if (data.fault !== undefined) {
       if (
-        !validate649(data.fault, {
+        !validate653(data.fault, {
           instancePath: instancePath + '/fault',
           parentData: data,
           parentDataProperty: 'fault',
@@ -24780,13 +24947,13 @@ function validate672(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate649.errors);
+        vErrors = joined(vErrors, validate653.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate612(data.title, {
+        !validate616(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -24794,13 +24961,13 @@ function validate672(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate612.errors);
+        vErrors = joined(vErrors, validate616.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate612(data.says, {
+        !validate616(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -24808,13 +24975,13 @@ function validate672(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate612.errors);
+        vErrors = joined(vErrors, validate616.errors);
         errors = vErrors.length;
       }
     }
     if (data.do !== undefined) {
       if (
-        !validate657(data.do, {
+        !validate661(data.do, {
           instancePath: instancePath + '/do',
           parentData: data,
           parentDataProperty: 'do',
@@ -24822,7 +24989,7 @@ function validate672(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate657.errors);
+        vErrors = joined(vErrors, validate661.errors);
         errors = vErrors.length;
       }
     }
@@ -24832,7 +24999,7 @@ function validate672(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate677(data4[i0], {
+            !validate681(data4[i0], {
               instancePath: instancePath + '/readings/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -24840,7 +25007,7 @@ function validate672(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate677.errors);
+            vErrors = joined(vErrors, validate681.errors);
             errors = vErrors.length;
           }
         }
@@ -24865,7 +25032,7 @@ function validate672(
         const len1 = data6.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate681(data6[i1], {
+            !validate685(data6[i1], {
               instancePath: instancePath + '/changes/' + i1,
               parentData: data6,
               parentDataProperty: i1,
@@ -24873,7 +25040,7 @@ function validate672(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate681.errors);
+            vErrors = joined(vErrors, validate685.errors);
             errors = vErrors.length;
           }
         }
@@ -24901,18 +25068,18 @@ function validate672(
     }
     errors++;
   }
-  validate672.errors = vErrors;
+  validate676.errors = vErrors;
   return errors === 0;
 }
-validate672.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate676.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate688(
+function validate692(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate688.evaluated;
+  const evaluated0 = validate692.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24980,7 +25147,7 @@ function validate688(
     }
     if (data.observation !== undefined) {
       if (
-        !validate241(data.observation, {
+        !validate245(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -24988,7 +25155,7 @@ function validate688(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate241.errors);
+        vErrors = joined(vErrors, validate245.errors);
         errors = vErrors.length;
       }
     }
@@ -25010,7 +25177,7 @@ function validate688(
     }
     if (data.because !== undefined) {
       if (
-        !validate257(data.because, {
+        !validate261(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -25018,7 +25185,7 @@ function validate688(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate257.errors);
+        vErrors = joined(vErrors, validate261.errors);
         errors = vErrors.length;
       }
     }
@@ -25031,18 +25198,18 @@ function validate688(
     }
     errors++;
   }
-  validate688.errors = vErrors;
+  validate692.errors = vErrors;
   return errors === 0;
 }
-validate688.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate692.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate609(
+function validate613(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ward_outcome.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate609.evaluated;
+  const evaluated0 = validate613.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25289,7 +25456,7 @@ function validate609(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema148.properties, key0)) {
+      if (!func5.call(schema149.properties, key0)) {
         const err17 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -25306,7 +25473,7 @@ function validate609(
     }
     if (data.ward !== undefined) {
       if (
-        !validate610(data.ward, {
+        !validate614(data.ward, {
           instancePath: instancePath + '/ward',
           parentData: data,
           parentDataProperty: 'ward',
@@ -25314,7 +25481,7 @@ function validate609(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate610.errors);
+        vErrors = joined(vErrors, validate614.errors);
         errors = vErrors.length;
       }
     }
@@ -25337,7 +25504,7 @@ function validate609(
     }
     if (data.title !== undefined) {
       if (
-        !validate612(data.title, {
+        !validate616(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -25345,7 +25512,7 @@ function validate609(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate612.errors);
+        vErrors = joined(vErrors, validate616.errors);
         errors = vErrors.length;
       }
     }
@@ -25372,7 +25539,7 @@ function validate609(
           instancePath: instancePath + '/at',
           schemaPath: '#/properties/at/type',
           keyword: 'type',
-          params: { type: schema148.properties.at.type },
+          params: { type: schema149.properties.at.type },
         };
         if (vErrors === null) {
           vErrors = [err20];
@@ -25384,7 +25551,7 @@ function validate609(
     }
     if (data.level !== undefined) {
       if (
-        !validate614(data.level, {
+        !validate618(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -25392,13 +25559,13 @@ function validate609(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate614.errors);
+        vErrors = joined(vErrors, validate618.errors);
         errors = vErrors.length;
       }
     }
     if (data.plan !== undefined) {
       if (
-        !validate617(data.plan, {
+        !validate621(data.plan, {
           instancePath: instancePath + '/plan',
           parentData: data,
           parentDataProperty: 'plan',
@@ -25406,13 +25573,13 @@ function validate609(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate617.errors);
+        vErrors = joined(vErrors, validate621.errors);
         errors = vErrors.length;
       }
     }
     if (data.response !== undefined) {
       if (
-        !validate622(data.response, {
+        !validate626(data.response, {
           instancePath: instancePath + '/response',
           parentData: data,
           parentDataProperty: 'response',
@@ -25420,13 +25587,13 @@ function validate609(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate622.errors);
+        vErrors = joined(vErrors, validate626.errors);
         errors = vErrors.length;
       }
     }
     if (data.in_force !== undefined) {
       if (
-        !validate642(data.in_force, {
+        !validate646(data.in_force, {
           instancePath: instancePath + '/in_force',
           parentData: data,
           parentDataProperty: 'in_force',
@@ -25434,7 +25601,7 @@ function validate609(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate642.errors);
+        vErrors = joined(vErrors, validate646.errors);
         errors = vErrors.length;
       }
     }
@@ -25444,7 +25611,7 @@ function validate609(
         const len0 = data9.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate235(data9[i0], {
+            !validate239(data9[i0], {
               instancePath: instancePath + '/reads/' + i0,
               parentData: data9,
               parentDataProperty: i0,
@@ -25452,7 +25619,7 @@ function validate609(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate235.errors);
+            vErrors = joined(vErrors, validate239.errors);
             errors = vErrors.length;
           }
         }
@@ -25477,7 +25644,7 @@ function validate609(
         const len1 = data11.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate647(data11[i1], {
+            !validate651(data11[i1], {
               instancePath: instancePath + '/advice/' + i1,
               parentData: data11,
               parentDataProperty: i1,
@@ -25485,7 +25652,7 @@ function validate609(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate647.errors);
+            vErrors = joined(vErrors, validate651.errors);
             errors = vErrors.length;
           }
         }
@@ -25506,7 +25673,7 @@ function validate609(
     }
     if (data.ask_first !== undefined) {
       if (
-        !validate662(data.ask_first, {
+        !validate666(data.ask_first, {
           instancePath: instancePath + '/ask_first',
           parentData: data,
           parentDataProperty: 'ask_first',
@@ -25514,13 +25681,13 @@ function validate609(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate662.errors);
+        vErrors = joined(vErrors, validate666.errors);
         errors = vErrors.length;
       }
     }
     if (data.take_first !== undefined) {
       if (
-        !validate662(data.take_first, {
+        !validate666(data.take_first, {
           instancePath: instancePath + '/take_first',
           parentData: data,
           parentDataProperty: 'take_first',
@@ -25528,13 +25695,13 @@ function validate609(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate662.errors);
+        vErrors = joined(vErrors, validate666.errors);
         errors = vErrors.length;
       }
     }
     if (data.missing !== undefined) {
       if (
-        !validate662(data.missing, {
+        !validate666(data.missing, {
           instancePath: instancePath + '/missing',
           parentData: data,
           parentDataProperty: 'missing',
@@ -25542,7 +25709,7 @@ function validate609(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate662.errors);
+        vErrors = joined(vErrors, validate666.errors);
         errors = vErrors.length;
       }
     }
@@ -25552,7 +25719,7 @@ function validate609(
         const len2 = data16.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate667(data16[i2], {
+            !validate671(data16[i2], {
               instancePath: instancePath + '/unobtainable/' + i2,
               parentData: data16,
               parentDataProperty: i2,
@@ -25560,7 +25727,7 @@ function validate609(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate667.errors);
+            vErrors = joined(vErrors, validate671.errors);
             errors = vErrors.length;
           }
         }
@@ -25585,7 +25752,7 @@ function validate609(
         const len3 = data18.length;
         for (let i3 = 0; i3 < len3; i3++) {
           if (
-            !validate667(data18[i3], {
+            !validate671(data18[i3], {
               instancePath: instancePath + '/declined/' + i3,
               parentData: data18,
               parentDataProperty: i3,
@@ -25593,7 +25760,7 @@ function validate609(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate667.errors);
+            vErrors = joined(vErrors, validate671.errors);
             errors = vErrors.length;
           }
         }
@@ -25614,7 +25781,7 @@ function validate609(
     }
     if (data.would_tell_more !== undefined) {
       if (
-        !validate662(data.would_tell_more, {
+        !validate666(data.would_tell_more, {
           instancePath: instancePath + '/would_tell_more',
           parentData: data,
           parentDataProperty: 'would_tell_more',
@@ -25622,7 +25789,7 @@ function validate609(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate662.errors);
+        vErrors = joined(vErrors, validate666.errors);
         errors = vErrors.length;
       }
     }
@@ -25632,7 +25799,7 @@ function validate609(
         const len4 = data21.length;
         for (let i4 = 0; i4 < len4; i4++) {
           if (
-            !validate672(data21[i4], {
+            !validate676(data21[i4], {
               instancePath: instancePath + '/faults/' + i4,
               parentData: data21,
               parentDataProperty: i4,
@@ -25640,7 +25807,7 @@ function validate609(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate672.errors);
+            vErrors = joined(vErrors, validate676.errors);
             errors = vErrors.length;
           }
         }
@@ -25665,7 +25832,7 @@ function validate609(
         const len5 = data23.length;
         for (let i5 = 0; i5 < len5; i5++) {
           if (
-            !validate688(data23[i5], {
+            !validate692(data23[i5], {
               instancePath: instancePath + '/refused/' + i5,
               parentData: data23,
               parentDataProperty: i5,
@@ -25673,7 +25840,7 @@ function validate609(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate688.errors);
+            vErrors = joined(vErrors, validate692.errors);
             errors = vErrors.length;
           }
         }
@@ -25698,7 +25865,7 @@ function validate609(
         const len6 = data25.length;
         for (let i6 = 0; i6 < len6; i6++) {
           if (
-            !validate688(data25[i6], {
+            !validate692(data25[i6], {
               instancePath: instancePath + '/questioned/' + i6,
               parentData: data25,
               parentDataProperty: i6,
@@ -25706,7 +25873,7 @@ function validate609(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate688.errors);
+            vErrors = joined(vErrors, validate692.errors);
             errors = vErrors.length;
           }
         }
@@ -25727,7 +25894,7 @@ function validate609(
     }
     if (data.caution !== undefined) {
       if (
-        !validate612(data.caution, {
+        !validate616(data.caution, {
           instancePath: instancePath + '/caution',
           parentData: data,
           parentDataProperty: 'caution',
@@ -25735,7 +25902,7 @@ function validate609(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate612.errors);
+        vErrors = joined(vErrors, validate616.errors);
         errors = vErrors.length;
       }
     }
@@ -25748,10 +25915,10 @@ function validate609(
     }
     errors++;
   }
-  validate609.errors = vErrors;
+  validate613.errors = vErrors;
   return errors === 0;
 }
-validate609.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate613.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 function joined(all, more) {
   if (all === null) return more;

@@ -1,7 +1,7 @@
-import type { Document, Node } from '../document/document.ts';
-import { partAt } from '../document/document.ts';
-import { withoutPart } from '../document/edit.ts';
-import type { Path } from '../problems/place.ts';
+import type { Document, Node } from '../../document/document.ts';
+import { partAt } from '../../document/document.ts';
+import { withoutPart } from '../../document/edit.ts';
+import type { Path } from '../../problems/place.ts';
 
 /**
  * The same protocol without the observations that are listed and that nothing names any more.
