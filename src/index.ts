@@ -24,6 +24,7 @@ import { hasErrors, type Problem } from './problems/problem.ts';
 import type { Parents, ParentText } from './protocol/based-on/basis.ts';
 import { documentToLadder } from './protocol/document-to-protocol.ts';
 import type { Ladder } from './protocol/protocol.ts';
+import { documentToCheckedWard } from './review/document-to-checked-ward.ts';
 import { documentToChecked } from './review/document-to-checked.ts';
 import { documentToSeries } from './series/document-to-series.ts';
 import { seriesToBounds } from './series/series-to-bounds.ts';
@@ -34,7 +35,7 @@ import type { Outcome, WardOutcome } from './shape/generated/types.ts';
 import { textToFile } from './shape/text-to-file.ts';
 import type { Dictionary } from './vocabulary/dictionary.ts';
 import { vitalSigns } from './vocabulary/vital-signs.ts';
-import { documentToWard, type WardSurroundings } from './ward/document-to-ward.ts';
+import type { WardSurroundings } from './ward/document-to-ward.ts';
 import { wardOutcomeOf } from './ward/series-to-ward-outcome.ts';
 import type { Ward } from './ward/ward.ts';
 
@@ -152,7 +153,7 @@ export function readWard(
 ): { ward: Ward | null; problems: readonly Problem[] } {
   const { document, problems } = yamlToDocument(file, text);
   if (!document) return { ward: null, problems: textToFile('ward', file, text).problems };
-  const read = documentToWard(document, surroundings);
+  const read = documentToCheckedWard(document, surroundings);
   return { ward: read.ward, problems: [...problems, ...read.problems] };
 }
 

@@ -179,6 +179,20 @@ export const meaningWording = {
     (f: { part: string }) => `Here one set is looked at; ${f.part} cannot be asked of it.`,
     () => 'observations compared with numbers, choices or limits',
   ),
+  unknown_action: error(
+    (f: Name) => `There is no action "${f.name}" here.`,
+    () => 'the id of an action',
+  ),
+  actions_exclude_each_other: error(
+    (f: { first: string; second: string; rules: readonly string[]; set: string }) =>
+      `"${f.first}" and "${f.second}" must never be advised together, but are: by ${f.rules.map((each) => `"${each}"`).join(' and ')}${f.set === '' ? '' : `, for ${f.set}`}.`,
+    () => 'rules that cannot both be met, or one of the two actions left out',
+  ),
+  actions_may_meet: warning(
+    (f: { first: string; second: string; rules: readonly string[] }) =>
+      `"${f.first}" and "${f.second}" must never be advised together; whether ${f.rules.map((each) => `"${each}"`).join(' and ')} can both be met is more than this check can settle.`,
+    () => 'rules that plainly cannot both be met',
+  ),
   fault_twice: error(
     (f: Name) => `There are two faults called "${f.name}".`,
     () => 'a name of its own for each fault',

@@ -3242,6 +3242,12 @@ export const protocol: Schema = {
           examples: ['own authority', "prescriber's order"],
           $ref: '#/$defs/text',
         },
+        excludes: {
+          description:
+            'Actions of this protocol that must never be advised together with this one. The check looks for a set that would advise both.',
+          examples: [['head_up']],
+          $ref: '#/$defs/names',
+        },
       },
       required: ['id', 'text'],
       additionalProperties: false,
@@ -3507,6 +3513,14 @@ export const ward: Schema = {
       propertyNames: { $ref: 'dictionary.schema.json#/$defs/name' },
       additionalProperties: { $ref: '#/$defs/plan' },
     },
+    never_together: {
+      description:
+        'Pairs of actions, of whatever protocol, that must never be advised together. The check looks for a set that would advise both.',
+      examples: [[['head_up', 'lie_flat']]],
+      type: 'array',
+      items: { $ref: '#/$defs/pair' },
+      maxItems: 200,
+    },
   },
   required: ['ward', 'edition', 'title', 'ladder', 'reads_with'],
   additionalProperties: false,
@@ -3613,6 +3627,15 @@ export const ward: Schema = {
       },
       additionalProperties: false,
       minProperties: 1,
+    },
+    pair: {
+      title: 'ActionPair',
+      description: 'Two actions, by their names.',
+      examples: [['head_up', 'lie_flat']],
+      type: 'array',
+      items: { $ref: 'dictionary.schema.json#/$defs/name' },
+      minItems: 2,
+      maxItems: 2,
     },
   },
 };

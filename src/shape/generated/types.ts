@@ -1930,6 +1930,10 @@ export interface Action {
    * On whose authority.
    */
   readonly under?: Text;
+  /**
+   * Actions of this protocol that must never be advised together with this one. The check looks for a set that would advise both.
+   */
+  readonly excludes?: Names;
 }
 
 /**
@@ -2110,6 +2114,10 @@ export interface WardFile {
   readonly plans?: {
     readonly [k: string]: Plan;
   };
+  /**
+   * Pairs of actions, of whatever protocol, that must never be advised together. The check looks for a set that would advise both.
+   */
+  readonly never_together?: readonly ActionPair[];
 }
 
 /**
@@ -2175,6 +2183,14 @@ export interface PlanLevel {
    */
   readonly if_no_answer?: NoAnswer;
 }
+
+/**
+ * Two actions, by their names.
+ *
+ * @minItems 2
+ * @maxItems 2
+ */
+export type ActionPair = readonly [Name, Name];
 
 /**
  * Cases of one ward policy: stories, observations, and the outcome that the ward expects of all its protocols together.

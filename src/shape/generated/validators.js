@@ -13810,6 +13810,7 @@ const schema98 = {
         id: { $ref: '#/$defs/name' },
         text: { $ref: '#/$defs/text' },
         under: { $ref: '#/$defs/text' },
+        excludes: { $ref: '#/$defs/names' },
       },
       required: ['id', 'text'],
       additionalProperties: false,
@@ -16496,6 +16497,7 @@ const schema118 = {
     id: { $ref: '#/$defs/name' },
     text: { $ref: '#/$defs/text' },
     under: { $ref: '#/$defs/text' },
+    excludes: { $ref: '#/$defs/names' },
   },
   required: ['id', 'text'],
   additionalProperties: false,
@@ -16544,7 +16546,7 @@ function validate455(
       errors++;
     }
     for (const key0 in data) {
-      if (!(key0 === 'id' || key0 === 'text' || key0 === 'under')) {
+      if (!(key0 === 'id' || key0 === 'text' || key0 === 'under' || key0 === 'excludes')) {
         const err2 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -16598,6 +16600,20 @@ function validate455(
         })
       ) {
         vErrors = joined(vErrors, validate364.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.excludes !== undefined) {
+      if (
+        !validate374(data.excludes, {
+          instancePath: instancePath + '/excludes',
+          parentData: data,
+          parentDataProperty: 'excludes',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate374.errors);
         errors = vErrors.length;
       }
     }
@@ -16934,13 +16950,13 @@ const schema120 = {
   additionalProperties: false,
 };
 
-function validate467(
+function validate468(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate467.evaluated;
+  const evaluated0 = validate468.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17154,10 +17170,10 @@ function validate467(
     }
     errors++;
   }
-  validate467.errors = vErrors;
+  validate468.errors = vErrors;
   return errors === 0;
 }
-validate467.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate468.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema121 = {
   type: ['array', 'object'],
@@ -17177,13 +17193,13 @@ const schema122 = {
   additionalProperties: false,
 };
 
-function validate473(
+function validate474(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate473.evaluated;
+  const evaluated0 = validate474.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17305,18 +17321,18 @@ function validate473(
     }
     errors++;
   }
-  validate473.errors = vErrors;
+  validate474.errors = vErrors;
   return errors === 0;
 }
-validate473.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate474.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate472(
+function validate473(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate472.evaluated;
+  const evaluated0 = validate473.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17354,7 +17370,7 @@ function validate472(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate473(data[i0], {
+        !validate474(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -17362,7 +17378,7 @@ function validate472(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate473.errors);
+        vErrors = joined(vErrors, validate474.errors);
         errors = vErrors.length;
       }
     }
@@ -17416,10 +17432,10 @@ function validate472(
       }
     }
   }
-  validate472.errors = vErrors;
+  validate473.errors = vErrors;
   return errors === 0;
 }
-validate472.evaluated = { props: true, items: true, dynamicProps: false, dynamicItems: false };
+validate473.evaluated = { props: true, items: true, dynamicProps: false, dynamicItems: false };
 
 const schema123 = {
   type: 'object',
@@ -17428,13 +17444,13 @@ const schema123 = {
   additionalProperties: false,
 };
 
-function validate478(
+function validate479(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate478.evaluated;
+  const evaluated0 = validate479.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17509,18 +17525,18 @@ function validate478(
     }
     errors++;
   }
-  validate478.errors = vErrors;
+  validate479.errors = vErrors;
   return errors === 0;
 }
-validate478.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate479.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate492(
+function validate493(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate492.evaluated;
+  const evaluated0 = validate493.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17560,18 +17576,18 @@ function validate492(
     }
     errors++;
   }
-  validate492.errors = vErrors;
+  validate493.errors = vErrors;
   return errors === 0;
 }
-validate492.evaluated = { dynamicProps: false, dynamicItems: false };
+validate493.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate463(
+function validate464(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate463.evaluated;
+  const evaluated0 = validate464.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17704,7 +17720,7 @@ function validate463(
     }
     if (data.curve !== undefined) {
       if (
-        !validate467(data.curve, {
+        !validate468(data.curve, {
           instancePath: instancePath + '/curve',
           parentData: data,
           parentDataProperty: 'curve',
@@ -17712,7 +17728,7 @@ function validate463(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate467.errors);
+        vErrors = joined(vErrors, validate468.errors);
         errors = vErrors.length;
       }
     }
@@ -17779,7 +17795,7 @@ function validate463(
         }
         for (const key2 in data6) {
           if (
-            !validate472(data6[key2], {
+            !validate473(data6[key2], {
               instancePath: instancePath + '/score/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data6,
               parentDataProperty: key2,
@@ -17787,7 +17803,7 @@ function validate463(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate472.errors);
+            vErrors = joined(vErrors, validate473.errors);
             errors = vErrors.length;
           }
         }
@@ -17840,7 +17856,7 @@ function validate463(
         const len0 = data8.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate478(data8[i0], {
+            !validate479(data8[i0], {
               instancePath: instancePath + '/choose/' + i0,
               parentData: data8,
               parentDataProperty: i0,
@@ -17848,7 +17864,7 @@ function validate463(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate478.errors);
+            vErrors = joined(vErrors, validate479.errors);
             errors = vErrors.length;
           }
         }
@@ -18009,7 +18025,7 @@ function validate463(
     }
     if (data.over !== undefined) {
       if (
-        !validate492(data.over, {
+        !validate493(data.over, {
           instancePath: instancePath + '/over',
           parentData: data,
           parentDataProperty: 'over',
@@ -18017,7 +18033,7 @@ function validate463(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate492.errors);
+        vErrors = joined(vErrors, validate493.errors);
         errors = vErrors.length;
       }
     }
@@ -18068,7 +18084,7 @@ function validate463(
     }
     if (data.longest_gap !== undefined) {
       if (
-        !validate492(data.longest_gap, {
+        !validate493(data.longest_gap, {
           instancePath: instancePath + '/longest_gap',
           parentData: data,
           parentDataProperty: 'longest_gap',
@@ -18076,7 +18092,7 @@ function validate463(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate492.errors);
+        vErrors = joined(vErrors, validate493.errors);
         errors = vErrors.length;
       }
     }
@@ -18103,10 +18119,10 @@ function validate463(
     }
     errors++;
   }
-  validate463.errors = vErrors;
+  validate464.errors = vErrors;
   return errors === 0;
 }
-validate463.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate464.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema125 = {
   type: 'object',
@@ -18139,13 +18155,13 @@ const schema126 = {
   additionalProperties: false,
 };
 
-function validate502(
+function validate503(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate502.evaluated;
+  const evaluated0 = validate503.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18234,10 +18250,10 @@ function validate502(
     }
     errors++;
   }
-  validate502.errors = vErrors;
+  validate503.errors = vErrors;
   return errors === 0;
 }
-validate502.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate503.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema127 = {
   type: 'object',
@@ -18250,13 +18266,13 @@ const schema127 = {
   additionalProperties: false,
 };
 
-function validate507(
+function validate508(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate507.evaluated;
+  const evaluated0 = validate508.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18359,20 +18375,20 @@ function validate507(
     }
     errors++;
   }
-  validate507.errors = vErrors;
+  validate508.errors = vErrors;
   return errors === 0;
 }
-validate507.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate508.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema128 = { type: 'array', items: { $ref: '#/$defs/text' }, minItems: 1, maxItems: 20 };
 
-function validate516(
+function validate517(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate516.evaluated;
+  const evaluated0 = validate517.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18422,18 +18438,18 @@ function validate516(
     }
     errors++;
   }
-  validate516.errors = vErrors;
+  validate517.errors = vErrors;
   return errors === 0;
 }
-validate516.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate517.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate498(
+function validate499(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate498.evaluated;
+  const evaluated0 = validate499.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18529,7 +18545,7 @@ function validate498(
     }
     if (data.unless !== undefined) {
       if (
-        !validate502(data.unless, {
+        !validate503(data.unless, {
           instancePath: instancePath + '/unless',
           parentData: data,
           parentDataProperty: 'unless',
@@ -18537,13 +18553,13 @@ function validate498(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate502.errors);
+        vErrors = joined(vErrors, validate503.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained_by !== undefined) {
       if (
-        !validate507(data.explained_by, {
+        !validate508(data.explained_by, {
           instancePath: instancePath + '/explained_by',
           parentData: data,
           parentDataProperty: 'explained_by',
@@ -18551,7 +18567,7 @@ function validate498(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate507.errors);
+        vErrors = joined(vErrors, validate508.errors);
         errors = vErrors.length;
       }
     }
@@ -18613,7 +18629,7 @@ function validate498(
     }
     if (data.ask !== undefined) {
       if (
-        !validate516(data.ask, {
+        !validate517(data.ask, {
           instancePath: instancePath + '/ask',
           parentData: data,
           parentDataProperty: 'ask',
@@ -18621,7 +18637,7 @@ function validate498(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate516.errors);
+        vErrors = joined(vErrors, validate517.errors);
         errors = vErrors.length;
       }
     }
@@ -18723,10 +18739,10 @@ function validate498(
     }
     errors++;
   }
-  validate498.errors = vErrors;
+  validate499.errors = vErrors;
   return errors === 0;
 }
-validate498.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate499.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const pattern23 = new RegExp('^[0-9]{4}-[0-9]{2}-[0-9]{2}$', 'u');
 
@@ -19336,7 +19352,7 @@ function validate361(
         }
         for (const key8 in data20) {
           if (
-            !validate463(data20[key8], {
+            !validate464(data20[key8], {
               instancePath: instancePath + '/measures/' + key8.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data20,
               parentDataProperty: key8,
@@ -19344,7 +19360,7 @@ function validate361(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate463.errors);
+            vErrors = joined(vErrors, validate464.errors);
             errors = vErrors.length;
           }
         }
@@ -19383,7 +19399,7 @@ function validate361(
         const len2 = data22.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate498(data22[i2], {
+            !validate499(data22[i2], {
               instancePath: instancePath + '/rules/' + i2,
               parentData: data22,
               parentDataProperty: i2,
@@ -19391,7 +19407,7 @@ function validate361(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate498.errors);
+            vErrors = joined(vErrors, validate499.errors);
             errors = vErrors.length;
           }
         }
@@ -19489,7 +19505,7 @@ validate361.evaluated = { props: true, dynamicProps: false, dynamicItems: false 
 
 export const set = validate102;
 
-export const ward = validate525;
+export const ward = validate526;
 const schema129 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ward.schema.json',
@@ -19519,6 +19535,7 @@ const schema129 = {
       propertyNames: { $ref: 'dictionary.schema.json#/$defs/name' },
       additionalProperties: { $ref: '#/$defs/plan' },
     },
+    never_together: { type: 'array', items: { $ref: '#/$defs/pair' }, maxItems: 200 },
   },
   required: ['ward', 'edition', 'title', 'ladder', 'reads_with'],
   additionalProperties: false,
@@ -19559,16 +19576,17 @@ const schema129 = {
       additionalProperties: false,
       minProperties: 1,
     },
+    pair: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' }, minItems: 2, maxItems: 2 },
   },
 };
 
-function validate526(
+function validate527(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate526.evaluated;
+  const evaluated0 = validate527.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19608,18 +19626,18 @@ function validate526(
     }
     errors++;
   }
-  validate526.errors = vErrors;
+  validate527.errors = vErrors;
   return errors === 0;
 }
-validate526.evaluated = { dynamicProps: false, dynamicItems: false };
+validate527.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate528(
+function validate529(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate528.evaluated;
+  const evaluated0 = validate529.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19654,18 +19672,18 @@ function validate528(
     }
     errors++;
   }
-  validate528.errors = vErrors;
+  validate529.errors = vErrors;
   return errors === 0;
 }
-validate528.evaluated = { dynamicProps: false, dynamicItems: false };
+validate529.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate534(
+function validate535(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate534.evaluated;
+  const evaluated0 = validate535.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19786,10 +19804,10 @@ function validate534(
     }
     errors++;
   }
-  validate534.errors = vErrors;
+  validate535.errors = vErrors;
   return errors === 0;
 }
-validate534.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate535.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema133 = {
   type: 'object',
@@ -19802,13 +19820,13 @@ const schema133 = {
   additionalProperties: false,
 };
 
-function validate540(
+function validate541(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate540.evaluated;
+  const evaluated0 = validate541.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19945,18 +19963,18 @@ function validate540(
     }
     errors++;
   }
-  validate540.errors = vErrors;
+  validate541.errors = vErrors;
   return errors === 0;
 }
-validate540.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate541.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate538(
+function validate539(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate538.evaluated;
+  const evaluated0 = validate539.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20010,7 +20028,7 @@ function validate538(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate526(data.protocol, {
+        !validate527(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -20018,7 +20036,7 @@ function validate538(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate526.errors);
+        vErrors = joined(vErrors, validate527.errors);
         errors = vErrors.length;
       }
     }
@@ -20071,7 +20089,7 @@ function validate538(
     }
     if (data.when !== undefined) {
       if (
-        !validate540(data.when, {
+        !validate541(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -20079,7 +20097,7 @@ function validate538(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate540.errors);
+        vErrors = joined(vErrors, validate541.errors);
         errors = vErrors.length;
       }
     }
@@ -20092,10 +20110,10 @@ function validate538(
     }
     errors++;
   }
-  validate538.errors = vErrors;
+  validate539.errors = vErrors;
   return errors === 0;
 }
-validate538.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate539.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema135 = {
   type: 'object',
@@ -20124,13 +20142,13 @@ const schema136 = {
   minProperties: 1,
 };
 
-function validate555(
+function validate556(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate555.evaluated;
+  const evaluated0 = validate556.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20219,18 +20237,18 @@ function validate555(
     }
     errors++;
   }
-  validate555.errors = vErrors;
+  validate556.errors = vErrors;
   return errors === 0;
 }
-validate555.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate556.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate560(
+function validate561(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate560.evaluated;
+  const evaluated0 = validate561.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20270,18 +20288,18 @@ function validate560(
     }
     errors++;
   }
-  validate560.errors = vErrors;
+  validate561.errors = vErrors;
   return errors === 0;
 }
-validate560.evaluated = { dynamicProps: false, dynamicItems: false };
+validate561.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate563(
+function validate564(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate563.evaluated;
+  const evaluated0 = validate564.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20370,18 +20388,18 @@ function validate563(
     }
     errors++;
   }
-  validate563.errors = vErrors;
+  validate564.errors = vErrors;
   return errors === 0;
 }
-validate563.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate564.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate553(
+function validate554(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate553.evaluated;
+  const evaluated0 = validate554.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20427,7 +20445,7 @@ function validate553(
     }
     if (data.says !== undefined) {
       if (
-        !validate528(data.says, {
+        !validate529(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -20435,7 +20453,7 @@ function validate553(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate528.errors);
+        vErrors = joined(vErrors, validate529.errors);
         errors = vErrors.length;
       }
     }
@@ -20473,7 +20491,7 @@ function validate553(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate555(data1[i0], {
+            !validate556(data1[i0], {
               instancePath: instancePath + '/tell/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -20481,7 +20499,7 @@ function validate553(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate555.errors);
+            vErrors = joined(vErrors, validate556.errors);
             errors = vErrors.length;
           }
         }
@@ -20502,7 +20520,7 @@ function validate553(
     }
     if (data.respond !== undefined) {
       if (
-        !validate560(data.respond, {
+        !validate561(data.respond, {
           instancePath: instancePath + '/respond',
           parentData: data,
           parentDataProperty: 'respond',
@@ -20510,13 +20528,13 @@ function validate553(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate560.errors);
+        vErrors = joined(vErrors, validate561.errors);
         errors = vErrors.length;
       }
     }
     if (data.reassess !== undefined) {
       if (
-        !validate560(data.reassess, {
+        !validate561(data.reassess, {
           instancePath: instancePath + '/reassess',
           parentData: data,
           parentDataProperty: 'reassess',
@@ -20524,13 +20542,13 @@ function validate553(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate560.errors);
+        vErrors = joined(vErrors, validate561.errors);
         errors = vErrors.length;
       }
     }
     if (data.if_no_answer !== undefined) {
       if (
-        !validate563(data.if_no_answer, {
+        !validate564(data.if_no_answer, {
           instancePath: instancePath + '/if_no_answer',
           parentData: data,
           parentDataProperty: 'if_no_answer',
@@ -20538,7 +20556,7 @@ function validate553(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate563.errors);
+        vErrors = joined(vErrors, validate564.errors);
         errors = vErrors.length;
       }
     }
@@ -20551,18 +20569,18 @@ function validate553(
     }
     errors++;
   }
-  validate553.errors = vErrors;
+  validate554.errors = vErrors;
   return errors === 0;
 }
-validate553.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate554.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate550(
+function validate551(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate550.evaluated;
+  const evaluated0 = validate551.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20630,7 +20648,7 @@ function validate550(
     }
     if (data.says !== undefined) {
       if (
-        !validate528(data.says, {
+        !validate529(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -20638,7 +20656,7 @@ function validate550(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate528.errors);
+        vErrors = joined(vErrors, validate529.errors);
         errors = vErrors.length;
       }
     }
@@ -20648,7 +20666,7 @@ function validate550(
         for (const key1 in data1) {
           const _errs5 = errors;
           if (
-            !validate526(key1, {
+            !validate527(key1, {
               instancePath: instancePath + '/levels',
               parentData: data1,
               parentDataProperty: 'levels',
@@ -20656,7 +20674,7 @@ function validate550(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate526.errors);
+            vErrors = joined(vErrors, validate527.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs5 === errors;
@@ -20677,7 +20695,7 @@ function validate550(
         }
         for (const key2 in data1) {
           if (
-            !validate553(data1[key2], {
+            !validate554(data1[key2], {
               instancePath: instancePath + '/levels/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data1,
               parentDataProperty: key2,
@@ -20685,7 +20703,7 @@ function validate550(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate553.errors);
+            vErrors = joined(vErrors, validate554.errors);
             errors = vErrors.length;
           }
         }
@@ -20724,7 +20742,7 @@ function validate550(
         const len0 = data3.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate526(data3[i0], {
+            !validate527(data3[i0], {
               instancePath: instancePath + '/source/' + i0,
               parentData: data3,
               parentDataProperty: i0,
@@ -20732,7 +20750,7 @@ function validate550(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate526.errors);
+            vErrors = joined(vErrors, validate527.errors);
             errors = vErrors.length;
           }
         }
@@ -20760,18 +20778,86 @@ function validate550(
     }
     errors++;
   }
-  validate550.errors = vErrors;
+  validate551.errors = vErrors;
   return errors === 0;
 }
-validate550.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate551.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate525(
+const schema140 = {
+  type: 'array',
+  items: { $ref: 'dictionary.schema.json#/$defs/name' },
+  minItems: 2,
+  maxItems: 2,
+};
+
+function validate571(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate571.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (Array.isArray(data)) {
+    if (data.length > 2) {
+      const err0 = { instancePath, schemaPath: '#/maxItems', keyword: 'maxItems', params: { limit: 2 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.length < 2) {
+      const err1 = { instancePath, schemaPath: '#/minItems', keyword: 'minItems', params: { limit: 2 } };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    const len0 = data.length;
+    for (let i0 = 0; i0 < len0; i0++) {
+      if (
+        !validate527(data[i0], {
+          instancePath: instancePath + '/' + i0,
+          parentData: data,
+          parentDataProperty: i0,
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate527.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'array' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate571.errors = vErrors;
+  return errors === 0;
+}
+validate571.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+
+function validate526(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ward.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate525.evaluated;
+  const evaluated0 = validate526.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20867,7 +20953,7 @@ function validate525(
     }
     if (data.ward !== undefined) {
       if (
-        !validate526(data.ward, {
+        !validate527(data.ward, {
           instancePath: instancePath + '/ward',
           parentData: data,
           parentDataProperty: 'ward',
@@ -20875,7 +20961,7 @@ function validate525(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate526.errors);
+        vErrors = joined(vErrors, validate527.errors);
         errors = vErrors.length;
       }
     }
@@ -20928,7 +21014,7 @@ function validate525(
     }
     if (data.title !== undefined) {
       if (
-        !validate528(data.title, {
+        !validate529(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -20936,13 +21022,13 @@ function validate525(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate528.errors);
+        vErrors = joined(vErrors, validate529.errors);
         errors = vErrors.length;
       }
     }
     if (data.about !== undefined) {
       if (
-        !validate528(data.about, {
+        !validate529(data.about, {
           instancePath: instancePath + '/about',
           parentData: data,
           parentDataProperty: 'about',
@@ -20950,13 +21036,13 @@ function validate525(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate528.errors);
+        vErrors = joined(vErrors, validate529.errors);
         errors = vErrors.length;
       }
     }
     if (data.ladder !== undefined) {
       if (
-        !validate526(data.ladder, {
+        !validate527(data.ladder, {
           instancePath: instancePath + '/ladder',
           parentData: data,
           parentDataProperty: 'ladder',
@@ -20964,7 +21050,7 @@ function validate525(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate526.errors);
+        vErrors = joined(vErrors, validate527.errors);
         errors = vErrors.length;
       }
     }
@@ -21080,7 +21166,7 @@ function validate525(
         const len0 = data7.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate528(data7[i0], {
+            !validate529(data7[i0], {
               instancePath: instancePath + '/owners/' + i0,
               parentData: data7,
               parentDataProperty: i0,
@@ -21088,7 +21174,7 @@ function validate525(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate528.errors);
+            vErrors = joined(vErrors, validate529.errors);
             errors = vErrors.length;
           }
         }
@@ -21113,7 +21199,7 @@ function validate525(
         for (const key1 in data9) {
           const _errs17 = errors;
           if (
-            !validate526(key1, {
+            !validate527(key1, {
               instancePath: instancePath + '/sources',
               parentData: data9,
               parentDataProperty: 'sources',
@@ -21121,7 +21207,7 @@ function validate525(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate526.errors);
+            vErrors = joined(vErrors, validate527.errors);
             errors = vErrors.length;
           }
           var valid3 = _errs17 === errors;
@@ -21142,7 +21228,7 @@ function validate525(
         }
         for (const key2 in data9) {
           if (
-            !validate534(data9[key2], {
+            !validate535(data9[key2], {
               instancePath: instancePath + '/sources/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data9,
               parentDataProperty: key2,
@@ -21150,7 +21236,7 @@ function validate525(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate534.errors);
+            vErrors = joined(vErrors, validate535.errors);
             errors = vErrors.length;
           }
         }
@@ -21203,7 +21289,7 @@ function validate525(
         const len1 = data11.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate538(data11[i1], {
+            !validate539(data11[i1], {
               instancePath: instancePath + '/reads_with/' + i1,
               parentData: data11,
               parentDataProperty: i1,
@@ -21211,7 +21297,7 @@ function validate525(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate538.errors);
+            vErrors = joined(vErrors, validate539.errors);
             errors = vErrors.length;
           }
         }
@@ -21236,7 +21322,7 @@ function validate525(
         for (const key3 in data13) {
           const _errs25 = errors;
           if (
-            !validate526(key3, {
+            !validate527(key3, {
               instancePath: instancePath + '/plans',
               parentData: data13,
               parentDataProperty: 'plans',
@@ -21244,7 +21330,7 @@ function validate525(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate526.errors);
+            vErrors = joined(vErrors, validate527.errors);
             errors = vErrors.length;
           }
           var valid7 = _errs25 === errors;
@@ -21265,7 +21351,7 @@ function validate525(
         }
         for (const key4 in data13) {
           if (
-            !validate550(data13[key4], {
+            !validate551(data13[key4], {
               instancePath: instancePath + '/plans/' + key4.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data13,
               parentDataProperty: key4,
@@ -21273,7 +21359,7 @@ function validate525(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate550.errors);
+            vErrors = joined(vErrors, validate551.errors);
             errors = vErrors.length;
           }
         }
@@ -21292,22 +21378,69 @@ function validate525(
         errors++;
       }
     }
+    if (data.never_together !== undefined) {
+      let data15 = data.never_together;
+      if (Array.isArray(data15)) {
+        if (data15.length > 200) {
+          const err24 = {
+            instancePath: instancePath + '/never_together',
+            schemaPath: '#/properties/never_together/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 200 },
+          };
+          if (vErrors === null) {
+            vErrors = [err24];
+          } else {
+            vErrors.push(err24);
+          }
+          errors++;
+        }
+        const len2 = data15.length;
+        for (let i2 = 0; i2 < len2; i2++) {
+          if (
+            !validate571(data15[i2], {
+              instancePath: instancePath + '/never_together/' + i2,
+              parentData: data15,
+              parentDataProperty: i2,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate571.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err25 = {
+          instancePath: instancePath + '/never_together',
+          schemaPath: '#/properties/never_together/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err25];
+        } else {
+          vErrors.push(err25);
+        }
+        errors++;
+      }
+    }
   } else {
-    const err24 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    const err26 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
     if (vErrors === null) {
-      vErrors = [err24];
+      vErrors = [err26];
     } else {
-      vErrors.push(err24);
+      vErrors.push(err26);
     }
     errors++;
   }
-  validate525.errors = vErrors;
+  validate526.errors = vErrors;
   return errors === 0;
 }
-validate525.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate526.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const ward_cases = validate570;
-const schema140 = {
+export const ward_cases = validate574;
+const schema141 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ward_cases.schema.json',
   type: 'object',
@@ -21357,13 +21490,13 @@ const schema140 = {
   },
 };
 
-function validate571(
+function validate575(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate571.evaluated;
+  const evaluated0 = validate575.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21403,12 +21536,12 @@ function validate571(
     }
     errors++;
   }
-  validate571.errors = vErrors;
+  validate575.errors = vErrors;
   return errors === 0;
 }
-validate571.evaluated = { dynamicProps: false, dynamicItems: false };
+validate575.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema142 = {
+const schema143 = {
   type: 'object',
   properties: {
     case: { $ref: 'dictionary.schema.json#/$defs/text' },
@@ -21423,13 +21556,13 @@ const schema142 = {
   additionalProperties: false,
 };
 
-function validate574(
+function validate578(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate574.evaluated;
+  const evaluated0 = validate578.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21464,12 +21597,12 @@ function validate574(
     }
     errors++;
   }
-  validate574.errors = vErrors;
+  validate578.errors = vErrors;
   return errors === 0;
 }
-validate574.evaluated = { dynamicProps: false, dynamicItems: false };
+validate578.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema144 = {
+const schema145 = {
   type: 'object',
   properties: {
     level: { $ref: 'cases.schema.json#/$defs/expected_level' },
@@ -21487,13 +21620,13 @@ const schema144 = {
   additionalProperties: false,
 };
 
-function validate581(
+function validate585(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate581.evaluated;
+  const evaluated0 = validate585.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21582,18 +21715,18 @@ function validate581(
     }
     errors++;
   }
-  validate581.errors = vErrors;
+  validate585.errors = vErrors;
   return errors === 0;
 }
-validate581.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate585.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate589(
+function validate593(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate589.evaluated;
+  const evaluated0 = validate593.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21623,18 +21756,18 @@ function validate589(
     }
     errors++;
   }
-  validate589.errors = vErrors;
+  validate593.errors = vErrors;
   return errors === 0;
 }
-validate589.evaluated = { dynamicProps: false, dynamicItems: false };
+validate593.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate592(
+function validate596(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate592.evaluated;
+  const evaluated0 = validate596.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21928,18 +22061,18 @@ function validate592(
     }
     errors++;
   }
-  validate592.errors = vErrors;
+  validate596.errors = vErrors;
   return errors === 0;
 }
-validate592.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate596.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate580(
+function validate584(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate580.evaluated;
+  const evaluated0 = validate584.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21986,7 +22119,7 @@ function validate580(
     }
     if (data.level !== undefined) {
       if (
-        !validate581(data.level, {
+        !validate585(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -21994,7 +22127,7 @@ function validate580(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate581.errors);
+        vErrors = joined(vErrors, validate585.errors);
         errors = vErrors.length;
       }
     }
@@ -22032,7 +22165,7 @@ function validate580(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate574(data1[i0], {
+            !validate578(data1[i0], {
               instancePath: instancePath + '/tell/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -22040,7 +22173,7 @@ function validate580(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate574.errors);
+            vErrors = joined(vErrors, validate578.errors);
             errors = vErrors.length;
           }
         }
@@ -22061,7 +22194,7 @@ function validate580(
     }
     if (data.plan !== undefined) {
       if (
-        !validate571(data.plan, {
+        !validate575(data.plan, {
           instancePath: instancePath + '/plan',
           parentData: data,
           parentDataProperty: 'plan',
@@ -22069,13 +22202,13 @@ function validate580(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate571.errors);
+        vErrors = joined(vErrors, validate575.errors);
         errors = vErrors.length;
       }
     }
     if (data.in_force !== undefined) {
       if (
-        !validate571(data.in_force, {
+        !validate575(data.in_force, {
           instancePath: instancePath + '/in_force',
           parentData: data,
           parentDataProperty: 'in_force',
@@ -22083,13 +22216,13 @@ function validate580(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate571.errors);
+        vErrors = joined(vErrors, validate575.errors);
         errors = vErrors.length;
       }
     }
     if (data.may_step_down !== undefined) {
       if (
-        !validate589(data.may_step_down, {
+        !validate593(data.may_step_down, {
           instancePath: instancePath + '/may_step_down',
           parentData: data,
           parentDataProperty: 'may_step_down',
@@ -22097,7 +22230,7 @@ function validate580(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate589.errors);
+        vErrors = joined(vErrors, validate593.errors);
         errors = vErrors.length;
       }
     }
@@ -22107,7 +22240,7 @@ function validate580(
         for (const key1 in data6) {
           const _errs11 = errors;
           if (
-            !validate571(key1, {
+            !validate575(key1, {
               instancePath: instancePath + '/protocols',
               parentData: data6,
               parentDataProperty: 'protocols',
@@ -22115,7 +22248,7 @@ function validate580(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate571.errors);
+            vErrors = joined(vErrors, validate575.errors);
             errors = vErrors.length;
           }
           var valid3 = _errs11 === errors;
@@ -22136,7 +22269,7 @@ function validate580(
         }
         for (const key2 in data6) {
           if (
-            !validate592(data6[key2], {
+            !validate596(data6[key2], {
               instancePath: instancePath + '/protocols/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data6,
               parentDataProperty: key2,
@@ -22144,7 +22277,7 @@ function validate580(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate592.errors);
+            vErrors = joined(vErrors, validate596.errors);
             errors = vErrors.length;
           }
         }
@@ -22172,18 +22305,18 @@ function validate580(
     }
     errors++;
   }
-  validate580.errors = vErrors;
+  validate584.errors = vErrors;
   return errors === 0;
 }
-validate580.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate584.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate608(
+function validate612(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate608.evaluated;
+  const evaluated0 = validate612.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22244,18 +22377,18 @@ function validate608(
     }
     errors++;
   }
-  validate608.errors = vErrors;
+  validate612.errors = vErrors;
   return errors === 0;
 }
-validate608.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate612.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate573(
+function validate577(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate573.evaluated;
+  const evaluated0 = validate577.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22317,7 +22450,7 @@ function validate573(
     }
     if (data.case !== undefined) {
       if (
-        !validate574(data.case, {
+        !validate578(data.case, {
           instancePath: instancePath + '/case',
           parentData: data,
           parentDataProperty: 'case',
@@ -22325,13 +22458,13 @@ function validate573(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate574.errors);
+        vErrors = joined(vErrors, validate578.errors);
         errors = vErrors.length;
       }
     }
     if (data.story !== undefined) {
       if (
-        !validate574(data.story, {
+        !validate578(data.story, {
           instancePath: instancePath + '/story',
           parentData: data,
           parentDataProperty: 'story',
@@ -22339,13 +22472,13 @@ function validate573(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate574.errors);
+        vErrors = joined(vErrors, validate578.errors);
         errors = vErrors.length;
       }
     }
     if (data.source !== undefined) {
       if (
-        !validate571(data.source, {
+        !validate575(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -22353,7 +22486,7 @@ function validate573(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate571.errors);
+        vErrors = joined(vErrors, validate575.errors);
         errors = vErrors.length;
       }
     }
@@ -22387,7 +22520,7 @@ function validate573(
     }
     if (data.expect !== undefined) {
       if (
-        !validate580(data.expect, {
+        !validate584(data.expect, {
           instancePath: instancePath + '/expect',
           parentData: data,
           parentDataProperty: 'expect',
@@ -22395,13 +22528,13 @@ function validate573(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate580.errors);
+        vErrors = joined(vErrors, validate584.errors);
         errors = vErrors.length;
       }
     }
     if (data.teach !== undefined) {
       if (
-        !validate608(data.teach, {
+        !validate612(data.teach, {
           instancePath: instancePath + '/teach',
           parentData: data,
           parentDataProperty: 'teach',
@@ -22409,7 +22542,7 @@ function validate573(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate608.errors);
+        vErrors = joined(vErrors, validate612.errors);
         errors = vErrors.length;
       }
     }
@@ -22422,18 +22555,18 @@ function validate573(
     }
     errors++;
   }
-  validate573.errors = vErrors;
+  validate577.errors = vErrors;
   return errors === 0;
 }
-validate573.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate577.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate570(
+function validate574(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ward_cases.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate570.evaluated;
+  const evaluated0 = validate574.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22487,7 +22620,7 @@ function validate570(
     }
     if (data.ward !== undefined) {
       if (
-        !validate571(data.ward, {
+        !validate575(data.ward, {
           instancePath: instancePath + '/ward',
           parentData: data,
           parentDataProperty: 'ward',
@@ -22495,7 +22628,7 @@ function validate570(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate571.errors);
+        vErrors = joined(vErrors, validate575.errors);
         errors = vErrors.length;
       }
     }
@@ -22519,7 +22652,7 @@ function validate570(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate573(data1[i0], {
+            !validate577(data1[i0], {
               instancePath: instancePath + '/cases/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -22527,7 +22660,7 @@ function validate570(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate573.errors);
+            vErrors = joined(vErrors, validate577.errors);
             errors = vErrors.length;
           }
         }
@@ -22555,13 +22688,13 @@ function validate570(
     }
     errors++;
   }
-  validate570.errors = vErrors;
+  validate574.errors = vErrors;
   return errors === 0;
 }
-validate570.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate574.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const ward_outcome = validate613;
-const schema149 = {
+export const ward_outcome = validate617;
+const schema150 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ward_outcome.schema.json',
   type: 'object',
@@ -22676,13 +22809,13 @@ const schema149 = {
   },
 };
 
-function validate614(
+function validate618(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate614.evaluated;
+  const evaluated0 = validate618.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22722,18 +22855,18 @@ function validate614(
     }
     errors++;
   }
-  validate614.errors = vErrors;
+  validate618.errors = vErrors;
   return errors === 0;
 }
-validate614.evaluated = { dynamicProps: false, dynamicItems: false };
+validate618.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate616(
+function validate620(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate616.evaluated;
+  const evaluated0 = validate620.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22768,18 +22901,18 @@ function validate616(
     }
     errors++;
   }
-  validate616.errors = vErrors;
+  validate620.errors = vErrors;
   return errors === 0;
 }
-validate616.evaluated = { dynamicProps: false, dynamicItems: false };
+validate620.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate618(
+function validate622(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate618.evaluated;
+  const evaluated0 = validate622.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22918,12 +23051,12 @@ function validate618(
       }
     }
   }
-  validate618.errors = vErrors;
+  validate622.errors = vErrors;
   return errors === 0;
 }
-validate618.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate622.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema153 = {
+const schema154 = {
   type: 'object',
   properties: {
     plan: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -22934,13 +23067,13 @@ const schema153 = {
   additionalProperties: false,
 };
 
-function validate621(
+function validate625(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate621.evaluated;
+  const evaluated0 = validate625.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23008,7 +23141,7 @@ function validate621(
     }
     if (data.plan !== undefined) {
       if (
-        !validate614(data.plan, {
+        !validate618(data.plan, {
           instancePath: instancePath + '/plan',
           parentData: data,
           parentDataProperty: 'plan',
@@ -23016,13 +23149,13 @@ function validate621(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate614.errors);
+        vErrors = joined(vErrors, validate618.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate616(data.title, {
+        !validate620(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -23030,13 +23163,13 @@ function validate621(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate616.errors);
+        vErrors = joined(vErrors, validate620.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate616(data.says, {
+        !validate620(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -23044,7 +23177,7 @@ function validate621(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate616.errors);
+        vErrors = joined(vErrors, validate620.errors);
         errors = vErrors.length;
       }
     }
@@ -23057,12 +23190,12 @@ function validate621(
     }
     errors++;
   }
-  validate621.errors = vErrors;
+  validate625.errors = vErrors;
   return errors === 0;
 }
-validate621.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate625.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema154 = {
+const schema155 = {
   type: 'object',
   properties: {
     level: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -23077,13 +23210,13 @@ const schema154 = {
   additionalProperties: false,
 };
 
-function validate629(
+function validate633(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate629.evaluated;
+  const evaluated0 = validate633.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23172,18 +23305,18 @@ function validate629(
     }
     errors++;
   }
-  validate629.errors = vErrors;
+  validate633.errors = vErrors;
   return errors === 0;
 }
-validate629.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate633.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate634(
+function validate638(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate634.evaluated;
+  const evaluated0 = validate638.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23223,18 +23356,18 @@ function validate634(
     }
     errors++;
   }
-  validate634.errors = vErrors;
+  validate638.errors = vErrors;
   return errors === 0;
 }
-validate634.evaluated = { dynamicProps: false, dynamicItems: false };
+validate638.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate637(
+function validate641(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate637.evaluated;
+  const evaluated0 = validate641.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23323,18 +23456,18 @@ function validate637(
     }
     errors++;
   }
-  validate637.errors = vErrors;
+  validate641.errors = vErrors;
   return errors === 0;
 }
-validate637.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate641.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate641(
+function validate645(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate641.evaluated;
+  const evaluated0 = validate645.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23484,18 +23617,18 @@ function validate641(
     }
     errors++;
   }
-  validate641.errors = vErrors;
+  validate645.errors = vErrors;
   return errors === 0;
 }
-validate641.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate645.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate626(
+function validate630(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate626.evaluated;
+  const evaluated0 = validate630.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23557,7 +23690,7 @@ function validate626(
     }
     if (data.level !== undefined) {
       if (
-        !validate614(data.level, {
+        !validate618(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -23565,13 +23698,13 @@ function validate626(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate614.errors);
+        vErrors = joined(vErrors, validate618.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate616(data.says, {
+        !validate620(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -23579,7 +23712,7 @@ function validate626(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate616.errors);
+        vErrors = joined(vErrors, validate620.errors);
         errors = vErrors.length;
       }
     }
@@ -23589,7 +23722,7 @@ function validate626(
         const len0 = data2.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate629(data2[i0], {
+            !validate633(data2[i0], {
               instancePath: instancePath + '/tell/' + i0,
               parentData: data2,
               parentDataProperty: i0,
@@ -23597,7 +23730,7 @@ function validate626(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate629.errors);
+            vErrors = joined(vErrors, validate633.errors);
             errors = vErrors.length;
           }
         }
@@ -23618,7 +23751,7 @@ function validate626(
     }
     if (data.respond !== undefined) {
       if (
-        !validate634(data.respond, {
+        !validate638(data.respond, {
           instancePath: instancePath + '/respond',
           parentData: data,
           parentDataProperty: 'respond',
@@ -23626,13 +23759,13 @@ function validate626(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate634.errors);
+        vErrors = joined(vErrors, validate638.errors);
         errors = vErrors.length;
       }
     }
     if (data.reassess !== undefined) {
       if (
-        !validate634(data.reassess, {
+        !validate638(data.reassess, {
           instancePath: instancePath + '/reassess',
           parentData: data,
           parentDataProperty: 'reassess',
@@ -23640,13 +23773,13 @@ function validate626(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate634.errors);
+        vErrors = joined(vErrors, validate638.errors);
         errors = vErrors.length;
       }
     }
     if (data.if_no_answer !== undefined) {
       if (
-        !validate637(data.if_no_answer, {
+        !validate641(data.if_no_answer, {
           instancePath: instancePath + '/if_no_answer',
           parentData: data,
           parentDataProperty: 'if_no_answer',
@@ -23654,13 +23787,13 @@ function validate626(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate637.errors);
+        vErrors = joined(vErrors, validate641.errors);
         errors = vErrors.length;
       }
     }
     if (data.step_down !== undefined) {
       if (
-        !validate641(data.step_down, {
+        !validate645(data.step_down, {
           instancePath: instancePath + '/step_down',
           parentData: data,
           parentDataProperty: 'step_down',
@@ -23668,7 +23801,7 @@ function validate626(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate641.errors);
+        vErrors = joined(vErrors, validate645.errors);
         errors = vErrors.length;
       }
     }
@@ -23681,18 +23814,18 @@ function validate626(
     }
     errors++;
   }
-  validate626.errors = vErrors;
+  validate630.errors = vErrors;
   return errors === 0;
 }
-validate626.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate630.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate646(
+function validate650(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate646.evaluated;
+  const evaluated0 = validate650.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23953,12 +24086,12 @@ function validate646(
     }
     errors++;
   }
-  validate646.errors = vErrors;
+  validate650.errors = vErrors;
   return errors === 0;
 }
-validate646.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate650.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema160 = {
+const schema161 = {
   type: 'object',
   properties: {
     protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -23975,13 +24108,13 @@ const schema160 = {
   additionalProperties: false,
 };
 
-function validate653(
+function validate657(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate653.evaluated;
+  const evaluated0 = validate657.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24021,18 +24154,18 @@ function validate653(
     }
     errors++;
   }
-  validate653.errors = vErrors;
+  validate657.errors = vErrors;
   return errors === 0;
 }
-validate653.evaluated = { dynamicProps: false, dynamicItems: false };
+validate657.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate659(
+function validate663(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate659.evaluated;
+  const evaluated0 = validate663.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24058,18 +24191,18 @@ function validate659(
     }
     errors++;
   }
-  validate659.errors = vErrors;
+  validate663.errors = vErrors;
   return errors === 0;
 }
-validate659.evaluated = { dynamicProps: false, dynamicItems: false };
+validate663.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate661(
+function validate665(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate661.evaluated;
+  const evaluated0 = validate665.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24101,18 +24234,18 @@ function validate661(
     }
     errors++;
   }
-  validate661.errors = vErrors;
+  validate665.errors = vErrors;
   return errors === 0;
 }
-validate661.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate665.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate651(
+function validate655(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate651.evaluated;
+  const evaluated0 = validate655.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24191,7 +24324,7 @@ function validate651(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema160.properties, key0)) {
+      if (!func5.call(schema161.properties, key0)) {
         const err5 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -24208,7 +24341,7 @@ function validate651(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate614(data.protocol, {
+        !validate618(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -24216,13 +24349,13 @@ function validate651(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate614.errors);
+        vErrors = joined(vErrors, validate618.errors);
         errors = vErrors.length;
       }
     }
     if (data.rule !== undefined) {
       if (
-        !validate653(data.rule, {
+        !validate657(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -24230,13 +24363,13 @@ function validate651(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate653.errors);
+        vErrors = joined(vErrors, validate657.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate616(data.title, {
+        !validate620(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -24244,13 +24377,13 @@ function validate651(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate616.errors);
+        vErrors = joined(vErrors, validate620.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate653(data.level, {
+        !validate657(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -24258,13 +24391,13 @@ function validate651(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate653.errors);
+        vErrors = joined(vErrors, validate657.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate616(data.says, {
+        !validate620(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -24272,13 +24405,13 @@ function validate651(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate616.errors);
+        vErrors = joined(vErrors, validate620.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate616(data.because, {
+        !validate620(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -24286,13 +24419,13 @@ function validate651(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate616.errors);
+        vErrors = joined(vErrors, validate620.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained_by !== undefined) {
       if (
-        !validate659(data.explained_by, {
+        !validate663(data.explained_by, {
           instancePath: instancePath + '/explained_by',
           parentData: data,
           parentDataProperty: 'explained_by',
@@ -24300,13 +24433,13 @@ function validate651(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate659.errors);
+        vErrors = joined(vErrors, validate663.errors);
         errors = vErrors.length;
       }
     }
     if (data.ask !== undefined) {
       if (
-        !validate661(data.ask, {
+        !validate665(data.ask, {
           instancePath: instancePath + '/ask',
           parentData: data,
           parentDataProperty: 'ask',
@@ -24314,13 +24447,13 @@ function validate651(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate661.errors);
+        vErrors = joined(vErrors, validate665.errors);
         errors = vErrors.length;
       }
     }
     if (data.do !== undefined) {
       if (
-        !validate661(data.do, {
+        !validate665(data.do, {
           instancePath: instancePath + '/do',
           parentData: data,
           parentDataProperty: 'do',
@@ -24328,7 +24461,7 @@ function validate651(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate661.errors);
+        vErrors = joined(vErrors, validate665.errors);
         errors = vErrors.length;
       }
     }
@@ -24341,18 +24474,18 @@ function validate651(
     }
     errors++;
   }
-  validate651.errors = vErrors;
+  validate655.errors = vErrors;
   return errors === 0;
 }
-validate651.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate655.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate666(
+function validate670(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate666.evaluated;
+  const evaluated0 = validate670.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24384,18 +24517,18 @@ function validate666(
     }
     errors++;
   }
-  validate666.errors = vErrors;
+  validate670.errors = vErrors;
   return errors === 0;
 }
-validate666.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate670.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate671(
+function validate675(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate671.evaluated;
+  const evaluated0 = validate675.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24472,12 +24605,12 @@ function validate671(
     }
     errors++;
   }
-  validate671.errors = vErrors;
+  validate675.errors = vErrors;
   return errors === 0;
 }
-validate671.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate675.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema166 = {
+const schema167 = {
   type: 'object',
   properties: {
     fault: { $ref: 'outcome.schema.json#/$defs/name' },
@@ -24491,13 +24624,13 @@ const schema166 = {
   additionalProperties: false,
 };
 
-function validate681(
+function validate685(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate681.evaluated;
+  const evaluated0 = validate685.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24657,12 +24790,12 @@ function validate681(
     }
     errors++;
   }
-  validate681.errors = vErrors;
+  validate685.errors = vErrors;
   return errors === 0;
 }
-validate681.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate685.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema168 = {
+const schema169 = {
   type: 'object',
   properties: {
     protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -24674,13 +24807,13 @@ const schema168 = {
   additionalProperties: false,
 };
 
-function validate685(
+function validate689(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate685.evaluated;
+  const evaluated0 = validate689.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24748,7 +24881,7 @@ function validate685(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate614(data.protocol, {
+        !validate618(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -24756,13 +24889,13 @@ function validate685(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate614.errors);
+        vErrors = joined(vErrors, validate618.errors);
         errors = vErrors.length;
       }
     }
     if (data.rule !== undefined) {
       if (
-        !validate653(data.rule, {
+        !validate657(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -24770,13 +24903,13 @@ function validate685(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate653.errors);
+        vErrors = joined(vErrors, validate657.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate616(data.title, {
+        !validate620(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -24784,13 +24917,13 @@ function validate685(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate616.errors);
+        vErrors = joined(vErrors, validate620.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate653(data.level, {
+        !validate657(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -24798,7 +24931,7 @@ function validate685(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate653.errors);
+        vErrors = joined(vErrors, validate657.errors);
         errors = vErrors.length;
       }
     }
@@ -24811,18 +24944,18 @@ function validate685(
     }
     errors++;
   }
-  validate685.errors = vErrors;
+  validate689.errors = vErrors;
   return errors === 0;
 }
-validate685.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate689.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate676(
+function validate680(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate676.evaluated;
+  const evaluated0 = validate680.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24939,7 +25072,7 @@ function validate676(
     }
     if (data.fault !== undefined) {
       if (
-        !validate653(data.fault, {
+        !validate657(data.fault, {
           instancePath: instancePath + '/fault',
           parentData: data,
           parentDataProperty: 'fault',
@@ -24947,13 +25080,13 @@ function validate676(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate653.errors);
+        vErrors = joined(vErrors, validate657.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate616(data.title, {
+        !validate620(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -24961,13 +25094,13 @@ function validate676(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate616.errors);
+        vErrors = joined(vErrors, validate620.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate616(data.says, {
+        !validate620(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -24975,13 +25108,13 @@ function validate676(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate616.errors);
+        vErrors = joined(vErrors, validate620.errors);
         errors = vErrors.length;
       }
     }
     if (data.do !== undefined) {
       if (
-        !validate661(data.do, {
+        !validate665(data.do, {
           instancePath: instancePath + '/do',
           parentData: data,
           parentDataProperty: 'do',
@@ -24989,7 +25122,7 @@ function validate676(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate661.errors);
+        vErrors = joined(vErrors, validate665.errors);
         errors = vErrors.length;
       }
     }
@@ -24999,7 +25132,7 @@ function validate676(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate681(data4[i0], {
+            !validate685(data4[i0], {
               instancePath: instancePath + '/readings/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -25007,7 +25140,7 @@ function validate676(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate681.errors);
+            vErrors = joined(vErrors, validate685.errors);
             errors = vErrors.length;
           }
         }
@@ -25032,7 +25165,7 @@ function validate676(
         const len1 = data6.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate685(data6[i1], {
+            !validate689(data6[i1], {
               instancePath: instancePath + '/changes/' + i1,
               parentData: data6,
               parentDataProperty: i1,
@@ -25040,7 +25173,7 @@ function validate676(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate685.errors);
+            vErrors = joined(vErrors, validate689.errors);
             errors = vErrors.length;
           }
         }
@@ -25068,18 +25201,18 @@ function validate676(
     }
     errors++;
   }
-  validate676.errors = vErrors;
+  validate680.errors = vErrors;
   return errors === 0;
 }
-validate676.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate680.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate692(
+function validate696(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate692.evaluated;
+  const evaluated0 = validate696.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25198,18 +25331,18 @@ function validate692(
     }
     errors++;
   }
-  validate692.errors = vErrors;
+  validate696.errors = vErrors;
   return errors === 0;
 }
-validate692.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate696.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate613(
+function validate617(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ward_outcome.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate613.evaluated;
+  const evaluated0 = validate617.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25456,7 +25589,7 @@ function validate613(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema149.properties, key0)) {
+      if (!func5.call(schema150.properties, key0)) {
         const err17 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -25473,7 +25606,7 @@ function validate613(
     }
     if (data.ward !== undefined) {
       if (
-        !validate614(data.ward, {
+        !validate618(data.ward, {
           instancePath: instancePath + '/ward',
           parentData: data,
           parentDataProperty: 'ward',
@@ -25481,7 +25614,7 @@ function validate613(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate614.errors);
+        vErrors = joined(vErrors, validate618.errors);
         errors = vErrors.length;
       }
     }
@@ -25504,7 +25637,7 @@ function validate613(
     }
     if (data.title !== undefined) {
       if (
-        !validate616(data.title, {
+        !validate620(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -25512,7 +25645,7 @@ function validate613(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate616.errors);
+        vErrors = joined(vErrors, validate620.errors);
         errors = vErrors.length;
       }
     }
@@ -25539,7 +25672,7 @@ function validate613(
           instancePath: instancePath + '/at',
           schemaPath: '#/properties/at/type',
           keyword: 'type',
-          params: { type: schema149.properties.at.type },
+          params: { type: schema150.properties.at.type },
         };
         if (vErrors === null) {
           vErrors = [err20];
@@ -25551,7 +25684,7 @@ function validate613(
     }
     if (data.level !== undefined) {
       if (
-        !validate618(data.level, {
+        !validate622(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -25559,13 +25692,13 @@ function validate613(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate618.errors);
+        vErrors = joined(vErrors, validate622.errors);
         errors = vErrors.length;
       }
     }
     if (data.plan !== undefined) {
       if (
-        !validate621(data.plan, {
+        !validate625(data.plan, {
           instancePath: instancePath + '/plan',
           parentData: data,
           parentDataProperty: 'plan',
@@ -25573,13 +25706,13 @@ function validate613(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate621.errors);
+        vErrors = joined(vErrors, validate625.errors);
         errors = vErrors.length;
       }
     }
     if (data.response !== undefined) {
       if (
-        !validate626(data.response, {
+        !validate630(data.response, {
           instancePath: instancePath + '/response',
           parentData: data,
           parentDataProperty: 'response',
@@ -25587,13 +25720,13 @@ function validate613(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate626.errors);
+        vErrors = joined(vErrors, validate630.errors);
         errors = vErrors.length;
       }
     }
     if (data.in_force !== undefined) {
       if (
-        !validate646(data.in_force, {
+        !validate650(data.in_force, {
           instancePath: instancePath + '/in_force',
           parentData: data,
           parentDataProperty: 'in_force',
@@ -25601,7 +25734,7 @@ function validate613(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate646.errors);
+        vErrors = joined(vErrors, validate650.errors);
         errors = vErrors.length;
       }
     }
@@ -25644,7 +25777,7 @@ function validate613(
         const len1 = data11.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate651(data11[i1], {
+            !validate655(data11[i1], {
               instancePath: instancePath + '/advice/' + i1,
               parentData: data11,
               parentDataProperty: i1,
@@ -25652,7 +25785,7 @@ function validate613(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate651.errors);
+            vErrors = joined(vErrors, validate655.errors);
             errors = vErrors.length;
           }
         }
@@ -25673,7 +25806,7 @@ function validate613(
     }
     if (data.ask_first !== undefined) {
       if (
-        !validate666(data.ask_first, {
+        !validate670(data.ask_first, {
           instancePath: instancePath + '/ask_first',
           parentData: data,
           parentDataProperty: 'ask_first',
@@ -25681,13 +25814,13 @@ function validate613(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate666.errors);
+        vErrors = joined(vErrors, validate670.errors);
         errors = vErrors.length;
       }
     }
     if (data.take_first !== undefined) {
       if (
-        !validate666(data.take_first, {
+        !validate670(data.take_first, {
           instancePath: instancePath + '/take_first',
           parentData: data,
           parentDataProperty: 'take_first',
@@ -25695,13 +25828,13 @@ function validate613(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate666.errors);
+        vErrors = joined(vErrors, validate670.errors);
         errors = vErrors.length;
       }
     }
     if (data.missing !== undefined) {
       if (
-        !validate666(data.missing, {
+        !validate670(data.missing, {
           instancePath: instancePath + '/missing',
           parentData: data,
           parentDataProperty: 'missing',
@@ -25709,7 +25842,7 @@ function validate613(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate666.errors);
+        vErrors = joined(vErrors, validate670.errors);
         errors = vErrors.length;
       }
     }
@@ -25719,7 +25852,7 @@ function validate613(
         const len2 = data16.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate671(data16[i2], {
+            !validate675(data16[i2], {
               instancePath: instancePath + '/unobtainable/' + i2,
               parentData: data16,
               parentDataProperty: i2,
@@ -25727,7 +25860,7 @@ function validate613(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate671.errors);
+            vErrors = joined(vErrors, validate675.errors);
             errors = vErrors.length;
           }
         }
@@ -25752,7 +25885,7 @@ function validate613(
         const len3 = data18.length;
         for (let i3 = 0; i3 < len3; i3++) {
           if (
-            !validate671(data18[i3], {
+            !validate675(data18[i3], {
               instancePath: instancePath + '/declined/' + i3,
               parentData: data18,
               parentDataProperty: i3,
@@ -25760,7 +25893,7 @@ function validate613(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate671.errors);
+            vErrors = joined(vErrors, validate675.errors);
             errors = vErrors.length;
           }
         }
@@ -25781,7 +25914,7 @@ function validate613(
     }
     if (data.would_tell_more !== undefined) {
       if (
-        !validate666(data.would_tell_more, {
+        !validate670(data.would_tell_more, {
           instancePath: instancePath + '/would_tell_more',
           parentData: data,
           parentDataProperty: 'would_tell_more',
@@ -25789,7 +25922,7 @@ function validate613(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate666.errors);
+        vErrors = joined(vErrors, validate670.errors);
         errors = vErrors.length;
       }
     }
@@ -25799,7 +25932,7 @@ function validate613(
         const len4 = data21.length;
         for (let i4 = 0; i4 < len4; i4++) {
           if (
-            !validate676(data21[i4], {
+            !validate680(data21[i4], {
               instancePath: instancePath + '/faults/' + i4,
               parentData: data21,
               parentDataProperty: i4,
@@ -25807,7 +25940,7 @@ function validate613(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate676.errors);
+            vErrors = joined(vErrors, validate680.errors);
             errors = vErrors.length;
           }
         }
@@ -25832,7 +25965,7 @@ function validate613(
         const len5 = data23.length;
         for (let i5 = 0; i5 < len5; i5++) {
           if (
-            !validate692(data23[i5], {
+            !validate696(data23[i5], {
               instancePath: instancePath + '/refused/' + i5,
               parentData: data23,
               parentDataProperty: i5,
@@ -25840,7 +25973,7 @@ function validate613(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate692.errors);
+            vErrors = joined(vErrors, validate696.errors);
             errors = vErrors.length;
           }
         }
@@ -25865,7 +25998,7 @@ function validate613(
         const len6 = data25.length;
         for (let i6 = 0; i6 < len6; i6++) {
           if (
-            !validate692(data25[i6], {
+            !validate696(data25[i6], {
               instancePath: instancePath + '/questioned/' + i6,
               parentData: data25,
               parentDataProperty: i6,
@@ -25873,7 +26006,7 @@ function validate613(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate692.errors);
+            vErrors = joined(vErrors, validate696.errors);
             errors = vErrors.length;
           }
         }
@@ -25894,7 +26027,7 @@ function validate613(
     }
     if (data.caution !== undefined) {
       if (
-        !validate616(data.caution, {
+        !validate620(data.caution, {
           instancePath: instancePath + '/caution',
           parentData: data,
           parentDataProperty: 'caution',
@@ -25902,7 +26035,7 @@ function validate613(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate616.errors);
+        vErrors = joined(vErrors, validate620.errors);
         errors = vErrors.length;
       }
     }
@@ -25915,10 +26048,10 @@ function validate613(
     }
     errors++;
   }
-  validate613.errors = vErrors;
+  validate617.errors = vErrors;
   return errors === 0;
 }
-validate613.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate617.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 function joined(all, more) {
   if (all === null) return more;
