@@ -22,6 +22,11 @@ export function readExpectation(
     });
     return file[key] ?? [];
   };
+  const faults = new Set(protocol.faults.map(({ name }) => name));
+  file.faults?.forEach((name, index) => {
+    if (!faults.has(name))
+      report('unknown_fault', [...path, 'faults', index], { name }, { nearMiss: nearestOf(name, faults) });
+  });
   const observed = (key: 'refused' | 'questioned' | 'take_first' | 'ask_first'): readonly string[] => {
     file[key]?.forEach((name, index) => {
       if (observations.includes(name)) return;
@@ -54,6 +59,7 @@ export function readExpectation(
     notMet: names('not_met'),
     undecided: names('undecided'),
     explained: names('explained'),
+    faults: file.faults ?? [],
     notReliable: names('not_reliable'),
     refused: observed('refused'),
     questioned: observed('questioned'),

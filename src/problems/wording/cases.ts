@@ -25,6 +25,10 @@ export const casesWording = {
     (f: { name: string }) => `There is no measure "${f.name}" in this protocol.`,
     () => 'the name of a measure of this protocol',
   ),
+  unknown_fault: error(
+    (f: { name: string }) => `There is no fault "${f.name}" in this protocol.`,
+    () => 'the name of a fault of this protocol',
+  ),
   case_fails: error(
     (f: { name: string; what: string; expected: string; found: string }) =>
       `The case "${f.name}" expects ${f.what}: ${f.expected}; it is ${f.found}.`,

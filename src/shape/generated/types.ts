@@ -102,6 +102,10 @@ export interface Expect {
    */
   readonly explained?: CaseNames;
   /**
+   * Faults of technique that are there.
+   */
+  readonly faults?: CaseNames;
+  /**
    * Rules that are not met but reassure nobody.
    */
   readonly not_reliable?: CaseNames;

@@ -35,6 +35,7 @@ const schema19 = {
         not_met: { $ref: '#/$defs/names' },
         undecided: { $ref: '#/$defs/names' },
         explained: { $ref: '#/$defs/names' },
+        faults: { $ref: '#/$defs/names' },
         not_reliable: { $ref: '#/$defs/names' },
         refused: { $ref: '#/$defs/names' },
         questioned: { $ref: '#/$defs/names' },
@@ -1315,6 +1316,7 @@ const schema43 = {
     not_met: { $ref: '#/$defs/names' },
     undecided: { $ref: '#/$defs/names' },
     explained: { $ref: '#/$defs/names' },
+    faults: { $ref: '#/$defs/names' },
     not_reliable: { $ref: '#/$defs/names' },
     refused: { $ref: '#/$defs/names' },
     questioned: { $ref: '#/$defs/names' },
@@ -1546,13 +1548,13 @@ const schema47 = {
   maxLength: 20,
 };
 
-function validate148(
+function validate149(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate148.evaluated;
+  const evaluated0 = validate149.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -1663,10 +1665,10 @@ function validate148(
       }
     }
   }
-  validate148.errors = vErrors;
+  validate149.errors = vErrors;
   return errors === 0;
 }
-validate148.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate149.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 function validate129(
   data,
@@ -1813,6 +1815,20 @@ function validate129(
         errors = vErrors.length;
       }
     }
+    if (data.faults !== undefined) {
+      if (
+        !validate136(data.faults, {
+          instancePath: instancePath + '/faults',
+          parentData: data,
+          parentDataProperty: 'faults',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate136.errors);
+        errors = vErrors.length;
+      }
+    }
     if (data.not_reliable !== undefined) {
       if (
         !validate136(data.not_reliable, {
@@ -1884,14 +1900,14 @@ function validate129(
       }
     }
     if (data.measures !== undefined) {
-      let data11 = data.measures;
-      if (data11 && typeof data11 == 'object' && !Array.isArray(data11)) {
-        for (const key1 in data11) {
-          const _errs16 = errors;
+      let data12 = data.measures;
+      if (data12 && typeof data12 == 'object' && !Array.isArray(data12)) {
+        for (const key1 in data12) {
+          const _errs17 = errors;
           if (
             !validate95(key1, {
               instancePath: instancePath + '/measures',
-              parentData: data11,
+              parentData: data12,
               parentDataProperty: 'measures',
               rootData,
               dynamicAnchors,
@@ -1900,7 +1916,7 @@ function validate129(
             vErrors = joined(vErrors, validate95.errors);
             errors = vErrors.length;
           }
-          var valid1 = _errs16 === errors;
+          var valid1 = _errs17 === errors;
           if (!valid1) {
             const err4 = {
               instancePath: instancePath + '/measures',
@@ -1916,17 +1932,17 @@ function validate129(
             errors++;
           }
         }
-        for (const key2 in data11) {
+        for (const key2 in data12) {
           if (
-            !validate148(data11[key2], {
+            !validate149(data12[key2], {
               instancePath: instancePath + '/measures/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
-              parentData: data11,
+              parentData: data12,
               parentDataProperty: key2,
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate148.errors);
+            vErrors = joined(vErrors, validate149.errors);
             errors = vErrors.length;
           }
         }
@@ -1982,13 +1998,13 @@ const schema48 = {
   additionalProperties: false,
 };
 
-function validate152(
+function validate153(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate152.evaluated;
+  const evaluated0 = validate153.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -2049,10 +2065,10 @@ function validate152(
     }
     errors++;
   }
-  validate152.errors = vErrors;
+  validate153.errors = vErrors;
   return errors === 0;
 }
-validate152.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate153.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 function validate97(
   data,
@@ -2206,7 +2222,7 @@ function validate97(
     }
     if (data.teach !== undefined) {
       if (
-        !validate152(data.teach, {
+        !validate153(data.teach, {
           instancePath: instancePath + '/teach',
           parentData: data,
           parentDataProperty: 'teach',
@@ -2214,7 +2230,7 @@ function validate97(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate152.errors);
+        vErrors = joined(vErrors, validate153.errors);
         errors = vErrors.length;
       }
     }
@@ -4201,7 +4217,7 @@ function validate53(
 }
 validate53.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const ladder = validate157;
+export const ladder = validate158;
 const schema49 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ladder.schema.json',
@@ -4264,13 +4280,13 @@ const schema49 = {
   },
 };
 
-function validate158(
+function validate159(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate158.evaluated;
+  const evaluated0 = validate159.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -4310,18 +4326,18 @@ function validate158(
     }
     errors++;
   }
-  validate158.errors = vErrors;
+  validate159.errors = vErrors;
   return errors === 0;
 }
-validate158.evaluated = { dynamicProps: false, dynamicItems: false };
+validate159.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate160(
+function validate161(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate160.evaluated;
+  const evaluated0 = validate161.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -4356,10 +4372,10 @@ function validate160(
     }
     errors++;
   }
-  validate160.errors = vErrors;
+  validate161.errors = vErrors;
   return errors === 0;
 }
-validate160.evaluated = { dynamicProps: false, dynamicItems: false };
+validate161.evaluated = { dynamicProps: false, dynamicItems: false };
 
 const schema52 = {
   type: 'object',
@@ -4389,13 +4405,13 @@ const schema53 = {
 const schema54 = { type: 'string', pattern: '^([01][0-9]|2[0-3]):[0-5][0-9]$' };
 const pattern10 = new RegExp('^([01][0-9]|2[0-3]):[0-5][0-9]$', 'u');
 
-function validate169(
+function validate170(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate169.evaluated;
+  const evaluated0 = validate170.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -4426,18 +4442,18 @@ function validate169(
     }
     errors++;
   }
-  validate169.errors = vErrors;
+  validate170.errors = vErrors;
   return errors === 0;
 }
-validate169.evaluated = { dynamicProps: false, dynamicItems: false };
+validate170.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate167(
+function validate168(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate167.evaluated;
+  const evaluated0 = validate168.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -4477,7 +4493,7 @@ function validate167(
     }
     if (data.who !== undefined) {
       if (
-        !validate160(data.who, {
+        !validate161(data.who, {
           instancePath: instancePath + '/who',
           parentData: data,
           parentDataProperty: 'who',
@@ -4485,13 +4501,13 @@ function validate167(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate160.errors);
+        vErrors = joined(vErrors, validate161.errors);
         errors = vErrors.length;
       }
     }
     if (data.from !== undefined) {
       if (
-        !validate169(data.from, {
+        !validate170(data.from, {
           instancePath: instancePath + '/from',
           parentData: data,
           parentDataProperty: 'from',
@@ -4499,13 +4515,13 @@ function validate167(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate169.errors);
+        vErrors = joined(vErrors, validate170.errors);
         errors = vErrors.length;
       }
     }
     if (data.to !== undefined) {
       if (
-        !validate169(data.to, {
+        !validate170(data.to, {
           instancePath: instancePath + '/to',
           parentData: data,
           parentDataProperty: 'to',
@@ -4513,7 +4529,7 @@ function validate167(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate169.errors);
+        vErrors = joined(vErrors, validate170.errors);
         errors = vErrors.length;
       }
     }
@@ -4526,18 +4542,18 @@ function validate167(
     }
     errors++;
   }
-  validate167.errors = vErrors;
+  validate168.errors = vErrors;
   return errors === 0;
 }
-validate167.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate168.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate173(
+function validate174(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate173.evaluated;
+  const evaluated0 = validate174.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -4577,10 +4593,10 @@ function validate173(
     }
     errors++;
   }
-  validate173.errors = vErrors;
+  validate174.errors = vErrors;
   return errors === 0;
 }
-validate173.evaluated = { dynamicProps: false, dynamicItems: false };
+validate174.evaluated = { dynamicProps: false, dynamicItems: false };
 
 const schema56 = {
   type: 'object',
@@ -4592,13 +4608,13 @@ const schema56 = {
   additionalProperties: false,
 };
 
-function validate176(
+function validate177(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate176.evaluated;
+  const evaluated0 = validate177.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -4652,7 +4668,7 @@ function validate176(
     }
     if (data.after !== undefined) {
       if (
-        !validate173(data.after, {
+        !validate174(data.after, {
           instancePath: instancePath + '/after',
           parentData: data,
           parentDataProperty: 'after',
@@ -4660,13 +4676,13 @@ function validate176(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate173.errors);
+        vErrors = joined(vErrors, validate174.errors);
         errors = vErrors.length;
       }
     }
     if (data.tell !== undefined) {
       if (
-        !validate160(data.tell, {
+        !validate161(data.tell, {
           instancePath: instancePath + '/tell',
           parentData: data,
           parentDataProperty: 'tell',
@@ -4674,7 +4690,7 @@ function validate176(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate160.errors);
+        vErrors = joined(vErrors, validate161.errors);
         errors = vErrors.length;
       }
     }
@@ -4687,10 +4703,10 @@ function validate176(
     }
     errors++;
   }
-  validate176.errors = vErrors;
+  validate177.errors = vErrors;
   return errors === 0;
 }
-validate176.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate177.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema57 = {
   type: 'object',
@@ -4703,13 +4719,13 @@ const schema57 = {
   additionalProperties: false,
 };
 
-function validate180(
+function validate181(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate180.evaluated;
+  const evaluated0 = validate181.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -4824,7 +4840,7 @@ function validate180(
     }
     if (data.over !== undefined) {
       if (
-        !validate173(data.over, {
+        !validate174(data.over, {
           instancePath: instancePath + '/over',
           parentData: data,
           parentDataProperty: 'over',
@@ -4832,13 +4848,13 @@ function validate180(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate173.errors);
+        vErrors = joined(vErrors, validate174.errors);
         errors = vErrors.length;
       }
     }
     if (data.agreed_by !== undefined) {
       if (
-        !validate160(data.agreed_by, {
+        !validate161(data.agreed_by, {
           instancePath: instancePath + '/agreed_by',
           parentData: data,
           parentDataProperty: 'agreed_by',
@@ -4846,7 +4862,7 @@ function validate180(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate160.errors);
+        vErrors = joined(vErrors, validate161.errors);
         errors = vErrors.length;
       }
     }
@@ -4859,18 +4875,18 @@ function validate180(
     }
     errors++;
   }
-  validate180.errors = vErrors;
+  validate181.errors = vErrors;
   return errors === 0;
 }
-validate180.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate181.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate163(
+function validate164(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate163.evaluated;
+  const evaluated0 = validate164.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -4919,7 +4935,7 @@ function validate163(
     }
     if (data.level !== undefined) {
       if (
-        !validate158(data.level, {
+        !validate159(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -4927,13 +4943,13 @@ function validate163(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate158.errors);
+        vErrors = joined(vErrors, validate159.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate160(data.title, {
+        !validate161(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -4941,13 +4957,13 @@ function validate163(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate160.errors);
+        vErrors = joined(vErrors, validate161.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate160(data.says, {
+        !validate161(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -4955,7 +4971,7 @@ function validate163(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate160.errors);
+        vErrors = joined(vErrors, validate161.errors);
         errors = vErrors.length;
       }
     }
@@ -4993,7 +5009,7 @@ function validate163(
         const len0 = data3.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate167(data3[i0], {
+            !validate168(data3[i0], {
               instancePath: instancePath + '/tell/' + i0,
               parentData: data3,
               parentDataProperty: i0,
@@ -5001,7 +5017,7 @@ function validate163(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate167.errors);
+            vErrors = joined(vErrors, validate168.errors);
             errors = vErrors.length;
           }
         }
@@ -5022,7 +5038,7 @@ function validate163(
     }
     if (data.respond !== undefined) {
       if (
-        !validate173(data.respond, {
+        !validate174(data.respond, {
           instancePath: instancePath + '/respond',
           parentData: data,
           parentDataProperty: 'respond',
@@ -5030,13 +5046,13 @@ function validate163(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate173.errors);
+        vErrors = joined(vErrors, validate174.errors);
         errors = vErrors.length;
       }
     }
     if (data.reassess !== undefined) {
       if (
-        !validate173(data.reassess, {
+        !validate174(data.reassess, {
           instancePath: instancePath + '/reassess',
           parentData: data,
           parentDataProperty: 'reassess',
@@ -5044,13 +5060,13 @@ function validate163(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate173.errors);
+        vErrors = joined(vErrors, validate174.errors);
         errors = vErrors.length;
       }
     }
     if (data.if_no_answer !== undefined) {
       if (
-        !validate176(data.if_no_answer, {
+        !validate177(data.if_no_answer, {
           instancePath: instancePath + '/if_no_answer',
           parentData: data,
           parentDataProperty: 'if_no_answer',
@@ -5058,13 +5074,13 @@ function validate163(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate176.errors);
+        vErrors = joined(vErrors, validate177.errors);
         errors = vErrors.length;
       }
     }
     if (data.step_down !== undefined) {
       if (
-        !validate180(data.step_down, {
+        !validate181(data.step_down, {
           instancePath: instancePath + '/step_down',
           parentData: data,
           parentDataProperty: 'step_down',
@@ -5072,7 +5088,7 @@ function validate163(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate180.errors);
+        vErrors = joined(vErrors, validate181.errors);
         errors = vErrors.length;
       }
     }
@@ -5085,18 +5101,18 @@ function validate163(
     }
     errors++;
   }
-  validate163.errors = vErrors;
+  validate164.errors = vErrors;
   return errors === 0;
 }
-validate163.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate164.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate157(
+function validate158(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ladder.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate157.evaluated;
+  const evaluated0 = validate158.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -5170,7 +5186,7 @@ function validate157(
     }
     if (data.ladder !== undefined) {
       if (
-        !validate158(data.ladder, {
+        !validate159(data.ladder, {
           instancePath: instancePath + '/ladder',
           parentData: data,
           parentDataProperty: 'ladder',
@@ -5178,7 +5194,7 @@ function validate157(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate158.errors);
+        vErrors = joined(vErrors, validate159.errors);
         errors = vErrors.length;
       }
     }
@@ -5231,7 +5247,7 @@ function validate157(
     }
     if (data.title !== undefined) {
       if (
-        !validate160(data.title, {
+        !validate161(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -5239,13 +5255,13 @@ function validate157(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate160.errors);
+        vErrors = joined(vErrors, validate161.errors);
         errors = vErrors.length;
       }
     }
     if (data.about !== undefined) {
       if (
-        !validate160(data.about, {
+        !validate161(data.about, {
           instancePath: instancePath + '/about',
           parentData: data,
           parentDataProperty: 'about',
@@ -5253,7 +5269,7 @@ function validate157(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate160.errors);
+        vErrors = joined(vErrors, validate161.errors);
         errors = vErrors.length;
       }
     }
@@ -5291,7 +5307,7 @@ function validate157(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate163(data4[i0], {
+            !validate164(data4[i0], {
               instancePath: instancePath + '/levels/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -5299,7 +5315,7 @@ function validate157(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate163.errors);
+            vErrors = joined(vErrors, validate164.errors);
             errors = vErrors.length;
           }
         }
@@ -5327,12 +5343,12 @@ function validate157(
     }
     errors++;
   }
-  validate157.errors = vErrors;
+  validate158.errors = vErrors;
   return errors === 0;
 }
-validate157.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate158.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const logic = validate185;
+export const logic = validate186;
 const schema58 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'logic.schema.json',
@@ -5463,13 +5479,13 @@ const schema58 = {
   },
 };
 
-function validate186(
+function validate187(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate186.evaluated;
+  const evaluated0 = validate187.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -5509,10 +5525,10 @@ function validate186(
     }
     errors++;
   }
-  validate186.errors = vErrors;
+  validate187.errors = vErrors;
   return errors === 0;
 }
-validate186.evaluated = { dynamicProps: false, dynamicItems: false };
+validate187.evaluated = { dynamicProps: false, dynamicItems: false };
 
 const schema60 = {
   type: 'object',
@@ -5545,13 +5561,13 @@ const schema60 = {
 };
 const pattern14 = new RegExp('^[0-9]+(/[0-9]+)?$', 'u');
 
-function validate188(
+function validate189(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate188.evaluated;
+  const evaluated0 = validate189.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -5688,7 +5704,7 @@ function validate188(
     }
     if (data.name !== undefined) {
       if (
-        !validate186(data.name, {
+        !validate187(data.name, {
           instancePath: instancePath + '/name',
           parentData: data,
           parentDataProperty: 'name',
@@ -5696,7 +5712,7 @@ function validate188(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate186.errors);
+        vErrors = joined(vErrors, validate187.errors);
         errors = vErrors.length;
       }
     }
@@ -5745,7 +5761,7 @@ function validate188(
     }
     if (data.choice !== undefined) {
       if (
-        !validate186(data.choice, {
+        !validate187(data.choice, {
           instancePath: instancePath + '/choice',
           parentData: data,
           parentDataProperty: 'choice',
@@ -5753,7 +5769,7 @@ function validate188(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate186.errors);
+        vErrors = joined(vErrors, validate187.errors);
         errors = vErrors.length;
       }
     }
@@ -5814,10 +5830,10 @@ function validate188(
     }
     errors++;
   }
-  validate188.errors = vErrors;
+  validate189.errors = vErrors;
   return errors === 0;
 }
-validate188.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate189.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema61 = {
   type: 'object',
@@ -5846,15 +5862,15 @@ const schema62 = {
   additionalProperties: false,
 };
 const schema63 = { type: 'array', items: { $ref: '#/$defs/expression' }, minItems: 1 };
-const wrapper0 = { validate: validate193 };
+const wrapper0 = { validate: validate194 };
 
-function validate194(
+function validate195(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate194.evaluated;
+  const evaluated0 = validate195.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -5895,18 +5911,18 @@ function validate194(
     }
     errors++;
   }
-  validate194.errors = vErrors;
+  validate195.errors = vErrors;
   return errors === 0;
 }
-validate194.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate195.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate193(
+function validate194(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate193.evaluated;
+  const evaluated0 = validate194.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -5989,7 +6005,7 @@ function validate193(
     }
     if (data['+'] !== undefined) {
       if (
-        !validate194(data['+'], {
+        !validate195(data['+'], {
           instancePath: instancePath + '/+',
           parentData: data,
           parentDataProperty: '+',
@@ -5997,13 +6013,13 @@ function validate193(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate194.errors);
+        vErrors = joined(vErrors, validate195.errors);
         errors = vErrors.length;
       }
     }
     if (data['-'] !== undefined) {
       if (
-        !validate194(data['-'], {
+        !validate195(data['-'], {
           instancePath: instancePath + '/-',
           parentData: data,
           parentDataProperty: '-',
@@ -6011,13 +6027,13 @@ function validate193(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate194.errors);
+        vErrors = joined(vErrors, validate195.errors);
         errors = vErrors.length;
       }
     }
     if (data['*'] !== undefined) {
       if (
-        !validate194(data['*'], {
+        !validate195(data['*'], {
           instancePath: instancePath + '/*',
           parentData: data,
           parentDataProperty: '*',
@@ -6025,13 +6041,13 @@ function validate193(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate194.errors);
+        vErrors = joined(vErrors, validate195.errors);
         errors = vErrors.length;
       }
     }
     if (data.min !== undefined) {
       if (
-        !validate194(data.min, {
+        !validate195(data.min, {
           instancePath: instancePath + '/min',
           parentData: data,
           parentDataProperty: 'min',
@@ -6039,13 +6055,13 @@ function validate193(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate194.errors);
+        vErrors = joined(vErrors, validate195.errors);
         errors = vErrors.length;
       }
     }
     if (data.max !== undefined) {
       if (
-        !validate194(data.max, {
+        !validate195(data.max, {
           instancePath: instancePath + '/max',
           parentData: data,
           parentDataProperty: 'max',
@@ -6053,13 +6069,13 @@ function validate193(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate194.errors);
+        vErrors = joined(vErrors, validate195.errors);
         errors = vErrors.length;
       }
     }
     if (data['<'] !== undefined) {
       if (
-        !validate194(data['<'], {
+        !validate195(data['<'], {
           instancePath: instancePath + '/<',
           parentData: data,
           parentDataProperty: '<',
@@ -6067,13 +6083,13 @@ function validate193(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate194.errors);
+        vErrors = joined(vErrors, validate195.errors);
         errors = vErrors.length;
       }
     }
     if (data['<='] !== undefined) {
       if (
-        !validate194(data['<='], {
+        !validate195(data['<='], {
           instancePath: instancePath + '/<=',
           parentData: data,
           parentDataProperty: '<=',
@@ -6081,13 +6097,13 @@ function validate193(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate194.errors);
+        vErrors = joined(vErrors, validate195.errors);
         errors = vErrors.length;
       }
     }
     if (data.and !== undefined) {
       if (
-        !validate194(data.and, {
+        !validate195(data.and, {
           instancePath: instancePath + '/and',
           parentData: data,
           parentDataProperty: 'and',
@@ -6095,13 +6111,13 @@ function validate193(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate194.errors);
+        vErrors = joined(vErrors, validate195.errors);
         errors = vErrors.length;
       }
     }
     if (data.or !== undefined) {
       if (
-        !validate194(data.or, {
+        !validate195(data.or, {
           instancePath: instancePath + '/or',
           parentData: data,
           parentDataProperty: 'or',
@@ -6109,13 +6125,13 @@ function validate193(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate194.errors);
+        vErrors = joined(vErrors, validate195.errors);
         errors = vErrors.length;
       }
     }
     if (data['!'] !== undefined) {
       if (
-        !validate194(data['!'], {
+        !validate195(data['!'], {
           instancePath: instancePath + '/!',
           parentData: data,
           parentDataProperty: '!',
@@ -6123,13 +6139,13 @@ function validate193(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate194.errors);
+        vErrors = joined(vErrors, validate195.errors);
         errors = vErrors.length;
       }
     }
     if (data.if !== undefined) {
       if (
-        !validate194(data.if, {
+        !validate195(data.if, {
           instancePath: instancePath + '/if',
           parentData: data,
           parentDataProperty: 'if',
@@ -6137,23 +6153,23 @@ function validate193(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate194.errors);
+        vErrors = joined(vErrors, validate195.errors);
         errors = vErrors.length;
       }
     }
   }
-  validate193.errors = vErrors;
+  validate194.errors = vErrors;
   return errors === 0;
 }
-validate193.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate194.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate192(
+function validate193(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate192.evaluated;
+  const evaluated0 = validate193.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -6223,7 +6239,7 @@ function validate192(
     }
     if (data.is !== undefined) {
       if (
-        !validate193(data.is, {
+        !validate194(data.is, {
           instancePath: instancePath + '/is',
           parentData: data,
           parentDataProperty: 'is',
@@ -6231,7 +6247,7 @@ function validate192(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate193.errors);
+        vErrors = joined(vErrors, validate194.errors);
         errors = vErrors.length;
       }
     }
@@ -6244,10 +6260,10 @@ function validate192(
     }
     errors++;
   }
-  validate192.errors = vErrors;
+  validate193.errors = vErrors;
   return errors === 0;
 }
-validate192.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate193.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema64 = {
   type: 'object',
@@ -6267,13 +6283,13 @@ const schema65 = {
   additionalProperties: false,
 };
 
-function validate209(
+function validate210(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate209.evaluated;
+  const evaluated0 = validate210.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -6327,7 +6343,7 @@ function validate209(
     }
     if (data.certain !== undefined) {
       if (
-        !validate193(data.certain, {
+        !validate194(data.certain, {
           instancePath: instancePath + '/certain',
           parentData: data,
           parentDataProperty: 'certain',
@@ -6335,13 +6351,13 @@ function validate209(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate193.errors);
+        vErrors = joined(vErrors, validate194.errors);
         errors = vErrors.length;
       }
     }
     if (data.possible !== undefined) {
       if (
-        !validate193(data.possible, {
+        !validate194(data.possible, {
           instancePath: instancePath + '/possible',
           parentData: data,
           parentDataProperty: 'possible',
@@ -6349,7 +6365,7 @@ function validate209(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate193.errors);
+        vErrors = joined(vErrors, validate194.errors);
         errors = vErrors.length;
       }
     }
@@ -6362,10 +6378,10 @@ function validate209(
     }
     errors++;
   }
-  validate209.errors = vErrors;
+  validate210.errors = vErrors;
   return errors === 0;
 }
-validate209.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate210.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema66 = {
   type: 'object',
@@ -6378,13 +6394,13 @@ const schema66 = {
   additionalProperties: false,
 };
 
-function validate213(
+function validate214(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate213.evaluated;
+  const evaluated0 = validate214.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -6452,7 +6468,7 @@ function validate213(
     }
     if (data.raised !== undefined) {
       if (
-        !validate193(data.raised, {
+        !validate194(data.raised, {
           instancePath: instancePath + '/raised',
           parentData: data,
           parentDataProperty: 'raised',
@@ -6460,13 +6476,13 @@ function validate213(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate193.errors);
+        vErrors = joined(vErrors, validate194.errors);
         errors = vErrors.length;
       }
     }
     if (data.could !== undefined) {
       if (
-        !validate193(data.could, {
+        !validate194(data.could, {
           instancePath: instancePath + '/could',
           parentData: data,
           parentDataProperty: 'could',
@@ -6474,13 +6490,13 @@ function validate213(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate193.errors);
+        vErrors = joined(vErrors, validate194.errors);
         errors = vErrors.length;
       }
     }
     if (data.floor !== undefined) {
       if (
-        !validate193(data.floor, {
+        !validate194(data.floor, {
           instancePath: instancePath + '/floor',
           parentData: data,
           parentDataProperty: 'floor',
@@ -6488,7 +6504,7 @@ function validate213(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate193.errors);
+        vErrors = joined(vErrors, validate194.errors);
         errors = vErrors.length;
       }
     }
@@ -6501,10 +6517,10 @@ function validate213(
     }
     errors++;
   }
-  validate213.errors = vErrors;
+  validate214.errors = vErrors;
   return errors === 0;
 }
-validate213.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate214.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema67 = {
   type: 'object',
@@ -6520,13 +6536,13 @@ const schema67 = {
   additionalProperties: false,
 };
 
-function validate218(
+function validate219(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate218.evaluated;
+  const evaluated0 = validate219.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -6643,7 +6659,7 @@ function validate218(
     }
     if (data.certain !== undefined) {
       if (
-        !validate193(data.certain, {
+        !validate194(data.certain, {
           instancePath: instancePath + '/certain',
           parentData: data,
           parentDataProperty: 'certain',
@@ -6651,13 +6667,13 @@ function validate218(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate193.errors);
+        vErrors = joined(vErrors, validate194.errors);
         errors = vErrors.length;
       }
     }
     if (data.possible !== undefined) {
       if (
-        !validate193(data.possible, {
+        !validate194(data.possible, {
           instancePath: instancePath + '/possible',
           parentData: data,
           parentDataProperty: 'possible',
@@ -6665,13 +6681,13 @@ function validate218(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate193.errors);
+        vErrors = joined(vErrors, validate194.errors);
         errors = vErrors.length;
       }
     }
     if (data.counts !== undefined) {
       if (
-        !validate193(data.counts, {
+        !validate194(data.counts, {
           instancePath: instancePath + '/counts',
           parentData: data,
           parentDataProperty: 'counts',
@@ -6679,13 +6695,13 @@ function validate218(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate193.errors);
+        vErrors = joined(vErrors, validate194.errors);
         errors = vErrors.length;
       }
     }
     if (data.could !== undefined) {
       if (
-        !validate193(data.could, {
+        !validate194(data.could, {
           instancePath: instancePath + '/could',
           parentData: data,
           parentDataProperty: 'could',
@@ -6693,13 +6709,13 @@ function validate218(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate193.errors);
+        vErrors = joined(vErrors, validate194.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained !== undefined) {
       if (
-        !validate209(data.explained, {
+        !validate210(data.explained, {
           instancePath: instancePath + '/explained',
           parentData: data,
           parentDataProperty: 'explained',
@@ -6707,13 +6723,13 @@ function validate218(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate209.errors);
+        vErrors = joined(vErrors, validate210.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_reliable !== undefined) {
       if (
-        !validate193(data.not_reliable, {
+        !validate194(data.not_reliable, {
           instancePath: instancePath + '/not_reliable',
           parentData: data,
           parentDataProperty: 'not_reliable',
@@ -6721,7 +6737,7 @@ function validate218(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate193.errors);
+        vErrors = joined(vErrors, validate194.errors);
         errors = vErrors.length;
       }
     }
@@ -6734,10 +6750,10 @@ function validate218(
     }
     errors++;
   }
-  validate218.errors = vErrors;
+  validate219.errors = vErrors;
   return errors === 0;
 }
-validate218.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate219.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema68 = {
   type: 'object',
@@ -6756,13 +6772,13 @@ const schema68 = {
 };
 const pattern15 = new RegExp('^[0-9]+$', 'u');
 
-function validate226(
+function validate227(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate226.evaluated;
+  const evaluated0 = validate227.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -6909,7 +6925,7 @@ function validate226(
     }
     if (data.low !== undefined) {
       if (
-        !validate193(data.low, {
+        !validate194(data.low, {
           instancePath: instancePath + '/low',
           parentData: data,
           parentDataProperty: 'low',
@@ -6917,13 +6933,13 @@ function validate226(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate193.errors);
+        vErrors = joined(vErrors, validate194.errors);
         errors = vErrors.length;
       }
     }
     if (data.high !== undefined) {
       if (
-        !validate193(data.high, {
+        !validate194(data.high, {
           instancePath: instancePath + '/high',
           parentData: data,
           parentDataProperty: 'high',
@@ -6931,7 +6947,7 @@ function validate226(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate193.errors);
+        vErrors = joined(vErrors, validate194.errors);
         errors = vErrors.length;
       }
     }
@@ -6969,7 +6985,7 @@ function validate226(
     }
     if (data.bottom_low !== undefined) {
       if (
-        !validate193(data.bottom_low, {
+        !validate194(data.bottom_low, {
           instancePath: instancePath + '/bottom_low',
           parentData: data,
           parentDataProperty: 'bottom_low',
@@ -6977,13 +6993,13 @@ function validate226(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate193.errors);
+        vErrors = joined(vErrors, validate194.errors);
         errors = vErrors.length;
       }
     }
     if (data.bottom_high !== undefined) {
       if (
-        !validate193(data.bottom_high, {
+        !validate194(data.bottom_high, {
           instancePath: instancePath + '/bottom_high',
           parentData: data,
           parentDataProperty: 'bottom_high',
@@ -6991,7 +7007,7 @@ function validate226(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate193.errors);
+        vErrors = joined(vErrors, validate194.errors);
         errors = vErrors.length;
       }
     }
@@ -7029,7 +7045,7 @@ function validate226(
     }
     if (data.sure !== undefined) {
       if (
-        !validate193(data.sure, {
+        !validate194(data.sure, {
           instancePath: instancePath + '/sure',
           parentData: data,
           parentDataProperty: 'sure',
@@ -7037,13 +7053,13 @@ function validate226(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate193.errors);
+        vErrors = joined(vErrors, validate194.errors);
         errors = vErrors.length;
       }
     }
     if (data.maybe !== undefined) {
       if (
-        !validate193(data.maybe, {
+        !validate194(data.maybe, {
           instancePath: instancePath + '/maybe',
           parentData: data,
           parentDataProperty: 'maybe',
@@ -7051,7 +7067,7 @@ function validate226(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate193.errors);
+        vErrors = joined(vErrors, validate194.errors);
         errors = vErrors.length;
       }
     }
@@ -7064,18 +7080,18 @@ function validate226(
     }
     errors++;
   }
-  validate226.errors = vErrors;
+  validate227.errors = vErrors;
   return errors === 0;
 }
-validate226.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate227.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate208(
+function validate209(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate208.evaluated;
+  const evaluated0 = validate209.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -7157,7 +7173,7 @@ function validate208(
     }
     if (data.applies !== undefined) {
       if (
-        !validate209(data.applies, {
+        !validate210(data.applies, {
           instancePath: instancePath + '/applies',
           parentData: data,
           parentDataProperty: 'applies',
@@ -7165,13 +7181,13 @@ function validate208(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate209.errors);
+        vErrors = joined(vErrors, validate210.errors);
         errors = vErrors.length;
       }
     }
     if (data.levels !== undefined) {
       if (
-        !validate213(data.levels, {
+        !validate214(data.levels, {
           instancePath: instancePath + '/levels',
           parentData: data,
           parentDataProperty: 'levels',
@@ -7179,7 +7195,7 @@ function validate208(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate213.errors);
+        vErrors = joined(vErrors, validate214.errors);
         errors = vErrors.length;
       }
     }
@@ -7188,7 +7204,7 @@ function validate208(
       if (data2 && typeof data2 == 'object' && !Array.isArray(data2)) {
         for (const key1 in data2) {
           if (
-            !validate218(data2[key1], {
+            !validate219(data2[key1], {
               instancePath: instancePath + '/rules/' + key1.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data2,
               parentDataProperty: key1,
@@ -7196,7 +7212,7 @@ function validate208(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate218.errors);
+            vErrors = joined(vErrors, validate219.errors);
             errors = vErrors.length;
           }
         }
@@ -7220,7 +7236,7 @@ function validate208(
       if (data4 && typeof data4 == 'object' && !Array.isArray(data4)) {
         for (const key2 in data4) {
           if (
-            !validate226(data4[key2], {
+            !validate227(data4[key2], {
               instancePath: instancePath + '/measures/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data4,
               parentDataProperty: key2,
@@ -7228,7 +7244,7 @@ function validate208(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate226.errors);
+            vErrors = joined(vErrors, validate227.errors);
             errors = vErrors.length;
           }
         }
@@ -7256,20 +7272,20 @@ function validate208(
     }
     errors++;
   }
-  validate208.errors = vErrors;
+  validate209.errors = vErrors;
   return errors === 0;
 }
-validate208.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate209.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const pattern13 = new RegExp('^sha256:[0-9a-f]{64}$', 'u');
 
-function validate185(
+function validate186(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="logic.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate185.evaluated;
+  const evaluated0 = validate186.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -7432,7 +7448,7 @@ function validate185(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate186(data.protocol, {
+        !validate187(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -7440,7 +7456,7 @@ function validate185(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate186.errors);
+        vErrors = joined(vErrors, validate187.errors);
         errors = vErrors.length;
       }
     }
@@ -7515,7 +7531,7 @@ function validate185(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate188(data4[i0], {
+            !validate189(data4[i0], {
               instancePath: instancePath + '/inputs/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -7523,7 +7539,7 @@ function validate185(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate188.errors);
+            vErrors = joined(vErrors, validate189.errors);
             errors = vErrors.length;
           }
         }
@@ -7548,7 +7564,7 @@ function validate185(
         const len1 = data6.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate192(data6[i1], {
+            !validate193(data6[i1], {
               instancePath: instancePath + '/steps/' + i1,
               parentData: data6,
               parentDataProperty: i1,
@@ -7556,7 +7572,7 @@ function validate185(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate192.errors);
+            vErrors = joined(vErrors, validate193.errors);
             errors = vErrors.length;
           }
         }
@@ -7577,7 +7593,7 @@ function validate185(
     }
     if (data.answers !== undefined) {
       if (
-        !validate208(data.answers, {
+        !validate209(data.answers, {
           instancePath: instancePath + '/answers',
           parentData: data,
           parentDataProperty: 'answers',
@@ -7585,7 +7601,7 @@ function validate185(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate208.errors);
+        vErrors = joined(vErrors, validate209.errors);
         errors = vErrors.length;
       }
     }
@@ -7598,12 +7614,12 @@ function validate185(
     }
     errors++;
   }
-  validate185.errors = vErrors;
+  validate186.errors = vErrors;
   return errors === 0;
 }
-validate185.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate186.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const outcome = validate235;
+export const outcome = validate236;
 const schema69 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'outcome.schema.json',
@@ -7854,13 +7870,13 @@ const schema69 = {
   },
 };
 
-function validate236(
+function validate237(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate236.evaluated;
+  const evaluated0 = validate237.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -7900,18 +7916,18 @@ function validate236(
     }
     errors++;
   }
-  validate236.errors = vErrors;
+  validate237.errors = vErrors;
   return errors === 0;
 }
-validate236.evaluated = { dynamicProps: false, dynamicItems: false };
+validate237.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate238(
+function validate239(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate238.evaluated;
+  const evaluated0 = validate239.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -7946,21 +7962,21 @@ function validate238(
     }
     errors++;
   }
-  validate238.errors = vErrors;
+  validate239.errors = vErrors;
   return errors === 0;
 }
-validate238.evaluated = { dynamicProps: false, dynamicItems: false };
+validate239.evaluated = { dynamicProps: false, dynamicItems: false };
 
 const schema72 = { type: 'array', items: { $ref: '#/$defs/sentence' } };
 const schema73 = { type: 'string', minLength: 1 };
 
-function validate241(
+function validate242(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate241.evaluated;
+  const evaluated0 = validate242.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -7986,18 +8002,18 @@ function validate241(
     }
     errors++;
   }
-  validate241.errors = vErrors;
+  validate242.errors = vErrors;
   return errors === 0;
 }
-validate241.evaluated = { dynamicProps: false, dynamicItems: false };
+validate242.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate240(
+function validate241(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate240.evaluated;
+  const evaluated0 = validate241.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8008,7 +8024,7 @@ function validate240(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate241(data[i0], {
+        !validate242(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -8016,7 +8032,7 @@ function validate240(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate241.errors);
+        vErrors = joined(vErrors, validate242.errors);
         errors = vErrors.length;
       }
     }
@@ -8029,10 +8045,10 @@ function validate240(
     }
     errors++;
   }
-  validate240.errors = vErrors;
+  validate241.errors = vErrors;
   return errors === 0;
 }
-validate240.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate241.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
 const schema74 = {
   type: ['object', 'null'],
@@ -8045,13 +8061,13 @@ const schema74 = {
   additionalProperties: false,
 };
 
-function validate246(
+function validate247(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate246.evaluated;
+  const evaluated0 = validate247.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8091,18 +8107,18 @@ function validate246(
     }
     errors++;
   }
-  validate246.errors = vErrors;
+  validate247.errors = vErrors;
   return errors === 0;
 }
-validate246.evaluated = { dynamicProps: false, dynamicItems: false };
+validate247.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate245(
+function validate246(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate245.evaluated;
+  const evaluated0 = validate246.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8212,7 +8228,7 @@ function validate245(
     }
     if (data.could_be !== undefined) {
       if (
-        !validate246(data.could_be, {
+        !validate247(data.could_be, {
           instancePath: instancePath + '/could_be',
           parentData: data,
           parentDataProperty: 'could_be',
@@ -8220,7 +8236,7 @@ function validate245(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate247.errors);
         errors = vErrors.length;
       }
     }
@@ -8241,10 +8257,10 @@ function validate245(
       }
     }
   }
-  validate245.errors = vErrors;
+  validate246.errors = vErrors;
   return errors === 0;
 }
-validate245.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate246.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema76 = {
   type: 'object',
@@ -8270,13 +8286,13 @@ const schema76 = {
 };
 const schema77 = { type: 'array', items: { $ref: '#/$defs/name' } };
 
-function validate255(
+function validate256(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate255.evaluated;
+  const evaluated0 = validate256.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8287,7 +8303,7 @@ function validate255(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate246(data[i0], {
+        !validate247(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -8295,7 +8311,7 @@ function validate255(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate247.errors);
         errors = vErrors.length;
       }
     }
@@ -8308,10 +8324,10 @@ function validate255(
     }
     errors++;
   }
-  validate255.errors = vErrors;
+  validate256.errors = vErrors;
   return errors === 0;
 }
-validate255.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate256.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
 const schema78 = {
   type: 'object',
@@ -8330,13 +8346,13 @@ const schema78 = {
 };
 const schema79 = { type: 'string', maxLength: 40 };
 
-function validate260(
+function validate261(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate260.evaluated;
+  const evaluated0 = validate261.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8362,18 +8378,18 @@ function validate260(
     }
     errors++;
   }
-  validate260.errors = vErrors;
+  validate261.errors = vErrors;
   return errors === 0;
 }
-validate260.evaluated = { dynamicProps: false, dynamicItems: false };
+validate261.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate258(
+function validate259(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate258.evaluated;
+  const evaluated0 = validate259.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8436,7 +8452,7 @@ function validate258(
     }
     if (data.observation !== undefined) {
       if (
-        !validate246(data.observation, {
+        !validate247(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -8444,7 +8460,7 @@ function validate258(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate247.errors);
         errors = vErrors.length;
       }
     }
@@ -8546,7 +8562,7 @@ function validate258(
     }
     if (data.unit !== undefined) {
       if (
-        !validate260(data.unit, {
+        !validate261(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -8554,13 +8570,13 @@ function validate258(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate260.errors);
+        vErrors = joined(vErrors, validate261.errors);
         errors = vErrors.length;
       }
     }
     if (data.choices !== undefined) {
       if (
-        !validate255(data.choices, {
+        !validate256(data.choices, {
           instancePath: instancePath + '/choices',
           parentData: data,
           parentDataProperty: 'choices',
@@ -8568,7 +8584,7 @@ function validate258(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate255.errors);
+        vErrors = joined(vErrors, validate256.errors);
         errors = vErrors.length;
       }
     }
@@ -8612,18 +8628,18 @@ function validate258(
     }
     errors++;
   }
-  validate258.errors = vErrors;
+  validate259.errors = vErrors;
   return errors === 0;
 }
-validate258.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate259.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate249(
+function validate250(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate249.evaluated;
+  const evaluated0 = validate250.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8691,7 +8707,7 @@ function validate249(
     }
     if (data.rule !== undefined) {
       if (
-        !validate246(data.rule, {
+        !validate247(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -8699,13 +8715,13 @@ function validate249(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate247.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate238(data.title, {
+        !validate239(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -8713,7 +8729,7 @@ function validate249(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate238.errors);
+        vErrors = joined(vErrors, validate239.errors);
         errors = vErrors.length;
       }
     }
@@ -8750,7 +8766,7 @@ function validate249(
     }
     if (data.level !== undefined) {
       if (
-        !validate246(data.level, {
+        !validate247(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -8758,13 +8774,13 @@ function validate249(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate247.errors);
         errors = vErrors.length;
       }
     }
     if (data.lowered_from !== undefined) {
       if (
-        !validate246(data.lowered_from, {
+        !validate247(data.lowered_from, {
           instancePath: instancePath + '/lowered_from',
           parentData: data,
           parentDataProperty: 'lowered_from',
@@ -8772,7 +8788,7 @@ function validate249(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate247.errors);
         errors = vErrors.length;
       }
     }
@@ -8809,7 +8825,7 @@ function validate249(
     }
     if (data.decided_by !== undefined) {
       if (
-        !validate240(data.decided_by, {
+        !validate241(data.decided_by, {
           instancePath: instancePath + '/decided_by',
           parentData: data,
           parentDataProperty: 'decided_by',
@@ -8817,13 +8833,13 @@ function validate249(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate240.errors);
+        vErrors = joined(vErrors, validate241.errors);
         errors = vErrors.length;
       }
     }
     if (data.waits_for !== undefined) {
       if (
-        !validate255(data.waits_for, {
+        !validate256(data.waits_for, {
           instancePath: instancePath + '/waits_for',
           parentData: data,
           parentDataProperty: 'waits_for',
@@ -8831,7 +8847,7 @@ function validate249(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate255.errors);
+        vErrors = joined(vErrors, validate256.errors);
         errors = vErrors.length;
       }
     }
@@ -8841,7 +8857,7 @@ function validate249(
         const len0 = data8.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate258(data8[i0], {
+            !validate259(data8[i0], {
               instancePath: instancePath + '/decided_if/' + i0,
               parentData: data8,
               parentDataProperty: i0,
@@ -8849,7 +8865,7 @@ function validate249(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate258.errors);
+            vErrors = joined(vErrors, validate259.errors);
             errors = vErrors.length;
           }
         }
@@ -8870,7 +8886,7 @@ function validate249(
     }
     if (data.no_value !== undefined) {
       if (
-        !validate240(data.no_value, {
+        !validate241(data.no_value, {
           instancePath: instancePath + '/no_value',
           parentData: data,
           parentDataProperty: 'no_value',
@@ -8878,13 +8894,13 @@ function validate249(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate240.errors);
+        vErrors = joined(vErrors, validate241.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained_by !== undefined) {
       if (
-        !validate241(data.explained_by, {
+        !validate242(data.explained_by, {
           instancePath: instancePath + '/explained_by',
           parentData: data,
           parentDataProperty: 'explained_by',
@@ -8892,13 +8908,13 @@ function validate249(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate241.errors);
+        vErrors = joined(vErrors, validate242.errors);
         errors = vErrors.length;
       }
     }
     if (data.could_be_explained_by !== undefined) {
       if (
-        !validate241(data.could_be_explained_by, {
+        !validate242(data.could_be_explained_by, {
           instancePath: instancePath + '/could_be_explained_by',
           parentData: data,
           parentDataProperty: 'could_be_explained_by',
@@ -8906,13 +8922,13 @@ function validate249(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate241.errors);
+        vErrors = joined(vErrors, validate242.errors);
         errors = vErrors.length;
       }
     }
     if (data.taken_back_by !== undefined) {
       if (
-        !validate241(data.taken_back_by, {
+        !validate242(data.taken_back_by, {
           instancePath: instancePath + '/taken_back_by',
           parentData: data,
           parentDataProperty: 'taken_back_by',
@@ -8920,13 +8936,13 @@ function validate249(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate241.errors);
+        vErrors = joined(vErrors, validate242.errors);
         errors = vErrors.length;
       }
     }
     if (data.could_be_taken_back_by !== undefined) {
       if (
-        !validate241(data.could_be_taken_back_by, {
+        !validate242(data.could_be_taken_back_by, {
           instancePath: instancePath + '/could_be_taken_back_by',
           parentData: data,
           parentDataProperty: 'could_be_taken_back_by',
@@ -8934,13 +8950,13 @@ function validate249(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate241.errors);
+        vErrors = joined(vErrors, validate242.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_reliable !== undefined) {
       if (
-        !validate240(data.not_reliable, {
+        !validate241(data.not_reliable, {
           instancePath: instancePath + '/not_reliable',
           parentData: data,
           parentDataProperty: 'not_reliable',
@@ -8948,7 +8964,7 @@ function validate249(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate240.errors);
+        vErrors = joined(vErrors, validate241.errors);
         errors = vErrors.length;
       }
     }
@@ -8961,10 +8977,10 @@ function validate249(
     }
     errors++;
   }
-  validate249.errors = vErrors;
+  validate250.errors = vErrors;
   return errors === 0;
 }
-validate249.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate250.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema80 = {
   type: 'object',
@@ -8986,13 +9002,13 @@ const schema80 = {
 const schema81 = { type: 'string', pattern: '^-?[0-9]+/[0-9]+$' };
 const pattern20 = new RegExp('^-?[0-9]+/[0-9]+$', 'u');
 
-function validate273(
+function validate274(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate273.evaluated;
+  const evaluated0 = validate274.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9023,18 +9039,18 @@ function validate273(
     }
     errors++;
   }
-  validate273.errors = vErrors;
+  validate274.errors = vErrors;
   return errors === 0;
 }
-validate273.evaluated = { dynamicProps: false, dynamicItems: false };
+validate274.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate272(
+function validate273(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate272.evaluated;
+  const evaluated0 = validate273.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9077,7 +9093,7 @@ function validate272(
     }
     if (data.exact !== undefined) {
       if (
-        !validate273(data.exact, {
+        !validate274(data.exact, {
           instancePath: instancePath + '/exact',
           parentData: data,
           parentDataProperty: 'exact',
@@ -9085,7 +9101,7 @@ function validate272(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate273.errors);
+        vErrors = joined(vErrors, validate274.errors);
         errors = vErrors.length;
       }
     }
@@ -9108,7 +9124,7 @@ function validate272(
     }
     if (data.low_exact !== undefined) {
       if (
-        !validate273(data.low_exact, {
+        !validate274(data.low_exact, {
           instancePath: instancePath + '/low_exact',
           parentData: data,
           parentDataProperty: 'low_exact',
@@ -9116,7 +9132,7 @@ function validate272(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate273.errors);
+        vErrors = joined(vErrors, validate274.errors);
         errors = vErrors.length;
       }
     }
@@ -9139,7 +9155,7 @@ function validate272(
     }
     if (data.high_exact !== undefined) {
       if (
-        !validate273(data.high_exact, {
+        !validate274(data.high_exact, {
           instancePath: instancePath + '/high_exact',
           parentData: data,
           parentDataProperty: 'high_exact',
@@ -9147,13 +9163,13 @@ function validate272(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate273.errors);
+        vErrors = joined(vErrors, validate274.errors);
         errors = vErrors.length;
       }
     }
     if (data.unit !== undefined) {
       if (
-        !validate260(data.unit, {
+        !validate261(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -9161,7 +9177,7 @@ function validate272(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate260.errors);
+        vErrors = joined(vErrors, validate261.errors);
         errors = vErrors.length;
       }
     }
@@ -9229,7 +9245,7 @@ function validate272(
     }
     if (data.waits_for !== undefined) {
       if (
-        !validate255(data.waits_for, {
+        !validate256(data.waits_for, {
           instancePath: instancePath + '/waits_for',
           parentData: data,
           parentDataProperty: 'waits_for',
@@ -9237,7 +9253,7 @@ function validate272(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate255.errors);
+        vErrors = joined(vErrors, validate256.errors);
         errors = vErrors.length;
       }
     }
@@ -9281,10 +9297,10 @@ function validate272(
     }
     errors++;
   }
-  validate272.errors = vErrors;
+  validate273.errors = vErrors;
   return errors === 0;
 }
-validate272.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate273.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema82 = {
   type: 'object',
@@ -9302,13 +9318,13 @@ const schema82 = {
   additionalProperties: false,
 };
 
-function validate280(
+function validate281(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate280.evaluated;
+  const evaluated0 = validate281.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9399,7 +9415,7 @@ function validate280(
     }
     if (data.rule !== undefined) {
       if (
-        !validate246(data.rule, {
+        !validate247(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -9407,13 +9423,13 @@ function validate280(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate247.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate238(data.title, {
+        !validate239(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -9421,13 +9437,13 @@ function validate280(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate238.errors);
+        vErrors = joined(vErrors, validate239.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate246(data.level, {
+        !validate247(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -9435,13 +9451,13 @@ function validate280(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate247.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate238(data.says, {
+        !validate239(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -9449,13 +9465,13 @@ function validate280(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate238.errors);
+        vErrors = joined(vErrors, validate239.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate238(data.because, {
+        !validate239(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -9463,16 +9479,30 @@ function validate280(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate238.errors);
+        vErrors = joined(vErrors, validate239.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained_by !== undefined) {
       if (
-        !validate241(data.explained_by, {
+        !validate242(data.explained_by, {
           instancePath: instancePath + '/explained_by',
           parentData: data,
           parentDataProperty: 'explained_by',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate242.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.ask !== undefined) {
+      if (
+        !validate241(data.ask, {
+          instancePath: instancePath + '/ask',
+          parentData: data,
+          parentDataProperty: 'ask',
           rootData,
           dynamicAnchors,
         })
@@ -9481,23 +9511,9 @@ function validate280(
         errors = vErrors.length;
       }
     }
-    if (data.ask !== undefined) {
-      if (
-        !validate240(data.ask, {
-          instancePath: instancePath + '/ask',
-          parentData: data,
-          parentDataProperty: 'ask',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate240.errors);
-        errors = vErrors.length;
-      }
-    }
     if (data.do !== undefined) {
       if (
-        !validate240(data.do, {
+        !validate241(data.do, {
           instancePath: instancePath + '/do',
           parentData: data,
           parentDataProperty: 'do',
@@ -9505,7 +9521,7 @@ function validate280(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate240.errors);
+        vErrors = joined(vErrors, validate241.errors);
         errors = vErrors.length;
       }
     }
@@ -9518,10 +9534,10 @@ function validate280(
     }
     errors++;
   }
-  validate280.errors = vErrors;
+  validate281.errors = vErrors;
   return errors === 0;
 }
-validate280.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate281.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema83 = {
   type: 'object',
@@ -9530,13 +9546,13 @@ const schema83 = {
   additionalProperties: false,
 };
 
-function validate293(
+function validate294(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate293.evaluated;
+  const evaluated0 = validate294.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9576,7 +9592,7 @@ function validate293(
     }
     if (data.observation !== undefined) {
       if (
-        !validate246(data.observation, {
+        !validate247(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -9584,7 +9600,7 @@ function validate293(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate247.errors);
         errors = vErrors.length;
       }
     }
@@ -9613,10 +9629,10 @@ function validate293(
     }
     errors++;
   }
-  validate293.errors = vErrors;
+  validate294.errors = vErrors;
   return errors === 0;
 }
-validate293.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate294.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema84 = {
   type: 'object',
@@ -9632,13 +9648,13 @@ const schema84 = {
   additionalProperties: false,
 };
 
-function validate298(
+function validate299(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate298.evaluated;
+  const evaluated0 = validate299.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9699,7 +9715,7 @@ function validate298(
     }
     if (data.observation !== undefined) {
       if (
-        !validate246(data.observation, {
+        !validate247(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -9707,7 +9723,7 @@ function validate298(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate247.errors);
         errors = vErrors.length;
       }
     }
@@ -9751,7 +9767,7 @@ function validate298(
         const len0 = data2.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate246(data2[i0], {
+            !validate247(data2[i0], {
               instancePath: instancePath + '/value/' + i0,
               parentData: data2,
               parentDataProperty: i0,
@@ -9759,7 +9775,7 @@ function validate298(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate246.errors);
+            vErrors = joined(vErrors, validate247.errors);
             errors = vErrors.length;
           }
         }
@@ -9801,7 +9817,7 @@ function validate298(
     }
     if (data.unit !== undefined) {
       if (
-        !validate260(data.unit, {
+        !validate261(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -9809,7 +9825,7 @@ function validate298(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate260.errors);
+        vErrors = joined(vErrors, validate261.errors);
         errors = vErrors.length;
       }
     }
@@ -9822,10 +9838,10 @@ function validate298(
     }
     errors++;
   }
-  validate298.errors = vErrors;
+  validate299.errors = vErrors;
   return errors === 0;
 }
-validate298.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate299.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema85 = {
   type: 'object',
@@ -9853,13 +9869,13 @@ const schema86 = {
   additionalProperties: false,
 };
 
-function validate308(
+function validate309(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate308.evaluated;
+  const evaluated0 = validate309.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9933,7 +9949,7 @@ function validate308(
     }
     if (data.observation !== undefined) {
       if (
-        !validate246(data.observation, {
+        !validate247(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -9941,7 +9957,7 @@ function validate308(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate247.errors);
         errors = vErrors.length;
       }
     }
@@ -9998,7 +10014,7 @@ function validate308(
     }
     if (data.unit !== undefined) {
       if (
-        !validate260(data.unit, {
+        !validate261(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -10006,7 +10022,7 @@ function validate308(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate260.errors);
+        vErrors = joined(vErrors, validate261.errors);
         errors = vErrors.length;
       }
     }
@@ -10019,10 +10035,10 @@ function validate308(
     }
     errors++;
   }
-  validate308.errors = vErrors;
+  validate309.errors = vErrors;
   return errors === 0;
 }
-validate308.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate309.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema87 = {
   type: 'object',
@@ -10035,13 +10051,13 @@ const schema87 = {
   additionalProperties: false,
 };
 
-function validate312(
+function validate313(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate312.evaluated;
+  const evaluated0 = validate313.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10095,7 +10111,7 @@ function validate312(
     }
     if (data.rule !== undefined) {
       if (
-        !validate246(data.rule, {
+        !validate247(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -10103,13 +10119,13 @@ function validate312(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate247.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate238(data.title, {
+        !validate239(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -10117,13 +10133,13 @@ function validate312(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate238.errors);
+        vErrors = joined(vErrors, validate239.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate246(data.level, {
+        !validate247(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -10131,7 +10147,7 @@ function validate312(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate247.errors);
         errors = vErrors.length;
       }
     }
@@ -10144,18 +10160,18 @@ function validate312(
     }
     errors++;
   }
-  validate312.errors = vErrors;
+  validate313.errors = vErrors;
   return errors === 0;
 }
-validate312.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate313.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate303(
+function validate304(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate303.evaluated;
+  const evaluated0 = validate304.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10272,7 +10288,7 @@ function validate303(
     }
     if (data.fault !== undefined) {
       if (
-        !validate246(data.fault, {
+        !validate247(data.fault, {
           instancePath: instancePath + '/fault',
           parentData: data,
           parentDataProperty: 'fault',
@@ -10280,13 +10296,13 @@ function validate303(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate247.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate238(data.title, {
+        !validate239(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -10294,13 +10310,13 @@ function validate303(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate238.errors);
+        vErrors = joined(vErrors, validate239.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate238(data.says, {
+        !validate239(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -10308,13 +10324,13 @@ function validate303(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate238.errors);
+        vErrors = joined(vErrors, validate239.errors);
         errors = vErrors.length;
       }
     }
     if (data.do !== undefined) {
       if (
-        !validate240(data.do, {
+        !validate241(data.do, {
           instancePath: instancePath + '/do',
           parentData: data,
           parentDataProperty: 'do',
@@ -10322,7 +10338,7 @@ function validate303(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate240.errors);
+        vErrors = joined(vErrors, validate241.errors);
         errors = vErrors.length;
       }
     }
@@ -10332,7 +10348,7 @@ function validate303(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate308(data4[i0], {
+            !validate309(data4[i0], {
               instancePath: instancePath + '/readings/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -10340,7 +10356,7 @@ function validate303(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate308.errors);
+            vErrors = joined(vErrors, validate309.errors);
             errors = vErrors.length;
           }
         }
@@ -10365,7 +10381,7 @@ function validate303(
         const len1 = data6.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate312(data6[i1], {
+            !validate313(data6[i1], {
               instancePath: instancePath + '/changes/' + i1,
               parentData: data6,
               parentDataProperty: i1,
@@ -10373,7 +10389,7 @@ function validate303(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate312.errors);
+            vErrors = joined(vErrors, validate313.errors);
             errors = vErrors.length;
           }
         }
@@ -10401,10 +10417,10 @@ function validate303(
     }
     errors++;
   }
-  validate303.errors = vErrors;
+  validate304.errors = vErrors;
   return errors === 0;
 }
-validate303.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate304.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema88 = {
   type: 'object',
@@ -10417,13 +10433,13 @@ const schema88 = {
   additionalProperties: false,
 };
 
-function validate318(
+function validate319(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate318.evaluated;
+  const evaluated0 = validate319.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10477,7 +10493,7 @@ function validate318(
     }
     if (data.observation !== undefined) {
       if (
-        !validate246(data.observation, {
+        !validate247(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -10485,7 +10501,7 @@ function validate318(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate247.errors);
         errors = vErrors.length;
       }
     }
@@ -10508,7 +10524,7 @@ function validate318(
     }
     if (data.unit !== undefined) {
       if (
-        !validate260(data.unit, {
+        !validate261(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -10516,7 +10532,7 @@ function validate318(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate260.errors);
+        vErrors = joined(vErrors, validate261.errors);
         errors = vErrors.length;
       }
     }
@@ -10529,10 +10545,10 @@ function validate318(
     }
     errors++;
   }
-  validate318.errors = vErrors;
+  validate319.errors = vErrors;
   return errors === 0;
 }
-validate318.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate319.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema89 = {
   type: 'object',
@@ -10548,13 +10564,13 @@ const schema89 = {
   additionalProperties: false,
 };
 
-function validate322(
+function validate323(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate322.evaluated;
+  const evaluated0 = validate323.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10629,7 +10645,7 @@ function validate322(
     }
     if (data.limit !== undefined) {
       if (
-        !validate246(data.limit, {
+        !validate247(data.limit, {
           instancePath: instancePath + '/limit',
           parentData: data,
           parentDataProperty: 'limit',
@@ -10637,7 +10653,7 @@ function validate322(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate247.errors);
         errors = vErrors.length;
       }
     }
@@ -10660,7 +10676,7 @@ function validate322(
     }
     if (data.unit !== undefined) {
       if (
-        !validate260(data.unit, {
+        !validate261(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -10668,7 +10684,7 @@ function validate322(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate260.errors);
+        vErrors = joined(vErrors, validate261.errors);
         errors = vErrors.length;
       }
     }
@@ -10729,10 +10745,10 @@ function validate322(
     }
     errors++;
   }
-  validate322.errors = vErrors;
+  validate323.errors = vErrors;
   return errors === 0;
 }
-validate322.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate323.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema90 = {
   type: 'object',
@@ -10741,13 +10757,13 @@ const schema90 = {
   additionalProperties: false,
 };
 
-function validate326(
+function validate327(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate326.evaluated;
+  const evaluated0 = validate327.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10815,7 +10831,7 @@ function validate326(
     }
     if (data.observation !== undefined) {
       if (
-        !validate246(data.observation, {
+        !validate247(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -10823,7 +10839,7 @@ function validate326(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate247.errors);
         errors = vErrors.length;
       }
     }
@@ -10868,10 +10884,10 @@ function validate326(
     }
     errors++;
   }
-  validate326.errors = vErrors;
+  validate327.errors = vErrors;
   return errors === 0;
 }
-validate326.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate327.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema91 = {
   type: 'object',
@@ -10884,13 +10900,13 @@ const schema91 = {
   additionalProperties: false,
 };
 
-function validate329(
+function validate330(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate329.evaluated;
+  const evaluated0 = validate330.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10958,7 +10974,7 @@ function validate329(
     }
     if (data.observation !== undefined) {
       if (
-        !validate246(data.observation, {
+        !validate247(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -10966,7 +10982,7 @@ function validate329(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate247.errors);
         errors = vErrors.length;
       }
     }
@@ -10988,7 +11004,7 @@ function validate329(
     }
     if (data.because !== undefined) {
       if (
-        !validate241(data.because, {
+        !validate242(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -10996,7 +11012,7 @@ function validate329(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate241.errors);
+        vErrors = joined(vErrors, validate242.errors);
         errors = vErrors.length;
       }
     }
@@ -11009,18 +11025,18 @@ function validate329(
     }
     errors++;
   }
-  validate329.errors = vErrors;
+  validate330.errors = vErrors;
   return errors === 0;
 }
-validate329.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate330.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate235(
+function validate236(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="outcome.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate235.evaluated;
+  const evaluated0 = validate236.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11382,7 +11398,7 @@ function validate235(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate236(data.protocol, {
+        !validate237(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -11390,7 +11406,7 @@ function validate235(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate236.errors);
+        vErrors = joined(vErrors, validate237.errors);
         errors = vErrors.length;
       }
     }
@@ -11443,7 +11459,7 @@ function validate235(
     }
     if (data.title !== undefined) {
       if (
-        !validate238(data.title, {
+        !validate239(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -11451,7 +11467,7 @@ function validate235(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate238.errors);
+        vErrors = joined(vErrors, validate239.errors);
         errors = vErrors.length;
       }
     }
@@ -11537,7 +11553,7 @@ function validate235(
     }
     if (data.applies_because !== undefined) {
       if (
-        !validate240(data.applies_because, {
+        !validate241(data.applies_because, {
           instancePath: instancePath + '/applies_because',
           parentData: data,
           parentDataProperty: 'applies_because',
@@ -11545,13 +11561,13 @@ function validate235(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate240.errors);
+        vErrors = joined(vErrors, validate241.errors);
         errors = vErrors.length;
       }
     }
     if (data.otherwise !== undefined) {
       if (
-        !validate238(data.otherwise, {
+        !validate239(data.otherwise, {
           instancePath: instancePath + '/otherwise',
           parentData: data,
           parentDataProperty: 'otherwise',
@@ -11559,13 +11575,13 @@ function validate235(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate238.errors);
+        vErrors = joined(vErrors, validate239.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate245(data.level, {
+        !validate246(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -11573,7 +11589,7 @@ function validate235(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate245.errors);
+        vErrors = joined(vErrors, validate246.errors);
         errors = vErrors.length;
       }
     }
@@ -11583,7 +11599,7 @@ function validate235(
         const len0 = data9.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate249(data9[i0], {
+            !validate250(data9[i0], {
               instancePath: instancePath + '/rules/' + i0,
               parentData: data9,
               parentDataProperty: i0,
@@ -11591,7 +11607,7 @@ function validate235(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate249.errors);
+            vErrors = joined(vErrors, validate250.errors);
             errors = vErrors.length;
           }
         }
@@ -11616,7 +11632,7 @@ function validate235(
         for (const key1 in data11) {
           const _errs20 = errors;
           if (
-            !validate236(key1, {
+            !validate237(key1, {
               instancePath: instancePath + '/measures',
               parentData: data11,
               parentDataProperty: 'measures',
@@ -11624,7 +11640,7 @@ function validate235(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate236.errors);
+            vErrors = joined(vErrors, validate237.errors);
             errors = vErrors.length;
           }
           var valid3 = _errs20 === errors;
@@ -11645,7 +11661,7 @@ function validate235(
         }
         for (const key2 in data11) {
           if (
-            !validate272(data11[key2], {
+            !validate273(data11[key2], {
               instancePath: instancePath + '/measures/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data11,
               parentDataProperty: key2,
@@ -11653,7 +11669,7 @@ function validate235(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate272.errors);
+            vErrors = joined(vErrors, validate273.errors);
             errors = vErrors.length;
           }
         }
@@ -11678,7 +11694,7 @@ function validate235(
         const len1 = data13.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate280(data13[i1], {
+            !validate281(data13[i1], {
               instancePath: instancePath + '/advice/' + i1,
               parentData: data13,
               parentDataProperty: i1,
@@ -11686,7 +11702,7 @@ function validate235(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate280.errors);
+            vErrors = joined(vErrors, validate281.errors);
             errors = vErrors.length;
           }
         }
@@ -11707,7 +11723,7 @@ function validate235(
     }
     if (data.ask_first !== undefined) {
       if (
-        !validate255(data.ask_first, {
+        !validate256(data.ask_first, {
           instancePath: instancePath + '/ask_first',
           parentData: data,
           parentDataProperty: 'ask_first',
@@ -11715,13 +11731,13 @@ function validate235(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate255.errors);
+        vErrors = joined(vErrors, validate256.errors);
         errors = vErrors.length;
       }
     }
     if (data.take_first !== undefined) {
       if (
-        !validate255(data.take_first, {
+        !validate256(data.take_first, {
           instancePath: instancePath + '/take_first',
           parentData: data,
           parentDataProperty: 'take_first',
@@ -11729,13 +11745,13 @@ function validate235(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate255.errors);
+        vErrors = joined(vErrors, validate256.errors);
         errors = vErrors.length;
       }
     }
     if (data.missing !== undefined) {
       if (
-        !validate255(data.missing, {
+        !validate256(data.missing, {
           instancePath: instancePath + '/missing',
           parentData: data,
           parentDataProperty: 'missing',
@@ -11743,7 +11759,7 @@ function validate235(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate255.errors);
+        vErrors = joined(vErrors, validate256.errors);
         errors = vErrors.length;
       }
     }
@@ -11753,7 +11769,7 @@ function validate235(
         const len2 = data18.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate293(data18[i2], {
+            !validate294(data18[i2], {
               instancePath: instancePath + '/unobtainable/' + i2,
               parentData: data18,
               parentDataProperty: i2,
@@ -11761,7 +11777,7 @@ function validate235(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate293.errors);
+            vErrors = joined(vErrors, validate294.errors);
             errors = vErrors.length;
           }
         }
@@ -11786,7 +11802,7 @@ function validate235(
         const len3 = data20.length;
         for (let i3 = 0; i3 < len3; i3++) {
           if (
-            !validate293(data20[i3], {
+            !validate294(data20[i3], {
               instancePath: instancePath + '/declined/' + i3,
               parentData: data20,
               parentDataProperty: i3,
@@ -11794,7 +11810,7 @@ function validate235(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate293.errors);
+            vErrors = joined(vErrors, validate294.errors);
             errors = vErrors.length;
           }
         }
@@ -11815,7 +11831,7 @@ function validate235(
     }
     if (data.would_tell_more !== undefined) {
       if (
-        !validate255(data.would_tell_more, {
+        !validate256(data.would_tell_more, {
           instancePath: instancePath + '/would_tell_more',
           parentData: data,
           parentDataProperty: 'would_tell_more',
@@ -11823,7 +11839,7 @@ function validate235(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate255.errors);
+        vErrors = joined(vErrors, validate256.errors);
         errors = vErrors.length;
       }
     }
@@ -11833,7 +11849,7 @@ function validate235(
         const len4 = data23.length;
         for (let i4 = 0; i4 < len4; i4++) {
           if (
-            !validate298(data23[i4], {
+            !validate299(data23[i4], {
               instancePath: instancePath + '/stands_in/' + i4,
               parentData: data23,
               parentDataProperty: i4,
@@ -11841,7 +11857,7 @@ function validate235(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate298.errors);
+            vErrors = joined(vErrors, validate299.errors);
             errors = vErrors.length;
           }
         }
@@ -11866,7 +11882,7 @@ function validate235(
         const len5 = data25.length;
         for (let i5 = 0; i5 < len5; i5++) {
           if (
-            !validate303(data25[i5], {
+            !validate304(data25[i5], {
               instancePath: instancePath + '/faults/' + i5,
               parentData: data25,
               parentDataProperty: i5,
@@ -11874,7 +11890,7 @@ function validate235(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate303.errors);
+            vErrors = joined(vErrors, validate304.errors);
             errors = vErrors.length;
           }
         }
@@ -11899,7 +11915,7 @@ function validate235(
         const len6 = data27.length;
         for (let i6 = 0; i6 < len6; i6++) {
           if (
-            !validate318(data27[i6], {
+            !validate319(data27[i6], {
               instancePath: instancePath + '/assumed/' + i6,
               parentData: data27,
               parentDataProperty: i6,
@@ -11907,7 +11923,7 @@ function validate235(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate318.errors);
+            vErrors = joined(vErrors, validate319.errors);
             errors = vErrors.length;
           }
         }
@@ -11932,7 +11948,7 @@ function validate235(
         const len7 = data29.length;
         for (let i7 = 0; i7 < len7; i7++) {
           if (
-            !validate322(data29[i7], {
+            !validate323(data29[i7], {
               instancePath: instancePath + '/limits/' + i7,
               parentData: data29,
               parentDataProperty: i7,
@@ -11940,7 +11956,7 @@ function validate235(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate322.errors);
+            vErrors = joined(vErrors, validate323.errors);
             errors = vErrors.length;
           }
         }
@@ -11965,7 +11981,7 @@ function validate235(
         const len8 = data31.length;
         for (let i8 = 0; i8 < len8; i8++) {
           if (
-            !validate326(data31[i8], {
+            !validate327(data31[i8], {
               instancePath: instancePath + '/taken/' + i8,
               parentData: data31,
               parentDataProperty: i8,
@@ -11973,7 +11989,7 @@ function validate235(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate326.errors);
+            vErrors = joined(vErrors, validate327.errors);
             errors = vErrors.length;
           }
         }
@@ -11998,7 +12014,7 @@ function validate235(
         const len9 = data33.length;
         for (let i9 = 0; i9 < len9; i9++) {
           if (
-            !validate329(data33[i9], {
+            !validate330(data33[i9], {
               instancePath: instancePath + '/refused/' + i9,
               parentData: data33,
               parentDataProperty: i9,
@@ -12006,7 +12022,7 @@ function validate235(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate329.errors);
+            vErrors = joined(vErrors, validate330.errors);
             errors = vErrors.length;
           }
         }
@@ -12031,7 +12047,7 @@ function validate235(
         const len10 = data35.length;
         for (let i10 = 0; i10 < len10; i10++) {
           if (
-            !validate329(data35[i10], {
+            !validate330(data35[i10], {
               instancePath: instancePath + '/questioned/' + i10,
               parentData: data35,
               parentDataProperty: i10,
@@ -12039,7 +12055,7 @@ function validate235(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate329.errors);
+            vErrors = joined(vErrors, validate330.errors);
             errors = vErrors.length;
           }
         }
@@ -12060,7 +12076,7 @@ function validate235(
     }
     if (data.unused !== undefined) {
       if (
-        !validate255(data.unused, {
+        !validate256(data.unused, {
           instancePath: instancePath + '/unused',
           parentData: data,
           parentDataProperty: 'unused',
@@ -12068,13 +12084,13 @@ function validate235(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate255.errors);
+        vErrors = joined(vErrors, validate256.errors);
         errors = vErrors.length;
       }
     }
     if (data.caution !== undefined) {
       if (
-        !validate238(data.caution, {
+        !validate239(data.caution, {
           instancePath: instancePath + '/caution',
           parentData: data,
           parentDataProperty: 'caution',
@@ -12082,7 +12098,7 @@ function validate235(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate238.errors);
+        vErrors = joined(vErrors, validate239.errors);
         errors = vErrors.length;
       }
     }
@@ -12095,12 +12111,12 @@ function validate235(
     }
     errors++;
   }
-  validate235.errors = vErrors;
+  validate236.errors = vErrors;
   return errors === 0;
 }
-validate235.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate236.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const protocol = validate336;
+export const protocol = validate337;
 const schema92 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'protocol.schema.json',
@@ -12376,13 +12392,13 @@ const schema92 = {
   },
 };
 
-function validate337(
+function validate338(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate337.evaluated;
+  const evaluated0 = validate338.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12422,18 +12438,18 @@ function validate337(
     }
     errors++;
   }
-  validate337.errors = vErrors;
+  validate338.errors = vErrors;
   return errors === 0;
 }
-validate337.evaluated = { dynamicProps: false, dynamicItems: false };
+validate338.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate339(
+function validate340(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate339.evaluated;
+  const evaluated0 = validate340.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12468,10 +12484,10 @@ function validate339(
     }
     errors++;
   }
-  validate339.errors = vErrors;
+  validate340.errors = vErrors;
   return errors === 0;
 }
-validate339.evaluated = { dynamicProps: false, dynamicItems: false };
+validate340.evaluated = { dynamicProps: false, dynamicItems: false };
 
 const schema95 = {
   type: 'object',
@@ -12504,13 +12520,13 @@ const schema96 = {
   additionalProperties: false,
 };
 
-function validate345(
+function validate346(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate345.evaluated;
+  const evaluated0 = validate346.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12537,20 +12553,20 @@ function validate345(
       errors++;
     }
   }
-  validate345.errors = vErrors;
+  validate346.errors = vErrors;
   return errors === 0;
 }
-validate345.evaluated = { dynamicProps: false, dynamicItems: false };
+validate346.evaluated = { dynamicProps: false, dynamicItems: false };
 
 const schema98 = { type: 'array', items: { $ref: '#/$defs/name' }, maxItems: 200 };
 
-function validate351(
+function validate352(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate351.evaluated;
+  const evaluated0 = validate352.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12570,7 +12586,7 @@ function validate351(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate337(data[i0], {
+        !validate338(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -12578,7 +12594,7 @@ function validate351(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate337.errors);
+        vErrors = joined(vErrors, validate338.errors);
         errors = vErrors.length;
       }
     }
@@ -12591,18 +12607,18 @@ function validate351(
     }
     errors++;
   }
-  validate351.errors = vErrors;
+  validate352.errors = vErrors;
   return errors === 0;
 }
-validate351.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate352.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate354(
+function validate355(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate354.evaluated;
+  const evaluated0 = validate355.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12632,18 +12648,18 @@ function validate354(
     }
     errors++;
   }
-  validate354.errors = vErrors;
+  validate355.errors = vErrors;
   return errors === 0;
 }
-validate354.evaluated = { dynamicProps: false, dynamicItems: false };
+validate355.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate344(
+function validate345(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate344.evaluated;
+  const evaluated0 = validate345.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12683,7 +12699,7 @@ function validate344(
     }
     if (data.below !== undefined) {
       if (
-        !validate345(data.below, {
+        !validate346(data.below, {
           instancePath: instancePath + '/below',
           parentData: data,
           parentDataProperty: 'below',
@@ -12691,13 +12707,13 @@ function validate344(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate345.errors);
+        vErrors = joined(vErrors, validate346.errors);
         errors = vErrors.length;
       }
     }
     if (data.above !== undefined) {
       if (
-        !validate345(data.above, {
+        !validate346(data.above, {
           instancePath: instancePath + '/above',
           parentData: data,
           parentDataProperty: 'above',
@@ -12705,13 +12721,13 @@ function validate344(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate345.errors);
+        vErrors = joined(vErrors, validate346.errors);
         errors = vErrors.length;
       }
     }
     if (data.at_most !== undefined) {
       if (
-        !validate345(data.at_most, {
+        !validate346(data.at_most, {
           instancePath: instancePath + '/at_most',
           parentData: data,
           parentDataProperty: 'at_most',
@@ -12719,13 +12735,13 @@ function validate344(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate345.errors);
+        vErrors = joined(vErrors, validate346.errors);
         errors = vErrors.length;
       }
     }
     if (data.at_least !== undefined) {
       if (
-        !validate345(data.at_least, {
+        !validate346(data.at_least, {
           instancePath: instancePath + '/at_least',
           parentData: data,
           parentDataProperty: 'at_least',
@@ -12733,7 +12749,7 @@ function validate344(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate345.errors);
+        vErrors = joined(vErrors, validate346.errors);
         errors = vErrors.length;
       }
     }
@@ -12771,7 +12787,7 @@ function validate344(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate345(data4[i0], {
+            !validate346(data4[i0], {
               instancePath: instancePath + '/between/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -12779,7 +12795,7 @@ function validate344(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate345.errors);
+            vErrors = joined(vErrors, validate346.errors);
             errors = vErrors.length;
           }
         }
@@ -12833,7 +12849,7 @@ function validate344(
     }
     if (data.one_of !== undefined) {
       if (
-        !validate351(data.one_of, {
+        !validate352(data.one_of, {
           instancePath: instancePath + '/one_of',
           parentData: data,
           parentDataProperty: 'one_of',
@@ -12841,13 +12857,13 @@ function validate344(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate351.errors);
+        vErrors = joined(vErrors, validate352.errors);
         errors = vErrors.length;
       }
     }
     if (data.known !== undefined) {
       if (
-        !validate354(data.known, {
+        !validate355(data.known, {
           instancePath: instancePath + '/known',
           parentData: data,
           parentDataProperty: 'known',
@@ -12855,13 +12871,13 @@ function validate344(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate354.errors);
+        vErrors = joined(vErrors, validate355.errors);
         errors = vErrors.length;
       }
     }
     if (data.unobtainable !== undefined) {
       if (
-        !validate354(data.unobtainable, {
+        !validate355(data.unobtainable, {
           instancePath: instancePath + '/unobtainable',
           parentData: data,
           parentDataProperty: 'unobtainable',
@@ -12869,13 +12885,13 @@ function validate344(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate354.errors);
+        vErrors = joined(vErrors, validate355.errors);
         errors = vErrors.length;
       }
     }
     if (data.accepted !== undefined) {
       if (
-        !validate339(data.accepted, {
+        !validate340(data.accepted, {
           instancePath: instancePath + '/accepted',
           parentData: data,
           parentDataProperty: 'accepted',
@@ -12883,7 +12899,7 @@ function validate344(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate339.errors);
+        vErrors = joined(vErrors, validate340.errors);
         errors = vErrors.length;
       }
     }
@@ -12896,21 +12912,21 @@ function validate344(
     }
     errors++;
   }
-  validate344.errors = vErrors;
+  validate345.errors = vErrors;
   return errors === 0;
 }
-validate344.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate345.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema100 = { type: 'array', items: { $ref: '#/$defs/condition' }, minItems: 1, maxItems: 200 };
-const wrapper1 = { validate: validate343 };
+const wrapper1 = { validate: validate344 };
 
-function validate359(
+function validate360(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate359.evaluated;
+  const evaluated0 = validate360.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12960,10 +12976,10 @@ function validate359(
     }
     errors++;
   }
-  validate359.errors = vErrors;
+  validate360.errors = vErrors;
   return errors === 0;
 }
-validate359.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate360.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
 const schema101 = {
   type: 'object',
@@ -12972,13 +12988,13 @@ const schema101 = {
   additionalProperties: false,
 };
 
-function validate363(
+function validate364(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate363.evaluated;
+  const evaluated0 = validate364.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -13079,7 +13095,7 @@ function validate363(
     }
     if (data.of !== undefined) {
       if (
-        !validate359(data.of, {
+        !validate360(data.of, {
           instancePath: instancePath + '/of',
           parentData: data,
           parentDataProperty: 'of',
@@ -13087,7 +13103,7 @@ function validate363(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate359.errors);
+        vErrors = joined(vErrors, validate360.errors);
         errors = vErrors.length;
       }
     }
@@ -13100,18 +13116,18 @@ function validate363(
     }
     errors++;
   }
-  validate363.errors = vErrors;
+  validate364.errors = vErrors;
   return errors === 0;
 }
-validate363.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate364.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate343(
+function validate344(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate343.evaluated;
+  const evaluated0 = validate344.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -13156,7 +13172,7 @@ function validate343(
         key0 === 'rule'
       )) {
         if (
-          !validate344(data[key0], {
+          !validate345(data[key0], {
             instancePath: instancePath + '/' + key0.replace(/~/g, '~0').replace(/\//g, '~1'),
             parentData: data,
             parentDataProperty: key0,
@@ -13164,14 +13180,14 @@ function validate343(
             dynamicAnchors,
           })
         ) {
-          vErrors = joined(vErrors, validate344.errors);
+          vErrors = joined(vErrors, validate345.errors);
           errors = vErrors.length;
         }
       }
     }
     if (data.all !== undefined) {
       if (
-        !validate359(data.all, {
+        !validate360(data.all, {
           instancePath: instancePath + '/all',
           parentData: data,
           parentDataProperty: 'all',
@@ -13179,13 +13195,13 @@ function validate343(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate359.errors);
+        vErrors = joined(vErrors, validate360.errors);
         errors = vErrors.length;
       }
     }
     if (data.any !== undefined) {
       if (
-        !validate359(data.any, {
+        !validate360(data.any, {
           instancePath: instancePath + '/any',
           parentData: data,
           parentDataProperty: 'any',
@@ -13193,13 +13209,13 @@ function validate343(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate359.errors);
+        vErrors = joined(vErrors, validate360.errors);
         errors = vErrors.length;
       }
     }
     if (data.none !== undefined) {
       if (
-        !validate359(data.none, {
+        !validate360(data.none, {
           instancePath: instancePath + '/none',
           parentData: data,
           parentDataProperty: 'none',
@@ -13207,13 +13223,13 @@ function validate343(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate359.errors);
+        vErrors = joined(vErrors, validate360.errors);
         errors = vErrors.length;
       }
     }
     if (data.at_least_of !== undefined) {
       if (
-        !validate363(data.at_least_of, {
+        !validate364(data.at_least_of, {
           instancePath: instancePath + '/at_least_of',
           parentData: data,
           parentDataProperty: 'at_least_of',
@@ -13221,13 +13237,13 @@ function validate343(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate363.errors);
+        vErrors = joined(vErrors, validate364.errors);
         errors = vErrors.length;
       }
     }
     if (data.rule !== undefined) {
       if (
-        !validate337(data.rule, {
+        !validate338(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -13235,7 +13251,7 @@ function validate343(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate337.errors);
+        vErrors = joined(vErrors, validate338.errors);
         errors = vErrors.length;
       }
     }
@@ -13248,18 +13264,18 @@ function validate343(
     }
     errors++;
   }
-  validate343.errors = vErrors;
+  validate344.errors = vErrors;
   return errors === 0;
 }
-validate343.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate344.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate371(
+function validate372(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate371.evaluated;
+  const evaluated0 = validate372.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -13380,10 +13396,10 @@ function validate371(
     }
     errors++;
   }
-  validate371.errors = vErrors;
+  validate372.errors = vErrors;
   return errors === 0;
 }
-validate371.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate372.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema103 = {
   type: 'object',
@@ -13399,13 +13415,13 @@ const schema103 = {
   additionalProperties: false,
 };
 
-function validate379(
+function validate380(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate379.evaluated;
+  const evaluated0 = validate380.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -13962,18 +13978,18 @@ function validate379(
     }
     errors++;
   }
-  validate379.errors = vErrors;
+  validate380.errors = vErrors;
   return errors === 0;
 }
-validate379.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate380.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate375(
+function validate376(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate375.evaluated;
+  const evaluated0 = validate376.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -13999,7 +14015,7 @@ function validate375(
     }
     if (data.needs !== undefined) {
       if (
-        !validate351(data.needs, {
+        !validate352(data.needs, {
           instancePath: instancePath + '/needs',
           parentData: data,
           parentDataProperty: 'needs',
@@ -14007,13 +14023,13 @@ function validate375(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate351.errors);
+        vErrors = joined(vErrors, validate352.errors);
         errors = vErrors.length;
       }
     }
     if (data.helps !== undefined) {
       if (
-        !validate351(data.helps, {
+        !validate352(data.helps, {
           instancePath: instancePath + '/helps',
           parentData: data,
           parentDataProperty: 'helps',
@@ -14021,7 +14037,7 @@ function validate375(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate351.errors);
+        vErrors = joined(vErrors, validate352.errors);
         errors = vErrors.length;
       }
     }
@@ -14031,7 +14047,7 @@ function validate375(
         for (const key1 in data2) {
           const _errs6 = errors;
           if (
-            !validate337(key1, {
+            !validate338(key1, {
               instancePath: instancePath + '/declares',
               parentData: data2,
               parentDataProperty: 'declares',
@@ -14039,7 +14055,7 @@ function validate375(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate337.errors);
+            vErrors = joined(vErrors, validate338.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs6 === errors;
@@ -14060,7 +14076,7 @@ function validate375(
         }
         for (const key2 in data2) {
           if (
-            !validate379(data2[key2], {
+            !validate380(data2[key2], {
               instancePath: instancePath + '/declares/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data2,
               parentDataProperty: key2,
@@ -14068,7 +14084,7 @@ function validate375(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate379.errors);
+            vErrors = joined(vErrors, validate380.errors);
             errors = vErrors.length;
           }
         }
@@ -14096,10 +14112,10 @@ function validate375(
     }
     errors++;
   }
-  validate375.errors = vErrors;
+  validate376.errors = vErrors;
   return errors === 0;
 }
-validate375.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate376.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema105 = {
   type: 'object',
@@ -14107,13 +14123,13 @@ const schema105 = {
   additionalProperties: false,
 };
 
-function validate396(
+function validate397(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate396.evaluated;
+  const evaluated0 = validate397.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14139,7 +14155,7 @@ function validate396(
     }
     if (data.set_by !== undefined) {
       if (
-        !validate339(data.set_by, {
+        !validate340(data.set_by, {
           instancePath: instancePath + '/set_by',
           parentData: data,
           parentDataProperty: 'set_by',
@@ -14147,7 +14163,7 @@ function validate396(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate339.errors);
+        vErrors = joined(vErrors, validate340.errors);
         errors = vErrors.length;
       }
     }
@@ -14181,10 +14197,10 @@ function validate396(
     }
     errors++;
   }
-  validate396.errors = vErrors;
+  validate397.errors = vErrors;
   return errors === 0;
 }
-validate396.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate397.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema106 = {
   type: 'object',
@@ -14200,13 +14216,13 @@ const schema106 = {
   additionalProperties: false,
 };
 
-function validate400(
+function validate401(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate400.evaluated;
+  const evaluated0 = validate401.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14253,7 +14269,7 @@ function validate400(
     }
     if (data.value !== undefined) {
       if (
-        !validate345(data.value, {
+        !validate346(data.value, {
           instancePath: instancePath + '/value',
           parentData: data,
           parentDataProperty: 'value',
@@ -14261,7 +14277,7 @@ function validate400(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate345.errors);
+        vErrors = joined(vErrors, validate346.errors);
         errors = vErrors.length;
       }
     }
@@ -14331,7 +14347,7 @@ function validate400(
         const len0 = data2.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate345(data2[i0], {
+            !validate346(data2[i0], {
               instancePath: instancePath + '/between/' + i0,
               parentData: data2,
               parentDataProperty: i0,
@@ -14339,7 +14355,7 @@ function validate400(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate345.errors);
+            vErrors = joined(vErrors, validate346.errors);
             errors = vErrors.length;
           }
         }
@@ -14360,7 +14376,7 @@ function validate400(
     }
     if (data.set_by !== undefined) {
       if (
-        !validate339(data.set_by, {
+        !validate340(data.set_by, {
           instancePath: instancePath + '/set_by',
           parentData: data,
           parentDataProperty: 'set_by',
@@ -14368,13 +14384,13 @@ function validate400(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate339.errors);
+        vErrors = joined(vErrors, validate340.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate339(data.title, {
+        !validate340(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -14382,13 +14398,13 @@ function validate400(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate339.errors);
+        vErrors = joined(vErrors, validate340.errors);
         errors = vErrors.length;
       }
     }
     if (data.source !== undefined) {
       if (
-        !validate351(data.source, {
+        !validate352(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -14396,7 +14412,7 @@ function validate400(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate351.errors);
+        vErrors = joined(vErrors, validate352.errors);
         errors = vErrors.length;
       }
     }
@@ -14409,10 +14425,10 @@ function validate400(
     }
     errors++;
   }
-  validate400.errors = vErrors;
+  validate401.errors = vErrors;
   return errors === 0;
 }
-validate400.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate401.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema107 = {
   type: 'object',
@@ -14437,13 +14453,13 @@ const schema108 = {
   maxProperties: 20,
 };
 
-function validate411(
+function validate412(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate411.evaluated;
+  const evaluated0 = validate412.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14482,9 +14498,9 @@ function validate411(
     for (const key0 in data) {
       const _errs1 = errors;
       if (
-        !validate337(key0, { instancePath, parentData: data, parentDataProperty, rootData, dynamicAnchors })
+        !validate338(key0, { instancePath, parentData: data, parentDataProperty, rootData, dynamicAnchors })
       ) {
-        vErrors = joined(vErrors, validate337.errors);
+        vErrors = joined(vErrors, validate338.errors);
         errors = vErrors.length;
       }
       var valid0 = _errs1 === errors;
@@ -14505,7 +14521,7 @@ function validate411(
     }
     for (const key1 in data) {
       if (
-        !validate345(data[key1], {
+        !validate346(data[key1], {
           instancePath: instancePath + '/' + key1.replace(/~/g, '~0').replace(/\//g, '~1'),
           parentData: data,
           parentDataProperty: key1,
@@ -14513,7 +14529,7 @@ function validate411(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate345.errors);
+        vErrors = joined(vErrors, validate346.errors);
         errors = vErrors.length;
       }
     }
@@ -14526,10 +14542,10 @@ function validate411(
     }
     errors++;
   }
-  validate411.errors = vErrors;
+  validate412.errors = vErrors;
   return errors === 0;
 }
-validate411.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate412.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema109 = {
   type: 'object',
@@ -14542,13 +14558,13 @@ const schema109 = {
   additionalProperties: false,
 };
 
-function validate417(
+function validate418(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate417.evaluated;
+  const evaluated0 = validate418.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14602,7 +14618,7 @@ function validate417(
     }
     if (data.id !== undefined) {
       if (
-        !validate337(data.id, {
+        !validate338(data.id, {
           instancePath: instancePath + '/id',
           parentData: data,
           parentDataProperty: 'id',
@@ -14610,13 +14626,13 @@ function validate417(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate337.errors);
+        vErrors = joined(vErrors, validate338.errors);
         errors = vErrors.length;
       }
     }
     if (data.text !== undefined) {
       if (
-        !validate339(data.text, {
+        !validate340(data.text, {
           instancePath: instancePath + '/text',
           parentData: data,
           parentDataProperty: 'text',
@@ -14624,13 +14640,13 @@ function validate417(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate339.errors);
+        vErrors = joined(vErrors, validate340.errors);
         errors = vErrors.length;
       }
     }
     if (data.under !== undefined) {
       if (
-        !validate339(data.under, {
+        !validate340(data.under, {
           instancePath: instancePath + '/under',
           parentData: data,
           parentDataProperty: 'under',
@@ -14638,7 +14654,7 @@ function validate417(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate339.errors);
+        vErrors = joined(vErrors, validate340.errors);
         errors = vErrors.length;
       }
     }
@@ -14651,18 +14667,18 @@ function validate417(
     }
     errors++;
   }
-  validate417.errors = vErrors;
+  validate418.errors = vErrors;
   return errors === 0;
 }
-validate417.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate418.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate407(
+function validate408(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate407.evaluated;
+  const evaluated0 = validate408.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14753,7 +14769,7 @@ function validate407(
     }
     if (data.fault !== undefined) {
       if (
-        !validate337(data.fault, {
+        !validate338(data.fault, {
           instancePath: instancePath + '/fault',
           parentData: data,
           parentDataProperty: 'fault',
@@ -14761,13 +14777,13 @@ function validate407(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate337.errors);
+        vErrors = joined(vErrors, validate338.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate339(data.title, {
+        !validate340(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -14775,13 +14791,13 @@ function validate407(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate339.errors);
+        vErrors = joined(vErrors, validate340.errors);
         errors = vErrors.length;
       }
     }
     if (data.when !== undefined) {
       if (
-        !validate343(data.when, {
+        !validate344(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -14789,13 +14805,13 @@ function validate407(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate343.errors);
+        vErrors = joined(vErrors, validate344.errors);
         errors = vErrors.length;
       }
     }
     if (data.reads_high !== undefined) {
       if (
-        !validate411(data.reads_high, {
+        !validate412(data.reads_high, {
           instancePath: instancePath + '/reads_high',
           parentData: data,
           parentDataProperty: 'reads_high',
@@ -14803,13 +14819,13 @@ function validate407(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate411.errors);
+        vErrors = joined(vErrors, validate412.errors);
         errors = vErrors.length;
       }
     }
     if (data.reads_low !== undefined) {
       if (
-        !validate411(data.reads_low, {
+        !validate412(data.reads_low, {
           instancePath: instancePath + '/reads_low',
           parentData: data,
           parentDataProperty: 'reads_low',
@@ -14817,13 +14833,13 @@ function validate407(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate411.errors);
+        vErrors = joined(vErrors, validate412.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate339(data.says, {
+        !validate340(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -14831,7 +14847,7 @@ function validate407(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate339.errors);
+        vErrors = joined(vErrors, validate340.errors);
         errors = vErrors.length;
       }
     }
@@ -14869,7 +14885,7 @@ function validate407(
         const len0 = data6.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate417(data6[i0], {
+            !validate418(data6[i0], {
               instancePath: instancePath + '/do/' + i0,
               parentData: data6,
               parentDataProperty: i0,
@@ -14877,7 +14893,7 @@ function validate407(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate417.errors);
+            vErrors = joined(vErrors, validate418.errors);
             errors = vErrors.length;
           }
         }
@@ -14898,7 +14914,7 @@ function validate407(
     }
     if (data.source !== undefined) {
       if (
-        !validate351(data.source, {
+        !validate352(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -14906,7 +14922,7 @@ function validate407(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate351.errors);
+        vErrors = joined(vErrors, validate352.errors);
         errors = vErrors.length;
       }
     }
@@ -14919,10 +14935,10 @@ function validate407(
     }
     errors++;
   }
-  validate407.errors = vErrors;
+  validate408.errors = vErrors;
   return errors === 0;
 }
-validate407.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate408.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema110 = {
   type: 'object',
@@ -14975,13 +14991,13 @@ const schema111 = {
   additionalProperties: false,
 };
 
-function validate429(
+function validate430(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate429.evaluated;
+  const evaluated0 = validate430.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15035,7 +15051,7 @@ function validate429(
     }
     if (data.of !== undefined) {
       if (
-        !validate337(data.of, {
+        !validate338(data.of, {
           instancePath: instancePath + '/of',
           parentData: data,
           parentDataProperty: 'of',
@@ -15043,7 +15059,7 @@ function validate429(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate337.errors);
+        vErrors = joined(vErrors, validate338.errors);
         errors = vErrors.length;
       }
     }
@@ -15113,7 +15129,7 @@ function validate429(
             const len1 = data2.length;
             for (let i1 = 0; i1 < len1; i1++) {
               if (
-                !validate345(data2[i1], {
+                !validate346(data2[i1], {
                   instancePath: instancePath + '/points/' + i0 + '/' + i1,
                   parentData: data2,
                   parentDataProperty: i1,
@@ -15121,7 +15137,7 @@ function validate429(
                   dynamicAnchors,
                 })
               ) {
-                vErrors = joined(vErrors, validate345.errors);
+                vErrors = joined(vErrors, validate346.errors);
                 errors = vErrors.length;
               }
             }
@@ -15195,10 +15211,10 @@ function validate429(
     }
     errors++;
   }
-  validate429.errors = vErrors;
+  validate430.errors = vErrors;
   return errors === 0;
 }
-validate429.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate430.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema112 = {
   type: ['array', 'object'],
@@ -15218,13 +15234,13 @@ const schema113 = {
   additionalProperties: false,
 };
 
-function validate435(
+function validate436(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate435.evaluated;
+  const evaluated0 = validate436.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15264,7 +15280,7 @@ function validate435(
     }
     if (data.at_most !== undefined) {
       if (
-        !validate345(data.at_most, {
+        !validate346(data.at_most, {
           instancePath: instancePath + '/at_most',
           parentData: data,
           parentDataProperty: 'at_most',
@@ -15272,13 +15288,13 @@ function validate435(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate345.errors);
+        vErrors = joined(vErrors, validate346.errors);
         errors = vErrors.length;
       }
     }
     if (data.below !== undefined) {
       if (
-        !validate345(data.below, {
+        !validate346(data.below, {
           instancePath: instancePath + '/below',
           parentData: data,
           parentDataProperty: 'below',
@@ -15286,7 +15302,7 @@ function validate435(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate345.errors);
+        vErrors = joined(vErrors, validate346.errors);
         errors = vErrors.length;
       }
     }
@@ -15346,18 +15362,18 @@ function validate435(
     }
     errors++;
   }
-  validate435.errors = vErrors;
+  validate436.errors = vErrors;
   return errors === 0;
 }
-validate435.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate436.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate434(
+function validate435(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate434.evaluated;
+  const evaluated0 = validate435.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15395,7 +15411,7 @@ function validate434(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate435(data[i0], {
+        !validate436(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -15403,7 +15419,7 @@ function validate434(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate435.errors);
+        vErrors = joined(vErrors, validate436.errors);
         errors = vErrors.length;
       }
     }
@@ -15457,10 +15473,10 @@ function validate434(
       }
     }
   }
-  validate434.errors = vErrors;
+  validate435.errors = vErrors;
   return errors === 0;
 }
-validate434.evaluated = { props: true, items: true, dynamicProps: false, dynamicItems: false };
+validate435.evaluated = { props: true, items: true, dynamicProps: false, dynamicItems: false };
 
 const schema114 = {
   type: 'object',
@@ -15469,13 +15485,13 @@ const schema114 = {
   additionalProperties: false,
 };
 
-function validate440(
+function validate441(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate440.evaluated;
+  const evaluated0 = validate441.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15515,7 +15531,7 @@ function validate440(
     }
     if (data.when !== undefined) {
       if (
-        !validate343(data.when, {
+        !validate344(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -15523,13 +15539,13 @@ function validate440(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate343.errors);
+        vErrors = joined(vErrors, validate344.errors);
         errors = vErrors.length;
       }
     }
     if (data.use !== undefined) {
       if (
-        !validate345(data.use, {
+        !validate346(data.use, {
           instancePath: instancePath + '/use',
           parentData: data,
           parentDataProperty: 'use',
@@ -15537,7 +15553,7 @@ function validate440(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate345.errors);
+        vErrors = joined(vErrors, validate346.errors);
         errors = vErrors.length;
       }
     }
@@ -15550,18 +15566,18 @@ function validate440(
     }
     errors++;
   }
-  validate440.errors = vErrors;
+  validate441.errors = vErrors;
   return errors === 0;
 }
-validate440.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate441.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate454(
+function validate455(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate454.evaluated;
+  const evaluated0 = validate455.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15601,18 +15617,18 @@ function validate454(
     }
     errors++;
   }
-  validate454.errors = vErrors;
+  validate455.errors = vErrors;
   return errors === 0;
 }
-validate454.evaluated = { dynamicProps: false, dynamicItems: false };
+validate455.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate425(
+function validate426(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate425.evaluated;
+  const evaluated0 = validate426.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15638,7 +15654,7 @@ function validate425(
     }
     if (data.title !== undefined) {
       if (
-        !validate339(data.title, {
+        !validate340(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -15646,13 +15662,13 @@ function validate425(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate339.errors);
+        vErrors = joined(vErrors, validate340.errors);
         errors = vErrors.length;
       }
     }
     if (data.meaning !== undefined) {
       if (
-        !validate339(data.meaning, {
+        !validate340(data.meaning, {
           instancePath: instancePath + '/meaning',
           parentData: data,
           parentDataProperty: 'meaning',
@@ -15660,7 +15676,7 @@ function validate425(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate339.errors);
+        vErrors = joined(vErrors, validate340.errors);
         errors = vErrors.length;
       }
     }
@@ -15698,7 +15714,7 @@ function validate425(
     }
     if (data.source !== undefined) {
       if (
-        !validate351(data.source, {
+        !validate352(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -15706,7 +15722,7 @@ function validate425(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate351.errors);
+        vErrors = joined(vErrors, validate352.errors);
         errors = vErrors.length;
       }
     }
@@ -15745,7 +15761,7 @@ function validate425(
     }
     if (data.curve !== undefined) {
       if (
-        !validate429(data.curve, {
+        !validate430(data.curve, {
           instancePath: instancePath + '/curve',
           parentData: data,
           parentDataProperty: 'curve',
@@ -15753,7 +15769,7 @@ function validate425(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate429.errors);
+        vErrors = joined(vErrors, validate430.errors);
         errors = vErrors.length;
       }
     }
@@ -15791,7 +15807,7 @@ function validate425(
         for (const key1 in data6) {
           const _errs12 = errors;
           if (
-            !validate337(key1, {
+            !validate338(key1, {
               instancePath: instancePath + '/score',
               parentData: data6,
               parentDataProperty: 'score',
@@ -15799,7 +15815,7 @@ function validate425(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate337.errors);
+            vErrors = joined(vErrors, validate338.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs12 === errors;
@@ -15820,7 +15836,7 @@ function validate425(
         }
         for (const key2 in data6) {
           if (
-            !validate434(data6[key2], {
+            !validate435(data6[key2], {
               instancePath: instancePath + '/score/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data6,
               parentDataProperty: key2,
@@ -15828,7 +15844,7 @@ function validate425(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate434.errors);
+            vErrors = joined(vErrors, validate435.errors);
             errors = vErrors.length;
           }
         }
@@ -15881,7 +15897,7 @@ function validate425(
         const len0 = data8.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate440(data8[i0], {
+            !validate441(data8[i0], {
               instancePath: instancePath + '/choose/' + i0,
               parentData: data8,
               parentDataProperty: i0,
@@ -15889,7 +15905,7 @@ function validate425(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate440.errors);
+            vErrors = joined(vErrors, validate441.errors);
             errors = vErrors.length;
           }
         }
@@ -15910,7 +15926,7 @@ function validate425(
     }
     if (data.first_known !== undefined) {
       if (
-        !validate351(data.first_known, {
+        !validate352(data.first_known, {
           instancePath: instancePath + '/first_known',
           parentData: data,
           parentDataProperty: 'first_known',
@@ -15918,13 +15934,13 @@ function validate425(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate351.errors);
+        vErrors = joined(vErrors, validate352.errors);
         errors = vErrors.length;
       }
     }
     if (data.highest !== undefined) {
       if (
-        !validate337(data.highest, {
+        !validate338(data.highest, {
           instancePath: instancePath + '/highest',
           parentData: data,
           parentDataProperty: 'highest',
@@ -15932,13 +15948,13 @@ function validate425(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate337.errors);
+        vErrors = joined(vErrors, validate338.errors);
         errors = vErrors.length;
       }
     }
     if (data.lowest !== undefined) {
       if (
-        !validate337(data.lowest, {
+        !validate338(data.lowest, {
           instancePath: instancePath + '/lowest',
           parentData: data,
           parentDataProperty: 'lowest',
@@ -15946,13 +15962,13 @@ function validate425(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate337.errors);
+        vErrors = joined(vErrors, validate338.errors);
         errors = vErrors.length;
       }
     }
     if (data.average !== undefined) {
       if (
-        !validate337(data.average, {
+        !validate338(data.average, {
           instancePath: instancePath + '/average',
           parentData: data,
           parentDataProperty: 'average',
@@ -15960,13 +15976,13 @@ function validate425(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate337.errors);
+        vErrors = joined(vErrors, validate338.errors);
         errors = vErrors.length;
       }
     }
     if (data.earliest !== undefined) {
       if (
-        !validate337(data.earliest, {
+        !validate338(data.earliest, {
           instancePath: instancePath + '/earliest',
           parentData: data,
           parentDataProperty: 'earliest',
@@ -15974,13 +15990,13 @@ function validate425(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate337.errors);
+        vErrors = joined(vErrors, validate338.errors);
         errors = vErrors.length;
       }
     }
     if (data.latest !== undefined) {
       if (
-        !validate337(data.latest, {
+        !validate338(data.latest, {
           instancePath: instancePath + '/latest',
           parentData: data,
           parentDataProperty: 'latest',
@@ -15988,13 +16004,13 @@ function validate425(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate337.errors);
+        vErrors = joined(vErrors, validate338.errors);
         errors = vErrors.length;
       }
     }
     if (data.change !== undefined) {
       if (
-        !validate337(data.change, {
+        !validate338(data.change, {
           instancePath: instancePath + '/change',
           parentData: data,
           parentDataProperty: 'change',
@@ -16002,13 +16018,13 @@ function validate425(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate337.errors);
+        vErrors = joined(vErrors, validate338.errors);
         errors = vErrors.length;
       }
     }
     if (data.count !== undefined) {
       if (
-        !validate337(data.count, {
+        !validate338(data.count, {
           instancePath: instancePath + '/count',
           parentData: data,
           parentDataProperty: 'count',
@@ -16016,13 +16032,13 @@ function validate425(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate337.errors);
+        vErrors = joined(vErrors, validate338.errors);
         errors = vErrors.length;
       }
     }
     if (data.minutes_since !== undefined) {
       if (
-        !validate337(data.minutes_since, {
+        !validate338(data.minutes_since, {
           instancePath: instancePath + '/minutes_since',
           parentData: data,
           parentDataProperty: 'minutes_since',
@@ -16030,13 +16046,13 @@ function validate425(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate337.errors);
+        vErrors = joined(vErrors, validate338.errors);
         errors = vErrors.length;
       }
     }
     if (data.held !== undefined) {
       if (
-        !validate343(data.held, {
+        !validate344(data.held, {
           instancePath: instancePath + '/held',
           parentData: data,
           parentDataProperty: 'held',
@@ -16044,13 +16060,13 @@ function validate425(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate343.errors);
+        vErrors = joined(vErrors, validate344.errors);
         errors = vErrors.length;
       }
     }
     if (data.over !== undefined) {
       if (
-        !validate454(data.over, {
+        !validate455(data.over, {
           instancePath: instancePath + '/over',
           parentData: data,
           parentDataProperty: 'over',
@@ -16058,13 +16074,13 @@ function validate425(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate454.errors);
+        vErrors = joined(vErrors, validate455.errors);
         errors = vErrors.length;
       }
     }
     if (data.where !== undefined) {
       if (
-        !validate343(data.where, {
+        !validate344(data.where, {
           instancePath: instancePath + '/where',
           parentData: data,
           parentDataProperty: 'where',
@@ -16072,7 +16088,7 @@ function validate425(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate343.errors);
+        vErrors = joined(vErrors, validate344.errors);
         errors = vErrors.length;
       }
     }
@@ -16109,7 +16125,7 @@ function validate425(
     }
     if (data.longest_gap !== undefined) {
       if (
-        !validate454(data.longest_gap, {
+        !validate455(data.longest_gap, {
           instancePath: instancePath + '/longest_gap',
           parentData: data,
           parentDataProperty: 'longest_gap',
@@ -16117,13 +16133,13 @@ function validate425(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate454.errors);
+        vErrors = joined(vErrors, validate455.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_reliable_when !== undefined) {
       if (
-        !validate343(data.not_reliable_when, {
+        !validate344(data.not_reliable_when, {
           instancePath: instancePath + '/not_reliable_when',
           parentData: data,
           parentDataProperty: 'not_reliable_when',
@@ -16131,7 +16147,7 @@ function validate425(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate343.errors);
+        vErrors = joined(vErrors, validate344.errors);
         errors = vErrors.length;
       }
     }
@@ -16144,10 +16160,10 @@ function validate425(
     }
     errors++;
   }
-  validate425.errors = vErrors;
+  validate426.errors = vErrors;
   return errors === 0;
 }
-validate425.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate426.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema116 = {
   type: 'object',
@@ -16180,13 +16196,13 @@ const schema117 = {
   additionalProperties: false,
 };
 
-function validate464(
+function validate465(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate464.evaluated;
+  const evaluated0 = validate465.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16226,7 +16242,7 @@ function validate464(
     }
     if (data.when !== undefined) {
       if (
-        !validate343(data.when, {
+        !validate344(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -16234,13 +16250,13 @@ function validate464(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate343.errors);
+        vErrors = joined(vErrors, validate344.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate339(data.says, {
+        !validate340(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -16248,13 +16264,13 @@ function validate464(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate339.errors);
+        vErrors = joined(vErrors, validate340.errors);
         errors = vErrors.length;
       }
     }
     if (data.accepted !== undefined) {
       if (
-        !validate339(data.accepted, {
+        !validate340(data.accepted, {
           instancePath: instancePath + '/accepted',
           parentData: data,
           parentDataProperty: 'accepted',
@@ -16262,7 +16278,7 @@ function validate464(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate339.errors);
+        vErrors = joined(vErrors, validate340.errors);
         errors = vErrors.length;
       }
     }
@@ -16275,10 +16291,10 @@ function validate464(
     }
     errors++;
   }
-  validate464.errors = vErrors;
+  validate465.errors = vErrors;
   return errors === 0;
 }
-validate464.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate465.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema118 = {
   type: 'object',
@@ -16291,13 +16307,13 @@ const schema118 = {
   additionalProperties: false,
 };
 
-function validate469(
+function validate470(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate469.evaluated;
+  const evaluated0 = validate470.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16351,7 +16367,7 @@ function validate469(
     }
     if (data.when !== undefined) {
       if (
-        !validate343(data.when, {
+        !validate344(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -16359,13 +16375,13 @@ function validate469(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate343.errors);
+        vErrors = joined(vErrors, validate344.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate339(data.says, {
+        !validate340(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -16373,13 +16389,13 @@ function validate469(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate339.errors);
+        vErrors = joined(vErrors, validate340.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate337(data.level, {
+        !validate338(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -16387,7 +16403,7 @@ function validate469(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate337.errors);
+        vErrors = joined(vErrors, validate338.errors);
         errors = vErrors.length;
       }
     }
@@ -16400,20 +16416,20 @@ function validate469(
     }
     errors++;
   }
-  validate469.errors = vErrors;
+  validate470.errors = vErrors;
   return errors === 0;
 }
-validate469.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate470.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema119 = { type: 'array', items: { $ref: '#/$defs/text' }, minItems: 1, maxItems: 20 };
 
-function validate478(
+function validate479(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate478.evaluated;
+  const evaluated0 = validate479.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16442,7 +16458,7 @@ function validate478(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate339(data[i0], {
+        !validate340(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -16450,7 +16466,7 @@ function validate478(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate339.errors);
+        vErrors = joined(vErrors, validate340.errors);
         errors = vErrors.length;
       }
     }
@@ -16463,18 +16479,18 @@ function validate478(
     }
     errors++;
   }
-  validate478.errors = vErrors;
+  validate479.errors = vErrors;
   return errors === 0;
 }
-validate478.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate479.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate460(
+function validate461(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate460.evaluated;
+  const evaluated0 = validate461.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16528,7 +16544,7 @@ function validate460(
     }
     if (data.rule !== undefined) {
       if (
-        !validate337(data.rule, {
+        !validate338(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -16536,13 +16552,13 @@ function validate460(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate337.errors);
+        vErrors = joined(vErrors, validate338.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate339(data.title, {
+        !validate340(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -16550,13 +16566,13 @@ function validate460(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate339.errors);
+        vErrors = joined(vErrors, validate340.errors);
         errors = vErrors.length;
       }
     }
     if (data.when !== undefined) {
       if (
-        !validate343(data.when, {
+        !validate344(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -16564,13 +16580,13 @@ function validate460(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate343.errors);
+        vErrors = joined(vErrors, validate344.errors);
         errors = vErrors.length;
       }
     }
     if (data.unless !== undefined) {
       if (
-        !validate464(data.unless, {
+        !validate465(data.unless, {
           instancePath: instancePath + '/unless',
           parentData: data,
           parentDataProperty: 'unless',
@@ -16578,13 +16594,13 @@ function validate460(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate464.errors);
+        vErrors = joined(vErrors, validate465.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained_by !== undefined) {
       if (
-        !validate469(data.explained_by, {
+        !validate470(data.explained_by, {
           instancePath: instancePath + '/explained_by',
           parentData: data,
           parentDataProperty: 'explained_by',
@@ -16592,13 +16608,13 @@ function validate460(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate469.errors);
+        vErrors = joined(vErrors, validate470.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_reliable_when !== undefined) {
       if (
-        !validate343(data.not_reliable_when, {
+        !validate344(data.not_reliable_when, {
           instancePath: instancePath + '/not_reliable_when',
           parentData: data,
           parentDataProperty: 'not_reliable_when',
@@ -16606,13 +16622,13 @@ function validate460(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate343.errors);
+        vErrors = joined(vErrors, validate344.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate337(data.level, {
+        !validate338(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -16620,13 +16636,13 @@ function validate460(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate337.errors);
+        vErrors = joined(vErrors, validate338.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate339(data.says, {
+        !validate340(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -16634,13 +16650,13 @@ function validate460(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate339.errors);
+        vErrors = joined(vErrors, validate340.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate339(data.because, {
+        !validate340(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -16648,13 +16664,13 @@ function validate460(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate339.errors);
+        vErrors = joined(vErrors, validate340.errors);
         errors = vErrors.length;
       }
     }
     if (data.ask !== undefined) {
       if (
-        !validate478(data.ask, {
+        !validate479(data.ask, {
           instancePath: instancePath + '/ask',
           parentData: data,
           parentDataProperty: 'ask',
@@ -16662,7 +16678,7 @@ function validate460(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate478.errors);
+        vErrors = joined(vErrors, validate479.errors);
         errors = vErrors.length;
       }
     }
@@ -16700,7 +16716,7 @@ function validate460(
         const len0 = data10.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate417(data10[i0], {
+            !validate418(data10[i0], {
               instancePath: instancePath + '/do/' + i0,
               parentData: data10,
               parentDataProperty: i0,
@@ -16708,7 +16724,7 @@ function validate460(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate417.errors);
+            vErrors = joined(vErrors, validate418.errors);
             errors = vErrors.length;
           }
         }
@@ -16729,7 +16745,7 @@ function validate460(
     }
     if (data.source !== undefined) {
       if (
-        !validate351(data.source, {
+        !validate352(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -16737,13 +16753,13 @@ function validate460(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate351.errors);
+        vErrors = joined(vErrors, validate352.errors);
         errors = vErrors.length;
       }
     }
     if (data.accepted !== undefined) {
       if (
-        !validate339(data.accepted, {
+        !validate340(data.accepted, {
           instancePath: instancePath + '/accepted',
           parentData: data,
           parentDataProperty: 'accepted',
@@ -16751,7 +16767,7 @@ function validate460(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate339.errors);
+        vErrors = joined(vErrors, validate340.errors);
         errors = vErrors.length;
       }
     }
@@ -16764,20 +16780,20 @@ function validate460(
     }
     errors++;
   }
-  validate460.errors = vErrors;
+  validate461.errors = vErrors;
   return errors === 0;
 }
-validate460.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate461.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const pattern22 = new RegExp('^[0-9]{4}-[0-9]{2}-[0-9]{2}$', 'u');
 
-function validate336(
+function validate337(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="protocol.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate336.evaluated;
+  const evaluated0 = validate337.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16887,7 +16903,7 @@ function validate336(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate337(data.protocol, {
+        !validate338(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -16895,7 +16911,7 @@ function validate336(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate337.errors);
+        vErrors = joined(vErrors, validate338.errors);
         errors = vErrors.length;
       }
     }
@@ -16948,7 +16964,7 @@ function validate336(
     }
     if (data.title !== undefined) {
       if (
-        !validate339(data.title, {
+        !validate340(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -16956,13 +16972,13 @@ function validate336(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate339.errors);
+        vErrors = joined(vErrors, validate340.errors);
         errors = vErrors.length;
       }
     }
     if (data.about !== undefined) {
       if (
-        !validate339(data.about, {
+        !validate340(data.about, {
           instancePath: instancePath + '/about',
           parentData: data,
           parentDataProperty: 'about',
@@ -16970,13 +16986,13 @@ function validate336(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate339.errors);
+        vErrors = joined(vErrors, validate340.errors);
         errors = vErrors.length;
       }
     }
     if (data.ladder !== undefined) {
       if (
-        !validate337(data.ladder, {
+        !validate338(data.ladder, {
           instancePath: instancePath + '/ladder',
           parentData: data,
           parentDataProperty: 'ladder',
@@ -16984,13 +17000,13 @@ function validate336(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate337.errors);
+        vErrors = joined(vErrors, validate338.errors);
         errors = vErrors.length;
       }
     }
     if (data.applies_when !== undefined) {
       if (
-        !validate343(data.applies_when, {
+        !validate344(data.applies_when, {
           instancePath: instancePath + '/applies_when',
           parentData: data,
           parentDataProperty: 'applies_when',
@@ -16998,13 +17014,13 @@ function validate336(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate343.errors);
+        vErrors = joined(vErrors, validate344.errors);
         errors = vErrors.length;
       }
     }
     if (data.otherwise !== undefined) {
       if (
-        !validate339(data.otherwise, {
+        !validate340(data.otherwise, {
           instancePath: instancePath + '/otherwise',
           parentData: data,
           parentDataProperty: 'otherwise',
@@ -17012,7 +17028,7 @@ function validate336(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate339.errors);
+        vErrors = joined(vErrors, validate340.errors);
         errors = vErrors.length;
       }
     }
@@ -17082,7 +17098,7 @@ function validate336(
         const len0 = data8.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate339(data8[i0], {
+            !validate340(data8[i0], {
               instancePath: instancePath + '/owners/' + i0,
               parentData: data8,
               parentDataProperty: i0,
@@ -17090,7 +17106,7 @@ function validate336(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate339.errors);
+            vErrors = joined(vErrors, validate340.errors);
             errors = vErrors.length;
           }
         }
@@ -17115,7 +17131,7 @@ function validate336(
         for (const key1 in data10) {
           const _errs17 = errors;
           if (
-            !validate337(key1, {
+            !validate338(key1, {
               instancePath: instancePath + '/sources',
               parentData: data10,
               parentDataProperty: 'sources',
@@ -17123,7 +17139,7 @@ function validate336(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate337.errors);
+            vErrors = joined(vErrors, validate338.errors);
             errors = vErrors.length;
           }
           var valid3 = _errs17 === errors;
@@ -17144,7 +17160,7 @@ function validate336(
         }
         for (const key2 in data10) {
           if (
-            !validate371(data10[key2], {
+            !validate372(data10[key2], {
               instancePath: instancePath + '/sources/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data10,
               parentDataProperty: key2,
@@ -17152,7 +17168,7 @@ function validate336(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate371.errors);
+            vErrors = joined(vErrors, validate372.errors);
             errors = vErrors.length;
           }
         }
@@ -17173,7 +17189,7 @@ function validate336(
     }
     if (data.observations !== undefined) {
       if (
-        !validate375(data.observations, {
+        !validate376(data.observations, {
           instancePath: instancePath + '/observations',
           parentData: data,
           parentDataProperty: 'observations',
@@ -17181,7 +17197,7 @@ function validate336(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate375.errors);
+        vErrors = joined(vErrors, validate376.errors);
         errors = vErrors.length;
       }
     }
@@ -17191,7 +17207,7 @@ function validate336(
         for (const key3 in data13) {
           const _errs23 = errors;
           if (
-            !validate337(key3, {
+            !validate338(key3, {
               instancePath: instancePath + '/standing',
               parentData: data13,
               parentDataProperty: 'standing',
@@ -17199,7 +17215,7 @@ function validate336(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate337.errors);
+            vErrors = joined(vErrors, validate338.errors);
             errors = vErrors.length;
           }
           var valid5 = _errs23 === errors;
@@ -17220,7 +17236,7 @@ function validate336(
         }
         for (const key4 in data13) {
           if (
-            !validate396(data13[key4], {
+            !validate397(data13[key4], {
               instancePath: instancePath + '/standing/' + key4.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data13,
               parentDataProperty: key4,
@@ -17228,7 +17244,7 @@ function validate336(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate396.errors);
+            vErrors = joined(vErrors, validate397.errors);
             errors = vErrors.length;
           }
         }
@@ -17253,7 +17269,7 @@ function validate336(
         for (const key5 in data15) {
           const _errs28 = errors;
           if (
-            !validate337(key5, {
+            !validate338(key5, {
               instancePath: instancePath + '/limits',
               parentData: data15,
               parentDataProperty: 'limits',
@@ -17261,7 +17277,7 @@ function validate336(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate337.errors);
+            vErrors = joined(vErrors, validate338.errors);
             errors = vErrors.length;
           }
           var valid7 = _errs28 === errors;
@@ -17282,7 +17298,7 @@ function validate336(
         }
         for (const key6 in data15) {
           if (
-            !validate400(data15[key6], {
+            !validate401(data15[key6], {
               instancePath: instancePath + '/limits/' + key6.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data15,
               parentDataProperty: key6,
@@ -17290,7 +17306,7 @@ function validate336(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate400.errors);
+            vErrors = joined(vErrors, validate401.errors);
             errors = vErrors.length;
           }
         }
@@ -17329,7 +17345,7 @@ function validate336(
         const len1 = data17.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate407(data17[i1], {
+            !validate408(data17[i1], {
               instancePath: instancePath + '/faults/' + i1,
               parentData: data17,
               parentDataProperty: i1,
@@ -17337,7 +17353,7 @@ function validate336(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate407.errors);
+            vErrors = joined(vErrors, validate408.errors);
             errors = vErrors.length;
           }
         }
@@ -17362,7 +17378,7 @@ function validate336(
         for (const key7 in data19) {
           const _errs36 = errors;
           if (
-            !validate337(key7, {
+            !validate338(key7, {
               instancePath: instancePath + '/measures',
               parentData: data19,
               parentDataProperty: 'measures',
@@ -17370,7 +17386,7 @@ function validate336(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate337.errors);
+            vErrors = joined(vErrors, validate338.errors);
             errors = vErrors.length;
           }
           var valid11 = _errs36 === errors;
@@ -17391,7 +17407,7 @@ function validate336(
         }
         for (const key8 in data19) {
           if (
-            !validate425(data19[key8], {
+            !validate426(data19[key8], {
               instancePath: instancePath + '/measures/' + key8.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data19,
               parentDataProperty: key8,
@@ -17399,7 +17415,7 @@ function validate336(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate425.errors);
+            vErrors = joined(vErrors, validate426.errors);
             errors = vErrors.length;
           }
         }
@@ -17438,7 +17454,7 @@ function validate336(
         const len2 = data21.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate460(data21[i2], {
+            !validate461(data21[i2], {
               instancePath: instancePath + '/rules/' + i2,
               parentData: data21,
               parentDataProperty: i2,
@@ -17446,7 +17462,7 @@ function validate336(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate460.errors);
+            vErrors = joined(vErrors, validate461.errors);
             errors = vErrors.length;
           }
         }
@@ -17471,7 +17487,7 @@ function validate336(
         for (const key9 in data23) {
           const _errs44 = errors;
           if (
-            !validate337(key9, {
+            !validate338(key9, {
               instancePath: instancePath + '/exactly_one_of',
               parentData: data23,
               parentDataProperty: 'exactly_one_of',
@@ -17479,7 +17495,7 @@ function validate336(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate337.errors);
+            vErrors = joined(vErrors, validate338.errors);
             errors = vErrors.length;
           }
           var valid15 = _errs44 === errors;
@@ -17500,7 +17516,7 @@ function validate336(
         }
         for (const key10 in data23) {
           if (
-            !validate359(data23[key10], {
+            !validate360(data23[key10], {
               instancePath:
                 instancePath + '/exactly_one_of/' + key10.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data23,
@@ -17509,7 +17525,7 @@ function validate336(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate359.errors);
+            vErrors = joined(vErrors, validate360.errors);
             errors = vErrors.length;
           }
         }
@@ -17537,14 +17553,14 @@ function validate336(
     }
     errors++;
   }
-  validate336.errors = vErrors;
+  validate337.errors = vErrors;
   return errors === 0;
 }
-validate336.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate337.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 export const set = validate102;
 
-export const ward = validate487;
+export const ward = validate488;
 const schema120 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ward.schema.json',
@@ -17571,13 +17587,13 @@ const schema120 = {
   },
 };
 
-function validate488(
+function validate489(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate488.evaluated;
+  const evaluated0 = validate489.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17617,18 +17633,18 @@ function validate488(
     }
     errors++;
   }
-  validate488.errors = vErrors;
+  validate489.errors = vErrors;
   return errors === 0;
 }
-validate488.evaluated = { dynamicProps: false, dynamicItems: false };
+validate489.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate490(
+function validate491(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate490.evaluated;
+  const evaluated0 = validate491.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17663,10 +17679,10 @@ function validate490(
     }
     errors++;
   }
-  validate490.errors = vErrors;
+  validate491.errors = vErrors;
   return errors === 0;
 }
-validate490.evaluated = { dynamicProps: false, dynamicItems: false };
+validate491.evaluated = { dynamicProps: false, dynamicItems: false };
 
 const schema123 = {
   type: 'object',
@@ -17678,13 +17694,13 @@ const schema123 = {
   additionalProperties: false,
 };
 
-function validate493(
+function validate494(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate493.evaluated;
+  const evaluated0 = validate494.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17724,7 +17740,7 @@ function validate493(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate488(data.protocol, {
+        !validate489(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -17732,7 +17748,7 @@ function validate493(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate488.errors);
+        vErrors = joined(vErrors, validate489.errors);
         errors = vErrors.length;
       }
     }
@@ -17792,18 +17808,18 @@ function validate493(
     }
     errors++;
   }
-  validate493.errors = vErrors;
+  validate494.errors = vErrors;
   return errors === 0;
 }
-validate493.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate494.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate487(
+function validate488(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ward.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate487.evaluated;
+  const evaluated0 = validate488.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17905,7 +17921,7 @@ function validate487(
     }
     if (data.ward !== undefined) {
       if (
-        !validate488(data.ward, {
+        !validate489(data.ward, {
           instancePath: instancePath + '/ward',
           parentData: data,
           parentDataProperty: 'ward',
@@ -17913,7 +17929,7 @@ function validate487(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate488.errors);
+        vErrors = joined(vErrors, validate489.errors);
         errors = vErrors.length;
       }
     }
@@ -17966,7 +17982,7 @@ function validate487(
     }
     if (data.title !== undefined) {
       if (
-        !validate490(data.title, {
+        !validate491(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -17974,13 +17990,13 @@ function validate487(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate490.errors);
+        vErrors = joined(vErrors, validate491.errors);
         errors = vErrors.length;
       }
     }
     if (data.ladder !== undefined) {
       if (
-        !validate488(data.ladder, {
+        !validate489(data.ladder, {
           instancePath: instancePath + '/ladder',
           parentData: data,
           parentDataProperty: 'ladder',
@@ -17988,7 +18004,7 @@ function validate487(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate488.errors);
+        vErrors = joined(vErrors, validate489.errors);
         errors = vErrors.length;
       }
     }
@@ -18026,7 +18042,7 @@ function validate487(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate493(data4[i0], {
+            !validate494(data4[i0], {
               instancePath: instancePath + '/reads_with/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -18034,7 +18050,7 @@ function validate487(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate493.errors);
+            vErrors = joined(vErrors, validate494.errors);
             errors = vErrors.length;
           }
         }
@@ -18062,10 +18078,10 @@ function validate487(
     }
     errors++;
   }
-  validate487.errors = vErrors;
+  validate488.errors = vErrors;
   return errors === 0;
 }
-validate487.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate488.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 function joined(all, more) {
   if (all === null) return more;
