@@ -5,7 +5,7 @@ import type { Protocol } from '../src/protocol/protocol.ts';
 const folder = new URL('../protocols/', import.meta.url);
 
 /** The protocols that come with the kit, for tests that hold for each of them. */
-export const bundledNames = ['pressure_reading', 'early_warning_score'] as const;
+export const bundledNames = ['pressure_reading', 'early_warning_score', 'reading_technique'] as const;
 
 /** The smallest protocols, one idea each, by their place below protocols/. */
 export const lessonNames = readdirSync(new URL('lessons/', folder))
