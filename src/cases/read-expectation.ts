@@ -22,11 +22,6 @@ export function readExpectation(
     });
     return file[key] ?? [];
   };
-  const faults = new Set(protocol.faults.map(({ name }) => name));
-  file.faults?.forEach((name, index) => {
-    if (!faults.has(name))
-      report('unknown_fault', [...path, 'faults', index], { name }, { nearMiss: nearestOf(name, faults) });
-  });
   const observed = (key: 'refused' | 'questioned' | 'take_first' | 'ask_first'): readonly string[] => {
     file[key]?.forEach((name, index) => {
       if (observations.includes(name)) return;
@@ -59,7 +54,7 @@ export function readExpectation(
     notMet: names('not_met'),
     undecided: names('undecided'),
     explained: names('explained'),
-    faults: file.faults ?? [],
+    faults: readFaults(file.faults ?? [], [...path, 'faults'], protocol, report),
     notReliable: names('not_reliable'),
     refused: observed('refused'),
     questioned: observed('questioned'),
@@ -70,6 +65,20 @@ export function readExpectation(
   };
   contradictions(expectation, path, report);
   return expectation;
+}
+
+function readFaults(
+  names: readonly string[],
+  path: Path,
+  { faults }: Protocol,
+  report: Report,
+): readonly string[] {
+  const declared = new Set(faults.map(({ name }) => name));
+  names.forEach((name, index) => {
+    if (!declared.has(name))
+      report('unknown_fault', [...path, index], { name }, { nearMiss: nearestOf(name, declared) });
+  });
+  return names;
 }
 
 function readMeasures(

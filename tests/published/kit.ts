@@ -38,7 +38,7 @@ export function readBundled(protocol: string, set: object): Promise<BundledReadi
   return Promise.resolve(evaluate(compiled, series));
 }
 
-/** An adult for whom both bundled protocols are, with what is given. */
+/** An adult for whom the bundled protocols are, with what is given. */
 export const adult = (given: object): object => ({
   age: { value: 47, unit: 'a' },
   pregnancy: 'not_pregnant',
