@@ -12,6 +12,7 @@ export const bundledNames = [
   'child_low_pressure',
   'sepsis_screen',
   'bleeding_watch',
+  'reading_technique',
 ] as const;
 
 /** The smallest protocols, one idea each, by their place below protocols/. */

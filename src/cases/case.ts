@@ -23,6 +23,8 @@ export interface Expectation {
   readonly notMet: readonly string[];
   readonly undecided: readonly string[];
   readonly explained: readonly string[];
+  /** Faults of technique that are there. */
+  readonly faults: readonly string[];
   readonly notReliable: readonly string[];
   readonly refused: readonly string[];
   readonly questioned: readonly string[];

@@ -40,6 +40,7 @@ export function readExpectation(
     notMet: names('not_met'),
     undecided: names('undecided'),
     explained: names('explained'),
+    faults: readFaults(file.faults ?? [], [...path, 'faults'], protocol, report),
     notReliable: names('not_reliable'),
     refused: observed('refused'),
     questioned: observed('questioned'),
@@ -68,6 +69,20 @@ export function readExpectedLevel(
     return name;
   };
   return { atLeast: level('at_least'), couldBe: level('could_be'), settled: yesNo(file.settled) };
+}
+
+function readFaults(
+  names: readonly string[],
+  path: Path,
+  { faults }: Protocol,
+  report: Report,
+): readonly string[] {
+  const declared = new Set(faults.map(({ name }) => name));
+  names.forEach((name, index) => {
+    if (!declared.has(name))
+      report('unknown_fault', [...path, index], { name }, { nearMiss: nearestOf(name, declared) });
+  });
+  return names;
 }
 
 function readMeasures(

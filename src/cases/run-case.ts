@@ -94,10 +94,12 @@ function listDifferences(expect: Expectation, asked: Asked): Difference[] {
   const { compiled, bounds, answers, path } = asked;
   const explained = answers.rules.filter((each) => each.explained).map(({ rule }) => rule.name);
   const notReliable = answers.rules.filter((each) => each.notReliable).map(({ rule }) => rule.name);
+  const faults = bounds.facts.faults.map(({ fault }) => fault);
   const observed = (remarks: readonly { readonly observation: string | null }[]): string[] =>
     remarks.flatMap(({ observation }) => observation ?? []);
   const differences = [
     missingFrom(expect.explained, explained, 'explained', [...path, 'explained']),
+    missingFrom(expect.faults, faults, 'a fault that is there', [...path, 'faults']),
     missingFrom(expect.notReliable, notReliable, 'not reliable', [...path, 'not_reliable']),
     missingFrom(expect.refused, observed(bounds.facts.refused), 'refused', [...path, 'refused']),
     missingFrom(expect.questioned, observed(bounds.facts.questioned), 'questioned', [...path, 'questioned']),

@@ -5,6 +5,7 @@ import { meaningWording } from './wording/meaning.ts';
 import { basedOnWording } from './wording/based-on.ts';
 import { setWording } from './wording/set.ts';
 import { casesWording } from './wording/cases.ts';
+import { faultsWording } from './wording/faults.ts';
 import { wardWording } from './wording/ward.ts';
 
 /**
@@ -21,6 +22,7 @@ export const catalogue = {
   ...basedOnWording,
   ...setWording,
   ...casesWording,
+  ...faultsWording,
   ...wardWording,
 } as const;
 

@@ -272,7 +272,7 @@ export const faults: readonly Fault[] = [
   series(
     'write-inputs.ts',
     'an earlier value settles as a new one does',
-    "wide && state === 'earlier' ? null : value",
+    "state === 'earlier' ? null : value",
     'value',
   ),
   series(
@@ -334,5 +334,19 @@ export const faults: readonly Fault[] = [
     'beyond the device is at its bound',
     "kind === 'above_device' ? bound + 1 : null",
     "kind === 'above_device' ? bound : null",
+  ),
+
+  // Technique
+  series(
+    'write-inputs.ts',
+    'a fault of technique lowers a level',
+    'return value && asRead(value);',
+    'return value;',
+  ),
+  series(
+    'write-inputs.ts',
+    'a fault of technique makes no range',
+    "if (wide) return state === 'earlier' ? null : value;",
+    "if (wide && state === 'earlier') return null;",
   ),
 ];

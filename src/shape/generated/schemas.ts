@@ -164,6 +164,11 @@ export const cases: Schema = {
           examples: [['wide_for_this_systolic']],
           $ref: '#/$defs/names',
         },
+        faults: {
+          description: 'Faults of technique that are there.',
+          examples: [['cuff_too_small']],
+          $ref: '#/$defs/names',
+        },
         not_reliable: {
           description: 'Rules that are not met but reassure nobody.',
           examples: [['fast_rate']],

@@ -120,6 +120,10 @@ export interface Expect {
    */
   readonly explained?: CaseNames;
   /**
+   * Faults of technique that are there.
+   */
+  readonly faults?: CaseNames;
+  /**
    * Rules that are not met but reassure nobody.
    */
   readonly not_reliable?: CaseNames;

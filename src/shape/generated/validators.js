@@ -45,6 +45,7 @@ const schema19 = {
         not_met: { $ref: '#/$defs/names' },
         undecided: { $ref: '#/$defs/names' },
         explained: { $ref: '#/$defs/names' },
+        faults: { $ref: '#/$defs/names' },
         not_reliable: { $ref: '#/$defs/names' },
         refused: { $ref: '#/$defs/names' },
         questioned: { $ref: '#/$defs/names' },
@@ -1325,6 +1326,7 @@ const schema43 = {
     not_met: { $ref: '#/$defs/names' },
     undecided: { $ref: '#/$defs/names' },
     explained: { $ref: '#/$defs/names' },
+    faults: { $ref: '#/$defs/names' },
     not_reliable: { $ref: '#/$defs/names' },
     refused: { $ref: '#/$defs/names' },
     questioned: { $ref: '#/$defs/names' },
@@ -1556,13 +1558,13 @@ const schema47 = {
   maxLength: 20,
 };
 
-function validate148(
+function validate149(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate148.evaluated;
+  const evaluated0 = validate149.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -1673,10 +1675,10 @@ function validate148(
       }
     }
   }
-  validate148.errors = vErrors;
+  validate149.errors = vErrors;
   return errors === 0;
 }
-validate148.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate149.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 function validate129(
   data,
@@ -1823,6 +1825,20 @@ function validate129(
         errors = vErrors.length;
       }
     }
+    if (data.faults !== undefined) {
+      if (
+        !validate136(data.faults, {
+          instancePath: instancePath + '/faults',
+          parentData: data,
+          parentDataProperty: 'faults',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate136.errors);
+        errors = vErrors.length;
+      }
+    }
     if (data.not_reliable !== undefined) {
       if (
         !validate136(data.not_reliable, {
@@ -1894,14 +1910,14 @@ function validate129(
       }
     }
     if (data.measures !== undefined) {
-      let data11 = data.measures;
-      if (data11 && typeof data11 == 'object' && !Array.isArray(data11)) {
-        for (const key1 in data11) {
-          const _errs16 = errors;
+      let data12 = data.measures;
+      if (data12 && typeof data12 == 'object' && !Array.isArray(data12)) {
+        for (const key1 in data12) {
+          const _errs17 = errors;
           if (
             !validate95(key1, {
               instancePath: instancePath + '/measures',
-              parentData: data11,
+              parentData: data12,
               parentDataProperty: 'measures',
               rootData,
               dynamicAnchors,
@@ -1910,7 +1926,7 @@ function validate129(
             vErrors = joined(vErrors, validate95.errors);
             errors = vErrors.length;
           }
-          var valid1 = _errs16 === errors;
+          var valid1 = _errs17 === errors;
           if (!valid1) {
             const err4 = {
               instancePath: instancePath + '/measures',
@@ -1926,17 +1942,17 @@ function validate129(
             errors++;
           }
         }
-        for (const key2 in data11) {
+        for (const key2 in data12) {
           if (
-            !validate148(data11[key2], {
+            !validate149(data12[key2], {
               instancePath: instancePath + '/measures/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
-              parentData: data11,
+              parentData: data12,
               parentDataProperty: key2,
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate148.errors);
+            vErrors = joined(vErrors, validate149.errors);
             errors = vErrors.length;
           }
         }
@@ -1992,13 +2008,13 @@ const schema48 = {
   additionalProperties: false,
 };
 
-function validate152(
+function validate153(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate152.evaluated;
+  const evaluated0 = validate153.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -2059,10 +2075,10 @@ function validate152(
     }
     errors++;
   }
-  validate152.errors = vErrors;
+  validate153.errors = vErrors;
   return errors === 0;
 }
-validate152.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate153.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 function validate97(
   data,
@@ -2216,7 +2232,7 @@ function validate97(
     }
     if (data.teach !== undefined) {
       if (
-        !validate152(data.teach, {
+        !validate153(data.teach, {
           instancePath: instancePath + '/teach',
           parentData: data,
           parentDataProperty: 'teach',
@@ -2224,7 +2240,7 @@ function validate97(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate152.errors);
+        vErrors = joined(vErrors, validate153.errors);
         errors = vErrors.length;
       }
     }
@@ -2252,13 +2268,13 @@ const schema49 = {
   additionalProperties: false,
 };
 
-function validate157(
+function validate158(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate157.evaluated;
+  const evaluated0 = validate158.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -2347,10 +2363,10 @@ function validate157(
     }
     errors++;
   }
-  validate157.errors = vErrors;
+  validate158.errors = vErrors;
   return errors === 0;
 }
-validate157.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate158.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 function validate52(
   data,
@@ -2491,7 +2507,7 @@ function validate52(
         const len1 = data3.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate157(data3[i1], {
+            !validate158(data3[i1], {
               instancePath: instancePath + '/unguarded/' + i1,
               parentData: data3,
               parentDataProperty: i1,
@@ -2499,7 +2515,7 @@ function validate52(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate157.errors);
+            vErrors = joined(vErrors, validate158.errors);
             errors = vErrors.length;
           }
         }
@@ -4368,7 +4384,7 @@ function validate53(
 }
 validate53.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const ladder = validate161;
+export const ladder = validate162;
 const schema50 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ladder.schema.json',
@@ -4431,13 +4447,13 @@ const schema50 = {
   },
 };
 
-function validate162(
+function validate163(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate162.evaluated;
+  const evaluated0 = validate163.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -4477,18 +4493,18 @@ function validate162(
     }
     errors++;
   }
-  validate162.errors = vErrors;
+  validate163.errors = vErrors;
   return errors === 0;
 }
-validate162.evaluated = { dynamicProps: false, dynamicItems: false };
+validate163.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate164(
+function validate165(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate164.evaluated;
+  const evaluated0 = validate165.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -4523,10 +4539,10 @@ function validate164(
     }
     errors++;
   }
-  validate164.errors = vErrors;
+  validate165.errors = vErrors;
   return errors === 0;
 }
-validate164.evaluated = { dynamicProps: false, dynamicItems: false };
+validate165.evaluated = { dynamicProps: false, dynamicItems: false };
 
 const schema53 = {
   type: 'object',
@@ -4556,13 +4572,13 @@ const schema54 = {
 const schema55 = { type: 'string', pattern: '^([01][0-9]|2[0-3]):[0-5][0-9]$' };
 const pattern10 = new RegExp('^([01][0-9]|2[0-3]):[0-5][0-9]$', 'u');
 
-function validate173(
+function validate174(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate173.evaluated;
+  const evaluated0 = validate174.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -4593,18 +4609,18 @@ function validate173(
     }
     errors++;
   }
-  validate173.errors = vErrors;
+  validate174.errors = vErrors;
   return errors === 0;
 }
-validate173.evaluated = { dynamicProps: false, dynamicItems: false };
+validate174.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate171(
+function validate172(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate171.evaluated;
+  const evaluated0 = validate172.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -4644,7 +4660,7 @@ function validate171(
     }
     if (data.who !== undefined) {
       if (
-        !validate164(data.who, {
+        !validate165(data.who, {
           instancePath: instancePath + '/who',
           parentData: data,
           parentDataProperty: 'who',
@@ -4652,13 +4668,13 @@ function validate171(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate164.errors);
+        vErrors = joined(vErrors, validate165.errors);
         errors = vErrors.length;
       }
     }
     if (data.from !== undefined) {
       if (
-        !validate173(data.from, {
+        !validate174(data.from, {
           instancePath: instancePath + '/from',
           parentData: data,
           parentDataProperty: 'from',
@@ -4666,13 +4682,13 @@ function validate171(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate173.errors);
+        vErrors = joined(vErrors, validate174.errors);
         errors = vErrors.length;
       }
     }
     if (data.to !== undefined) {
       if (
-        !validate173(data.to, {
+        !validate174(data.to, {
           instancePath: instancePath + '/to',
           parentData: data,
           parentDataProperty: 'to',
@@ -4680,7 +4696,7 @@ function validate171(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate173.errors);
+        vErrors = joined(vErrors, validate174.errors);
         errors = vErrors.length;
       }
     }
@@ -4693,18 +4709,18 @@ function validate171(
     }
     errors++;
   }
-  validate171.errors = vErrors;
+  validate172.errors = vErrors;
   return errors === 0;
 }
-validate171.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate172.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate177(
+function validate178(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate177.evaluated;
+  const evaluated0 = validate178.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -4744,10 +4760,10 @@ function validate177(
     }
     errors++;
   }
-  validate177.errors = vErrors;
+  validate178.errors = vErrors;
   return errors === 0;
 }
-validate177.evaluated = { dynamicProps: false, dynamicItems: false };
+validate178.evaluated = { dynamicProps: false, dynamicItems: false };
 
 const schema57 = {
   type: 'object',
@@ -4759,13 +4775,13 @@ const schema57 = {
   additionalProperties: false,
 };
 
-function validate180(
+function validate181(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate180.evaluated;
+  const evaluated0 = validate181.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -4819,7 +4835,7 @@ function validate180(
     }
     if (data.after !== undefined) {
       if (
-        !validate177(data.after, {
+        !validate178(data.after, {
           instancePath: instancePath + '/after',
           parentData: data,
           parentDataProperty: 'after',
@@ -4827,13 +4843,13 @@ function validate180(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate177.errors);
+        vErrors = joined(vErrors, validate178.errors);
         errors = vErrors.length;
       }
     }
     if (data.tell !== undefined) {
       if (
-        !validate164(data.tell, {
+        !validate165(data.tell, {
           instancePath: instancePath + '/tell',
           parentData: data,
           parentDataProperty: 'tell',
@@ -4841,7 +4857,7 @@ function validate180(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate164.errors);
+        vErrors = joined(vErrors, validate165.errors);
         errors = vErrors.length;
       }
     }
@@ -4854,10 +4870,10 @@ function validate180(
     }
     errors++;
   }
-  validate180.errors = vErrors;
+  validate181.errors = vErrors;
   return errors === 0;
 }
-validate180.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate181.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema58 = {
   type: 'object',
@@ -4870,13 +4886,13 @@ const schema58 = {
   additionalProperties: false,
 };
 
-function validate184(
+function validate185(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate184.evaluated;
+  const evaluated0 = validate185.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -4991,7 +5007,7 @@ function validate184(
     }
     if (data.over !== undefined) {
       if (
-        !validate177(data.over, {
+        !validate178(data.over, {
           instancePath: instancePath + '/over',
           parentData: data,
           parentDataProperty: 'over',
@@ -4999,13 +5015,13 @@ function validate184(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate177.errors);
+        vErrors = joined(vErrors, validate178.errors);
         errors = vErrors.length;
       }
     }
     if (data.agreed_by !== undefined) {
       if (
-        !validate164(data.agreed_by, {
+        !validate165(data.agreed_by, {
           instancePath: instancePath + '/agreed_by',
           parentData: data,
           parentDataProperty: 'agreed_by',
@@ -5013,7 +5029,7 @@ function validate184(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate164.errors);
+        vErrors = joined(vErrors, validate165.errors);
         errors = vErrors.length;
       }
     }
@@ -5026,18 +5042,18 @@ function validate184(
     }
     errors++;
   }
-  validate184.errors = vErrors;
+  validate185.errors = vErrors;
   return errors === 0;
 }
-validate184.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate185.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate167(
+function validate168(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate167.evaluated;
+  const evaluated0 = validate168.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -5086,7 +5102,7 @@ function validate167(
     }
     if (data.level !== undefined) {
       if (
-        !validate162(data.level, {
+        !validate163(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -5094,13 +5110,13 @@ function validate167(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate162.errors);
+        vErrors = joined(vErrors, validate163.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate164(data.title, {
+        !validate165(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -5108,13 +5124,13 @@ function validate167(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate164.errors);
+        vErrors = joined(vErrors, validate165.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate164(data.says, {
+        !validate165(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -5122,7 +5138,7 @@ function validate167(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate164.errors);
+        vErrors = joined(vErrors, validate165.errors);
         errors = vErrors.length;
       }
     }
@@ -5160,7 +5176,7 @@ function validate167(
         const len0 = data3.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate171(data3[i0], {
+            !validate172(data3[i0], {
               instancePath: instancePath + '/tell/' + i0,
               parentData: data3,
               parentDataProperty: i0,
@@ -5168,7 +5184,7 @@ function validate167(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate171.errors);
+            vErrors = joined(vErrors, validate172.errors);
             errors = vErrors.length;
           }
         }
@@ -5189,7 +5205,7 @@ function validate167(
     }
     if (data.respond !== undefined) {
       if (
-        !validate177(data.respond, {
+        !validate178(data.respond, {
           instancePath: instancePath + '/respond',
           parentData: data,
           parentDataProperty: 'respond',
@@ -5197,13 +5213,13 @@ function validate167(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate177.errors);
+        vErrors = joined(vErrors, validate178.errors);
         errors = vErrors.length;
       }
     }
     if (data.reassess !== undefined) {
       if (
-        !validate177(data.reassess, {
+        !validate178(data.reassess, {
           instancePath: instancePath + '/reassess',
           parentData: data,
           parentDataProperty: 'reassess',
@@ -5211,13 +5227,13 @@ function validate167(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate177.errors);
+        vErrors = joined(vErrors, validate178.errors);
         errors = vErrors.length;
       }
     }
     if (data.if_no_answer !== undefined) {
       if (
-        !validate180(data.if_no_answer, {
+        !validate181(data.if_no_answer, {
           instancePath: instancePath + '/if_no_answer',
           parentData: data,
           parentDataProperty: 'if_no_answer',
@@ -5225,13 +5241,13 @@ function validate167(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate180.errors);
+        vErrors = joined(vErrors, validate181.errors);
         errors = vErrors.length;
       }
     }
     if (data.step_down !== undefined) {
       if (
-        !validate184(data.step_down, {
+        !validate185(data.step_down, {
           instancePath: instancePath + '/step_down',
           parentData: data,
           parentDataProperty: 'step_down',
@@ -5239,7 +5255,7 @@ function validate167(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate184.errors);
+        vErrors = joined(vErrors, validate185.errors);
         errors = vErrors.length;
       }
     }
@@ -5252,18 +5268,18 @@ function validate167(
     }
     errors++;
   }
-  validate167.errors = vErrors;
+  validate168.errors = vErrors;
   return errors === 0;
 }
-validate167.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate168.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate161(
+function validate162(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ladder.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate161.evaluated;
+  const evaluated0 = validate162.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -5337,7 +5353,7 @@ function validate161(
     }
     if (data.ladder !== undefined) {
       if (
-        !validate162(data.ladder, {
+        !validate163(data.ladder, {
           instancePath: instancePath + '/ladder',
           parentData: data,
           parentDataProperty: 'ladder',
@@ -5345,7 +5361,7 @@ function validate161(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate162.errors);
+        vErrors = joined(vErrors, validate163.errors);
         errors = vErrors.length;
       }
     }
@@ -5398,7 +5414,7 @@ function validate161(
     }
     if (data.title !== undefined) {
       if (
-        !validate164(data.title, {
+        !validate165(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -5406,13 +5422,13 @@ function validate161(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate164.errors);
+        vErrors = joined(vErrors, validate165.errors);
         errors = vErrors.length;
       }
     }
     if (data.about !== undefined) {
       if (
-        !validate164(data.about, {
+        !validate165(data.about, {
           instancePath: instancePath + '/about',
           parentData: data,
           parentDataProperty: 'about',
@@ -5420,7 +5436,7 @@ function validate161(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate164.errors);
+        vErrors = joined(vErrors, validate165.errors);
         errors = vErrors.length;
       }
     }
@@ -5458,7 +5474,7 @@ function validate161(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate167(data4[i0], {
+            !validate168(data4[i0], {
               instancePath: instancePath + '/levels/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -5466,7 +5482,7 @@ function validate161(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate167.errors);
+            vErrors = joined(vErrors, validate168.errors);
             errors = vErrors.length;
           }
         }
@@ -5494,12 +5510,12 @@ function validate161(
     }
     errors++;
   }
-  validate161.errors = vErrors;
+  validate162.errors = vErrors;
   return errors === 0;
 }
-validate161.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate162.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const logic = validate189;
+export const logic = validate190;
 const schema59 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'logic.schema.json',
@@ -5630,13 +5646,13 @@ const schema59 = {
   },
 };
 
-function validate190(
+function validate191(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate190.evaluated;
+  const evaluated0 = validate191.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -5676,10 +5692,10 @@ function validate190(
     }
     errors++;
   }
-  validate190.errors = vErrors;
+  validate191.errors = vErrors;
   return errors === 0;
 }
-validate190.evaluated = { dynamicProps: false, dynamicItems: false };
+validate191.evaluated = { dynamicProps: false, dynamicItems: false };
 
 const schema61 = {
   type: 'object',
@@ -5712,13 +5728,13 @@ const schema61 = {
 };
 const pattern14 = new RegExp('^[0-9]+(/[0-9]+)?$', 'u');
 
-function validate192(
+function validate193(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate192.evaluated;
+  const evaluated0 = validate193.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -5855,7 +5871,7 @@ function validate192(
     }
     if (data.name !== undefined) {
       if (
-        !validate190(data.name, {
+        !validate191(data.name, {
           instancePath: instancePath + '/name',
           parentData: data,
           parentDataProperty: 'name',
@@ -5863,7 +5879,7 @@ function validate192(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate190.errors);
+        vErrors = joined(vErrors, validate191.errors);
         errors = vErrors.length;
       }
     }
@@ -5912,7 +5928,7 @@ function validate192(
     }
     if (data.choice !== undefined) {
       if (
-        !validate190(data.choice, {
+        !validate191(data.choice, {
           instancePath: instancePath + '/choice',
           parentData: data,
           parentDataProperty: 'choice',
@@ -5920,7 +5936,7 @@ function validate192(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate190.errors);
+        vErrors = joined(vErrors, validate191.errors);
         errors = vErrors.length;
       }
     }
@@ -5981,10 +5997,10 @@ function validate192(
     }
     errors++;
   }
-  validate192.errors = vErrors;
+  validate193.errors = vErrors;
   return errors === 0;
 }
-validate192.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate193.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema62 = {
   type: 'object',
@@ -6013,15 +6029,15 @@ const schema63 = {
   additionalProperties: false,
 };
 const schema64 = { type: 'array', items: { $ref: '#/$defs/expression' }, minItems: 1 };
-const wrapper0 = { validate: validate197 };
+const wrapper0 = { validate: validate198 };
 
-function validate198(
+function validate199(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate198.evaluated;
+  const evaluated0 = validate199.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -6062,18 +6078,18 @@ function validate198(
     }
     errors++;
   }
-  validate198.errors = vErrors;
+  validate199.errors = vErrors;
   return errors === 0;
 }
-validate198.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate199.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate197(
+function validate198(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate197.evaluated;
+  const evaluated0 = validate198.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -6156,7 +6172,7 @@ function validate197(
     }
     if (data['+'] !== undefined) {
       if (
-        !validate198(data['+'], {
+        !validate199(data['+'], {
           instancePath: instancePath + '/+',
           parentData: data,
           parentDataProperty: '+',
@@ -6164,13 +6180,13 @@ function validate197(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate198.errors);
+        vErrors = joined(vErrors, validate199.errors);
         errors = vErrors.length;
       }
     }
     if (data['-'] !== undefined) {
       if (
-        !validate198(data['-'], {
+        !validate199(data['-'], {
           instancePath: instancePath + '/-',
           parentData: data,
           parentDataProperty: '-',
@@ -6178,13 +6194,13 @@ function validate197(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate198.errors);
+        vErrors = joined(vErrors, validate199.errors);
         errors = vErrors.length;
       }
     }
     if (data['*'] !== undefined) {
       if (
-        !validate198(data['*'], {
+        !validate199(data['*'], {
           instancePath: instancePath + '/*',
           parentData: data,
           parentDataProperty: '*',
@@ -6192,13 +6208,13 @@ function validate197(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate198.errors);
+        vErrors = joined(vErrors, validate199.errors);
         errors = vErrors.length;
       }
     }
     if (data.min !== undefined) {
       if (
-        !validate198(data.min, {
+        !validate199(data.min, {
           instancePath: instancePath + '/min',
           parentData: data,
           parentDataProperty: 'min',
@@ -6206,13 +6222,13 @@ function validate197(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate198.errors);
+        vErrors = joined(vErrors, validate199.errors);
         errors = vErrors.length;
       }
     }
     if (data.max !== undefined) {
       if (
-        !validate198(data.max, {
+        !validate199(data.max, {
           instancePath: instancePath + '/max',
           parentData: data,
           parentDataProperty: 'max',
@@ -6220,13 +6236,13 @@ function validate197(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate198.errors);
+        vErrors = joined(vErrors, validate199.errors);
         errors = vErrors.length;
       }
     }
     if (data['<'] !== undefined) {
       if (
-        !validate198(data['<'], {
+        !validate199(data['<'], {
           instancePath: instancePath + '/<',
           parentData: data,
           parentDataProperty: '<',
@@ -6234,13 +6250,13 @@ function validate197(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate198.errors);
+        vErrors = joined(vErrors, validate199.errors);
         errors = vErrors.length;
       }
     }
     if (data['<='] !== undefined) {
       if (
-        !validate198(data['<='], {
+        !validate199(data['<='], {
           instancePath: instancePath + '/<=',
           parentData: data,
           parentDataProperty: '<=',
@@ -6248,13 +6264,13 @@ function validate197(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate198.errors);
+        vErrors = joined(vErrors, validate199.errors);
         errors = vErrors.length;
       }
     }
     if (data.and !== undefined) {
       if (
-        !validate198(data.and, {
+        !validate199(data.and, {
           instancePath: instancePath + '/and',
           parentData: data,
           parentDataProperty: 'and',
@@ -6262,13 +6278,13 @@ function validate197(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate198.errors);
+        vErrors = joined(vErrors, validate199.errors);
         errors = vErrors.length;
       }
     }
     if (data.or !== undefined) {
       if (
-        !validate198(data.or, {
+        !validate199(data.or, {
           instancePath: instancePath + '/or',
           parentData: data,
           parentDataProperty: 'or',
@@ -6276,13 +6292,13 @@ function validate197(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate198.errors);
+        vErrors = joined(vErrors, validate199.errors);
         errors = vErrors.length;
       }
     }
     if (data['!'] !== undefined) {
       if (
-        !validate198(data['!'], {
+        !validate199(data['!'], {
           instancePath: instancePath + '/!',
           parentData: data,
           parentDataProperty: '!',
@@ -6290,13 +6306,13 @@ function validate197(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate198.errors);
+        vErrors = joined(vErrors, validate199.errors);
         errors = vErrors.length;
       }
     }
     if (data.if !== undefined) {
       if (
-        !validate198(data.if, {
+        !validate199(data.if, {
           instancePath: instancePath + '/if',
           parentData: data,
           parentDataProperty: 'if',
@@ -6304,23 +6320,23 @@ function validate197(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate198.errors);
+        vErrors = joined(vErrors, validate199.errors);
         errors = vErrors.length;
       }
     }
   }
-  validate197.errors = vErrors;
+  validate198.errors = vErrors;
   return errors === 0;
 }
-validate197.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate198.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate196(
+function validate197(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate196.evaluated;
+  const evaluated0 = validate197.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -6390,7 +6406,7 @@ function validate196(
     }
     if (data.is !== undefined) {
       if (
-        !validate197(data.is, {
+        !validate198(data.is, {
           instancePath: instancePath + '/is',
           parentData: data,
           parentDataProperty: 'is',
@@ -6398,7 +6414,7 @@ function validate196(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate197.errors);
+        vErrors = joined(vErrors, validate198.errors);
         errors = vErrors.length;
       }
     }
@@ -6411,10 +6427,10 @@ function validate196(
     }
     errors++;
   }
-  validate196.errors = vErrors;
+  validate197.errors = vErrors;
   return errors === 0;
 }
-validate196.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate197.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema65 = {
   type: 'object',
@@ -6434,13 +6450,13 @@ const schema66 = {
   additionalProperties: false,
 };
 
-function validate213(
+function validate214(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate213.evaluated;
+  const evaluated0 = validate214.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -6494,7 +6510,7 @@ function validate213(
     }
     if (data.certain !== undefined) {
       if (
-        !validate197(data.certain, {
+        !validate198(data.certain, {
           instancePath: instancePath + '/certain',
           parentData: data,
           parentDataProperty: 'certain',
@@ -6502,13 +6518,13 @@ function validate213(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate197.errors);
+        vErrors = joined(vErrors, validate198.errors);
         errors = vErrors.length;
       }
     }
     if (data.possible !== undefined) {
       if (
-        !validate197(data.possible, {
+        !validate198(data.possible, {
           instancePath: instancePath + '/possible',
           parentData: data,
           parentDataProperty: 'possible',
@@ -6516,7 +6532,7 @@ function validate213(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate197.errors);
+        vErrors = joined(vErrors, validate198.errors);
         errors = vErrors.length;
       }
     }
@@ -6529,10 +6545,10 @@ function validate213(
     }
     errors++;
   }
-  validate213.errors = vErrors;
+  validate214.errors = vErrors;
   return errors === 0;
 }
-validate213.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate214.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema67 = {
   type: 'object',
@@ -6545,13 +6561,13 @@ const schema67 = {
   additionalProperties: false,
 };
 
-function validate217(
+function validate218(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate217.evaluated;
+  const evaluated0 = validate218.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -6619,7 +6635,7 @@ function validate217(
     }
     if (data.raised !== undefined) {
       if (
-        !validate197(data.raised, {
+        !validate198(data.raised, {
           instancePath: instancePath + '/raised',
           parentData: data,
           parentDataProperty: 'raised',
@@ -6627,13 +6643,13 @@ function validate217(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate197.errors);
+        vErrors = joined(vErrors, validate198.errors);
         errors = vErrors.length;
       }
     }
     if (data.could !== undefined) {
       if (
-        !validate197(data.could, {
+        !validate198(data.could, {
           instancePath: instancePath + '/could',
           parentData: data,
           parentDataProperty: 'could',
@@ -6641,13 +6657,13 @@ function validate217(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate197.errors);
+        vErrors = joined(vErrors, validate198.errors);
         errors = vErrors.length;
       }
     }
     if (data.floor !== undefined) {
       if (
-        !validate197(data.floor, {
+        !validate198(data.floor, {
           instancePath: instancePath + '/floor',
           parentData: data,
           parentDataProperty: 'floor',
@@ -6655,7 +6671,7 @@ function validate217(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate197.errors);
+        vErrors = joined(vErrors, validate198.errors);
         errors = vErrors.length;
       }
     }
@@ -6668,10 +6684,10 @@ function validate217(
     }
     errors++;
   }
-  validate217.errors = vErrors;
+  validate218.errors = vErrors;
   return errors === 0;
 }
-validate217.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate218.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema68 = {
   type: 'object',
@@ -6687,13 +6703,13 @@ const schema68 = {
   additionalProperties: false,
 };
 
-function validate222(
+function validate223(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate222.evaluated;
+  const evaluated0 = validate223.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -6810,7 +6826,7 @@ function validate222(
     }
     if (data.certain !== undefined) {
       if (
-        !validate197(data.certain, {
+        !validate198(data.certain, {
           instancePath: instancePath + '/certain',
           parentData: data,
           parentDataProperty: 'certain',
@@ -6818,13 +6834,13 @@ function validate222(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate197.errors);
+        vErrors = joined(vErrors, validate198.errors);
         errors = vErrors.length;
       }
     }
     if (data.possible !== undefined) {
       if (
-        !validate197(data.possible, {
+        !validate198(data.possible, {
           instancePath: instancePath + '/possible',
           parentData: data,
           parentDataProperty: 'possible',
@@ -6832,13 +6848,13 @@ function validate222(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate197.errors);
+        vErrors = joined(vErrors, validate198.errors);
         errors = vErrors.length;
       }
     }
     if (data.counts !== undefined) {
       if (
-        !validate197(data.counts, {
+        !validate198(data.counts, {
           instancePath: instancePath + '/counts',
           parentData: data,
           parentDataProperty: 'counts',
@@ -6846,13 +6862,13 @@ function validate222(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate197.errors);
+        vErrors = joined(vErrors, validate198.errors);
         errors = vErrors.length;
       }
     }
     if (data.could !== undefined) {
       if (
-        !validate197(data.could, {
+        !validate198(data.could, {
           instancePath: instancePath + '/could',
           parentData: data,
           parentDataProperty: 'could',
@@ -6860,13 +6876,13 @@ function validate222(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate197.errors);
+        vErrors = joined(vErrors, validate198.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained !== undefined) {
       if (
-        !validate213(data.explained, {
+        !validate214(data.explained, {
           instancePath: instancePath + '/explained',
           parentData: data,
           parentDataProperty: 'explained',
@@ -6874,13 +6890,13 @@ function validate222(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate213.errors);
+        vErrors = joined(vErrors, validate214.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_reliable !== undefined) {
       if (
-        !validate197(data.not_reliable, {
+        !validate198(data.not_reliable, {
           instancePath: instancePath + '/not_reliable',
           parentData: data,
           parentDataProperty: 'not_reliable',
@@ -6888,7 +6904,7 @@ function validate222(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate197.errors);
+        vErrors = joined(vErrors, validate198.errors);
         errors = vErrors.length;
       }
     }
@@ -6901,10 +6917,10 @@ function validate222(
     }
     errors++;
   }
-  validate222.errors = vErrors;
+  validate223.errors = vErrors;
   return errors === 0;
 }
-validate222.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate223.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema69 = {
   type: 'object',
@@ -6923,13 +6939,13 @@ const schema69 = {
 };
 const pattern15 = new RegExp('^[0-9]+$', 'u');
 
-function validate230(
+function validate231(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate230.evaluated;
+  const evaluated0 = validate231.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -7076,7 +7092,7 @@ function validate230(
     }
     if (data.low !== undefined) {
       if (
-        !validate197(data.low, {
+        !validate198(data.low, {
           instancePath: instancePath + '/low',
           parentData: data,
           parentDataProperty: 'low',
@@ -7084,13 +7100,13 @@ function validate230(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate197.errors);
+        vErrors = joined(vErrors, validate198.errors);
         errors = vErrors.length;
       }
     }
     if (data.high !== undefined) {
       if (
-        !validate197(data.high, {
+        !validate198(data.high, {
           instancePath: instancePath + '/high',
           parentData: data,
           parentDataProperty: 'high',
@@ -7098,7 +7114,7 @@ function validate230(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate197.errors);
+        vErrors = joined(vErrors, validate198.errors);
         errors = vErrors.length;
       }
     }
@@ -7136,7 +7152,7 @@ function validate230(
     }
     if (data.bottom_low !== undefined) {
       if (
-        !validate197(data.bottom_low, {
+        !validate198(data.bottom_low, {
           instancePath: instancePath + '/bottom_low',
           parentData: data,
           parentDataProperty: 'bottom_low',
@@ -7144,13 +7160,13 @@ function validate230(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate197.errors);
+        vErrors = joined(vErrors, validate198.errors);
         errors = vErrors.length;
       }
     }
     if (data.bottom_high !== undefined) {
       if (
-        !validate197(data.bottom_high, {
+        !validate198(data.bottom_high, {
           instancePath: instancePath + '/bottom_high',
           parentData: data,
           parentDataProperty: 'bottom_high',
@@ -7158,7 +7174,7 @@ function validate230(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate197.errors);
+        vErrors = joined(vErrors, validate198.errors);
         errors = vErrors.length;
       }
     }
@@ -7196,7 +7212,7 @@ function validate230(
     }
     if (data.sure !== undefined) {
       if (
-        !validate197(data.sure, {
+        !validate198(data.sure, {
           instancePath: instancePath + '/sure',
           parentData: data,
           parentDataProperty: 'sure',
@@ -7204,13 +7220,13 @@ function validate230(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate197.errors);
+        vErrors = joined(vErrors, validate198.errors);
         errors = vErrors.length;
       }
     }
     if (data.maybe !== undefined) {
       if (
-        !validate197(data.maybe, {
+        !validate198(data.maybe, {
           instancePath: instancePath + '/maybe',
           parentData: data,
           parentDataProperty: 'maybe',
@@ -7218,7 +7234,7 @@ function validate230(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate197.errors);
+        vErrors = joined(vErrors, validate198.errors);
         errors = vErrors.length;
       }
     }
@@ -7231,18 +7247,18 @@ function validate230(
     }
     errors++;
   }
-  validate230.errors = vErrors;
+  validate231.errors = vErrors;
   return errors === 0;
 }
-validate230.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate231.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate212(
+function validate213(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate212.evaluated;
+  const evaluated0 = validate213.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -7324,7 +7340,7 @@ function validate212(
     }
     if (data.applies !== undefined) {
       if (
-        !validate213(data.applies, {
+        !validate214(data.applies, {
           instancePath: instancePath + '/applies',
           parentData: data,
           parentDataProperty: 'applies',
@@ -7332,13 +7348,13 @@ function validate212(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate213.errors);
+        vErrors = joined(vErrors, validate214.errors);
         errors = vErrors.length;
       }
     }
     if (data.levels !== undefined) {
       if (
-        !validate217(data.levels, {
+        !validate218(data.levels, {
           instancePath: instancePath + '/levels',
           parentData: data,
           parentDataProperty: 'levels',
@@ -7346,7 +7362,7 @@ function validate212(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate217.errors);
+        vErrors = joined(vErrors, validate218.errors);
         errors = vErrors.length;
       }
     }
@@ -7355,7 +7371,7 @@ function validate212(
       if (data2 && typeof data2 == 'object' && !Array.isArray(data2)) {
         for (const key1 in data2) {
           if (
-            !validate222(data2[key1], {
+            !validate223(data2[key1], {
               instancePath: instancePath + '/rules/' + key1.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data2,
               parentDataProperty: key1,
@@ -7363,7 +7379,7 @@ function validate212(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate222.errors);
+            vErrors = joined(vErrors, validate223.errors);
             errors = vErrors.length;
           }
         }
@@ -7387,7 +7403,7 @@ function validate212(
       if (data4 && typeof data4 == 'object' && !Array.isArray(data4)) {
         for (const key2 in data4) {
           if (
-            !validate230(data4[key2], {
+            !validate231(data4[key2], {
               instancePath: instancePath + '/measures/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data4,
               parentDataProperty: key2,
@@ -7395,7 +7411,7 @@ function validate212(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate230.errors);
+            vErrors = joined(vErrors, validate231.errors);
             errors = vErrors.length;
           }
         }
@@ -7423,20 +7439,20 @@ function validate212(
     }
     errors++;
   }
-  validate212.errors = vErrors;
+  validate213.errors = vErrors;
   return errors === 0;
 }
-validate212.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate213.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const pattern13 = new RegExp('^sha256:[0-9a-f]{64}$', 'u');
 
-function validate189(
+function validate190(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="logic.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate189.evaluated;
+  const evaluated0 = validate190.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -7599,7 +7615,7 @@ function validate189(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate190(data.protocol, {
+        !validate191(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -7607,7 +7623,7 @@ function validate189(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate190.errors);
+        vErrors = joined(vErrors, validate191.errors);
         errors = vErrors.length;
       }
     }
@@ -7682,7 +7698,7 @@ function validate189(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate192(data4[i0], {
+            !validate193(data4[i0], {
               instancePath: instancePath + '/inputs/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -7690,7 +7706,7 @@ function validate189(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate192.errors);
+            vErrors = joined(vErrors, validate193.errors);
             errors = vErrors.length;
           }
         }
@@ -7715,7 +7731,7 @@ function validate189(
         const len1 = data6.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate196(data6[i1], {
+            !validate197(data6[i1], {
               instancePath: instancePath + '/steps/' + i1,
               parentData: data6,
               parentDataProperty: i1,
@@ -7723,7 +7739,7 @@ function validate189(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate196.errors);
+            vErrors = joined(vErrors, validate197.errors);
             errors = vErrors.length;
           }
         }
@@ -7744,7 +7760,7 @@ function validate189(
     }
     if (data.answers !== undefined) {
       if (
-        !validate212(data.answers, {
+        !validate213(data.answers, {
           instancePath: instancePath + '/answers',
           parentData: data,
           parentDataProperty: 'answers',
@@ -7752,7 +7768,7 @@ function validate189(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate212.errors);
+        vErrors = joined(vErrors, validate213.errors);
         errors = vErrors.length;
       }
     }
@@ -7765,12 +7781,12 @@ function validate189(
     }
     errors++;
   }
-  validate189.errors = vErrors;
+  validate190.errors = vErrors;
   return errors === 0;
 }
-validate189.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate190.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const outcome = validate239;
+export const outcome = validate240;
 const schema70 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'outcome.schema.json',
@@ -8084,13 +8100,13 @@ const schema70 = {
   },
 };
 
-function validate240(
+function validate241(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate240.evaluated;
+  const evaluated0 = validate241.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8130,18 +8146,18 @@ function validate240(
     }
     errors++;
   }
-  validate240.errors = vErrors;
+  validate241.errors = vErrors;
   return errors === 0;
 }
-validate240.evaluated = { dynamicProps: false, dynamicItems: false };
+validate241.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate242(
+function validate243(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate242.evaluated;
+  const evaluated0 = validate243.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8176,10 +8192,10 @@ function validate242(
     }
     errors++;
   }
-  validate242.errors = vErrors;
+  validate243.errors = vErrors;
   return errors === 0;
 }
-validate242.evaluated = { dynamicProps: false, dynamicItems: false };
+validate243.evaluated = { dynamicProps: false, dynamicItems: false };
 
 const schema73 = {
   type: 'object',
@@ -8195,13 +8211,13 @@ const schema73 = {
   additionalProperties: false,
 };
 
-function validate245(
+function validate246(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate245.evaluated;
+  const evaluated0 = validate246.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8241,10 +8257,10 @@ function validate245(
     }
     errors++;
   }
-  validate245.errors = vErrors;
+  validate246.errors = vErrors;
   return errors === 0;
 }
-validate245.evaluated = { dynamicProps: false, dynamicItems: false };
+validate246.evaluated = { dynamicProps: false, dynamicItems: false };
 
 const schema75 = {
   type: 'object',
@@ -8260,13 +8276,13 @@ const schema75 = {
 };
 const schema76 = { type: 'string', maxLength: 40 };
 
-function validate250(
+function validate251(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate250.evaluated;
+  const evaluated0 = validate251.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8292,18 +8308,18 @@ function validate250(
     }
     errors++;
   }
-  validate250.errors = vErrors;
+  validate251.errors = vErrors;
   return errors === 0;
 }
-validate250.evaluated = { dynamicProps: false, dynamicItems: false };
+validate251.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate248(
+function validate249(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate248.evaluated;
+  const evaluated0 = validate249.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8391,7 +8407,7 @@ function validate248(
     }
     if (data.limit !== undefined) {
       if (
-        !validate245(data.limit, {
+        !validate246(data.limit, {
           instancePath: instancePath + '/limit',
           parentData: data,
           parentDataProperty: 'limit',
@@ -8399,7 +8415,7 @@ function validate248(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate245.errors);
+        vErrors = joined(vErrors, validate246.errors);
         errors = vErrors.length;
       }
     }
@@ -8439,7 +8455,7 @@ function validate248(
     }
     if (data.unit !== undefined) {
       if (
-        !validate250(data.unit, {
+        !validate251(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -8447,13 +8463,13 @@ function validate248(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate250.errors);
+        vErrors = joined(vErrors, validate251.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate242(data.because, {
+        !validate243(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -8461,7 +8477,7 @@ function validate248(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate242.errors);
+        vErrors = joined(vErrors, validate243.errors);
         errors = vErrors.length;
       }
     }
@@ -8474,10 +8490,10 @@ function validate248(
     }
     errors++;
   }
-  validate248.errors = vErrors;
+  validate249.errors = vErrors;
   return errors === 0;
 }
-validate248.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate249.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema77 = {
   type: 'object',
@@ -8490,13 +8506,13 @@ const schema77 = {
   additionalProperties: false,
 };
 
-function validate254(
+function validate255(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate254.evaluated;
+  const evaluated0 = validate255.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8564,7 +8580,7 @@ function validate254(
     }
     if (data.rule !== undefined) {
       if (
-        !validate245(data.rule, {
+        !validate246(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -8572,13 +8588,13 @@ function validate254(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate245.errors);
+        vErrors = joined(vErrors, validate246.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate242(data.title, {
+        !validate243(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -8586,13 +8602,13 @@ function validate254(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate242.errors);
+        vErrors = joined(vErrors, validate243.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate242(data.because, {
+        !validate243(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -8600,7 +8616,7 @@ function validate254(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate242.errors);
+        vErrors = joined(vErrors, validate243.errors);
         errors = vErrors.length;
       }
     }
@@ -8613,18 +8629,18 @@ function validate254(
     }
     errors++;
   }
-  validate254.errors = vErrors;
+  validate255.errors = vErrors;
   return errors === 0;
 }
-validate254.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate255.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate244(
+function validate245(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate244.evaluated;
+  const evaluated0 = validate245.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8741,7 +8757,7 @@ function validate244(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate245(data.protocol, {
+        !validate246(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -8749,7 +8765,7 @@ function validate244(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate245.errors);
+        vErrors = joined(vErrors, validate246.errors);
         errors = vErrors.length;
       }
     }
@@ -8802,7 +8818,7 @@ function validate244(
     }
     if (data.title !== undefined) {
       if (
-        !validate242(data.title, {
+        !validate243(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -8810,7 +8826,7 @@ function validate244(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate242.errors);
+        vErrors = joined(vErrors, validate243.errors);
         errors = vErrors.length;
       }
     }
@@ -8852,7 +8868,7 @@ function validate244(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate248(data4[i0], {
+            !validate249(data4[i0], {
               instancePath: instancePath + '/limits/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -8860,7 +8876,7 @@ function validate244(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate248.errors);
+            vErrors = joined(vErrors, validate249.errors);
             errors = vErrors.length;
           }
         }
@@ -8885,7 +8901,7 @@ function validate244(
         const len1 = data6.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate254(data6[i1], {
+            !validate255(data6[i1], {
               instancePath: instancePath + '/withdrawn/' + i1,
               parentData: data6,
               parentDataProperty: i1,
@@ -8893,7 +8909,7 @@ function validate244(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate254.errors);
+            vErrors = joined(vErrors, validate255.errors);
             errors = vErrors.length;
           }
         }
@@ -8921,21 +8937,21 @@ function validate244(
     }
     errors++;
   }
-  validate244.errors = vErrors;
+  validate245.errors = vErrors;
   return errors === 0;
 }
-validate244.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate245.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema78 = { type: 'array', items: { $ref: '#/$defs/sentence' } };
 const schema79 = { type: 'string', minLength: 1 };
 
-function validate261(
+function validate262(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate261.evaluated;
+  const evaluated0 = validate262.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8961,18 +8977,18 @@ function validate261(
     }
     errors++;
   }
-  validate261.errors = vErrors;
+  validate262.errors = vErrors;
   return errors === 0;
 }
-validate261.evaluated = { dynamicProps: false, dynamicItems: false };
+validate262.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate260(
+function validate261(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate260.evaluated;
+  const evaluated0 = validate261.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8983,7 +8999,7 @@ function validate260(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate261(data[i0], {
+        !validate262(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -8991,7 +9007,7 @@ function validate260(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate261.errors);
+        vErrors = joined(vErrors, validate262.errors);
         errors = vErrors.length;
       }
     }
@@ -9004,10 +9020,10 @@ function validate260(
     }
     errors++;
   }
-  validate260.errors = vErrors;
+  validate261.errors = vErrors;
   return errors === 0;
 }
-validate260.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate261.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
 const schema80 = {
   type: ['object', 'null'],
@@ -9020,13 +9036,13 @@ const schema80 = {
   additionalProperties: false,
 };
 
-function validate265(
+function validate266(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate265.evaluated;
+  const evaluated0 = validate266.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9136,7 +9152,7 @@ function validate265(
     }
     if (data.could_be !== undefined) {
       if (
-        !validate245(data.could_be, {
+        !validate246(data.could_be, {
           instancePath: instancePath + '/could_be',
           parentData: data,
           parentDataProperty: 'could_be',
@@ -9144,7 +9160,7 @@ function validate265(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate245.errors);
+        vErrors = joined(vErrors, validate246.errors);
         errors = vErrors.length;
       }
     }
@@ -9165,10 +9181,10 @@ function validate265(
       }
     }
   }
-  validate265.errors = vErrors;
+  validate266.errors = vErrors;
   return errors === 0;
 }
-validate265.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate266.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema81 = {
   type: 'object',
@@ -9203,13 +9219,13 @@ const schema82 = {
   additionalProperties: false,
 };
 
-function validate271(
+function validate272(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate271.evaluated;
+  const evaluated0 = validate272.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9263,7 +9279,7 @@ function validate271(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate245(data.protocol, {
+        !validate246(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -9271,7 +9287,7 @@ function validate271(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate245.errors);
+        vErrors = joined(vErrors, validate246.errors);
         errors = vErrors.length;
       }
     }
@@ -9331,20 +9347,20 @@ function validate271(
     }
     errors++;
   }
-  validate271.errors = vErrors;
+  validate272.errors = vErrors;
   return errors === 0;
 }
-validate271.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate272.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema83 = { type: 'array', items: { $ref: '#/$defs/name' } };
 
-function validate277(
+function validate278(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate277.evaluated;
+  const evaluated0 = validate278.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9355,7 +9371,7 @@ function validate277(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate245(data[i0], {
+        !validate246(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -9363,7 +9379,7 @@ function validate277(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate245.errors);
+        vErrors = joined(vErrors, validate246.errors);
         errors = vErrors.length;
       }
     }
@@ -9376,10 +9392,10 @@ function validate277(
     }
     errors++;
   }
-  validate277.errors = vErrors;
+  validate278.errors = vErrors;
   return errors === 0;
 }
-validate277.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate278.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
 const schema84 = {
   type: 'object',
@@ -9397,13 +9413,13 @@ const schema84 = {
   additionalProperties: false,
 };
 
-function validate280(
+function validate281(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate280.evaluated;
+  const evaluated0 = validate281.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9466,7 +9482,7 @@ function validate280(
     }
     if (data.observation !== undefined) {
       if (
-        !validate245(data.observation, {
+        !validate246(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -9474,7 +9490,7 @@ function validate280(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate245.errors);
+        vErrors = joined(vErrors, validate246.errors);
         errors = vErrors.length;
       }
     }
@@ -9576,7 +9592,7 @@ function validate280(
     }
     if (data.unit !== undefined) {
       if (
-        !validate250(data.unit, {
+        !validate251(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -9584,13 +9600,13 @@ function validate280(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate250.errors);
+        vErrors = joined(vErrors, validate251.errors);
         errors = vErrors.length;
       }
     }
     if (data.choices !== undefined) {
       if (
-        !validate277(data.choices, {
+        !validate278(data.choices, {
           instancePath: instancePath + '/choices',
           parentData: data,
           parentDataProperty: 'choices',
@@ -9598,7 +9614,7 @@ function validate280(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate277.errors);
+        vErrors = joined(vErrors, validate278.errors);
         errors = vErrors.length;
       }
     }
@@ -9642,18 +9658,18 @@ function validate280(
     }
     errors++;
   }
-  validate280.errors = vErrors;
+  validate281.errors = vErrors;
   return errors === 0;
 }
-validate280.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate281.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate268(
+function validate269(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate268.evaluated;
+  const evaluated0 = validate269.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9721,7 +9737,7 @@ function validate268(
     }
     if (data.rule !== undefined) {
       if (
-        !validate245(data.rule, {
+        !validate246(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -9729,13 +9745,13 @@ function validate268(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate245.errors);
+        vErrors = joined(vErrors, validate246.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate242(data.title, {
+        !validate243(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -9743,13 +9759,13 @@ function validate268(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate242.errors);
+        vErrors = joined(vErrors, validate243.errors);
         errors = vErrors.length;
       }
     }
     if (data.from !== undefined) {
       if (
-        !validate271(data.from, {
+        !validate272(data.from, {
           instancePath: instancePath + '/from',
           parentData: data,
           parentDataProperty: 'from',
@@ -9757,7 +9773,7 @@ function validate268(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate271.errors);
+        vErrors = joined(vErrors, validate272.errors);
         errors = vErrors.length;
       }
     }
@@ -9794,7 +9810,7 @@ function validate268(
     }
     if (data.level !== undefined) {
       if (
-        !validate245(data.level, {
+        !validate246(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -9802,13 +9818,13 @@ function validate268(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate245.errors);
+        vErrors = joined(vErrors, validate246.errors);
         errors = vErrors.length;
       }
     }
     if (data.lowered_from !== undefined) {
       if (
-        !validate245(data.lowered_from, {
+        !validate246(data.lowered_from, {
           instancePath: instancePath + '/lowered_from',
           parentData: data,
           parentDataProperty: 'lowered_from',
@@ -9816,7 +9832,7 @@ function validate268(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate245.errors);
+        vErrors = joined(vErrors, validate246.errors);
         errors = vErrors.length;
       }
     }
@@ -9853,7 +9869,7 @@ function validate268(
     }
     if (data.decided_by !== undefined) {
       if (
-        !validate260(data.decided_by, {
+        !validate261(data.decided_by, {
           instancePath: instancePath + '/decided_by',
           parentData: data,
           parentDataProperty: 'decided_by',
@@ -9861,13 +9877,13 @@ function validate268(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate260.errors);
+        vErrors = joined(vErrors, validate261.errors);
         errors = vErrors.length;
       }
     }
     if (data.waits_for !== undefined) {
       if (
-        !validate277(data.waits_for, {
+        !validate278(data.waits_for, {
           instancePath: instancePath + '/waits_for',
           parentData: data,
           parentDataProperty: 'waits_for',
@@ -9875,7 +9891,7 @@ function validate268(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate277.errors);
+        vErrors = joined(vErrors, validate278.errors);
         errors = vErrors.length;
       }
     }
@@ -9885,7 +9901,7 @@ function validate268(
         const len0 = data9.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate280(data9[i0], {
+            !validate281(data9[i0], {
               instancePath: instancePath + '/decided_if/' + i0,
               parentData: data9,
               parentDataProperty: i0,
@@ -9893,7 +9909,7 @@ function validate268(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate280.errors);
+            vErrors = joined(vErrors, validate281.errors);
             errors = vErrors.length;
           }
         }
@@ -9914,7 +9930,7 @@ function validate268(
     }
     if (data.no_value !== undefined) {
       if (
-        !validate260(data.no_value, {
+        !validate261(data.no_value, {
           instancePath: instancePath + '/no_value',
           parentData: data,
           parentDataProperty: 'no_value',
@@ -9922,13 +9938,13 @@ function validate268(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate260.errors);
+        vErrors = joined(vErrors, validate261.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained_by !== undefined) {
       if (
-        !validate261(data.explained_by, {
+        !validate262(data.explained_by, {
           instancePath: instancePath + '/explained_by',
           parentData: data,
           parentDataProperty: 'explained_by',
@@ -9936,13 +9952,13 @@ function validate268(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate261.errors);
+        vErrors = joined(vErrors, validate262.errors);
         errors = vErrors.length;
       }
     }
     if (data.could_be_explained_by !== undefined) {
       if (
-        !validate261(data.could_be_explained_by, {
+        !validate262(data.could_be_explained_by, {
           instancePath: instancePath + '/could_be_explained_by',
           parentData: data,
           parentDataProperty: 'could_be_explained_by',
@@ -9950,13 +9966,13 @@ function validate268(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate261.errors);
+        vErrors = joined(vErrors, validate262.errors);
         errors = vErrors.length;
       }
     }
     if (data.taken_back_by !== undefined) {
       if (
-        !validate261(data.taken_back_by, {
+        !validate262(data.taken_back_by, {
           instancePath: instancePath + '/taken_back_by',
           parentData: data,
           parentDataProperty: 'taken_back_by',
@@ -9964,13 +9980,13 @@ function validate268(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate261.errors);
+        vErrors = joined(vErrors, validate262.errors);
         errors = vErrors.length;
       }
     }
     if (data.could_be_taken_back_by !== undefined) {
       if (
-        !validate261(data.could_be_taken_back_by, {
+        !validate262(data.could_be_taken_back_by, {
           instancePath: instancePath + '/could_be_taken_back_by',
           parentData: data,
           parentDataProperty: 'could_be_taken_back_by',
@@ -9978,13 +9994,13 @@ function validate268(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate261.errors);
+        vErrors = joined(vErrors, validate262.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_reliable !== undefined) {
       if (
-        !validate260(data.not_reliable, {
+        !validate261(data.not_reliable, {
           instancePath: instancePath + '/not_reliable',
           parentData: data,
           parentDataProperty: 'not_reliable',
@@ -9992,7 +10008,7 @@ function validate268(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate260.errors);
+        vErrors = joined(vErrors, validate261.errors);
         errors = vErrors.length;
       }
     }
@@ -10005,10 +10021,10 @@ function validate268(
     }
     errors++;
   }
-  validate268.errors = vErrors;
+  validate269.errors = vErrors;
   return errors === 0;
 }
-validate268.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate269.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema85 = {
   type: 'object',
@@ -10030,13 +10046,13 @@ const schema85 = {
 const schema86 = { type: 'string', pattern: '^-?[0-9]+/[0-9]+$' };
 const pattern21 = new RegExp('^-?[0-9]+/[0-9]+$', 'u');
 
-function validate294(
+function validate295(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate294.evaluated;
+  const evaluated0 = validate295.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10067,18 +10083,18 @@ function validate294(
     }
     errors++;
   }
-  validate294.errors = vErrors;
+  validate295.errors = vErrors;
   return errors === 0;
 }
-validate294.evaluated = { dynamicProps: false, dynamicItems: false };
+validate295.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate293(
+function validate294(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate293.evaluated;
+  const evaluated0 = validate294.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10121,7 +10137,7 @@ function validate293(
     }
     if (data.exact !== undefined) {
       if (
-        !validate294(data.exact, {
+        !validate295(data.exact, {
           instancePath: instancePath + '/exact',
           parentData: data,
           parentDataProperty: 'exact',
@@ -10129,7 +10145,7 @@ function validate293(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate294.errors);
+        vErrors = joined(vErrors, validate295.errors);
         errors = vErrors.length;
       }
     }
@@ -10152,7 +10168,7 @@ function validate293(
     }
     if (data.low_exact !== undefined) {
       if (
-        !validate294(data.low_exact, {
+        !validate295(data.low_exact, {
           instancePath: instancePath + '/low_exact',
           parentData: data,
           parentDataProperty: 'low_exact',
@@ -10160,7 +10176,7 @@ function validate293(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate294.errors);
+        vErrors = joined(vErrors, validate295.errors);
         errors = vErrors.length;
       }
     }
@@ -10183,7 +10199,7 @@ function validate293(
     }
     if (data.high_exact !== undefined) {
       if (
-        !validate294(data.high_exact, {
+        !validate295(data.high_exact, {
           instancePath: instancePath + '/high_exact',
           parentData: data,
           parentDataProperty: 'high_exact',
@@ -10191,13 +10207,13 @@ function validate293(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate294.errors);
+        vErrors = joined(vErrors, validate295.errors);
         errors = vErrors.length;
       }
     }
     if (data.unit !== undefined) {
       if (
-        !validate250(data.unit, {
+        !validate251(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -10205,7 +10221,7 @@ function validate293(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate250.errors);
+        vErrors = joined(vErrors, validate251.errors);
         errors = vErrors.length;
       }
     }
@@ -10273,7 +10289,7 @@ function validate293(
     }
     if (data.waits_for !== undefined) {
       if (
-        !validate277(data.waits_for, {
+        !validate278(data.waits_for, {
           instancePath: instancePath + '/waits_for',
           parentData: data,
           parentDataProperty: 'waits_for',
@@ -10281,7 +10297,7 @@ function validate293(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate277.errors);
+        vErrors = joined(vErrors, validate278.errors);
         errors = vErrors.length;
       }
     }
@@ -10325,10 +10341,10 @@ function validate293(
     }
     errors++;
   }
-  validate293.errors = vErrors;
+  validate294.errors = vErrors;
   return errors === 0;
 }
-validate293.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate294.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema87 = {
   type: 'object',
@@ -10346,13 +10362,13 @@ const schema87 = {
   additionalProperties: false,
 };
 
-function validate301(
+function validate302(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate301.evaluated;
+  const evaluated0 = validate302.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10443,7 +10459,7 @@ function validate301(
     }
     if (data.rule !== undefined) {
       if (
-        !validate245(data.rule, {
+        !validate246(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -10451,13 +10467,13 @@ function validate301(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate245.errors);
+        vErrors = joined(vErrors, validate246.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate242(data.title, {
+        !validate243(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -10465,13 +10481,13 @@ function validate301(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate242.errors);
+        vErrors = joined(vErrors, validate243.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate245(data.level, {
+        !validate246(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -10479,13 +10495,13 @@ function validate301(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate245.errors);
+        vErrors = joined(vErrors, validate246.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate242(data.says, {
+        !validate243(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -10493,13 +10509,13 @@ function validate301(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate242.errors);
+        vErrors = joined(vErrors, validate243.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate242(data.because, {
+        !validate243(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -10507,16 +10523,30 @@ function validate301(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate242.errors);
+        vErrors = joined(vErrors, validate243.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained_by !== undefined) {
       if (
-        !validate261(data.explained_by, {
+        !validate262(data.explained_by, {
           instancePath: instancePath + '/explained_by',
           parentData: data,
           parentDataProperty: 'explained_by',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate262.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.ask !== undefined) {
+      if (
+        !validate261(data.ask, {
+          instancePath: instancePath + '/ask',
+          parentData: data,
+          parentDataProperty: 'ask',
           rootData,
           dynamicAnchors,
         })
@@ -10525,23 +10555,9 @@ function validate301(
         errors = vErrors.length;
       }
     }
-    if (data.ask !== undefined) {
-      if (
-        !validate260(data.ask, {
-          instancePath: instancePath + '/ask',
-          parentData: data,
-          parentDataProperty: 'ask',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate260.errors);
-        errors = vErrors.length;
-      }
-    }
     if (data.do !== undefined) {
       if (
-        !validate260(data.do, {
+        !validate261(data.do, {
           instancePath: instancePath + '/do',
           parentData: data,
           parentDataProperty: 'do',
@@ -10549,7 +10565,7 @@ function validate301(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate260.errors);
+        vErrors = joined(vErrors, validate261.errors);
         errors = vErrors.length;
       }
     }
@@ -10562,10 +10578,10 @@ function validate301(
     }
     errors++;
   }
-  validate301.errors = vErrors;
+  validate302.errors = vErrors;
   return errors === 0;
 }
-validate301.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate302.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema88 = {
   type: 'object',
@@ -10574,13 +10590,13 @@ const schema88 = {
   additionalProperties: false,
 };
 
-function validate314(
+function validate315(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate314.evaluated;
+  const evaluated0 = validate315.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10620,7 +10636,7 @@ function validate314(
     }
     if (data.observation !== undefined) {
       if (
-        !validate245(data.observation, {
+        !validate246(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -10628,7 +10644,7 @@ function validate314(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate245.errors);
+        vErrors = joined(vErrors, validate246.errors);
         errors = vErrors.length;
       }
     }
@@ -10657,10 +10673,10 @@ function validate314(
     }
     errors++;
   }
-  validate314.errors = vErrors;
+  validate315.errors = vErrors;
   return errors === 0;
 }
-validate314.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate315.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema89 = {
   type: 'object',
@@ -10676,13 +10692,13 @@ const schema89 = {
   additionalProperties: false,
 };
 
-function validate319(
+function validate320(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate319.evaluated;
+  const evaluated0 = validate320.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10743,7 +10759,7 @@ function validate319(
     }
     if (data.observation !== undefined) {
       if (
-        !validate245(data.observation, {
+        !validate246(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -10751,7 +10767,7 @@ function validate319(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate245.errors);
+        vErrors = joined(vErrors, validate246.errors);
         errors = vErrors.length;
       }
     }
@@ -10795,7 +10811,7 @@ function validate319(
         const len0 = data2.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate245(data2[i0], {
+            !validate246(data2[i0], {
               instancePath: instancePath + '/value/' + i0,
               parentData: data2,
               parentDataProperty: i0,
@@ -10803,7 +10819,7 @@ function validate319(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate245.errors);
+            vErrors = joined(vErrors, validate246.errors);
             errors = vErrors.length;
           }
         }
@@ -10845,7 +10861,7 @@ function validate319(
     }
     if (data.unit !== undefined) {
       if (
-        !validate250(data.unit, {
+        !validate251(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -10853,7 +10869,7 @@ function validate319(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate250.errors);
+        vErrors = joined(vErrors, validate251.errors);
         errors = vErrors.length;
       }
     }
@@ -10866,10 +10882,10 @@ function validate319(
     }
     errors++;
   }
-  validate319.errors = vErrors;
+  validate320.errors = vErrors;
   return errors === 0;
 }
-validate319.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate320.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema90 = {
   type: 'object',
@@ -10897,13 +10913,13 @@ const schema91 = {
   additionalProperties: false,
 };
 
-function validate329(
+function validate330(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate329.evaluated;
+  const evaluated0 = validate330.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10977,7 +10993,7 @@ function validate329(
     }
     if (data.observation !== undefined) {
       if (
-        !validate245(data.observation, {
+        !validate246(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -10985,7 +11001,7 @@ function validate329(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate245.errors);
+        vErrors = joined(vErrors, validate246.errors);
         errors = vErrors.length;
       }
     }
@@ -11042,7 +11058,7 @@ function validate329(
     }
     if (data.unit !== undefined) {
       if (
-        !validate250(data.unit, {
+        !validate251(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -11050,7 +11066,7 @@ function validate329(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate250.errors);
+        vErrors = joined(vErrors, validate251.errors);
         errors = vErrors.length;
       }
     }
@@ -11063,10 +11079,10 @@ function validate329(
     }
     errors++;
   }
-  validate329.errors = vErrors;
+  validate330.errors = vErrors;
   return errors === 0;
 }
-validate329.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate330.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema92 = {
   type: 'object',
@@ -11079,13 +11095,13 @@ const schema92 = {
   additionalProperties: false,
 };
 
-function validate333(
+function validate334(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate333.evaluated;
+  const evaluated0 = validate334.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11139,7 +11155,7 @@ function validate333(
     }
     if (data.rule !== undefined) {
       if (
-        !validate245(data.rule, {
+        !validate246(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -11147,13 +11163,13 @@ function validate333(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate245.errors);
+        vErrors = joined(vErrors, validate246.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate242(data.title, {
+        !validate243(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -11161,13 +11177,13 @@ function validate333(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate242.errors);
+        vErrors = joined(vErrors, validate243.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate245(data.level, {
+        !validate246(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -11175,7 +11191,7 @@ function validate333(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate245.errors);
+        vErrors = joined(vErrors, validate246.errors);
         errors = vErrors.length;
       }
     }
@@ -11188,18 +11204,18 @@ function validate333(
     }
     errors++;
   }
-  validate333.errors = vErrors;
+  validate334.errors = vErrors;
   return errors === 0;
 }
-validate333.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate334.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate324(
+function validate325(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate324.evaluated;
+  const evaluated0 = validate325.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11316,7 +11332,7 @@ function validate324(
     }
     if (data.fault !== undefined) {
       if (
-        !validate245(data.fault, {
+        !validate246(data.fault, {
           instancePath: instancePath + '/fault',
           parentData: data,
           parentDataProperty: 'fault',
@@ -11324,13 +11340,13 @@ function validate324(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate245.errors);
+        vErrors = joined(vErrors, validate246.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate242(data.title, {
+        !validate243(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -11338,13 +11354,13 @@ function validate324(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate242.errors);
+        vErrors = joined(vErrors, validate243.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate242(data.says, {
+        !validate243(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -11352,13 +11368,13 @@ function validate324(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate242.errors);
+        vErrors = joined(vErrors, validate243.errors);
         errors = vErrors.length;
       }
     }
     if (data.do !== undefined) {
       if (
-        !validate260(data.do, {
+        !validate261(data.do, {
           instancePath: instancePath + '/do',
           parentData: data,
           parentDataProperty: 'do',
@@ -11366,7 +11382,7 @@ function validate324(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate260.errors);
+        vErrors = joined(vErrors, validate261.errors);
         errors = vErrors.length;
       }
     }
@@ -11376,7 +11392,7 @@ function validate324(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate329(data4[i0], {
+            !validate330(data4[i0], {
               instancePath: instancePath + '/readings/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -11384,7 +11400,7 @@ function validate324(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate329.errors);
+            vErrors = joined(vErrors, validate330.errors);
             errors = vErrors.length;
           }
         }
@@ -11409,7 +11425,7 @@ function validate324(
         const len1 = data6.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate333(data6[i1], {
+            !validate334(data6[i1], {
               instancePath: instancePath + '/changes/' + i1,
               parentData: data6,
               parentDataProperty: i1,
@@ -11417,7 +11433,7 @@ function validate324(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate333.errors);
+            vErrors = joined(vErrors, validate334.errors);
             errors = vErrors.length;
           }
         }
@@ -11445,10 +11461,10 @@ function validate324(
     }
     errors++;
   }
-  validate324.errors = vErrors;
+  validate325.errors = vErrors;
   return errors === 0;
 }
-validate324.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate325.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema93 = {
   type: 'object',
@@ -11467,13 +11483,13 @@ const schema93 = {
   additionalProperties: false,
 };
 
-function validate339(
+function validate340(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate339.evaluated;
+  const evaluated0 = validate340.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11583,7 +11599,7 @@ function validate339(
     }
     if (data.level !== undefined) {
       if (
-        !validate245(data.level, {
+        !validate246(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -11591,7 +11607,7 @@ function validate339(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate245.errors);
+        vErrors = joined(vErrors, validate246.errors);
         errors = vErrors.length;
       }
     }
@@ -11697,7 +11713,7 @@ function validate339(
     }
     if (data.agreed_by !== undefined) {
       if (
-        !validate242(data.agreed_by, {
+        !validate243(data.agreed_by, {
           instancePath: instancePath + '/agreed_by',
           parentData: data,
           parentDataProperty: 'agreed_by',
@@ -11705,7 +11721,7 @@ function validate339(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate242.errors);
+        vErrors = joined(vErrors, validate243.errors);
         errors = vErrors.length;
       }
     }
@@ -11734,10 +11750,10 @@ function validate339(
     }
     errors++;
   }
-  validate339.errors = vErrors;
+  validate340.errors = vErrors;
   return errors === 0;
 }
-validate339.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate340.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema94 = {
   type: 'object',
@@ -11750,13 +11766,13 @@ const schema94 = {
   additionalProperties: false,
 };
 
-function validate343(
+function validate344(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate343.evaluated;
+  const evaluated0 = validate344.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11810,7 +11826,7 @@ function validate343(
     }
     if (data.observation !== undefined) {
       if (
-        !validate245(data.observation, {
+        !validate246(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -11818,7 +11834,7 @@ function validate343(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate245.errors);
+        vErrors = joined(vErrors, validate246.errors);
         errors = vErrors.length;
       }
     }
@@ -11841,7 +11857,7 @@ function validate343(
     }
     if (data.unit !== undefined) {
       if (
-        !validate250(data.unit, {
+        !validate251(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -11849,7 +11865,7 @@ function validate343(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate250.errors);
+        vErrors = joined(vErrors, validate251.errors);
         errors = vErrors.length;
       }
     }
@@ -11862,10 +11878,10 @@ function validate343(
     }
     errors++;
   }
-  validate343.errors = vErrors;
+  validate344.errors = vErrors;
   return errors === 0;
 }
-validate343.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate344.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema95 = {
   type: 'object',
@@ -11881,13 +11897,13 @@ const schema95 = {
   additionalProperties: false,
 };
 
-function validate347(
+function validate348(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate347.evaluated;
+  const evaluated0 = validate348.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11962,7 +11978,7 @@ function validate347(
     }
     if (data.limit !== undefined) {
       if (
-        !validate245(data.limit, {
+        !validate246(data.limit, {
           instancePath: instancePath + '/limit',
           parentData: data,
           parentDataProperty: 'limit',
@@ -11970,7 +11986,7 @@ function validate347(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate245.errors);
+        vErrors = joined(vErrors, validate246.errors);
         errors = vErrors.length;
       }
     }
@@ -11993,7 +12009,7 @@ function validate347(
     }
     if (data.unit !== undefined) {
       if (
-        !validate250(data.unit, {
+        !validate251(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -12001,7 +12017,7 @@ function validate347(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate250.errors);
+        vErrors = joined(vErrors, validate251.errors);
         errors = vErrors.length;
       }
     }
@@ -12062,10 +12078,10 @@ function validate347(
     }
     errors++;
   }
-  validate347.errors = vErrors;
+  validate348.errors = vErrors;
   return errors === 0;
 }
-validate347.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate348.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema96 = {
   type: 'object',
@@ -12074,13 +12090,13 @@ const schema96 = {
   additionalProperties: false,
 };
 
-function validate351(
+function validate352(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate351.evaluated;
+  const evaluated0 = validate352.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12148,7 +12164,7 @@ function validate351(
     }
     if (data.observation !== undefined) {
       if (
-        !validate245(data.observation, {
+        !validate246(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -12156,7 +12172,7 @@ function validate351(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate245.errors);
+        vErrors = joined(vErrors, validate246.errors);
         errors = vErrors.length;
       }
     }
@@ -12201,10 +12217,10 @@ function validate351(
     }
     errors++;
   }
-  validate351.errors = vErrors;
+  validate352.errors = vErrors;
   return errors === 0;
 }
-validate351.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate352.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema97 = {
   type: 'object',
@@ -12217,13 +12233,13 @@ const schema97 = {
   additionalProperties: false,
 };
 
-function validate354(
+function validate355(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate354.evaluated;
+  const evaluated0 = validate355.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12291,7 +12307,7 @@ function validate354(
     }
     if (data.observation !== undefined) {
       if (
-        !validate245(data.observation, {
+        !validate246(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -12299,7 +12315,7 @@ function validate354(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate245.errors);
+        vErrors = joined(vErrors, validate246.errors);
         errors = vErrors.length;
       }
     }
@@ -12321,7 +12337,7 @@ function validate354(
     }
     if (data.because !== undefined) {
       if (
-        !validate261(data.because, {
+        !validate262(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -12329,7 +12345,7 @@ function validate354(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate261.errors);
+        vErrors = joined(vErrors, validate262.errors);
         errors = vErrors.length;
       }
     }
@@ -12342,18 +12358,18 @@ function validate354(
     }
     errors++;
   }
-  validate354.errors = vErrors;
+  validate355.errors = vErrors;
   return errors === 0;
 }
-validate354.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate355.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate239(
+function validate240(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="outcome.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate239.evaluated;
+  const evaluated0 = validate240.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12715,7 +12731,7 @@ function validate239(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate240(data.protocol, {
+        !validate241(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -12723,7 +12739,7 @@ function validate239(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate240.errors);
+        vErrors = joined(vErrors, validate241.errors);
         errors = vErrors.length;
       }
     }
@@ -12776,7 +12792,7 @@ function validate239(
     }
     if (data.title !== undefined) {
       if (
-        !validate242(data.title, {
+        !validate243(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -12784,7 +12800,7 @@ function validate239(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate242.errors);
+        vErrors = joined(vErrors, validate243.errors);
         errors = vErrors.length;
       }
     }
@@ -12854,7 +12870,7 @@ function validate239(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate244(data4[i0], {
+            !validate245(data4[i0], {
               instancePath: instancePath + '/based_on/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -12862,7 +12878,7 @@ function validate239(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate244.errors);
+            vErrors = joined(vErrors, validate245.errors);
             errors = vErrors.length;
           }
         }
@@ -12931,7 +12947,7 @@ function validate239(
     }
     if (data.applies_because !== undefined) {
       if (
-        !validate260(data.applies_because, {
+        !validate261(data.applies_because, {
           instancePath: instancePath + '/applies_because',
           parentData: data,
           parentDataProperty: 'applies_because',
@@ -12939,13 +12955,13 @@ function validate239(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate260.errors);
+        vErrors = joined(vErrors, validate261.errors);
         errors = vErrors.length;
       }
     }
     if (data.otherwise !== undefined) {
       if (
-        !validate242(data.otherwise, {
+        !validate243(data.otherwise, {
           instancePath: instancePath + '/otherwise',
           parentData: data,
           parentDataProperty: 'otherwise',
@@ -12953,13 +12969,13 @@ function validate239(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate242.errors);
+        vErrors = joined(vErrors, validate243.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate265(data.level, {
+        !validate266(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -12967,7 +12983,7 @@ function validate239(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate265.errors);
+        vErrors = joined(vErrors, validate266.errors);
         errors = vErrors.length;
       }
     }
@@ -12977,7 +12993,7 @@ function validate239(
         const len1 = data11.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate268(data11[i1], {
+            !validate269(data11[i1], {
               instancePath: instancePath + '/rules/' + i1,
               parentData: data11,
               parentDataProperty: i1,
@@ -12985,7 +13001,7 @@ function validate239(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate268.errors);
+            vErrors = joined(vErrors, validate269.errors);
             errors = vErrors.length;
           }
         }
@@ -13010,7 +13026,7 @@ function validate239(
         for (const key1 in data13) {
           const _errs23 = errors;
           if (
-            !validate240(key1, {
+            !validate241(key1, {
               instancePath: instancePath + '/measures',
               parentData: data13,
               parentDataProperty: 'measures',
@@ -13018,7 +13034,7 @@ function validate239(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate240.errors);
+            vErrors = joined(vErrors, validate241.errors);
             errors = vErrors.length;
           }
           var valid5 = _errs23 === errors;
@@ -13039,7 +13055,7 @@ function validate239(
         }
         for (const key2 in data13) {
           if (
-            !validate293(data13[key2], {
+            !validate294(data13[key2], {
               instancePath: instancePath + '/measures/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data13,
               parentDataProperty: key2,
@@ -13047,7 +13063,7 @@ function validate239(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate293.errors);
+            vErrors = joined(vErrors, validate294.errors);
             errors = vErrors.length;
           }
         }
@@ -13072,7 +13088,7 @@ function validate239(
         const len2 = data15.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate301(data15[i2], {
+            !validate302(data15[i2], {
               instancePath: instancePath + '/advice/' + i2,
               parentData: data15,
               parentDataProperty: i2,
@@ -13080,7 +13096,7 @@ function validate239(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate301.errors);
+            vErrors = joined(vErrors, validate302.errors);
             errors = vErrors.length;
           }
         }
@@ -13101,7 +13117,7 @@ function validate239(
     }
     if (data.ask_first !== undefined) {
       if (
-        !validate277(data.ask_first, {
+        !validate278(data.ask_first, {
           instancePath: instancePath + '/ask_first',
           parentData: data,
           parentDataProperty: 'ask_first',
@@ -13109,13 +13125,13 @@ function validate239(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate277.errors);
+        vErrors = joined(vErrors, validate278.errors);
         errors = vErrors.length;
       }
     }
     if (data.take_first !== undefined) {
       if (
-        !validate277(data.take_first, {
+        !validate278(data.take_first, {
           instancePath: instancePath + '/take_first',
           parentData: data,
           parentDataProperty: 'take_first',
@@ -13123,13 +13139,13 @@ function validate239(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate277.errors);
+        vErrors = joined(vErrors, validate278.errors);
         errors = vErrors.length;
       }
     }
     if (data.missing !== undefined) {
       if (
-        !validate277(data.missing, {
+        !validate278(data.missing, {
           instancePath: instancePath + '/missing',
           parentData: data,
           parentDataProperty: 'missing',
@@ -13137,7 +13153,7 @@ function validate239(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate277.errors);
+        vErrors = joined(vErrors, validate278.errors);
         errors = vErrors.length;
       }
     }
@@ -13147,7 +13163,7 @@ function validate239(
         const len3 = data20.length;
         for (let i3 = 0; i3 < len3; i3++) {
           if (
-            !validate314(data20[i3], {
+            !validate315(data20[i3], {
               instancePath: instancePath + '/unobtainable/' + i3,
               parentData: data20,
               parentDataProperty: i3,
@@ -13155,7 +13171,7 @@ function validate239(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate314.errors);
+            vErrors = joined(vErrors, validate315.errors);
             errors = vErrors.length;
           }
         }
@@ -13180,7 +13196,7 @@ function validate239(
         const len4 = data22.length;
         for (let i4 = 0; i4 < len4; i4++) {
           if (
-            !validate314(data22[i4], {
+            !validate315(data22[i4], {
               instancePath: instancePath + '/declined/' + i4,
               parentData: data22,
               parentDataProperty: i4,
@@ -13188,7 +13204,7 @@ function validate239(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate314.errors);
+            vErrors = joined(vErrors, validate315.errors);
             errors = vErrors.length;
           }
         }
@@ -13209,7 +13225,7 @@ function validate239(
     }
     if (data.would_tell_more !== undefined) {
       if (
-        !validate277(data.would_tell_more, {
+        !validate278(data.would_tell_more, {
           instancePath: instancePath + '/would_tell_more',
           parentData: data,
           parentDataProperty: 'would_tell_more',
@@ -13217,7 +13233,7 @@ function validate239(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate277.errors);
+        vErrors = joined(vErrors, validate278.errors);
         errors = vErrors.length;
       }
     }
@@ -13227,7 +13243,7 @@ function validate239(
         const len5 = data25.length;
         for (let i5 = 0; i5 < len5; i5++) {
           if (
-            !validate319(data25[i5], {
+            !validate320(data25[i5], {
               instancePath: instancePath + '/stands_in/' + i5,
               parentData: data25,
               parentDataProperty: i5,
@@ -13235,7 +13251,7 @@ function validate239(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate319.errors);
+            vErrors = joined(vErrors, validate320.errors);
             errors = vErrors.length;
           }
         }
@@ -13260,7 +13276,7 @@ function validate239(
         const len6 = data27.length;
         for (let i6 = 0; i6 < len6; i6++) {
           if (
-            !validate324(data27[i6], {
+            !validate325(data27[i6], {
               instancePath: instancePath + '/faults/' + i6,
               parentData: data27,
               parentDataProperty: i6,
@@ -13268,7 +13284,7 @@ function validate239(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate324.errors);
+            vErrors = joined(vErrors, validate325.errors);
             errors = vErrors.length;
           }
         }
@@ -13289,7 +13305,7 @@ function validate239(
     }
     if (data.in_force !== undefined) {
       if (
-        !validate339(data.in_force, {
+        !validate340(data.in_force, {
           instancePath: instancePath + '/in_force',
           parentData: data,
           parentDataProperty: 'in_force',
@@ -13297,7 +13313,7 @@ function validate239(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate339.errors);
+        vErrors = joined(vErrors, validate340.errors);
         errors = vErrors.length;
       }
     }
@@ -13307,7 +13323,7 @@ function validate239(
         const len7 = data30.length;
         for (let i7 = 0; i7 < len7; i7++) {
           if (
-            !validate343(data30[i7], {
+            !validate344(data30[i7], {
               instancePath: instancePath + '/assumed/' + i7,
               parentData: data30,
               parentDataProperty: i7,
@@ -13315,7 +13331,7 @@ function validate239(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate343.errors);
+            vErrors = joined(vErrors, validate344.errors);
             errors = vErrors.length;
           }
         }
@@ -13340,7 +13356,7 @@ function validate239(
         const len8 = data32.length;
         for (let i8 = 0; i8 < len8; i8++) {
           if (
-            !validate347(data32[i8], {
+            !validate348(data32[i8], {
               instancePath: instancePath + '/limits/' + i8,
               parentData: data32,
               parentDataProperty: i8,
@@ -13348,7 +13364,7 @@ function validate239(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate347.errors);
+            vErrors = joined(vErrors, validate348.errors);
             errors = vErrors.length;
           }
         }
@@ -13373,7 +13389,7 @@ function validate239(
         const len9 = data34.length;
         for (let i9 = 0; i9 < len9; i9++) {
           if (
-            !validate351(data34[i9], {
+            !validate352(data34[i9], {
               instancePath: instancePath + '/taken/' + i9,
               parentData: data34,
               parentDataProperty: i9,
@@ -13381,7 +13397,7 @@ function validate239(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate351.errors);
+            vErrors = joined(vErrors, validate352.errors);
             errors = vErrors.length;
           }
         }
@@ -13406,7 +13422,7 @@ function validate239(
         const len10 = data36.length;
         for (let i10 = 0; i10 < len10; i10++) {
           if (
-            !validate354(data36[i10], {
+            !validate355(data36[i10], {
               instancePath: instancePath + '/refused/' + i10,
               parentData: data36,
               parentDataProperty: i10,
@@ -13414,7 +13430,7 @@ function validate239(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate354.errors);
+            vErrors = joined(vErrors, validate355.errors);
             errors = vErrors.length;
           }
         }
@@ -13439,7 +13455,7 @@ function validate239(
         const len11 = data38.length;
         for (let i11 = 0; i11 < len11; i11++) {
           if (
-            !validate354(data38[i11], {
+            !validate355(data38[i11], {
               instancePath: instancePath + '/questioned/' + i11,
               parentData: data38,
               parentDataProperty: i11,
@@ -13447,7 +13463,7 @@ function validate239(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate354.errors);
+            vErrors = joined(vErrors, validate355.errors);
             errors = vErrors.length;
           }
         }
@@ -13468,7 +13484,7 @@ function validate239(
     }
     if (data.unused !== undefined) {
       if (
-        !validate277(data.unused, {
+        !validate278(data.unused, {
           instancePath: instancePath + '/unused',
           parentData: data,
           parentDataProperty: 'unused',
@@ -13476,13 +13492,13 @@ function validate239(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate277.errors);
+        vErrors = joined(vErrors, validate278.errors);
         errors = vErrors.length;
       }
     }
     if (data.caution !== undefined) {
       if (
-        !validate242(data.caution, {
+        !validate243(data.caution, {
           instancePath: instancePath + '/caution',
           parentData: data,
           parentDataProperty: 'caution',
@@ -13490,7 +13506,7 @@ function validate239(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate242.errors);
+        vErrors = joined(vErrors, validate243.errors);
         errors = vErrors.length;
       }
     }
@@ -13503,12 +13519,12 @@ function validate239(
     }
     errors++;
   }
-  validate239.errors = vErrors;
+  validate240.errors = vErrors;
   return errors === 0;
 }
-validate239.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate240.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const protocol = validate361;
+export const protocol = validate362;
 const schema98 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'protocol.schema.json',
@@ -13818,13 +13834,13 @@ const schema98 = {
   },
 };
 
-function validate362(
+function validate363(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate362.evaluated;
+  const evaluated0 = validate363.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -13864,18 +13880,18 @@ function validate362(
     }
     errors++;
   }
-  validate362.errors = vErrors;
+  validate363.errors = vErrors;
   return errors === 0;
 }
-validate362.evaluated = { dynamicProps: false, dynamicItems: false };
+validate363.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate364(
+function validate365(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate364.evaluated;
+  const evaluated0 = validate365.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -13910,10 +13926,10 @@ function validate364(
     }
     errors++;
   }
-  validate364.errors = vErrors;
+  validate365.errors = vErrors;
   return errors === 0;
 }
-validate364.evaluated = { dynamicProps: false, dynamicItems: false };
+validate365.evaluated = { dynamicProps: false, dynamicItems: false };
 
 const schema101 = {
   type: 'object',
@@ -13942,13 +13958,13 @@ const schema102 = {
   additionalProperties: false,
 };
 
-function validate371(
+function validate372(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate371.evaluated;
+  const evaluated0 = validate372.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -13975,20 +13991,20 @@ function validate371(
       errors++;
     }
   }
-  validate371.errors = vErrors;
+  validate372.errors = vErrors;
   return errors === 0;
 }
-validate371.evaluated = { dynamicProps: false, dynamicItems: false };
+validate372.evaluated = { dynamicProps: false, dynamicItems: false };
 
 const schema104 = { type: 'array', items: { $ref: '#/$defs/name' }, maxItems: 200 };
 
-function validate374(
+function validate375(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate374.evaluated;
+  const evaluated0 = validate375.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14008,7 +14024,7 @@ function validate374(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate362(data[i0], {
+        !validate363(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -14016,7 +14032,7 @@ function validate374(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate362.errors);
+        vErrors = joined(vErrors, validate363.errors);
         errors = vErrors.length;
       }
     }
@@ -14029,18 +14045,18 @@ function validate374(
     }
     errors++;
   }
-  validate374.errors = vErrors;
+  validate375.errors = vErrors;
   return errors === 0;
 }
-validate374.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate375.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate370(
+function validate371(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate370.evaluated;
+  const evaluated0 = validate371.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14094,7 +14110,7 @@ function validate370(
     }
     if (data.value !== undefined) {
       if (
-        !validate371(data.value, {
+        !validate372(data.value, {
           instancePath: instancePath + '/value',
           parentData: data,
           parentDataProperty: 'value',
@@ -14102,13 +14118,13 @@ function validate370(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate371.errors);
+        vErrors = joined(vErrors, validate372.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate364(data.because, {
+        !validate365(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -14116,13 +14132,13 @@ function validate370(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate364.errors);
+        vErrors = joined(vErrors, validate365.errors);
         errors = vErrors.length;
       }
     }
     if (data.source !== undefined) {
       if (
-        !validate374(data.source, {
+        !validate375(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -14130,7 +14146,7 @@ function validate370(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate374.errors);
+        vErrors = joined(vErrors, validate375.errors);
         errors = vErrors.length;
       }
     }
@@ -14143,10 +14159,10 @@ function validate370(
     }
     errors++;
   }
-  validate370.errors = vErrors;
+  validate371.errors = vErrors;
   return errors === 0;
 }
-validate370.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate371.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema105 = {
   type: 'object',
@@ -14155,13 +14171,13 @@ const schema105 = {
   additionalProperties: false,
 };
 
-function validate378(
+function validate379(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate378.evaluated;
+  const evaluated0 = validate379.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14215,7 +14231,7 @@ function validate378(
     }
     if (data.rule !== undefined) {
       if (
-        !validate362(data.rule, {
+        !validate363(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -14223,13 +14239,13 @@ function validate378(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate362.errors);
+        vErrors = joined(vErrors, validate363.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate364(data.because, {
+        !validate365(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -14237,7 +14253,7 @@ function validate378(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate364.errors);
+        vErrors = joined(vErrors, validate365.errors);
         errors = vErrors.length;
       }
     }
@@ -14250,18 +14266,18 @@ function validate378(
     }
     errors++;
   }
-  validate378.errors = vErrors;
+  validate379.errors = vErrors;
   return errors === 0;
 }
-validate378.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate379.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate367(
+function validate368(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate367.evaluated;
+  const evaluated0 = validate368.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14315,7 +14331,7 @@ function validate367(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate362(data.protocol, {
+        !validate363(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -14323,7 +14339,7 @@ function validate367(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate362.errors);
+        vErrors = joined(vErrors, validate363.errors);
         errors = vErrors.length;
       }
     }
@@ -14394,7 +14410,7 @@ function validate367(
         for (const key1 in data2) {
           const _errs7 = errors;
           if (
-            !validate362(key1, {
+            !validate363(key1, {
               instancePath: instancePath + '/limits',
               parentData: data2,
               parentDataProperty: 'limits',
@@ -14402,7 +14418,7 @@ function validate367(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate362.errors);
+            vErrors = joined(vErrors, validate363.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs7 === errors;
@@ -14423,7 +14439,7 @@ function validate367(
         }
         for (const key2 in data2) {
           if (
-            !validate370(data2[key2], {
+            !validate371(data2[key2], {
               instancePath: instancePath + '/limits/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data2,
               parentDataProperty: key2,
@@ -14431,7 +14447,7 @@ function validate367(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate370.errors);
+            vErrors = joined(vErrors, validate371.errors);
             errors = vErrors.length;
           }
         }
@@ -14484,7 +14500,7 @@ function validate367(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate378(data4[i0], {
+            !validate379(data4[i0], {
               instancePath: instancePath + '/withdraws/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -14492,7 +14508,7 @@ function validate367(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate378.errors);
+            vErrors = joined(vErrors, validate379.errors);
             errors = vErrors.length;
           }
         }
@@ -14520,10 +14536,10 @@ function validate367(
     }
     errors++;
   }
-  validate367.errors = vErrors;
+  validate368.errors = vErrors;
   return errors === 0;
 }
-validate367.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate368.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema106 = {
   type: 'object',
@@ -14556,13 +14572,13 @@ const schema107 = {
   additionalProperties: false,
 };
 
-function validate392(
+function validate393(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate392.evaluated;
+  const evaluated0 = validate393.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14592,18 +14608,18 @@ function validate392(
     }
     errors++;
   }
-  validate392.errors = vErrors;
+  validate393.errors = vErrors;
   return errors === 0;
 }
-validate392.evaluated = { dynamicProps: false, dynamicItems: false };
+validate393.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate385(
+function validate386(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate385.evaluated;
+  const evaluated0 = validate386.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14643,7 +14659,7 @@ function validate385(
     }
     if (data.below !== undefined) {
       if (
-        !validate371(data.below, {
+        !validate372(data.below, {
           instancePath: instancePath + '/below',
           parentData: data,
           parentDataProperty: 'below',
@@ -14651,13 +14667,13 @@ function validate385(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate371.errors);
+        vErrors = joined(vErrors, validate372.errors);
         errors = vErrors.length;
       }
     }
     if (data.above !== undefined) {
       if (
-        !validate371(data.above, {
+        !validate372(data.above, {
           instancePath: instancePath + '/above',
           parentData: data,
           parentDataProperty: 'above',
@@ -14665,13 +14681,13 @@ function validate385(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate371.errors);
+        vErrors = joined(vErrors, validate372.errors);
         errors = vErrors.length;
       }
     }
     if (data.at_most !== undefined) {
       if (
-        !validate371(data.at_most, {
+        !validate372(data.at_most, {
           instancePath: instancePath + '/at_most',
           parentData: data,
           parentDataProperty: 'at_most',
@@ -14679,13 +14695,13 @@ function validate385(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate371.errors);
+        vErrors = joined(vErrors, validate372.errors);
         errors = vErrors.length;
       }
     }
     if (data.at_least !== undefined) {
       if (
-        !validate371(data.at_least, {
+        !validate372(data.at_least, {
           instancePath: instancePath + '/at_least',
           parentData: data,
           parentDataProperty: 'at_least',
@@ -14693,7 +14709,7 @@ function validate385(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate371.errors);
+        vErrors = joined(vErrors, validate372.errors);
         errors = vErrors.length;
       }
     }
@@ -14731,7 +14747,7 @@ function validate385(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate371(data4[i0], {
+            !validate372(data4[i0], {
               instancePath: instancePath + '/between/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -14739,7 +14755,7 @@ function validate385(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate371.errors);
+            vErrors = joined(vErrors, validate372.errors);
             errors = vErrors.length;
           }
         }
@@ -14793,7 +14809,7 @@ function validate385(
     }
     if (data.one_of !== undefined) {
       if (
-        !validate374(data.one_of, {
+        !validate375(data.one_of, {
           instancePath: instancePath + '/one_of',
           parentData: data,
           parentDataProperty: 'one_of',
@@ -14801,13 +14817,13 @@ function validate385(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate374.errors);
+        vErrors = joined(vErrors, validate375.errors);
         errors = vErrors.length;
       }
     }
     if (data.known !== undefined) {
       if (
-        !validate392(data.known, {
+        !validate393(data.known, {
           instancePath: instancePath + '/known',
           parentData: data,
           parentDataProperty: 'known',
@@ -14815,13 +14831,13 @@ function validate385(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate392.errors);
+        vErrors = joined(vErrors, validate393.errors);
         errors = vErrors.length;
       }
     }
     if (data.unobtainable !== undefined) {
       if (
-        !validate392(data.unobtainable, {
+        !validate393(data.unobtainable, {
           instancePath: instancePath + '/unobtainable',
           parentData: data,
           parentDataProperty: 'unobtainable',
@@ -14829,13 +14845,13 @@ function validate385(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate392.errors);
+        vErrors = joined(vErrors, validate393.errors);
         errors = vErrors.length;
       }
     }
     if (data.accepted !== undefined) {
       if (
-        !validate364(data.accepted, {
+        !validate365(data.accepted, {
           instancePath: instancePath + '/accepted',
           parentData: data,
           parentDataProperty: 'accepted',
@@ -14843,7 +14859,7 @@ function validate385(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate364.errors);
+        vErrors = joined(vErrors, validate365.errors);
         errors = vErrors.length;
       }
     }
@@ -14856,21 +14872,21 @@ function validate385(
     }
     errors++;
   }
-  validate385.errors = vErrors;
+  validate386.errors = vErrors;
   return errors === 0;
 }
-validate385.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate386.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema109 = { type: 'array', items: { $ref: '#/$defs/condition' }, minItems: 1, maxItems: 200 };
-const wrapper1 = { validate: validate384 };
+const wrapper1 = { validate: validate385 };
 
-function validate397(
+function validate398(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate397.evaluated;
+  const evaluated0 = validate398.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14920,10 +14936,10 @@ function validate397(
     }
     errors++;
   }
-  validate397.errors = vErrors;
+  validate398.errors = vErrors;
   return errors === 0;
 }
-validate397.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate398.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
 const schema110 = {
   type: 'object',
@@ -14932,13 +14948,13 @@ const schema110 = {
   additionalProperties: false,
 };
 
-function validate401(
+function validate402(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate401.evaluated;
+  const evaluated0 = validate402.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15039,7 +15055,7 @@ function validate401(
     }
     if (data.of !== undefined) {
       if (
-        !validate397(data.of, {
+        !validate398(data.of, {
           instancePath: instancePath + '/of',
           parentData: data,
           parentDataProperty: 'of',
@@ -15047,7 +15063,7 @@ function validate401(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate397.errors);
+        vErrors = joined(vErrors, validate398.errors);
         errors = vErrors.length;
       }
     }
@@ -15060,18 +15076,18 @@ function validate401(
     }
     errors++;
   }
-  validate401.errors = vErrors;
+  validate402.errors = vErrors;
   return errors === 0;
 }
-validate401.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate402.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate384(
+function validate385(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate384.evaluated;
+  const evaluated0 = validate385.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15116,7 +15132,7 @@ function validate384(
         key0 === 'rule'
       )) {
         if (
-          !validate385(data[key0], {
+          !validate386(data[key0], {
             instancePath: instancePath + '/' + key0.replace(/~/g, '~0').replace(/\//g, '~1'),
             parentData: data,
             parentDataProperty: key0,
@@ -15124,14 +15140,14 @@ function validate384(
             dynamicAnchors,
           })
         ) {
-          vErrors = joined(vErrors, validate385.errors);
+          vErrors = joined(vErrors, validate386.errors);
           errors = vErrors.length;
         }
       }
     }
     if (data.all !== undefined) {
       if (
-        !validate397(data.all, {
+        !validate398(data.all, {
           instancePath: instancePath + '/all',
           parentData: data,
           parentDataProperty: 'all',
@@ -15139,13 +15155,13 @@ function validate384(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate397.errors);
+        vErrors = joined(vErrors, validate398.errors);
         errors = vErrors.length;
       }
     }
     if (data.any !== undefined) {
       if (
-        !validate397(data.any, {
+        !validate398(data.any, {
           instancePath: instancePath + '/any',
           parentData: data,
           parentDataProperty: 'any',
@@ -15153,13 +15169,13 @@ function validate384(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate397.errors);
+        vErrors = joined(vErrors, validate398.errors);
         errors = vErrors.length;
       }
     }
     if (data.none !== undefined) {
       if (
-        !validate397(data.none, {
+        !validate398(data.none, {
           instancePath: instancePath + '/none',
           parentData: data,
           parentDataProperty: 'none',
@@ -15167,13 +15183,13 @@ function validate384(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate397.errors);
+        vErrors = joined(vErrors, validate398.errors);
         errors = vErrors.length;
       }
     }
     if (data.at_least_of !== undefined) {
       if (
-        !validate401(data.at_least_of, {
+        !validate402(data.at_least_of, {
           instancePath: instancePath + '/at_least_of',
           parentData: data,
           parentDataProperty: 'at_least_of',
@@ -15181,13 +15197,13 @@ function validate384(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate401.errors);
+        vErrors = joined(vErrors, validate402.errors);
         errors = vErrors.length;
       }
     }
     if (data.rule !== undefined) {
       if (
-        !validate362(data.rule, {
+        !validate363(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -15195,7 +15211,7 @@ function validate384(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate362.errors);
+        vErrors = joined(vErrors, validate363.errors);
         errors = vErrors.length;
       }
     }
@@ -15208,18 +15224,18 @@ function validate384(
     }
     errors++;
   }
-  validate384.errors = vErrors;
+  validate385.errors = vErrors;
   return errors === 0;
 }
-validate384.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate385.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate409(
+function validate410(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate409.evaluated;
+  const evaluated0 = validate410.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15340,10 +15356,10 @@ function validate409(
     }
     errors++;
   }
-  validate409.errors = vErrors;
+  validate410.errors = vErrors;
   return errors === 0;
 }
-validate409.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate410.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema112 = {
   type: 'object',
@@ -15359,13 +15375,13 @@ const schema112 = {
   additionalProperties: false,
 };
 
-function validate417(
+function validate418(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate417.evaluated;
+  const evaluated0 = validate418.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15922,18 +15938,18 @@ function validate417(
     }
     errors++;
   }
-  validate417.errors = vErrors;
+  validate418.errors = vErrors;
   return errors === 0;
 }
-validate417.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate418.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate413(
+function validate414(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate413.evaluated;
+  const evaluated0 = validate414.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15959,7 +15975,7 @@ function validate413(
     }
     if (data.needs !== undefined) {
       if (
-        !validate374(data.needs, {
+        !validate375(data.needs, {
           instancePath: instancePath + '/needs',
           parentData: data,
           parentDataProperty: 'needs',
@@ -15967,13 +15983,13 @@ function validate413(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate374.errors);
+        vErrors = joined(vErrors, validate375.errors);
         errors = vErrors.length;
       }
     }
     if (data.helps !== undefined) {
       if (
-        !validate374(data.helps, {
+        !validate375(data.helps, {
           instancePath: instancePath + '/helps',
           parentData: data,
           parentDataProperty: 'helps',
@@ -15981,7 +15997,7 @@ function validate413(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate374.errors);
+        vErrors = joined(vErrors, validate375.errors);
         errors = vErrors.length;
       }
     }
@@ -15991,7 +16007,7 @@ function validate413(
         for (const key1 in data2) {
           const _errs6 = errors;
           if (
-            !validate362(key1, {
+            !validate363(key1, {
               instancePath: instancePath + '/declares',
               parentData: data2,
               parentDataProperty: 'declares',
@@ -15999,7 +16015,7 @@ function validate413(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate362.errors);
+            vErrors = joined(vErrors, validate363.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs6 === errors;
@@ -16020,7 +16036,7 @@ function validate413(
         }
         for (const key2 in data2) {
           if (
-            !validate417(data2[key2], {
+            !validate418(data2[key2], {
               instancePath: instancePath + '/declares/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data2,
               parentDataProperty: key2,
@@ -16028,7 +16044,7 @@ function validate413(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate417.errors);
+            vErrors = joined(vErrors, validate418.errors);
             errors = vErrors.length;
           }
         }
@@ -16056,10 +16072,10 @@ function validate413(
     }
     errors++;
   }
-  validate413.errors = vErrors;
+  validate414.errors = vErrors;
   return errors === 0;
 }
-validate413.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate414.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema114 = {
   type: 'object',
@@ -16067,13 +16083,13 @@ const schema114 = {
   additionalProperties: false,
 };
 
-function validate434(
+function validate435(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate434.evaluated;
+  const evaluated0 = validate435.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16099,7 +16115,7 @@ function validate434(
     }
     if (data.set_by !== undefined) {
       if (
-        !validate364(data.set_by, {
+        !validate365(data.set_by, {
           instancePath: instancePath + '/set_by',
           parentData: data,
           parentDataProperty: 'set_by',
@@ -16107,7 +16123,7 @@ function validate434(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate364.errors);
+        vErrors = joined(vErrors, validate365.errors);
         errors = vErrors.length;
       }
     }
@@ -16141,10 +16157,10 @@ function validate434(
     }
     errors++;
   }
-  validate434.errors = vErrors;
+  validate435.errors = vErrors;
   return errors === 0;
 }
-validate434.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate435.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema115 = {
   type: 'object',
@@ -16160,13 +16176,13 @@ const schema115 = {
   additionalProperties: false,
 };
 
-function validate438(
+function validate439(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate438.evaluated;
+  const evaluated0 = validate439.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16213,7 +16229,7 @@ function validate438(
     }
     if (data.value !== undefined) {
       if (
-        !validate371(data.value, {
+        !validate372(data.value, {
           instancePath: instancePath + '/value',
           parentData: data,
           parentDataProperty: 'value',
@@ -16221,7 +16237,7 @@ function validate438(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate371.errors);
+        vErrors = joined(vErrors, validate372.errors);
         errors = vErrors.length;
       }
     }
@@ -16291,7 +16307,7 @@ function validate438(
         const len0 = data2.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate371(data2[i0], {
+            !validate372(data2[i0], {
               instancePath: instancePath + '/between/' + i0,
               parentData: data2,
               parentDataProperty: i0,
@@ -16299,7 +16315,7 @@ function validate438(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate371.errors);
+            vErrors = joined(vErrors, validate372.errors);
             errors = vErrors.length;
           }
         }
@@ -16320,7 +16336,7 @@ function validate438(
     }
     if (data.set_by !== undefined) {
       if (
-        !validate364(data.set_by, {
+        !validate365(data.set_by, {
           instancePath: instancePath + '/set_by',
           parentData: data,
           parentDataProperty: 'set_by',
@@ -16328,13 +16344,13 @@ function validate438(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate364.errors);
+        vErrors = joined(vErrors, validate365.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate364(data.title, {
+        !validate365(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -16342,13 +16358,13 @@ function validate438(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate364.errors);
+        vErrors = joined(vErrors, validate365.errors);
         errors = vErrors.length;
       }
     }
     if (data.source !== undefined) {
       if (
-        !validate374(data.source, {
+        !validate375(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -16356,7 +16372,7 @@ function validate438(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate374.errors);
+        vErrors = joined(vErrors, validate375.errors);
         errors = vErrors.length;
       }
     }
@@ -16369,10 +16385,10 @@ function validate438(
     }
     errors++;
   }
-  validate438.errors = vErrors;
+  validate439.errors = vErrors;
   return errors === 0;
 }
-validate438.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate439.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema116 = {
   type: 'object',
@@ -16397,13 +16413,13 @@ const schema117 = {
   maxProperties: 20,
 };
 
-function validate449(
+function validate450(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate449.evaluated;
+  const evaluated0 = validate450.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16442,9 +16458,9 @@ function validate449(
     for (const key0 in data) {
       const _errs1 = errors;
       if (
-        !validate362(key0, { instancePath, parentData: data, parentDataProperty, rootData, dynamicAnchors })
+        !validate363(key0, { instancePath, parentData: data, parentDataProperty, rootData, dynamicAnchors })
       ) {
-        vErrors = joined(vErrors, validate362.errors);
+        vErrors = joined(vErrors, validate363.errors);
         errors = vErrors.length;
       }
       var valid0 = _errs1 === errors;
@@ -16465,7 +16481,7 @@ function validate449(
     }
     for (const key1 in data) {
       if (
-        !validate371(data[key1], {
+        !validate372(data[key1], {
           instancePath: instancePath + '/' + key1.replace(/~/g, '~0').replace(/\//g, '~1'),
           parentData: data,
           parentDataProperty: key1,
@@ -16473,7 +16489,7 @@ function validate449(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate371.errors);
+        vErrors = joined(vErrors, validate372.errors);
         errors = vErrors.length;
       }
     }
@@ -16486,10 +16502,10 @@ function validate449(
     }
     errors++;
   }
-  validate449.errors = vErrors;
+  validate450.errors = vErrors;
   return errors === 0;
 }
-validate449.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate450.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema118 = {
   type: 'object',
@@ -16503,13 +16519,13 @@ const schema118 = {
   additionalProperties: false,
 };
 
-function validate455(
+function validate456(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate455.evaluated;
+  const evaluated0 = validate456.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16563,7 +16579,7 @@ function validate455(
     }
     if (data.id !== undefined) {
       if (
-        !validate362(data.id, {
+        !validate363(data.id, {
           instancePath: instancePath + '/id',
           parentData: data,
           parentDataProperty: 'id',
@@ -16571,13 +16587,13 @@ function validate455(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate362.errors);
+        vErrors = joined(vErrors, validate363.errors);
         errors = vErrors.length;
       }
     }
     if (data.text !== undefined) {
       if (
-        !validate364(data.text, {
+        !validate365(data.text, {
           instancePath: instancePath + '/text',
           parentData: data,
           parentDataProperty: 'text',
@@ -16585,13 +16601,13 @@ function validate455(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate364.errors);
+        vErrors = joined(vErrors, validate365.errors);
         errors = vErrors.length;
       }
     }
     if (data.under !== undefined) {
       if (
-        !validate364(data.under, {
+        !validate365(data.under, {
           instancePath: instancePath + '/under',
           parentData: data,
           parentDataProperty: 'under',
@@ -16599,13 +16615,13 @@ function validate455(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate364.errors);
+        vErrors = joined(vErrors, validate365.errors);
         errors = vErrors.length;
       }
     }
     if (data.excludes !== undefined) {
       if (
-        !validate374(data.excludes, {
+        !validate375(data.excludes, {
           instancePath: instancePath + '/excludes',
           parentData: data,
           parentDataProperty: 'excludes',
@@ -16613,7 +16629,7 @@ function validate455(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate374.errors);
+        vErrors = joined(vErrors, validate375.errors);
         errors = vErrors.length;
       }
     }
@@ -16626,18 +16642,18 @@ function validate455(
     }
     errors++;
   }
-  validate455.errors = vErrors;
+  validate456.errors = vErrors;
   return errors === 0;
 }
-validate455.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate456.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate445(
+function validate446(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate445.evaluated;
+  const evaluated0 = validate446.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16728,7 +16744,7 @@ function validate445(
     }
     if (data.fault !== undefined) {
       if (
-        !validate362(data.fault, {
+        !validate363(data.fault, {
           instancePath: instancePath + '/fault',
           parentData: data,
           parentDataProperty: 'fault',
@@ -16736,13 +16752,13 @@ function validate445(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate362.errors);
+        vErrors = joined(vErrors, validate363.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate364(data.title, {
+        !validate365(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -16750,13 +16766,13 @@ function validate445(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate364.errors);
+        vErrors = joined(vErrors, validate365.errors);
         errors = vErrors.length;
       }
     }
     if (data.when !== undefined) {
       if (
-        !validate384(data.when, {
+        !validate385(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -16764,13 +16780,13 @@ function validate445(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate384.errors);
+        vErrors = joined(vErrors, validate385.errors);
         errors = vErrors.length;
       }
     }
     if (data.reads_high !== undefined) {
       if (
-        !validate449(data.reads_high, {
+        !validate450(data.reads_high, {
           instancePath: instancePath + '/reads_high',
           parentData: data,
           parentDataProperty: 'reads_high',
@@ -16778,13 +16794,13 @@ function validate445(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate449.errors);
+        vErrors = joined(vErrors, validate450.errors);
         errors = vErrors.length;
       }
     }
     if (data.reads_low !== undefined) {
       if (
-        !validate449(data.reads_low, {
+        !validate450(data.reads_low, {
           instancePath: instancePath + '/reads_low',
           parentData: data,
           parentDataProperty: 'reads_low',
@@ -16792,13 +16808,13 @@ function validate445(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate449.errors);
+        vErrors = joined(vErrors, validate450.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate364(data.says, {
+        !validate365(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -16806,7 +16822,7 @@ function validate445(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate364.errors);
+        vErrors = joined(vErrors, validate365.errors);
         errors = vErrors.length;
       }
     }
@@ -16844,7 +16860,7 @@ function validate445(
         const len0 = data6.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate455(data6[i0], {
+            !validate456(data6[i0], {
               instancePath: instancePath + '/do/' + i0,
               parentData: data6,
               parentDataProperty: i0,
@@ -16852,7 +16868,7 @@ function validate445(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate455.errors);
+            vErrors = joined(vErrors, validate456.errors);
             errors = vErrors.length;
           }
         }
@@ -16873,7 +16889,7 @@ function validate445(
     }
     if (data.source !== undefined) {
       if (
-        !validate374(data.source, {
+        !validate375(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -16881,7 +16897,7 @@ function validate445(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate374.errors);
+        vErrors = joined(vErrors, validate375.errors);
         errors = vErrors.length;
       }
     }
@@ -16894,10 +16910,10 @@ function validate445(
     }
     errors++;
   }
-  validate445.errors = vErrors;
+  validate446.errors = vErrors;
   return errors === 0;
 }
-validate445.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate446.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema119 = {
   type: 'object',
@@ -16950,13 +16966,13 @@ const schema120 = {
   additionalProperties: false,
 };
 
-function validate468(
+function validate469(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate468.evaluated;
+  const evaluated0 = validate469.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17010,7 +17026,7 @@ function validate468(
     }
     if (data.of !== undefined) {
       if (
-        !validate362(data.of, {
+        !validate363(data.of, {
           instancePath: instancePath + '/of',
           parentData: data,
           parentDataProperty: 'of',
@@ -17018,7 +17034,7 @@ function validate468(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate362.errors);
+        vErrors = joined(vErrors, validate363.errors);
         errors = vErrors.length;
       }
     }
@@ -17088,7 +17104,7 @@ function validate468(
             const len1 = data2.length;
             for (let i1 = 0; i1 < len1; i1++) {
               if (
-                !validate371(data2[i1], {
+                !validate372(data2[i1], {
                   instancePath: instancePath + '/points/' + i0 + '/' + i1,
                   parentData: data2,
                   parentDataProperty: i1,
@@ -17096,7 +17112,7 @@ function validate468(
                   dynamicAnchors,
                 })
               ) {
-                vErrors = joined(vErrors, validate371.errors);
+                vErrors = joined(vErrors, validate372.errors);
                 errors = vErrors.length;
               }
             }
@@ -17170,10 +17186,10 @@ function validate468(
     }
     errors++;
   }
-  validate468.errors = vErrors;
+  validate469.errors = vErrors;
   return errors === 0;
 }
-validate468.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate469.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema121 = {
   type: ['array', 'object'],
@@ -17193,13 +17209,13 @@ const schema122 = {
   additionalProperties: false,
 };
 
-function validate474(
+function validate475(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate474.evaluated;
+  const evaluated0 = validate475.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17239,7 +17255,7 @@ function validate474(
     }
     if (data.at_most !== undefined) {
       if (
-        !validate371(data.at_most, {
+        !validate372(data.at_most, {
           instancePath: instancePath + '/at_most',
           parentData: data,
           parentDataProperty: 'at_most',
@@ -17247,13 +17263,13 @@ function validate474(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate371.errors);
+        vErrors = joined(vErrors, validate372.errors);
         errors = vErrors.length;
       }
     }
     if (data.below !== undefined) {
       if (
-        !validate371(data.below, {
+        !validate372(data.below, {
           instancePath: instancePath + '/below',
           parentData: data,
           parentDataProperty: 'below',
@@ -17261,7 +17277,7 @@ function validate474(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate371.errors);
+        vErrors = joined(vErrors, validate372.errors);
         errors = vErrors.length;
       }
     }
@@ -17321,18 +17337,18 @@ function validate474(
     }
     errors++;
   }
-  validate474.errors = vErrors;
+  validate475.errors = vErrors;
   return errors === 0;
 }
-validate474.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate475.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate473(
+function validate474(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate473.evaluated;
+  const evaluated0 = validate474.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17370,7 +17386,7 @@ function validate473(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate474(data[i0], {
+        !validate475(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -17378,7 +17394,7 @@ function validate473(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate474.errors);
+        vErrors = joined(vErrors, validate475.errors);
         errors = vErrors.length;
       }
     }
@@ -17432,10 +17448,10 @@ function validate473(
       }
     }
   }
-  validate473.errors = vErrors;
+  validate474.errors = vErrors;
   return errors === 0;
 }
-validate473.evaluated = { props: true, items: true, dynamicProps: false, dynamicItems: false };
+validate474.evaluated = { props: true, items: true, dynamicProps: false, dynamicItems: false };
 
 const schema123 = {
   type: 'object',
@@ -17444,13 +17460,13 @@ const schema123 = {
   additionalProperties: false,
 };
 
-function validate479(
+function validate480(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate479.evaluated;
+  const evaluated0 = validate480.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17490,7 +17506,7 @@ function validate479(
     }
     if (data.when !== undefined) {
       if (
-        !validate384(data.when, {
+        !validate385(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -17498,13 +17514,13 @@ function validate479(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate384.errors);
+        vErrors = joined(vErrors, validate385.errors);
         errors = vErrors.length;
       }
     }
     if (data.use !== undefined) {
       if (
-        !validate371(data.use, {
+        !validate372(data.use, {
           instancePath: instancePath + '/use',
           parentData: data,
           parentDataProperty: 'use',
@@ -17512,7 +17528,7 @@ function validate479(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate371.errors);
+        vErrors = joined(vErrors, validate372.errors);
         errors = vErrors.length;
       }
     }
@@ -17525,18 +17541,18 @@ function validate479(
     }
     errors++;
   }
-  validate479.errors = vErrors;
+  validate480.errors = vErrors;
   return errors === 0;
 }
-validate479.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate480.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate493(
+function validate494(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate493.evaluated;
+  const evaluated0 = validate494.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17576,18 +17592,18 @@ function validate493(
     }
     errors++;
   }
-  validate493.errors = vErrors;
+  validate494.errors = vErrors;
   return errors === 0;
 }
-validate493.evaluated = { dynamicProps: false, dynamicItems: false };
+validate494.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate464(
+function validate465(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate464.evaluated;
+  const evaluated0 = validate465.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17613,7 +17629,7 @@ function validate464(
     }
     if (data.title !== undefined) {
       if (
-        !validate364(data.title, {
+        !validate365(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -17621,13 +17637,13 @@ function validate464(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate364.errors);
+        vErrors = joined(vErrors, validate365.errors);
         errors = vErrors.length;
       }
     }
     if (data.meaning !== undefined) {
       if (
-        !validate364(data.meaning, {
+        !validate365(data.meaning, {
           instancePath: instancePath + '/meaning',
           parentData: data,
           parentDataProperty: 'meaning',
@@ -17635,7 +17651,7 @@ function validate464(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate364.errors);
+        vErrors = joined(vErrors, validate365.errors);
         errors = vErrors.length;
       }
     }
@@ -17673,7 +17689,7 @@ function validate464(
     }
     if (data.source !== undefined) {
       if (
-        !validate374(data.source, {
+        !validate375(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -17681,7 +17697,7 @@ function validate464(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate374.errors);
+        vErrors = joined(vErrors, validate375.errors);
         errors = vErrors.length;
       }
     }
@@ -17720,7 +17736,7 @@ function validate464(
     }
     if (data.curve !== undefined) {
       if (
-        !validate468(data.curve, {
+        !validate469(data.curve, {
           instancePath: instancePath + '/curve',
           parentData: data,
           parentDataProperty: 'curve',
@@ -17728,7 +17744,7 @@ function validate464(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate468.errors);
+        vErrors = joined(vErrors, validate469.errors);
         errors = vErrors.length;
       }
     }
@@ -17766,7 +17782,7 @@ function validate464(
         for (const key1 in data6) {
           const _errs12 = errors;
           if (
-            !validate362(key1, {
+            !validate363(key1, {
               instancePath: instancePath + '/score',
               parentData: data6,
               parentDataProperty: 'score',
@@ -17774,7 +17790,7 @@ function validate464(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate362.errors);
+            vErrors = joined(vErrors, validate363.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs12 === errors;
@@ -17795,7 +17811,7 @@ function validate464(
         }
         for (const key2 in data6) {
           if (
-            !validate473(data6[key2], {
+            !validate474(data6[key2], {
               instancePath: instancePath + '/score/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data6,
               parentDataProperty: key2,
@@ -17803,7 +17819,7 @@ function validate464(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate473.errors);
+            vErrors = joined(vErrors, validate474.errors);
             errors = vErrors.length;
           }
         }
@@ -17856,7 +17872,7 @@ function validate464(
         const len0 = data8.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate479(data8[i0], {
+            !validate480(data8[i0], {
               instancePath: instancePath + '/choose/' + i0,
               parentData: data8,
               parentDataProperty: i0,
@@ -17864,7 +17880,7 @@ function validate464(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate479.errors);
+            vErrors = joined(vErrors, validate480.errors);
             errors = vErrors.length;
           }
         }
@@ -17885,7 +17901,7 @@ function validate464(
     }
     if (data.first_known !== undefined) {
       if (
-        !validate374(data.first_known, {
+        !validate375(data.first_known, {
           instancePath: instancePath + '/first_known',
           parentData: data,
           parentDataProperty: 'first_known',
@@ -17893,13 +17909,13 @@ function validate464(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate374.errors);
+        vErrors = joined(vErrors, validate375.errors);
         errors = vErrors.length;
       }
     }
     if (data.highest !== undefined) {
       if (
-        !validate362(data.highest, {
+        !validate363(data.highest, {
           instancePath: instancePath + '/highest',
           parentData: data,
           parentDataProperty: 'highest',
@@ -17907,13 +17923,13 @@ function validate464(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate362.errors);
+        vErrors = joined(vErrors, validate363.errors);
         errors = vErrors.length;
       }
     }
     if (data.lowest !== undefined) {
       if (
-        !validate362(data.lowest, {
+        !validate363(data.lowest, {
           instancePath: instancePath + '/lowest',
           parentData: data,
           parentDataProperty: 'lowest',
@@ -17921,13 +17937,13 @@ function validate464(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate362.errors);
+        vErrors = joined(vErrors, validate363.errors);
         errors = vErrors.length;
       }
     }
     if (data.average !== undefined) {
       if (
-        !validate362(data.average, {
+        !validate363(data.average, {
           instancePath: instancePath + '/average',
           parentData: data,
           parentDataProperty: 'average',
@@ -17935,13 +17951,13 @@ function validate464(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate362.errors);
+        vErrors = joined(vErrors, validate363.errors);
         errors = vErrors.length;
       }
     }
     if (data.earliest !== undefined) {
       if (
-        !validate362(data.earliest, {
+        !validate363(data.earliest, {
           instancePath: instancePath + '/earliest',
           parentData: data,
           parentDataProperty: 'earliest',
@@ -17949,13 +17965,13 @@ function validate464(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate362.errors);
+        vErrors = joined(vErrors, validate363.errors);
         errors = vErrors.length;
       }
     }
     if (data.latest !== undefined) {
       if (
-        !validate362(data.latest, {
+        !validate363(data.latest, {
           instancePath: instancePath + '/latest',
           parentData: data,
           parentDataProperty: 'latest',
@@ -17963,13 +17979,13 @@ function validate464(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate362.errors);
+        vErrors = joined(vErrors, validate363.errors);
         errors = vErrors.length;
       }
     }
     if (data.change !== undefined) {
       if (
-        !validate362(data.change, {
+        !validate363(data.change, {
           instancePath: instancePath + '/change',
           parentData: data,
           parentDataProperty: 'change',
@@ -17977,13 +17993,13 @@ function validate464(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate362.errors);
+        vErrors = joined(vErrors, validate363.errors);
         errors = vErrors.length;
       }
     }
     if (data.count !== undefined) {
       if (
-        !validate362(data.count, {
+        !validate363(data.count, {
           instancePath: instancePath + '/count',
           parentData: data,
           parentDataProperty: 'count',
@@ -17991,13 +18007,13 @@ function validate464(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate362.errors);
+        vErrors = joined(vErrors, validate363.errors);
         errors = vErrors.length;
       }
     }
     if (data.minutes_since !== undefined) {
       if (
-        !validate362(data.minutes_since, {
+        !validate363(data.minutes_since, {
           instancePath: instancePath + '/minutes_since',
           parentData: data,
           parentDataProperty: 'minutes_since',
@@ -18005,13 +18021,13 @@ function validate464(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate362.errors);
+        vErrors = joined(vErrors, validate363.errors);
         errors = vErrors.length;
       }
     }
     if (data.held !== undefined) {
       if (
-        !validate384(data.held, {
+        !validate385(data.held, {
           instancePath: instancePath + '/held',
           parentData: data,
           parentDataProperty: 'held',
@@ -18019,13 +18035,13 @@ function validate464(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate384.errors);
+        vErrors = joined(vErrors, validate385.errors);
         errors = vErrors.length;
       }
     }
     if (data.over !== undefined) {
       if (
-        !validate493(data.over, {
+        !validate494(data.over, {
           instancePath: instancePath + '/over',
           parentData: data,
           parentDataProperty: 'over',
@@ -18033,13 +18049,13 @@ function validate464(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate493.errors);
+        vErrors = joined(vErrors, validate494.errors);
         errors = vErrors.length;
       }
     }
     if (data.where !== undefined) {
       if (
-        !validate384(data.where, {
+        !validate385(data.where, {
           instancePath: instancePath + '/where',
           parentData: data,
           parentDataProperty: 'where',
@@ -18047,7 +18063,7 @@ function validate464(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate384.errors);
+        vErrors = joined(vErrors, validate385.errors);
         errors = vErrors.length;
       }
     }
@@ -18084,7 +18100,7 @@ function validate464(
     }
     if (data.longest_gap !== undefined) {
       if (
-        !validate493(data.longest_gap, {
+        !validate494(data.longest_gap, {
           instancePath: instancePath + '/longest_gap',
           parentData: data,
           parentDataProperty: 'longest_gap',
@@ -18092,13 +18108,13 @@ function validate464(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate493.errors);
+        vErrors = joined(vErrors, validate494.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_reliable_when !== undefined) {
       if (
-        !validate384(data.not_reliable_when, {
+        !validate385(data.not_reliable_when, {
           instancePath: instancePath + '/not_reliable_when',
           parentData: data,
           parentDataProperty: 'not_reliable_when',
@@ -18106,7 +18122,7 @@ function validate464(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate384.errors);
+        vErrors = joined(vErrors, validate385.errors);
         errors = vErrors.length;
       }
     }
@@ -18119,10 +18135,10 @@ function validate464(
     }
     errors++;
   }
-  validate464.errors = vErrors;
+  validate465.errors = vErrors;
   return errors === 0;
 }
-validate464.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate465.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema125 = {
   type: 'object',
@@ -18155,13 +18171,13 @@ const schema126 = {
   additionalProperties: false,
 };
 
-function validate503(
+function validate504(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate503.evaluated;
+  const evaluated0 = validate504.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18201,7 +18217,7 @@ function validate503(
     }
     if (data.when !== undefined) {
       if (
-        !validate384(data.when, {
+        !validate385(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -18209,13 +18225,13 @@ function validate503(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate384.errors);
+        vErrors = joined(vErrors, validate385.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate364(data.says, {
+        !validate365(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -18223,13 +18239,13 @@ function validate503(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate364.errors);
+        vErrors = joined(vErrors, validate365.errors);
         errors = vErrors.length;
       }
     }
     if (data.accepted !== undefined) {
       if (
-        !validate364(data.accepted, {
+        !validate365(data.accepted, {
           instancePath: instancePath + '/accepted',
           parentData: data,
           parentDataProperty: 'accepted',
@@ -18237,7 +18253,7 @@ function validate503(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate364.errors);
+        vErrors = joined(vErrors, validate365.errors);
         errors = vErrors.length;
       }
     }
@@ -18250,10 +18266,10 @@ function validate503(
     }
     errors++;
   }
-  validate503.errors = vErrors;
+  validate504.errors = vErrors;
   return errors === 0;
 }
-validate503.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate504.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema127 = {
   type: 'object',
@@ -18266,13 +18282,13 @@ const schema127 = {
   additionalProperties: false,
 };
 
-function validate508(
+function validate509(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate508.evaluated;
+  const evaluated0 = validate509.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18326,7 +18342,7 @@ function validate508(
     }
     if (data.when !== undefined) {
       if (
-        !validate384(data.when, {
+        !validate385(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -18334,13 +18350,13 @@ function validate508(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate384.errors);
+        vErrors = joined(vErrors, validate385.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate364(data.says, {
+        !validate365(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -18348,13 +18364,13 @@ function validate508(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate364.errors);
+        vErrors = joined(vErrors, validate365.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate362(data.level, {
+        !validate363(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -18362,7 +18378,7 @@ function validate508(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate362.errors);
+        vErrors = joined(vErrors, validate363.errors);
         errors = vErrors.length;
       }
     }
@@ -18375,20 +18391,20 @@ function validate508(
     }
     errors++;
   }
-  validate508.errors = vErrors;
+  validate509.errors = vErrors;
   return errors === 0;
 }
-validate508.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate509.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema128 = { type: 'array', items: { $ref: '#/$defs/text' }, minItems: 1, maxItems: 20 };
 
-function validate517(
+function validate518(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate517.evaluated;
+  const evaluated0 = validate518.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18417,7 +18433,7 @@ function validate517(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate364(data[i0], {
+        !validate365(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -18425,7 +18441,7 @@ function validate517(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate364.errors);
+        vErrors = joined(vErrors, validate365.errors);
         errors = vErrors.length;
       }
     }
@@ -18438,18 +18454,18 @@ function validate517(
     }
     errors++;
   }
-  validate517.errors = vErrors;
+  validate518.errors = vErrors;
   return errors === 0;
 }
-validate517.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate518.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate499(
+function validate500(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate499.evaluated;
+  const evaluated0 = validate500.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18503,7 +18519,7 @@ function validate499(
     }
     if (data.rule !== undefined) {
       if (
-        !validate362(data.rule, {
+        !validate363(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -18511,13 +18527,13 @@ function validate499(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate362.errors);
+        vErrors = joined(vErrors, validate363.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate364(data.title, {
+        !validate365(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -18525,13 +18541,13 @@ function validate499(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate364.errors);
+        vErrors = joined(vErrors, validate365.errors);
         errors = vErrors.length;
       }
     }
     if (data.when !== undefined) {
       if (
-        !validate384(data.when, {
+        !validate385(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -18539,13 +18555,13 @@ function validate499(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate384.errors);
+        vErrors = joined(vErrors, validate385.errors);
         errors = vErrors.length;
       }
     }
     if (data.unless !== undefined) {
       if (
-        !validate503(data.unless, {
+        !validate504(data.unless, {
           instancePath: instancePath + '/unless',
           parentData: data,
           parentDataProperty: 'unless',
@@ -18553,13 +18569,13 @@ function validate499(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate503.errors);
+        vErrors = joined(vErrors, validate504.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained_by !== undefined) {
       if (
-        !validate508(data.explained_by, {
+        !validate509(data.explained_by, {
           instancePath: instancePath + '/explained_by',
           parentData: data,
           parentDataProperty: 'explained_by',
@@ -18567,13 +18583,13 @@ function validate499(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate508.errors);
+        vErrors = joined(vErrors, validate509.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_reliable_when !== undefined) {
       if (
-        !validate384(data.not_reliable_when, {
+        !validate385(data.not_reliable_when, {
           instancePath: instancePath + '/not_reliable_when',
           parentData: data,
           parentDataProperty: 'not_reliable_when',
@@ -18581,13 +18597,13 @@ function validate499(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate384.errors);
+        vErrors = joined(vErrors, validate385.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate362(data.level, {
+        !validate363(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -18595,13 +18611,13 @@ function validate499(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate362.errors);
+        vErrors = joined(vErrors, validate363.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate364(data.says, {
+        !validate365(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -18609,13 +18625,13 @@ function validate499(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate364.errors);
+        vErrors = joined(vErrors, validate365.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate364(data.because, {
+        !validate365(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -18623,13 +18639,13 @@ function validate499(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate364.errors);
+        vErrors = joined(vErrors, validate365.errors);
         errors = vErrors.length;
       }
     }
     if (data.ask !== undefined) {
       if (
-        !validate517(data.ask, {
+        !validate518(data.ask, {
           instancePath: instancePath + '/ask',
           parentData: data,
           parentDataProperty: 'ask',
@@ -18637,7 +18653,7 @@ function validate499(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate517.errors);
+        vErrors = joined(vErrors, validate518.errors);
         errors = vErrors.length;
       }
     }
@@ -18675,7 +18691,7 @@ function validate499(
         const len0 = data10.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate455(data10[i0], {
+            !validate456(data10[i0], {
               instancePath: instancePath + '/do/' + i0,
               parentData: data10,
               parentDataProperty: i0,
@@ -18683,7 +18699,7 @@ function validate499(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate455.errors);
+            vErrors = joined(vErrors, validate456.errors);
             errors = vErrors.length;
           }
         }
@@ -18704,7 +18720,7 @@ function validate499(
     }
     if (data.source !== undefined) {
       if (
-        !validate374(data.source, {
+        !validate375(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -18712,13 +18728,13 @@ function validate499(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate374.errors);
+        vErrors = joined(vErrors, validate375.errors);
         errors = vErrors.length;
       }
     }
     if (data.accepted !== undefined) {
       if (
-        !validate364(data.accepted, {
+        !validate365(data.accepted, {
           instancePath: instancePath + '/accepted',
           parentData: data,
           parentDataProperty: 'accepted',
@@ -18726,7 +18742,7 @@ function validate499(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate364.errors);
+        vErrors = joined(vErrors, validate365.errors);
         errors = vErrors.length;
       }
     }
@@ -18739,20 +18755,20 @@ function validate499(
     }
     errors++;
   }
-  validate499.errors = vErrors;
+  validate500.errors = vErrors;
   return errors === 0;
 }
-validate499.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate500.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const pattern23 = new RegExp('^[0-9]{4}-[0-9]{2}-[0-9]{2}$', 'u');
 
-function validate361(
+function validate362(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="protocol.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate361.evaluated;
+  const evaluated0 = validate362.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18834,7 +18850,7 @@ function validate361(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate362(data.protocol, {
+        !validate363(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -18842,7 +18858,7 @@ function validate361(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate362.errors);
+        vErrors = joined(vErrors, validate363.errors);
         errors = vErrors.length;
       }
     }
@@ -18895,7 +18911,7 @@ function validate361(
     }
     if (data.title !== undefined) {
       if (
-        !validate364(data.title, {
+        !validate365(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -18903,13 +18919,13 @@ function validate361(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate364.errors);
+        vErrors = joined(vErrors, validate365.errors);
         errors = vErrors.length;
       }
     }
     if (data.about !== undefined) {
       if (
-        !validate364(data.about, {
+        !validate365(data.about, {
           instancePath: instancePath + '/about',
           parentData: data,
           parentDataProperty: 'about',
@@ -18917,13 +18933,13 @@ function validate361(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate364.errors);
+        vErrors = joined(vErrors, validate365.errors);
         errors = vErrors.length;
       }
     }
     if (data.based_on !== undefined) {
       if (
-        !validate367(data.based_on, {
+        !validate368(data.based_on, {
           instancePath: instancePath + '/based_on',
           parentData: data,
           parentDataProperty: 'based_on',
@@ -18931,13 +18947,13 @@ function validate361(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate367.errors);
+        vErrors = joined(vErrors, validate368.errors);
         errors = vErrors.length;
       }
     }
     if (data.ladder !== undefined) {
       if (
-        !validate362(data.ladder, {
+        !validate363(data.ladder, {
           instancePath: instancePath + '/ladder',
           parentData: data,
           parentDataProperty: 'ladder',
@@ -18945,13 +18961,13 @@ function validate361(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate362.errors);
+        vErrors = joined(vErrors, validate363.errors);
         errors = vErrors.length;
       }
     }
     if (data.applies_when !== undefined) {
       if (
-        !validate384(data.applies_when, {
+        !validate385(data.applies_when, {
           instancePath: instancePath + '/applies_when',
           parentData: data,
           parentDataProperty: 'applies_when',
@@ -18959,13 +18975,13 @@ function validate361(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate384.errors);
+        vErrors = joined(vErrors, validate385.errors);
         errors = vErrors.length;
       }
     }
     if (data.otherwise !== undefined) {
       if (
-        !validate364(data.otherwise, {
+        !validate365(data.otherwise, {
           instancePath: instancePath + '/otherwise',
           parentData: data,
           parentDataProperty: 'otherwise',
@@ -18973,7 +18989,7 @@ function validate361(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate364.errors);
+        vErrors = joined(vErrors, validate365.errors);
         errors = vErrors.length;
       }
     }
@@ -19043,7 +19059,7 @@ function validate361(
         const len0 = data9.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate364(data9[i0], {
+            !validate365(data9[i0], {
               instancePath: instancePath + '/owners/' + i0,
               parentData: data9,
               parentDataProperty: i0,
@@ -19051,7 +19067,7 @@ function validate361(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate364.errors);
+            vErrors = joined(vErrors, validate365.errors);
             errors = vErrors.length;
           }
         }
@@ -19076,7 +19092,7 @@ function validate361(
         for (const key1 in data11) {
           const _errs18 = errors;
           if (
-            !validate362(key1, {
+            !validate363(key1, {
               instancePath: instancePath + '/sources',
               parentData: data11,
               parentDataProperty: 'sources',
@@ -19084,7 +19100,7 @@ function validate361(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate362.errors);
+            vErrors = joined(vErrors, validate363.errors);
             errors = vErrors.length;
           }
           var valid3 = _errs18 === errors;
@@ -19105,7 +19121,7 @@ function validate361(
         }
         for (const key2 in data11) {
           if (
-            !validate409(data11[key2], {
+            !validate410(data11[key2], {
               instancePath: instancePath + '/sources/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data11,
               parentDataProperty: key2,
@@ -19113,7 +19129,7 @@ function validate361(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate409.errors);
+            vErrors = joined(vErrors, validate410.errors);
             errors = vErrors.length;
           }
         }
@@ -19134,7 +19150,7 @@ function validate361(
     }
     if (data.observations !== undefined) {
       if (
-        !validate413(data.observations, {
+        !validate414(data.observations, {
           instancePath: instancePath + '/observations',
           parentData: data,
           parentDataProperty: 'observations',
@@ -19142,7 +19158,7 @@ function validate361(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate413.errors);
+        vErrors = joined(vErrors, validate414.errors);
         errors = vErrors.length;
       }
     }
@@ -19152,7 +19168,7 @@ function validate361(
         for (const key3 in data14) {
           const _errs24 = errors;
           if (
-            !validate362(key3, {
+            !validate363(key3, {
               instancePath: instancePath + '/standing',
               parentData: data14,
               parentDataProperty: 'standing',
@@ -19160,7 +19176,7 @@ function validate361(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate362.errors);
+            vErrors = joined(vErrors, validate363.errors);
             errors = vErrors.length;
           }
           var valid5 = _errs24 === errors;
@@ -19181,7 +19197,7 @@ function validate361(
         }
         for (const key4 in data14) {
           if (
-            !validate434(data14[key4], {
+            !validate435(data14[key4], {
               instancePath: instancePath + '/standing/' + key4.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data14,
               parentDataProperty: key4,
@@ -19189,7 +19205,7 @@ function validate361(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate434.errors);
+            vErrors = joined(vErrors, validate435.errors);
             errors = vErrors.length;
           }
         }
@@ -19214,7 +19230,7 @@ function validate361(
         for (const key5 in data16) {
           const _errs29 = errors;
           if (
-            !validate362(key5, {
+            !validate363(key5, {
               instancePath: instancePath + '/limits',
               parentData: data16,
               parentDataProperty: 'limits',
@@ -19222,7 +19238,7 @@ function validate361(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate362.errors);
+            vErrors = joined(vErrors, validate363.errors);
             errors = vErrors.length;
           }
           var valid7 = _errs29 === errors;
@@ -19243,7 +19259,7 @@ function validate361(
         }
         for (const key6 in data16) {
           if (
-            !validate438(data16[key6], {
+            !validate439(data16[key6], {
               instancePath: instancePath + '/limits/' + key6.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data16,
               parentDataProperty: key6,
@@ -19251,7 +19267,7 @@ function validate361(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate438.errors);
+            vErrors = joined(vErrors, validate439.errors);
             errors = vErrors.length;
           }
         }
@@ -19290,7 +19306,7 @@ function validate361(
         const len1 = data18.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate445(data18[i1], {
+            !validate446(data18[i1], {
               instancePath: instancePath + '/faults/' + i1,
               parentData: data18,
               parentDataProperty: i1,
@@ -19298,7 +19314,7 @@ function validate361(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate445.errors);
+            vErrors = joined(vErrors, validate446.errors);
             errors = vErrors.length;
           }
         }
@@ -19323,7 +19339,7 @@ function validate361(
         for (const key7 in data20) {
           const _errs37 = errors;
           if (
-            !validate362(key7, {
+            !validate363(key7, {
               instancePath: instancePath + '/measures',
               parentData: data20,
               parentDataProperty: 'measures',
@@ -19331,7 +19347,7 @@ function validate361(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate362.errors);
+            vErrors = joined(vErrors, validate363.errors);
             errors = vErrors.length;
           }
           var valid11 = _errs37 === errors;
@@ -19352,7 +19368,7 @@ function validate361(
         }
         for (const key8 in data20) {
           if (
-            !validate464(data20[key8], {
+            !validate465(data20[key8], {
               instancePath: instancePath + '/measures/' + key8.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data20,
               parentDataProperty: key8,
@@ -19360,7 +19376,7 @@ function validate361(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate464.errors);
+            vErrors = joined(vErrors, validate465.errors);
             errors = vErrors.length;
           }
         }
@@ -19399,7 +19415,7 @@ function validate361(
         const len2 = data22.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate499(data22[i2], {
+            !validate500(data22[i2], {
               instancePath: instancePath + '/rules/' + i2,
               parentData: data22,
               parentDataProperty: i2,
@@ -19407,7 +19423,7 @@ function validate361(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate499.errors);
+            vErrors = joined(vErrors, validate500.errors);
             errors = vErrors.length;
           }
         }
@@ -19432,7 +19448,7 @@ function validate361(
         for (const key9 in data24) {
           const _errs45 = errors;
           if (
-            !validate362(key9, {
+            !validate363(key9, {
               instancePath: instancePath + '/exactly_one_of',
               parentData: data24,
               parentDataProperty: 'exactly_one_of',
@@ -19440,7 +19456,7 @@ function validate361(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate362.errors);
+            vErrors = joined(vErrors, validate363.errors);
             errors = vErrors.length;
           }
           var valid15 = _errs45 === errors;
@@ -19461,7 +19477,7 @@ function validate361(
         }
         for (const key10 in data24) {
           if (
-            !validate397(data24[key10], {
+            !validate398(data24[key10], {
               instancePath:
                 instancePath + '/exactly_one_of/' + key10.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data24,
@@ -19470,7 +19486,7 @@ function validate361(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate397.errors);
+            vErrors = joined(vErrors, validate398.errors);
             errors = vErrors.length;
           }
         }
@@ -19498,14 +19514,14 @@ function validate361(
     }
     errors++;
   }
-  validate361.errors = vErrors;
+  validate362.errors = vErrors;
   return errors === 0;
 }
-validate361.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate362.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 export const set = validate102;
 
-export const ward = validate526;
+export const ward = validate527;
 const schema129 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ward.schema.json',
@@ -19580,13 +19596,13 @@ const schema129 = {
   },
 };
 
-function validate527(
+function validate528(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate527.evaluated;
+  const evaluated0 = validate528.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19626,18 +19642,18 @@ function validate527(
     }
     errors++;
   }
-  validate527.errors = vErrors;
+  validate528.errors = vErrors;
   return errors === 0;
 }
-validate527.evaluated = { dynamicProps: false, dynamicItems: false };
+validate528.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate529(
+function validate530(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate529.evaluated;
+  const evaluated0 = validate530.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19672,18 +19688,18 @@ function validate529(
     }
     errors++;
   }
-  validate529.errors = vErrors;
+  validate530.errors = vErrors;
   return errors === 0;
 }
-validate529.evaluated = { dynamicProps: false, dynamicItems: false };
+validate530.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate535(
+function validate536(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate535.evaluated;
+  const evaluated0 = validate536.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19804,10 +19820,10 @@ function validate535(
     }
     errors++;
   }
-  validate535.errors = vErrors;
+  validate536.errors = vErrors;
   return errors === 0;
 }
-validate535.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate536.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema133 = {
   type: 'object',
@@ -19820,13 +19836,13 @@ const schema133 = {
   additionalProperties: false,
 };
 
-function validate541(
+function validate542(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate541.evaluated;
+  const evaluated0 = validate542.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19871,7 +19887,7 @@ function validate541(
         key0 === 'rule'
       )) {
         if (
-          !validate385(data[key0], {
+          !validate386(data[key0], {
             instancePath: instancePath + '/' + key0.replace(/~/g, '~0').replace(/\//g, '~1'),
             parentData: data,
             parentDataProperty: key0,
@@ -19879,14 +19895,14 @@ function validate541(
             dynamicAnchors,
           })
         ) {
-          vErrors = joined(vErrors, validate385.errors);
+          vErrors = joined(vErrors, validate386.errors);
           errors = vErrors.length;
         }
       }
     }
     if (data.all !== undefined) {
       if (
-        !validate397(data.all, {
+        !validate398(data.all, {
           instancePath: instancePath + '/all',
           parentData: data,
           parentDataProperty: 'all',
@@ -19894,13 +19910,13 @@ function validate541(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate397.errors);
+        vErrors = joined(vErrors, validate398.errors);
         errors = vErrors.length;
       }
     }
     if (data.any !== undefined) {
       if (
-        !validate397(data.any, {
+        !validate398(data.any, {
           instancePath: instancePath + '/any',
           parentData: data,
           parentDataProperty: 'any',
@@ -19908,13 +19924,13 @@ function validate541(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate397.errors);
+        vErrors = joined(vErrors, validate398.errors);
         errors = vErrors.length;
       }
     }
     if (data.none !== undefined) {
       if (
-        !validate397(data.none, {
+        !validate398(data.none, {
           instancePath: instancePath + '/none',
           parentData: data,
           parentDataProperty: 'none',
@@ -19922,13 +19938,13 @@ function validate541(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate397.errors);
+        vErrors = joined(vErrors, validate398.errors);
         errors = vErrors.length;
       }
     }
     if (data.at_least_of !== undefined) {
       if (
-        !validate401(data.at_least_of, {
+        !validate402(data.at_least_of, {
           instancePath: instancePath + '/at_least_of',
           parentData: data,
           parentDataProperty: 'at_least_of',
@@ -19936,13 +19952,13 @@ function validate541(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate401.errors);
+        vErrors = joined(vErrors, validate402.errors);
         errors = vErrors.length;
       }
     }
     if (data.rule !== undefined) {
       if (
-        !validate362(data.rule, {
+        !validate363(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -19950,7 +19966,7 @@ function validate541(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate362.errors);
+        vErrors = joined(vErrors, validate363.errors);
         errors = vErrors.length;
       }
     }
@@ -19963,18 +19979,18 @@ function validate541(
     }
     errors++;
   }
-  validate541.errors = vErrors;
+  validate542.errors = vErrors;
   return errors === 0;
 }
-validate541.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate542.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate539(
+function validate540(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate539.evaluated;
+  const evaluated0 = validate540.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20028,7 +20044,7 @@ function validate539(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate527(data.protocol, {
+        !validate528(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -20036,7 +20052,7 @@ function validate539(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate527.errors);
+        vErrors = joined(vErrors, validate528.errors);
         errors = vErrors.length;
       }
     }
@@ -20089,7 +20105,7 @@ function validate539(
     }
     if (data.when !== undefined) {
       if (
-        !validate541(data.when, {
+        !validate542(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -20097,7 +20113,7 @@ function validate539(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate541.errors);
+        vErrors = joined(vErrors, validate542.errors);
         errors = vErrors.length;
       }
     }
@@ -20110,10 +20126,10 @@ function validate539(
     }
     errors++;
   }
-  validate539.errors = vErrors;
+  validate540.errors = vErrors;
   return errors === 0;
 }
-validate539.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate540.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema135 = {
   type: 'object',
@@ -20142,13 +20158,13 @@ const schema136 = {
   minProperties: 1,
 };
 
-function validate556(
+function validate557(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate556.evaluated;
+  const evaluated0 = validate557.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20188,7 +20204,7 @@ function validate556(
     }
     if (data.who !== undefined) {
       if (
-        !validate164(data.who, {
+        !validate165(data.who, {
           instancePath: instancePath + '/who',
           parentData: data,
           parentDataProperty: 'who',
@@ -20196,13 +20212,13 @@ function validate556(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate164.errors);
+        vErrors = joined(vErrors, validate165.errors);
         errors = vErrors.length;
       }
     }
     if (data.from !== undefined) {
       if (
-        !validate173(data.from, {
+        !validate174(data.from, {
           instancePath: instancePath + '/from',
           parentData: data,
           parentDataProperty: 'from',
@@ -20210,13 +20226,13 @@ function validate556(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate173.errors);
+        vErrors = joined(vErrors, validate174.errors);
         errors = vErrors.length;
       }
     }
     if (data.to !== undefined) {
       if (
-        !validate173(data.to, {
+        !validate174(data.to, {
           instancePath: instancePath + '/to',
           parentData: data,
           parentDataProperty: 'to',
@@ -20224,7 +20240,7 @@ function validate556(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate173.errors);
+        vErrors = joined(vErrors, validate174.errors);
         errors = vErrors.length;
       }
     }
@@ -20237,18 +20253,18 @@ function validate556(
     }
     errors++;
   }
-  validate556.errors = vErrors;
+  validate557.errors = vErrors;
   return errors === 0;
 }
-validate556.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate557.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate561(
+function validate562(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate561.evaluated;
+  const evaluated0 = validate562.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20288,18 +20304,18 @@ function validate561(
     }
     errors++;
   }
-  validate561.errors = vErrors;
+  validate562.errors = vErrors;
   return errors === 0;
 }
-validate561.evaluated = { dynamicProps: false, dynamicItems: false };
+validate562.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate564(
+function validate565(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate564.evaluated;
+  const evaluated0 = validate565.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20353,7 +20369,7 @@ function validate564(
     }
     if (data.after !== undefined) {
       if (
-        !validate177(data.after, {
+        !validate178(data.after, {
           instancePath: instancePath + '/after',
           parentData: data,
           parentDataProperty: 'after',
@@ -20361,13 +20377,13 @@ function validate564(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate177.errors);
+        vErrors = joined(vErrors, validate178.errors);
         errors = vErrors.length;
       }
     }
     if (data.tell !== undefined) {
       if (
-        !validate164(data.tell, {
+        !validate165(data.tell, {
           instancePath: instancePath + '/tell',
           parentData: data,
           parentDataProperty: 'tell',
@@ -20375,7 +20391,7 @@ function validate564(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate164.errors);
+        vErrors = joined(vErrors, validate165.errors);
         errors = vErrors.length;
       }
     }
@@ -20388,18 +20404,18 @@ function validate564(
     }
     errors++;
   }
-  validate564.errors = vErrors;
+  validate565.errors = vErrors;
   return errors === 0;
 }
-validate564.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate565.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate554(
+function validate555(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate554.evaluated;
+  const evaluated0 = validate555.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20445,7 +20461,7 @@ function validate554(
     }
     if (data.says !== undefined) {
       if (
-        !validate529(data.says, {
+        !validate530(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -20453,7 +20469,7 @@ function validate554(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate529.errors);
+        vErrors = joined(vErrors, validate530.errors);
         errors = vErrors.length;
       }
     }
@@ -20491,7 +20507,7 @@ function validate554(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate556(data1[i0], {
+            !validate557(data1[i0], {
               instancePath: instancePath + '/tell/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -20499,7 +20515,7 @@ function validate554(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate556.errors);
+            vErrors = joined(vErrors, validate557.errors);
             errors = vErrors.length;
           }
         }
@@ -20520,7 +20536,7 @@ function validate554(
     }
     if (data.respond !== undefined) {
       if (
-        !validate561(data.respond, {
+        !validate562(data.respond, {
           instancePath: instancePath + '/respond',
           parentData: data,
           parentDataProperty: 'respond',
@@ -20528,13 +20544,13 @@ function validate554(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate561.errors);
+        vErrors = joined(vErrors, validate562.errors);
         errors = vErrors.length;
       }
     }
     if (data.reassess !== undefined) {
       if (
-        !validate561(data.reassess, {
+        !validate562(data.reassess, {
           instancePath: instancePath + '/reassess',
           parentData: data,
           parentDataProperty: 'reassess',
@@ -20542,13 +20558,13 @@ function validate554(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate561.errors);
+        vErrors = joined(vErrors, validate562.errors);
         errors = vErrors.length;
       }
     }
     if (data.if_no_answer !== undefined) {
       if (
-        !validate564(data.if_no_answer, {
+        !validate565(data.if_no_answer, {
           instancePath: instancePath + '/if_no_answer',
           parentData: data,
           parentDataProperty: 'if_no_answer',
@@ -20556,7 +20572,7 @@ function validate554(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate564.errors);
+        vErrors = joined(vErrors, validate565.errors);
         errors = vErrors.length;
       }
     }
@@ -20569,18 +20585,18 @@ function validate554(
     }
     errors++;
   }
-  validate554.errors = vErrors;
+  validate555.errors = vErrors;
   return errors === 0;
 }
-validate554.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate555.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate551(
+function validate552(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate551.evaluated;
+  const evaluated0 = validate552.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20648,7 +20664,7 @@ function validate551(
     }
     if (data.says !== undefined) {
       if (
-        !validate529(data.says, {
+        !validate530(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -20656,7 +20672,7 @@ function validate551(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate529.errors);
+        vErrors = joined(vErrors, validate530.errors);
         errors = vErrors.length;
       }
     }
@@ -20666,7 +20682,7 @@ function validate551(
         for (const key1 in data1) {
           const _errs5 = errors;
           if (
-            !validate527(key1, {
+            !validate528(key1, {
               instancePath: instancePath + '/levels',
               parentData: data1,
               parentDataProperty: 'levels',
@@ -20674,7 +20690,7 @@ function validate551(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate527.errors);
+            vErrors = joined(vErrors, validate528.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs5 === errors;
@@ -20695,7 +20711,7 @@ function validate551(
         }
         for (const key2 in data1) {
           if (
-            !validate554(data1[key2], {
+            !validate555(data1[key2], {
               instancePath: instancePath + '/levels/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data1,
               parentDataProperty: key2,
@@ -20703,7 +20719,7 @@ function validate551(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate554.errors);
+            vErrors = joined(vErrors, validate555.errors);
             errors = vErrors.length;
           }
         }
@@ -20742,7 +20758,7 @@ function validate551(
         const len0 = data3.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate527(data3[i0], {
+            !validate528(data3[i0], {
               instancePath: instancePath + '/source/' + i0,
               parentData: data3,
               parentDataProperty: i0,
@@ -20750,7 +20766,7 @@ function validate551(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate527.errors);
+            vErrors = joined(vErrors, validate528.errors);
             errors = vErrors.length;
           }
         }
@@ -20778,10 +20794,10 @@ function validate551(
     }
     errors++;
   }
-  validate551.errors = vErrors;
+  validate552.errors = vErrors;
   return errors === 0;
 }
-validate551.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate552.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema140 = {
   type: 'array',
@@ -20790,13 +20806,13 @@ const schema140 = {
   maxItems: 2,
 };
 
-function validate571(
+function validate572(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate571.evaluated;
+  const evaluated0 = validate572.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20825,7 +20841,7 @@ function validate571(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate527(data[i0], {
+        !validate528(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -20833,7 +20849,7 @@ function validate571(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate527.errors);
+        vErrors = joined(vErrors, validate528.errors);
         errors = vErrors.length;
       }
     }
@@ -20846,18 +20862,18 @@ function validate571(
     }
     errors++;
   }
-  validate571.errors = vErrors;
+  validate572.errors = vErrors;
   return errors === 0;
 }
-validate571.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate572.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate526(
+function validate527(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ward.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate526.evaluated;
+  const evaluated0 = validate527.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20953,7 +20969,7 @@ function validate526(
     }
     if (data.ward !== undefined) {
       if (
-        !validate527(data.ward, {
+        !validate528(data.ward, {
           instancePath: instancePath + '/ward',
           parentData: data,
           parentDataProperty: 'ward',
@@ -20961,7 +20977,7 @@ function validate526(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate527.errors);
+        vErrors = joined(vErrors, validate528.errors);
         errors = vErrors.length;
       }
     }
@@ -21014,7 +21030,7 @@ function validate526(
     }
     if (data.title !== undefined) {
       if (
-        !validate529(data.title, {
+        !validate530(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -21022,13 +21038,13 @@ function validate526(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate529.errors);
+        vErrors = joined(vErrors, validate530.errors);
         errors = vErrors.length;
       }
     }
     if (data.about !== undefined) {
       if (
-        !validate529(data.about, {
+        !validate530(data.about, {
           instancePath: instancePath + '/about',
           parentData: data,
           parentDataProperty: 'about',
@@ -21036,13 +21052,13 @@ function validate526(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate529.errors);
+        vErrors = joined(vErrors, validate530.errors);
         errors = vErrors.length;
       }
     }
     if (data.ladder !== undefined) {
       if (
-        !validate527(data.ladder, {
+        !validate528(data.ladder, {
           instancePath: instancePath + '/ladder',
           parentData: data,
           parentDataProperty: 'ladder',
@@ -21050,7 +21066,7 @@ function validate526(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate527.errors);
+        vErrors = joined(vErrors, validate528.errors);
         errors = vErrors.length;
       }
     }
@@ -21166,7 +21182,7 @@ function validate526(
         const len0 = data7.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate529(data7[i0], {
+            !validate530(data7[i0], {
               instancePath: instancePath + '/owners/' + i0,
               parentData: data7,
               parentDataProperty: i0,
@@ -21174,7 +21190,7 @@ function validate526(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate529.errors);
+            vErrors = joined(vErrors, validate530.errors);
             errors = vErrors.length;
           }
         }
@@ -21199,7 +21215,7 @@ function validate526(
         for (const key1 in data9) {
           const _errs17 = errors;
           if (
-            !validate527(key1, {
+            !validate528(key1, {
               instancePath: instancePath + '/sources',
               parentData: data9,
               parentDataProperty: 'sources',
@@ -21207,7 +21223,7 @@ function validate526(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate527.errors);
+            vErrors = joined(vErrors, validate528.errors);
             errors = vErrors.length;
           }
           var valid3 = _errs17 === errors;
@@ -21228,7 +21244,7 @@ function validate526(
         }
         for (const key2 in data9) {
           if (
-            !validate535(data9[key2], {
+            !validate536(data9[key2], {
               instancePath: instancePath + '/sources/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data9,
               parentDataProperty: key2,
@@ -21236,7 +21252,7 @@ function validate526(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate535.errors);
+            vErrors = joined(vErrors, validate536.errors);
             errors = vErrors.length;
           }
         }
@@ -21289,7 +21305,7 @@ function validate526(
         const len1 = data11.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate539(data11[i1], {
+            !validate540(data11[i1], {
               instancePath: instancePath + '/reads_with/' + i1,
               parentData: data11,
               parentDataProperty: i1,
@@ -21297,7 +21313,7 @@ function validate526(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate539.errors);
+            vErrors = joined(vErrors, validate540.errors);
             errors = vErrors.length;
           }
         }
@@ -21322,7 +21338,7 @@ function validate526(
         for (const key3 in data13) {
           const _errs25 = errors;
           if (
-            !validate527(key3, {
+            !validate528(key3, {
               instancePath: instancePath + '/plans',
               parentData: data13,
               parentDataProperty: 'plans',
@@ -21330,7 +21346,7 @@ function validate526(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate527.errors);
+            vErrors = joined(vErrors, validate528.errors);
             errors = vErrors.length;
           }
           var valid7 = _errs25 === errors;
@@ -21351,7 +21367,7 @@ function validate526(
         }
         for (const key4 in data13) {
           if (
-            !validate551(data13[key4], {
+            !validate552(data13[key4], {
               instancePath: instancePath + '/plans/' + key4.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data13,
               parentDataProperty: key4,
@@ -21359,7 +21375,7 @@ function validate526(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate551.errors);
+            vErrors = joined(vErrors, validate552.errors);
             errors = vErrors.length;
           }
         }
@@ -21398,7 +21414,7 @@ function validate526(
         const len2 = data15.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate571(data15[i2], {
+            !validate572(data15[i2], {
               instancePath: instancePath + '/never_together/' + i2,
               parentData: data15,
               parentDataProperty: i2,
@@ -21406,7 +21422,7 @@ function validate526(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate571.errors);
+            vErrors = joined(vErrors, validate572.errors);
             errors = vErrors.length;
           }
         }
@@ -21434,12 +21450,12 @@ function validate526(
     }
     errors++;
   }
-  validate526.errors = vErrors;
+  validate527.errors = vErrors;
   return errors === 0;
 }
-validate526.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate527.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const ward_cases = validate574;
+export const ward_cases = validate575;
 const schema141 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ward_cases.schema.json',
@@ -21490,13 +21506,13 @@ const schema141 = {
   },
 };
 
-function validate575(
+function validate576(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate575.evaluated;
+  const evaluated0 = validate576.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21536,10 +21552,10 @@ function validate575(
     }
     errors++;
   }
-  validate575.errors = vErrors;
+  validate576.errors = vErrors;
   return errors === 0;
 }
-validate575.evaluated = { dynamicProps: false, dynamicItems: false };
+validate576.evaluated = { dynamicProps: false, dynamicItems: false };
 
 const schema143 = {
   type: 'object',
@@ -21556,13 +21572,13 @@ const schema143 = {
   additionalProperties: false,
 };
 
-function validate578(
+function validate579(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate578.evaluated;
+  const evaluated0 = validate579.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21597,10 +21613,10 @@ function validate578(
     }
     errors++;
   }
-  validate578.errors = vErrors;
+  validate579.errors = vErrors;
   return errors === 0;
 }
-validate578.evaluated = { dynamicProps: false, dynamicItems: false };
+validate579.evaluated = { dynamicProps: false, dynamicItems: false };
 
 const schema145 = {
   type: 'object',
@@ -21620,13 +21636,13 @@ const schema145 = {
   additionalProperties: false,
 };
 
-function validate585(
+function validate586(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate585.evaluated;
+  const evaluated0 = validate586.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21715,18 +21731,18 @@ function validate585(
     }
     errors++;
   }
-  validate585.errors = vErrors;
+  validate586.errors = vErrors;
   return errors === 0;
 }
-validate585.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate586.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate593(
+function validate594(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate593.evaluated;
+  const evaluated0 = validate594.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21756,18 +21772,18 @@ function validate593(
     }
     errors++;
   }
-  validate593.errors = vErrors;
+  validate594.errors = vErrors;
   return errors === 0;
 }
-validate593.evaluated = { dynamicProps: false, dynamicItems: false };
+validate594.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate596(
+function validate597(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate596.evaluated;
+  const evaluated0 = validate597.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21906,6 +21922,20 @@ function validate596(
         errors = vErrors.length;
       }
     }
+    if (data.faults !== undefined) {
+      if (
+        !validate136(data.faults, {
+          instancePath: instancePath + '/faults',
+          parentData: data,
+          parentDataProperty: 'faults',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate136.errors);
+        errors = vErrors.length;
+      }
+    }
     if (data.not_reliable !== undefined) {
       if (
         !validate136(data.not_reliable, {
@@ -21977,14 +22007,14 @@ function validate596(
       }
     }
     if (data.measures !== undefined) {
-      let data11 = data.measures;
-      if (data11 && typeof data11 == 'object' && !Array.isArray(data11)) {
-        for (const key1 in data11) {
-          const _errs16 = errors;
+      let data12 = data.measures;
+      if (data12 && typeof data12 == 'object' && !Array.isArray(data12)) {
+        for (const key1 in data12) {
+          const _errs17 = errors;
           if (
             !validate95(key1, {
               instancePath: instancePath + '/measures',
-              parentData: data11,
+              parentData: data12,
               parentDataProperty: 'measures',
               rootData,
               dynamicAnchors,
@@ -21993,7 +22023,7 @@ function validate596(
             vErrors = joined(vErrors, validate95.errors);
             errors = vErrors.length;
           }
-          var valid1 = _errs16 === errors;
+          var valid1 = _errs17 === errors;
           if (!valid1) {
             const err4 = {
               instancePath: instancePath + '/measures',
@@ -22009,17 +22039,17 @@ function validate596(
             errors++;
           }
         }
-        for (const key2 in data11) {
+        for (const key2 in data12) {
           if (
-            !validate148(data11[key2], {
+            !validate149(data12[key2], {
               instancePath: instancePath + '/measures/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
-              parentData: data11,
+              parentData: data12,
               parentDataProperty: key2,
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate148.errors);
+            vErrors = joined(vErrors, validate149.errors);
             errors = vErrors.length;
           }
         }
@@ -22061,18 +22091,18 @@ function validate596(
     }
     errors++;
   }
-  validate596.errors = vErrors;
+  validate597.errors = vErrors;
   return errors === 0;
 }
-validate596.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate597.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate584(
+function validate585(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate584.evaluated;
+  const evaluated0 = validate585.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22119,7 +22149,7 @@ function validate584(
     }
     if (data.level !== undefined) {
       if (
-        !validate585(data.level, {
+        !validate586(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -22127,7 +22157,7 @@ function validate584(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate585.errors);
+        vErrors = joined(vErrors, validate586.errors);
         errors = vErrors.length;
       }
     }
@@ -22165,7 +22195,7 @@ function validate584(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate578(data1[i0], {
+            !validate579(data1[i0], {
               instancePath: instancePath + '/tell/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -22173,7 +22203,7 @@ function validate584(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate578.errors);
+            vErrors = joined(vErrors, validate579.errors);
             errors = vErrors.length;
           }
         }
@@ -22194,7 +22224,7 @@ function validate584(
     }
     if (data.plan !== undefined) {
       if (
-        !validate575(data.plan, {
+        !validate576(data.plan, {
           instancePath: instancePath + '/plan',
           parentData: data,
           parentDataProperty: 'plan',
@@ -22202,13 +22232,13 @@ function validate584(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate575.errors);
+        vErrors = joined(vErrors, validate576.errors);
         errors = vErrors.length;
       }
     }
     if (data.in_force !== undefined) {
       if (
-        !validate575(data.in_force, {
+        !validate576(data.in_force, {
           instancePath: instancePath + '/in_force',
           parentData: data,
           parentDataProperty: 'in_force',
@@ -22216,13 +22246,13 @@ function validate584(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate575.errors);
+        vErrors = joined(vErrors, validate576.errors);
         errors = vErrors.length;
       }
     }
     if (data.may_step_down !== undefined) {
       if (
-        !validate593(data.may_step_down, {
+        !validate594(data.may_step_down, {
           instancePath: instancePath + '/may_step_down',
           parentData: data,
           parentDataProperty: 'may_step_down',
@@ -22230,7 +22260,7 @@ function validate584(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate593.errors);
+        vErrors = joined(vErrors, validate594.errors);
         errors = vErrors.length;
       }
     }
@@ -22240,7 +22270,7 @@ function validate584(
         for (const key1 in data6) {
           const _errs11 = errors;
           if (
-            !validate575(key1, {
+            !validate576(key1, {
               instancePath: instancePath + '/protocols',
               parentData: data6,
               parentDataProperty: 'protocols',
@@ -22248,7 +22278,7 @@ function validate584(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate575.errors);
+            vErrors = joined(vErrors, validate576.errors);
             errors = vErrors.length;
           }
           var valid3 = _errs11 === errors;
@@ -22269,7 +22299,7 @@ function validate584(
         }
         for (const key2 in data6) {
           if (
-            !validate596(data6[key2], {
+            !validate597(data6[key2], {
               instancePath: instancePath + '/protocols/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data6,
               parentDataProperty: key2,
@@ -22277,7 +22307,7 @@ function validate584(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate596.errors);
+            vErrors = joined(vErrors, validate597.errors);
             errors = vErrors.length;
           }
         }
@@ -22305,18 +22335,18 @@ function validate584(
     }
     errors++;
   }
-  validate584.errors = vErrors;
+  validate585.errors = vErrors;
   return errors === 0;
 }
-validate584.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate585.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate612(
+function validate614(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate612.evaluated;
+  const evaluated0 = validate614.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22377,18 +22407,18 @@ function validate612(
     }
     errors++;
   }
-  validate612.errors = vErrors;
+  validate614.errors = vErrors;
   return errors === 0;
 }
-validate612.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate614.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate577(
+function validate578(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate577.evaluated;
+  const evaluated0 = validate578.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22450,7 +22480,7 @@ function validate577(
     }
     if (data.case !== undefined) {
       if (
-        !validate578(data.case, {
+        !validate579(data.case, {
           instancePath: instancePath + '/case',
           parentData: data,
           parentDataProperty: 'case',
@@ -22458,13 +22488,13 @@ function validate577(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate578.errors);
+        vErrors = joined(vErrors, validate579.errors);
         errors = vErrors.length;
       }
     }
     if (data.story !== undefined) {
       if (
-        !validate578(data.story, {
+        !validate579(data.story, {
           instancePath: instancePath + '/story',
           parentData: data,
           parentDataProperty: 'story',
@@ -22472,13 +22502,13 @@ function validate577(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate578.errors);
+        vErrors = joined(vErrors, validate579.errors);
         errors = vErrors.length;
       }
     }
     if (data.source !== undefined) {
       if (
-        !validate575(data.source, {
+        !validate576(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -22486,7 +22516,7 @@ function validate577(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate575.errors);
+        vErrors = joined(vErrors, validate576.errors);
         errors = vErrors.length;
       }
     }
@@ -22520,7 +22550,7 @@ function validate577(
     }
     if (data.expect !== undefined) {
       if (
-        !validate584(data.expect, {
+        !validate585(data.expect, {
           instancePath: instancePath + '/expect',
           parentData: data,
           parentDataProperty: 'expect',
@@ -22528,13 +22558,13 @@ function validate577(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate584.errors);
+        vErrors = joined(vErrors, validate585.errors);
         errors = vErrors.length;
       }
     }
     if (data.teach !== undefined) {
       if (
-        !validate612(data.teach, {
+        !validate614(data.teach, {
           instancePath: instancePath + '/teach',
           parentData: data,
           parentDataProperty: 'teach',
@@ -22542,7 +22572,7 @@ function validate577(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate612.errors);
+        vErrors = joined(vErrors, validate614.errors);
         errors = vErrors.length;
       }
     }
@@ -22555,18 +22585,18 @@ function validate577(
     }
     errors++;
   }
-  validate577.errors = vErrors;
+  validate578.errors = vErrors;
   return errors === 0;
 }
-validate577.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate578.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate574(
+function validate575(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ward_cases.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate574.evaluated;
+  const evaluated0 = validate575.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22620,7 +22650,7 @@ function validate574(
     }
     if (data.ward !== undefined) {
       if (
-        !validate575(data.ward, {
+        !validate576(data.ward, {
           instancePath: instancePath + '/ward',
           parentData: data,
           parentDataProperty: 'ward',
@@ -22628,7 +22658,7 @@ function validate574(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate575.errors);
+        vErrors = joined(vErrors, validate576.errors);
         errors = vErrors.length;
       }
     }
@@ -22652,7 +22682,7 @@ function validate574(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate577(data1[i0], {
+            !validate578(data1[i0], {
               instancePath: instancePath + '/cases/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -22660,7 +22690,7 @@ function validate574(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate577.errors);
+            vErrors = joined(vErrors, validate578.errors);
             errors = vErrors.length;
           }
         }
@@ -22688,12 +22718,12 @@ function validate574(
     }
     errors++;
   }
-  validate574.errors = vErrors;
+  validate575.errors = vErrors;
   return errors === 0;
 }
-validate574.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate575.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const ward_outcome = validate617;
+export const ward_outcome = validate619;
 const schema150 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ward_outcome.schema.json',
@@ -22809,13 +22839,13 @@ const schema150 = {
   },
 };
 
-function validate618(
+function validate620(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate618.evaluated;
+  const evaluated0 = validate620.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22855,18 +22885,18 @@ function validate618(
     }
     errors++;
   }
-  validate618.errors = vErrors;
+  validate620.errors = vErrors;
   return errors === 0;
 }
-validate618.evaluated = { dynamicProps: false, dynamicItems: false };
+validate620.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate620(
+function validate622(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate620.evaluated;
+  const evaluated0 = validate622.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22901,18 +22931,18 @@ function validate620(
     }
     errors++;
   }
-  validate620.errors = vErrors;
+  validate622.errors = vErrors;
   return errors === 0;
 }
-validate620.evaluated = { dynamicProps: false, dynamicItems: false };
+validate622.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate622(
+function validate624(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate622.evaluated;
+  const evaluated0 = validate624.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23022,7 +23052,7 @@ function validate622(
     }
     if (data.could_be !== undefined) {
       if (
-        !validate245(data.could_be, {
+        !validate246(data.could_be, {
           instancePath: instancePath + '/could_be',
           parentData: data,
           parentDataProperty: 'could_be',
@@ -23030,7 +23060,7 @@ function validate622(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate245.errors);
+        vErrors = joined(vErrors, validate246.errors);
         errors = vErrors.length;
       }
     }
@@ -23051,10 +23081,10 @@ function validate622(
       }
     }
   }
-  validate622.errors = vErrors;
+  validate624.errors = vErrors;
   return errors === 0;
 }
-validate622.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate624.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema154 = {
   type: 'object',
@@ -23067,13 +23097,13 @@ const schema154 = {
   additionalProperties: false,
 };
 
-function validate625(
+function validate627(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate625.evaluated;
+  const evaluated0 = validate627.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23141,7 +23171,7 @@ function validate625(
     }
     if (data.plan !== undefined) {
       if (
-        !validate618(data.plan, {
+        !validate620(data.plan, {
           instancePath: instancePath + '/plan',
           parentData: data,
           parentDataProperty: 'plan',
@@ -23149,13 +23179,13 @@ function validate625(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate618.errors);
+        vErrors = joined(vErrors, validate620.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate620(data.title, {
+        !validate622(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -23163,13 +23193,13 @@ function validate625(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate620.errors);
+        vErrors = joined(vErrors, validate622.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate620(data.says, {
+        !validate622(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -23177,7 +23207,7 @@ function validate625(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate620.errors);
+        vErrors = joined(vErrors, validate622.errors);
         errors = vErrors.length;
       }
     }
@@ -23190,10 +23220,10 @@ function validate625(
     }
     errors++;
   }
-  validate625.errors = vErrors;
+  validate627.errors = vErrors;
   return errors === 0;
 }
-validate625.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate627.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema155 = {
   type: 'object',
@@ -23210,13 +23240,13 @@ const schema155 = {
   additionalProperties: false,
 };
 
-function validate633(
+function validate635(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate633.evaluated;
+  const evaluated0 = validate635.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23256,7 +23286,7 @@ function validate633(
     }
     if (data.who !== undefined) {
       if (
-        !validate164(data.who, {
+        !validate165(data.who, {
           instancePath: instancePath + '/who',
           parentData: data,
           parentDataProperty: 'who',
@@ -23264,13 +23294,13 @@ function validate633(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate164.errors);
+        vErrors = joined(vErrors, validate165.errors);
         errors = vErrors.length;
       }
     }
     if (data.from !== undefined) {
       if (
-        !validate173(data.from, {
+        !validate174(data.from, {
           instancePath: instancePath + '/from',
           parentData: data,
           parentDataProperty: 'from',
@@ -23278,13 +23308,13 @@ function validate633(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate173.errors);
+        vErrors = joined(vErrors, validate174.errors);
         errors = vErrors.length;
       }
     }
     if (data.to !== undefined) {
       if (
-        !validate173(data.to, {
+        !validate174(data.to, {
           instancePath: instancePath + '/to',
           parentData: data,
           parentDataProperty: 'to',
@@ -23292,7 +23322,7 @@ function validate633(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate173.errors);
+        vErrors = joined(vErrors, validate174.errors);
         errors = vErrors.length;
       }
     }
@@ -23305,18 +23335,18 @@ function validate633(
     }
     errors++;
   }
-  validate633.errors = vErrors;
+  validate635.errors = vErrors;
   return errors === 0;
 }
-validate633.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate635.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate638(
+function validate640(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate638.evaluated;
+  const evaluated0 = validate640.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23356,18 +23386,18 @@ function validate638(
     }
     errors++;
   }
-  validate638.errors = vErrors;
+  validate640.errors = vErrors;
   return errors === 0;
 }
-validate638.evaluated = { dynamicProps: false, dynamicItems: false };
+validate640.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate641(
+function validate643(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate641.evaluated;
+  const evaluated0 = validate643.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23421,7 +23451,7 @@ function validate641(
     }
     if (data.after !== undefined) {
       if (
-        !validate177(data.after, {
+        !validate178(data.after, {
           instancePath: instancePath + '/after',
           parentData: data,
           parentDataProperty: 'after',
@@ -23429,13 +23459,13 @@ function validate641(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate177.errors);
+        vErrors = joined(vErrors, validate178.errors);
         errors = vErrors.length;
       }
     }
     if (data.tell !== undefined) {
       if (
-        !validate164(data.tell, {
+        !validate165(data.tell, {
           instancePath: instancePath + '/tell',
           parentData: data,
           parentDataProperty: 'tell',
@@ -23443,7 +23473,7 @@ function validate641(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate164.errors);
+        vErrors = joined(vErrors, validate165.errors);
         errors = vErrors.length;
       }
     }
@@ -23456,18 +23486,18 @@ function validate641(
     }
     errors++;
   }
-  validate641.errors = vErrors;
+  validate643.errors = vErrors;
   return errors === 0;
 }
-validate641.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate643.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate645(
+function validate647(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate645.evaluated;
+  const evaluated0 = validate647.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23582,7 +23612,7 @@ function validate645(
     }
     if (data.over !== undefined) {
       if (
-        !validate177(data.over, {
+        !validate178(data.over, {
           instancePath: instancePath + '/over',
           parentData: data,
           parentDataProperty: 'over',
@@ -23590,13 +23620,13 @@ function validate645(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate177.errors);
+        vErrors = joined(vErrors, validate178.errors);
         errors = vErrors.length;
       }
     }
     if (data.agreed_by !== undefined) {
       if (
-        !validate164(data.agreed_by, {
+        !validate165(data.agreed_by, {
           instancePath: instancePath + '/agreed_by',
           parentData: data,
           parentDataProperty: 'agreed_by',
@@ -23604,7 +23634,7 @@ function validate645(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate164.errors);
+        vErrors = joined(vErrors, validate165.errors);
         errors = vErrors.length;
       }
     }
@@ -23617,18 +23647,18 @@ function validate645(
     }
     errors++;
   }
-  validate645.errors = vErrors;
+  validate647.errors = vErrors;
   return errors === 0;
 }
-validate645.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate647.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate630(
+function validate632(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate630.evaluated;
+  const evaluated0 = validate632.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23690,7 +23720,7 @@ function validate630(
     }
     if (data.level !== undefined) {
       if (
-        !validate618(data.level, {
+        !validate620(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -23698,13 +23728,13 @@ function validate630(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate618.errors);
+        vErrors = joined(vErrors, validate620.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate620(data.says, {
+        !validate622(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -23712,7 +23742,7 @@ function validate630(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate620.errors);
+        vErrors = joined(vErrors, validate622.errors);
         errors = vErrors.length;
       }
     }
@@ -23722,7 +23752,7 @@ function validate630(
         const len0 = data2.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate633(data2[i0], {
+            !validate635(data2[i0], {
               instancePath: instancePath + '/tell/' + i0,
               parentData: data2,
               parentDataProperty: i0,
@@ -23730,7 +23760,7 @@ function validate630(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate633.errors);
+            vErrors = joined(vErrors, validate635.errors);
             errors = vErrors.length;
           }
         }
@@ -23751,7 +23781,7 @@ function validate630(
     }
     if (data.respond !== undefined) {
       if (
-        !validate638(data.respond, {
+        !validate640(data.respond, {
           instancePath: instancePath + '/respond',
           parentData: data,
           parentDataProperty: 'respond',
@@ -23759,13 +23789,13 @@ function validate630(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate638.errors);
+        vErrors = joined(vErrors, validate640.errors);
         errors = vErrors.length;
       }
     }
     if (data.reassess !== undefined) {
       if (
-        !validate638(data.reassess, {
+        !validate640(data.reassess, {
           instancePath: instancePath + '/reassess',
           parentData: data,
           parentDataProperty: 'reassess',
@@ -23773,13 +23803,13 @@ function validate630(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate638.errors);
+        vErrors = joined(vErrors, validate640.errors);
         errors = vErrors.length;
       }
     }
     if (data.if_no_answer !== undefined) {
       if (
-        !validate641(data.if_no_answer, {
+        !validate643(data.if_no_answer, {
           instancePath: instancePath + '/if_no_answer',
           parentData: data,
           parentDataProperty: 'if_no_answer',
@@ -23787,13 +23817,13 @@ function validate630(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate641.errors);
+        vErrors = joined(vErrors, validate643.errors);
         errors = vErrors.length;
       }
     }
     if (data.step_down !== undefined) {
       if (
-        !validate645(data.step_down, {
+        !validate647(data.step_down, {
           instancePath: instancePath + '/step_down',
           parentData: data,
           parentDataProperty: 'step_down',
@@ -23801,7 +23831,7 @@ function validate630(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate645.errors);
+        vErrors = joined(vErrors, validate647.errors);
         errors = vErrors.length;
       }
     }
@@ -23814,18 +23844,18 @@ function validate630(
     }
     errors++;
   }
-  validate630.errors = vErrors;
+  validate632.errors = vErrors;
   return errors === 0;
 }
-validate630.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate632.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate650(
+function validate652(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate650.evaluated;
+  const evaluated0 = validate652.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23935,7 +23965,7 @@ function validate650(
     }
     if (data.level !== undefined) {
       if (
-        !validate245(data.level, {
+        !validate246(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -23943,7 +23973,7 @@ function validate650(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate245.errors);
+        vErrors = joined(vErrors, validate246.errors);
         errors = vErrors.length;
       }
     }
@@ -24049,7 +24079,7 @@ function validate650(
     }
     if (data.agreed_by !== undefined) {
       if (
-        !validate242(data.agreed_by, {
+        !validate243(data.agreed_by, {
           instancePath: instancePath + '/agreed_by',
           parentData: data,
           parentDataProperty: 'agreed_by',
@@ -24057,7 +24087,7 @@ function validate650(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate242.errors);
+        vErrors = joined(vErrors, validate243.errors);
         errors = vErrors.length;
       }
     }
@@ -24086,10 +24116,10 @@ function validate650(
     }
     errors++;
   }
-  validate650.errors = vErrors;
+  validate652.errors = vErrors;
   return errors === 0;
 }
-validate650.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate652.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema161 = {
   type: 'object',
@@ -24108,13 +24138,13 @@ const schema161 = {
   additionalProperties: false,
 };
 
-function validate657(
+function validate659(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate657.evaluated;
+  const evaluated0 = validate659.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24154,18 +24184,18 @@ function validate657(
     }
     errors++;
   }
-  validate657.errors = vErrors;
+  validate659.errors = vErrors;
   return errors === 0;
 }
-validate657.evaluated = { dynamicProps: false, dynamicItems: false };
+validate659.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate663(
+function validate665(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate663.evaluated;
+  const evaluated0 = validate665.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24191,18 +24221,18 @@ function validate663(
     }
     errors++;
   }
-  validate663.errors = vErrors;
+  validate665.errors = vErrors;
   return errors === 0;
 }
-validate663.evaluated = { dynamicProps: false, dynamicItems: false };
+validate665.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate665(
+function validate667(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate665.evaluated;
+  const evaluated0 = validate667.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24213,7 +24243,7 @@ function validate665(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate261(data[i0], {
+        !validate262(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -24221,7 +24251,7 @@ function validate665(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate261.errors);
+        vErrors = joined(vErrors, validate262.errors);
         errors = vErrors.length;
       }
     }
@@ -24234,18 +24264,18 @@ function validate665(
     }
     errors++;
   }
-  validate665.errors = vErrors;
+  validate667.errors = vErrors;
   return errors === 0;
 }
-validate665.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate667.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate655(
+function validate657(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate655.evaluated;
+  const evaluated0 = validate657.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24341,7 +24371,7 @@ function validate655(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate618(data.protocol, {
+        !validate620(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -24349,13 +24379,13 @@ function validate655(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate618.errors);
+        vErrors = joined(vErrors, validate620.errors);
         errors = vErrors.length;
       }
     }
     if (data.rule !== undefined) {
       if (
-        !validate657(data.rule, {
+        !validate659(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -24363,13 +24393,13 @@ function validate655(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate657.errors);
+        vErrors = joined(vErrors, validate659.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate620(data.title, {
+        !validate622(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -24377,13 +24407,13 @@ function validate655(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate620.errors);
+        vErrors = joined(vErrors, validate622.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate657(data.level, {
+        !validate659(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -24391,13 +24421,13 @@ function validate655(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate657.errors);
+        vErrors = joined(vErrors, validate659.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate620(data.says, {
+        !validate622(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -24405,13 +24435,13 @@ function validate655(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate620.errors);
+        vErrors = joined(vErrors, validate622.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate620(data.because, {
+        !validate622(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -24419,13 +24449,13 @@ function validate655(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate620.errors);
+        vErrors = joined(vErrors, validate622.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained_by !== undefined) {
       if (
-        !validate663(data.explained_by, {
+        !validate665(data.explained_by, {
           instancePath: instancePath + '/explained_by',
           parentData: data,
           parentDataProperty: 'explained_by',
@@ -24433,13 +24463,13 @@ function validate655(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate663.errors);
+        vErrors = joined(vErrors, validate665.errors);
         errors = vErrors.length;
       }
     }
     if (data.ask !== undefined) {
       if (
-        !validate665(data.ask, {
+        !validate667(data.ask, {
           instancePath: instancePath + '/ask',
           parentData: data,
           parentDataProperty: 'ask',
@@ -24447,13 +24477,13 @@ function validate655(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate665.errors);
+        vErrors = joined(vErrors, validate667.errors);
         errors = vErrors.length;
       }
     }
     if (data.do !== undefined) {
       if (
-        !validate665(data.do, {
+        !validate667(data.do, {
           instancePath: instancePath + '/do',
           parentData: data,
           parentDataProperty: 'do',
@@ -24461,7 +24491,7 @@ function validate655(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate665.errors);
+        vErrors = joined(vErrors, validate667.errors);
         errors = vErrors.length;
       }
     }
@@ -24474,18 +24504,18 @@ function validate655(
     }
     errors++;
   }
-  validate655.errors = vErrors;
+  validate657.errors = vErrors;
   return errors === 0;
 }
-validate655.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate657.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate670(
+function validate672(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate670.evaluated;
+  const evaluated0 = validate672.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24496,7 +24526,7 @@ function validate670(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate245(data[i0], {
+        !validate246(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -24504,7 +24534,7 @@ function validate670(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate245.errors);
+        vErrors = joined(vErrors, validate246.errors);
         errors = vErrors.length;
       }
     }
@@ -24517,18 +24547,18 @@ function validate670(
     }
     errors++;
   }
-  validate670.errors = vErrors;
+  validate672.errors = vErrors;
   return errors === 0;
 }
-validate670.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate672.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate675(
+function validate677(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate675.evaluated;
+  const evaluated0 = validate677.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24568,7 +24598,7 @@ function validate675(
     }
     if (data.observation !== undefined) {
       if (
-        !validate245(data.observation, {
+        !validate246(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -24576,7 +24606,7 @@ function validate675(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate245.errors);
+        vErrors = joined(vErrors, validate246.errors);
         errors = vErrors.length;
       }
     }
@@ -24605,10 +24635,10 @@ function validate675(
     }
     errors++;
   }
-  validate675.errors = vErrors;
+  validate677.errors = vErrors;
   return errors === 0;
 }
-validate675.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate677.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema167 = {
   type: 'object',
@@ -24624,13 +24654,13 @@ const schema167 = {
   additionalProperties: false,
 };
 
-function validate685(
+function validate687(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate685.evaluated;
+  const evaluated0 = validate687.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24704,7 +24734,7 @@ function validate685(
     }
     if (data.observation !== undefined) {
       if (
-        !validate245(data.observation, {
+        !validate246(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -24712,7 +24742,7 @@ function validate685(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate245.errors);
+        vErrors = joined(vErrors, validate246.errors);
         errors = vErrors.length;
       }
     }
@@ -24769,7 +24799,7 @@ function validate685(
     }
     if (data.unit !== undefined) {
       if (
-        !validate250(data.unit, {
+        !validate251(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -24777,7 +24807,7 @@ function validate685(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate250.errors);
+        vErrors = joined(vErrors, validate251.errors);
         errors = vErrors.length;
       }
     }
@@ -24790,10 +24820,10 @@ function validate685(
     }
     errors++;
   }
-  validate685.errors = vErrors;
+  validate687.errors = vErrors;
   return errors === 0;
 }
-validate685.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate687.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema169 = {
   type: 'object',
@@ -24807,13 +24837,13 @@ const schema169 = {
   additionalProperties: false,
 };
 
-function validate689(
+function validate691(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate689.evaluated;
+  const evaluated0 = validate691.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24881,38 +24911,10 @@ function validate689(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate618(data.protocol, {
+        !validate620(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate618.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.rule !== undefined) {
-      if (
-        !validate657(data.rule, {
-          instancePath: instancePath + '/rule',
-          parentData: data,
-          parentDataProperty: 'rule',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate657.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.title !== undefined) {
-      if (
-        !validate620(data.title, {
-          instancePath: instancePath + '/title',
-          parentData: data,
-          parentDataProperty: 'title',
           rootData,
           dynamicAnchors,
         })
@@ -24921,9 +24923,37 @@ function validate689(
         errors = vErrors.length;
       }
     }
+    if (data.rule !== undefined) {
+      if (
+        !validate659(data.rule, {
+          instancePath: instancePath + '/rule',
+          parentData: data,
+          parentDataProperty: 'rule',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate659.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.title !== undefined) {
+      if (
+        !validate622(data.title, {
+          instancePath: instancePath + '/title',
+          parentData: data,
+          parentDataProperty: 'title',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate622.errors);
+        errors = vErrors.length;
+      }
+    }
     if (data.level !== undefined) {
       if (
-        !validate657(data.level, {
+        !validate659(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -24931,7 +24961,7 @@ function validate689(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate657.errors);
+        vErrors = joined(vErrors, validate659.errors);
         errors = vErrors.length;
       }
     }
@@ -24944,18 +24974,18 @@ function validate689(
     }
     errors++;
   }
-  validate689.errors = vErrors;
+  validate691.errors = vErrors;
   return errors === 0;
 }
-validate689.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate691.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate680(
+function validate682(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate680.evaluated;
+  const evaluated0 = validate682.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25072,7 +25102,7 @@ function validate680(
     }
     if (data.fault !== undefined) {
       if (
-        !validate657(data.fault, {
+        !validate659(data.fault, {
           instancePath: instancePath + '/fault',
           parentData: data,
           parentDataProperty: 'fault',
@@ -25080,13 +25110,13 @@ function validate680(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate657.errors);
+        vErrors = joined(vErrors, validate659.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate620(data.title, {
+        !validate622(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -25094,13 +25124,13 @@ function validate680(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate620.errors);
+        vErrors = joined(vErrors, validate622.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate620(data.says, {
+        !validate622(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -25108,13 +25138,13 @@ function validate680(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate620.errors);
+        vErrors = joined(vErrors, validate622.errors);
         errors = vErrors.length;
       }
     }
     if (data.do !== undefined) {
       if (
-        !validate665(data.do, {
+        !validate667(data.do, {
           instancePath: instancePath + '/do',
           parentData: data,
           parentDataProperty: 'do',
@@ -25122,7 +25152,7 @@ function validate680(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate665.errors);
+        vErrors = joined(vErrors, validate667.errors);
         errors = vErrors.length;
       }
     }
@@ -25132,7 +25162,7 @@ function validate680(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate685(data4[i0], {
+            !validate687(data4[i0], {
               instancePath: instancePath + '/readings/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -25140,7 +25170,7 @@ function validate680(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate685.errors);
+            vErrors = joined(vErrors, validate687.errors);
             errors = vErrors.length;
           }
         }
@@ -25165,7 +25195,7 @@ function validate680(
         const len1 = data6.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate689(data6[i1], {
+            !validate691(data6[i1], {
               instancePath: instancePath + '/changes/' + i1,
               parentData: data6,
               parentDataProperty: i1,
@@ -25173,7 +25203,7 @@ function validate680(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate689.errors);
+            vErrors = joined(vErrors, validate691.errors);
             errors = vErrors.length;
           }
         }
@@ -25201,18 +25231,18 @@ function validate680(
     }
     errors++;
   }
-  validate680.errors = vErrors;
+  validate682.errors = vErrors;
   return errors === 0;
 }
-validate680.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate682.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate696(
+function validate698(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate696.evaluated;
+  const evaluated0 = validate698.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25280,7 +25310,7 @@ function validate696(
     }
     if (data.observation !== undefined) {
       if (
-        !validate245(data.observation, {
+        !validate246(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -25288,7 +25318,7 @@ function validate696(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate245.errors);
+        vErrors = joined(vErrors, validate246.errors);
         errors = vErrors.length;
       }
     }
@@ -25310,7 +25340,7 @@ function validate696(
     }
     if (data.because !== undefined) {
       if (
-        !validate261(data.because, {
+        !validate262(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -25318,7 +25348,7 @@ function validate696(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate261.errors);
+        vErrors = joined(vErrors, validate262.errors);
         errors = vErrors.length;
       }
     }
@@ -25331,18 +25361,18 @@ function validate696(
     }
     errors++;
   }
-  validate696.errors = vErrors;
+  validate698.errors = vErrors;
   return errors === 0;
 }
-validate696.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate698.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate617(
+function validate619(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ward_outcome.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate617.evaluated;
+  const evaluated0 = validate619.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25606,7 +25636,7 @@ function validate617(
     }
     if (data.ward !== undefined) {
       if (
-        !validate618(data.ward, {
+        !validate620(data.ward, {
           instancePath: instancePath + '/ward',
           parentData: data,
           parentDataProperty: 'ward',
@@ -25614,7 +25644,7 @@ function validate617(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate618.errors);
+        vErrors = joined(vErrors, validate620.errors);
         errors = vErrors.length;
       }
     }
@@ -25637,7 +25667,7 @@ function validate617(
     }
     if (data.title !== undefined) {
       if (
-        !validate620(data.title, {
+        !validate622(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -25645,7 +25675,7 @@ function validate617(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate620.errors);
+        vErrors = joined(vErrors, validate622.errors);
         errors = vErrors.length;
       }
     }
@@ -25684,7 +25714,7 @@ function validate617(
     }
     if (data.level !== undefined) {
       if (
-        !validate622(data.level, {
+        !validate624(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -25692,13 +25722,13 @@ function validate617(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate622.errors);
+        vErrors = joined(vErrors, validate624.errors);
         errors = vErrors.length;
       }
     }
     if (data.plan !== undefined) {
       if (
-        !validate625(data.plan, {
+        !validate627(data.plan, {
           instancePath: instancePath + '/plan',
           parentData: data,
           parentDataProperty: 'plan',
@@ -25706,13 +25736,13 @@ function validate617(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate625.errors);
+        vErrors = joined(vErrors, validate627.errors);
         errors = vErrors.length;
       }
     }
     if (data.response !== undefined) {
       if (
-        !validate630(data.response, {
+        !validate632(data.response, {
           instancePath: instancePath + '/response',
           parentData: data,
           parentDataProperty: 'response',
@@ -25720,13 +25750,13 @@ function validate617(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate630.errors);
+        vErrors = joined(vErrors, validate632.errors);
         errors = vErrors.length;
       }
     }
     if (data.in_force !== undefined) {
       if (
-        !validate650(data.in_force, {
+        !validate652(data.in_force, {
           instancePath: instancePath + '/in_force',
           parentData: data,
           parentDataProperty: 'in_force',
@@ -25734,7 +25764,7 @@ function validate617(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate650.errors);
+        vErrors = joined(vErrors, validate652.errors);
         errors = vErrors.length;
       }
     }
@@ -25744,7 +25774,7 @@ function validate617(
         const len0 = data9.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate239(data9[i0], {
+            !validate240(data9[i0], {
               instancePath: instancePath + '/reads/' + i0,
               parentData: data9,
               parentDataProperty: i0,
@@ -25752,7 +25782,7 @@ function validate617(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate239.errors);
+            vErrors = joined(vErrors, validate240.errors);
             errors = vErrors.length;
           }
         }
@@ -25777,7 +25807,7 @@ function validate617(
         const len1 = data11.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate655(data11[i1], {
+            !validate657(data11[i1], {
               instancePath: instancePath + '/advice/' + i1,
               parentData: data11,
               parentDataProperty: i1,
@@ -25785,7 +25815,7 @@ function validate617(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate655.errors);
+            vErrors = joined(vErrors, validate657.errors);
             errors = vErrors.length;
           }
         }
@@ -25806,7 +25836,7 @@ function validate617(
     }
     if (data.ask_first !== undefined) {
       if (
-        !validate670(data.ask_first, {
+        !validate672(data.ask_first, {
           instancePath: instancePath + '/ask_first',
           parentData: data,
           parentDataProperty: 'ask_first',
@@ -25814,13 +25844,13 @@ function validate617(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate670.errors);
+        vErrors = joined(vErrors, validate672.errors);
         errors = vErrors.length;
       }
     }
     if (data.take_first !== undefined) {
       if (
-        !validate670(data.take_first, {
+        !validate672(data.take_first, {
           instancePath: instancePath + '/take_first',
           parentData: data,
           parentDataProperty: 'take_first',
@@ -25828,13 +25858,13 @@ function validate617(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate670.errors);
+        vErrors = joined(vErrors, validate672.errors);
         errors = vErrors.length;
       }
     }
     if (data.missing !== undefined) {
       if (
-        !validate670(data.missing, {
+        !validate672(data.missing, {
           instancePath: instancePath + '/missing',
           parentData: data,
           parentDataProperty: 'missing',
@@ -25842,7 +25872,7 @@ function validate617(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate670.errors);
+        vErrors = joined(vErrors, validate672.errors);
         errors = vErrors.length;
       }
     }
@@ -25852,7 +25882,7 @@ function validate617(
         const len2 = data16.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate675(data16[i2], {
+            !validate677(data16[i2], {
               instancePath: instancePath + '/unobtainable/' + i2,
               parentData: data16,
               parentDataProperty: i2,
@@ -25860,7 +25890,7 @@ function validate617(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate675.errors);
+            vErrors = joined(vErrors, validate677.errors);
             errors = vErrors.length;
           }
         }
@@ -25885,7 +25915,7 @@ function validate617(
         const len3 = data18.length;
         for (let i3 = 0; i3 < len3; i3++) {
           if (
-            !validate675(data18[i3], {
+            !validate677(data18[i3], {
               instancePath: instancePath + '/declined/' + i3,
               parentData: data18,
               parentDataProperty: i3,
@@ -25893,7 +25923,7 @@ function validate617(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate675.errors);
+            vErrors = joined(vErrors, validate677.errors);
             errors = vErrors.length;
           }
         }
@@ -25914,7 +25944,7 @@ function validate617(
     }
     if (data.would_tell_more !== undefined) {
       if (
-        !validate670(data.would_tell_more, {
+        !validate672(data.would_tell_more, {
           instancePath: instancePath + '/would_tell_more',
           parentData: data,
           parentDataProperty: 'would_tell_more',
@@ -25922,7 +25952,7 @@ function validate617(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate670.errors);
+        vErrors = joined(vErrors, validate672.errors);
         errors = vErrors.length;
       }
     }
@@ -25932,7 +25962,7 @@ function validate617(
         const len4 = data21.length;
         for (let i4 = 0; i4 < len4; i4++) {
           if (
-            !validate680(data21[i4], {
+            !validate682(data21[i4], {
               instancePath: instancePath + '/faults/' + i4,
               parentData: data21,
               parentDataProperty: i4,
@@ -25940,7 +25970,7 @@ function validate617(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate680.errors);
+            vErrors = joined(vErrors, validate682.errors);
             errors = vErrors.length;
           }
         }
@@ -25965,7 +25995,7 @@ function validate617(
         const len5 = data23.length;
         for (let i5 = 0; i5 < len5; i5++) {
           if (
-            !validate696(data23[i5], {
+            !validate698(data23[i5], {
               instancePath: instancePath + '/refused/' + i5,
               parentData: data23,
               parentDataProperty: i5,
@@ -25973,7 +26003,7 @@ function validate617(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate696.errors);
+            vErrors = joined(vErrors, validate698.errors);
             errors = vErrors.length;
           }
         }
@@ -25998,7 +26028,7 @@ function validate617(
         const len6 = data25.length;
         for (let i6 = 0; i6 < len6; i6++) {
           if (
-            !validate696(data25[i6], {
+            !validate698(data25[i6], {
               instancePath: instancePath + '/questioned/' + i6,
               parentData: data25,
               parentDataProperty: i6,
@@ -26006,7 +26036,7 @@ function validate617(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate696.errors);
+            vErrors = joined(vErrors, validate698.errors);
             errors = vErrors.length;
           }
         }
@@ -26027,7 +26057,7 @@ function validate617(
     }
     if (data.caution !== undefined) {
       if (
-        !validate620(data.caution, {
+        !validate622(data.caution, {
           instancePath: instancePath + '/caution',
           parentData: data,
           parentDataProperty: 'caution',
@@ -26035,7 +26065,7 @@ function validate617(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate620.errors);
+        vErrors = joined(vErrors, validate622.errors);
         errors = vErrors.length;
       }
     }
@@ -26048,10 +26078,10 @@ function validate617(
     }
     errors++;
   }
-  validate617.errors = vErrors;
+  validate619.errors = vErrors;
   return errors === 0;
 }
-validate617.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate619.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 function joined(all, more) {
   if (all === null) return more;
