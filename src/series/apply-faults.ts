@@ -11,11 +11,14 @@ export interface ReadFault {
   readonly amounts: readonly Amount[];
 }
 
-/** How far one observation may have been read too high, and too low, in steps. */
-interface Amount {
-  readonly of: ReadObservation;
+/** How far one observation may be read too high, and too low, in steps. */
+export interface Doubt {
   readonly high: number;
   readonly low: number;
+}
+
+interface Amount extends Doubt {
+  readonly of: ReadObservation;
 }
 
 /** The faults of a protocol; what a fault makes unsure and the protocol does not read is left out. */
@@ -39,9 +42,12 @@ export function readFaults(
  * inside what is possible. What was read is kept beside it. A fault that nobody can tell of makes nothing unsure.
  */
 export function applyFaults(set: SetAt, faults: readonly ReadFault[], world: SetWorld): void {
+  set.doubts.clear();
   for (const { name, isThere, amounts } of faults) {
     if (isThere(set, world) !== 2) continue;
     for (const { of, high, low } of amounts) {
+      const before = set.doubts.get(of.name) ?? { high: 0, low: 0 };
+      set.doubts.set(of.name, { high: before.high + high, low: before.low + low });
       const slot = set.slots[of.index];
       if (slot?.state !== 'value' || !of.possible) continue;
       slot.asRead ??= { low: slot.low, high: slot.high };

@@ -1,3 +1,4 @@
+import type { Doubt } from './apply-faults.ts';
 import type { Remark, Taken } from './bounds.ts';
 import type { Span } from './ranges.ts';
 import type { Observed } from './series.ts';
@@ -41,6 +42,8 @@ export interface SetAt extends Moment {
   age: Span | null;
   /** The same without an earlier age that stands in. */
   sureAge: Span | null;
+  /** How far its faults of technique may make each observation read wrong, given or not, by its name. */
+  readonly doubts: Map<string, Doubt>;
   checked: boolean;
   /** Whether something is to be told of one of its values. */
   remarked: boolean;
