@@ -41,6 +41,7 @@ export function readExpectation(
     undecided: names('undecided'),
     explained: names('explained'),
     faults: readFaults(file.faults ?? [], [...path, 'faults'], protocol, report),
+    truth: readTruth(file.truth ?? {}, [...path, 'truth'], protocol, report),
     notReliable: names('not_reliable'),
     refused: observed('refused'),
     questioned: observed('questioned'),
@@ -69,6 +70,23 @@ export function readExpectedLevel(
     return name;
   };
   return { atLeast: level('at_least'), couldBe: level('could_be'), settled: yesNo(file.settled) };
+}
+
+/** Of numbers that the protocol reads. */
+function readTruth(
+  file: NonNullable<File.Expect['truth']>,
+  path: Path,
+  { observations }: Protocol,
+  report: Report,
+): Expectation['truth'] {
+  const numbers = [...observations.values()].filter(({ kind }) => kind === 'number');
+  const names = numbers.map(({ name }) => name);
+  for (const name of Object.keys(file)) {
+    if (names.includes(name)) continue;
+    const extra = { part: 'key', nearMiss: nearestOf(name, names) } as const;
+    report('unknown_observation', [...path, name], { name }, extra);
+  }
+  return new Map(Object.entries(file));
 }
 
 function readFaults(

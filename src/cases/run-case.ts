@@ -7,6 +7,7 @@ import type { Series } from '../series/series.ts';
 import { seriesToBounds } from '../series/series-to-bounds.ts';
 import type { Case, Expectation } from './case.ts';
 import type { Asked, CaseResult, Difference } from './case-result.ts';
+import { truthDifferences } from './truth-differences.ts';
 import { measureDifference } from './measure-difference.ts';
 
 /** Asks a protocol about a case, and compares. */
@@ -28,6 +29,7 @@ export function differencesOf(
     ...compare('whether it applies', expect.applies, asked.answers.applies, [...path, 'applies']),
     ...stateDifferences(expect, asked),
     ...listDifferences(expect, asked),
+    ...truthDifferences(expect, asked),
     ...[...expect.measures].flatMap(([measure, value]) => measureDifference(measure, value, asked)),
   ];
 }

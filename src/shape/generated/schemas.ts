@@ -169,6 +169,13 @@ export const cases: Schema = {
           examples: [['cuff_too_small']],
           $ref: '#/$defs/names',
         },
+        truth: {
+          description: 'From where to where the truth may lie, with the faults of technique that are there.',
+          examples: [{ systolic: { low: 94, high: 104 } }],
+          type: 'object',
+          propertyNames: { $ref: 'dictionary.schema.json#/$defs/name' },
+          additionalProperties: { $ref: '#/$defs/expected_range' },
+        },
         not_reliable: {
           description: 'Rules that are not met but reassure nobody.',
           examples: [['fast_rate']],
@@ -242,6 +249,18 @@ export const cases: Schema = {
         },
       },
       minProperties: 1,
+      additionalProperties: false,
+    },
+    expected_range: {
+      title: 'ExpectedRange',
+      description: 'A range of values, both ends included, in the unit of the observation.',
+      examples: [{ low: 94, high: 104 }],
+      type: 'object',
+      properties: {
+        low: { description: 'The lowest that it can truly be.', examples: [94], type: 'number' },
+        high: { description: 'The highest that it can truly be.', examples: [104], type: 'number' },
+      },
+      required: ['low', 'high'],
       additionalProperties: false,
     },
     expected_measure: {

@@ -124,6 +124,12 @@ export interface Expect {
    */
   readonly faults?: CaseNames;
   /**
+   * From where to where the truth may lie, with the faults of technique that are there.
+   */
+  readonly truth?: {
+    readonly [k: string]: ExpectedRange;
+  };
+  /**
    * Rules that are not met but reassure nobody.
    */
   readonly not_reliable?: CaseNames;
@@ -176,6 +182,20 @@ export interface ExpectedLevel {
    * yes when nothing that is missing could change it.
    */
   readonly settled?: Yes;
+}
+
+/**
+ * A range of values, both ends included, in the unit of the observation.
+ */
+export interface ExpectedRange {
+  /**
+   * The lowest that it can truly be.
+   */
+  readonly low: number;
+  /**
+   * The highest that it can truly be.
+   */
+  readonly high: number;
 }
 
 /**

@@ -46,6 +46,11 @@ const schema19 = {
         undecided: { $ref: '#/$defs/names' },
         explained: { $ref: '#/$defs/names' },
         faults: { $ref: '#/$defs/names' },
+        truth: {
+          type: 'object',
+          propertyNames: { $ref: 'dictionary.schema.json#/$defs/name' },
+          additionalProperties: { $ref: '#/$defs/expected_range' },
+        },
         not_reliable: { $ref: '#/$defs/names' },
         refused: { $ref: '#/$defs/names' },
         questioned: { $ref: '#/$defs/names' },
@@ -70,6 +75,12 @@ const schema19 = {
         settled: { $ref: 'dictionary.schema.json#/$defs/yes' },
       },
       minProperties: 1,
+      additionalProperties: false,
+    },
+    expected_range: {
+      type: 'object',
+      properties: { low: { type: 'number' }, high: { type: 'number' } },
+      required: ['low', 'high'],
       additionalProperties: false,
     },
     expected_measure: {
@@ -1327,6 +1338,11 @@ const schema43 = {
     undecided: { $ref: '#/$defs/names' },
     explained: { $ref: '#/$defs/names' },
     faults: { $ref: '#/$defs/names' },
+    truth: {
+      type: 'object',
+      propertyNames: { $ref: 'dictionary.schema.json#/$defs/name' },
+      additionalProperties: { $ref: '#/$defs/expected_range' },
+    },
     not_reliable: { $ref: '#/$defs/names' },
     refused: { $ref: '#/$defs/names' },
     questioned: { $ref: '#/$defs/names' },
@@ -1551,6 +1567,119 @@ function validate136(
 validate136.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
 const schema47 = {
+  type: 'object',
+  properties: { low: { type: 'number' }, high: { type: 'number' } },
+  required: ['low', 'high'],
+  additionalProperties: false,
+};
+
+function validate144(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate144.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.low === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'low' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.high === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'high' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'low' || key0 === 'high')) {
+        const err2 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+    if (data.low !== undefined) {
+      let data0 = data.low;
+      if (!(typeof data0 == 'number' && isFinite(data0))) {
+        const err3 = {
+          instancePath: instancePath + '/low',
+          schemaPath: '#/properties/low/type',
+          keyword: 'type',
+          params: { type: 'number' },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+    }
+    if (data.high !== undefined) {
+      let data1 = data.high;
+      if (!(typeof data1 == 'number' && isFinite(data1))) {
+        const err4 = {
+          instancePath: instancePath + '/high',
+          schemaPath: '#/properties/high/type',
+          keyword: 'type',
+          params: { type: 'number' },
+        };
+        if (vErrors === null) {
+          vErrors = [err4];
+        } else {
+          vErrors.push(err4);
+        }
+        errors++;
+      }
+    }
+  } else {
+    const err5 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err5];
+    } else {
+      vErrors.push(err5);
+    }
+    errors++;
+  }
+  validate144.errors = vErrors;
+  return errors === 0;
+}
+validate144.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema48 = {
   type: ['number', 'string', 'object'],
   properties: { low: { type: 'number' }, high: { type: 'number' } },
   required: ['low', 'high'],
@@ -1558,13 +1687,13 @@ const schema47 = {
   maxLength: 20,
 };
 
-function validate149(
+function validate152(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate149.evaluated;
+  const evaluated0 = validate152.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -1576,7 +1705,7 @@ function validate149(
     typeof data !== 'string' &&
     !(data && typeof data == 'object' && !Array.isArray(data))
   ) {
-    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema47.type } };
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema48.type } };
     if (vErrors === null) {
       vErrors = [err0];
     } else {
@@ -1675,10 +1804,10 @@ function validate149(
       }
     }
   }
-  validate149.errors = vErrors;
+  validate152.errors = vErrors;
   return errors === 0;
 }
-validate149.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate152.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 function validate129(
   data,
@@ -1839,6 +1968,68 @@ function validate129(
         errors = vErrors.length;
       }
     }
+    if (data.truth !== undefined) {
+      let data7 = data.truth;
+      if (data7 && typeof data7 == 'object' && !Array.isArray(data7)) {
+        for (const key1 in data7) {
+          const _errs12 = errors;
+          if (
+            !validate95(key1, {
+              instancePath: instancePath + '/truth',
+              parentData: data7,
+              parentDataProperty: 'truth',
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate95.errors);
+            errors = vErrors.length;
+          }
+          var valid1 = _errs12 === errors;
+          if (!valid1) {
+            const err4 = {
+              instancePath: instancePath + '/truth',
+              schemaPath: '#/properties/truth/propertyNames',
+              keyword: 'propertyNames',
+              params: { propertyName: key1 },
+            };
+            if (vErrors === null) {
+              vErrors = [err4];
+            } else {
+              vErrors.push(err4);
+            }
+            errors++;
+          }
+        }
+        for (const key2 in data7) {
+          if (
+            !validate144(data7[key2], {
+              instancePath: instancePath + '/truth/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
+              parentData: data7,
+              parentDataProperty: key2,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate144.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err5 = {
+          instancePath: instancePath + '/truth',
+          schemaPath: '#/properties/truth/type',
+          keyword: 'type',
+          params: { type: 'object' },
+        };
+        if (vErrors === null) {
+          vErrors = [err5];
+        } else {
+          vErrors.push(err5);
+        }
+        errors++;
+      }
+    }
     if (data.not_reliable !== undefined) {
       if (
         !validate136(data.not_reliable, {
@@ -1910,14 +2101,14 @@ function validate129(
       }
     }
     if (data.measures !== undefined) {
-      let data12 = data.measures;
-      if (data12 && typeof data12 == 'object' && !Array.isArray(data12)) {
-        for (const key1 in data12) {
-          const _errs17 = errors;
+      let data14 = data.measures;
+      if (data14 && typeof data14 == 'object' && !Array.isArray(data14)) {
+        for (const key3 in data14) {
+          const _errs22 = errors;
           if (
-            !validate95(key1, {
+            !validate95(key3, {
               instancePath: instancePath + '/measures',
-              parentData: data12,
+              parentData: data14,
               parentDataProperty: 'measures',
               rootData,
               dynamicAnchors,
@@ -1926,47 +2117,47 @@ function validate129(
             vErrors = joined(vErrors, validate95.errors);
             errors = vErrors.length;
           }
-          var valid1 = _errs17 === errors;
-          if (!valid1) {
-            const err4 = {
+          var valid3 = _errs22 === errors;
+          if (!valid3) {
+            const err6 = {
               instancePath: instancePath + '/measures',
               schemaPath: '#/properties/measures/propertyNames',
               keyword: 'propertyNames',
-              params: { propertyName: key1 },
+              params: { propertyName: key3 },
             };
             if (vErrors === null) {
-              vErrors = [err4];
+              vErrors = [err6];
             } else {
-              vErrors.push(err4);
+              vErrors.push(err6);
             }
             errors++;
           }
         }
-        for (const key2 in data12) {
+        for (const key4 in data14) {
           if (
-            !validate149(data12[key2], {
-              instancePath: instancePath + '/measures/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
-              parentData: data12,
-              parentDataProperty: key2,
+            !validate152(data14[key4], {
+              instancePath: instancePath + '/measures/' + key4.replace(/~/g, '~0').replace(/\//g, '~1'),
+              parentData: data14,
+              parentDataProperty: key4,
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate149.errors);
+            vErrors = joined(vErrors, validate152.errors);
             errors = vErrors.length;
           }
         }
       } else {
-        const err5 = {
+        const err7 = {
           instancePath: instancePath + '/measures',
           schemaPath: '#/properties/measures/type',
           keyword: 'type',
           params: { type: 'object' },
         };
         if (vErrors === null) {
-          vErrors = [err5];
+          vErrors = [err7];
         } else {
-          vErrors.push(err5);
+          vErrors.push(err7);
         }
         errors++;
       }
@@ -1986,11 +2177,11 @@ function validate129(
       }
     }
   } else {
-    const err6 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    const err8 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
     if (vErrors === null) {
-      vErrors = [err6];
+      vErrors = [err8];
     } else {
-      vErrors.push(err6);
+      vErrors.push(err8);
     }
     errors++;
   }
@@ -1999,7 +2190,7 @@ function validate129(
 }
 validate129.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema48 = {
+const schema49 = {
   type: 'object',
   properties: {
     ask_first: { $ref: 'dictionary.schema.json#/$defs/text' },
@@ -2008,13 +2199,13 @@ const schema48 = {
   additionalProperties: false,
 };
 
-function validate153(
+function validate156(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate153.evaluated;
+  const evaluated0 = validate156.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -2075,10 +2266,10 @@ function validate153(
     }
     errors++;
   }
-  validate153.errors = vErrors;
+  validate156.errors = vErrors;
   return errors === 0;
 }
-validate153.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate156.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 function validate97(
   data,
@@ -2232,7 +2423,7 @@ function validate97(
     }
     if (data.teach !== undefined) {
       if (
-        !validate153(data.teach, {
+        !validate156(data.teach, {
           instancePath: instancePath + '/teach',
           parentData: data,
           parentDataProperty: 'teach',
@@ -2240,7 +2431,7 @@ function validate97(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate153.errors);
+        vErrors = joined(vErrors, validate156.errors);
         errors = vErrors.length;
       }
     }
@@ -2258,7 +2449,7 @@ function validate97(
 }
 validate97.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema49 = {
+const schema50 = {
   type: 'object',
   properties: {
     change: { $ref: 'dictionary.schema.json#/$defs/text' },
@@ -2268,13 +2459,13 @@ const schema49 = {
   additionalProperties: false,
 };
 
-function validate158(
+function validate161(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate158.evaluated;
+  const evaluated0 = validate161.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -2363,10 +2554,10 @@ function validate158(
     }
     errors++;
   }
-  validate158.errors = vErrors;
+  validate161.errors = vErrors;
   return errors === 0;
 }
-validate158.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate161.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 function validate52(
   data,
@@ -2507,7 +2698,7 @@ function validate52(
         const len1 = data3.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate158(data3[i1], {
+            !validate161(data3[i1], {
               instancePath: instancePath + '/unguarded/' + i1,
               parentData: data3,
               parentDataProperty: i1,
@@ -2515,7 +2706,7 @@ function validate52(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate158.errors);
+            vErrors = joined(vErrors, validate161.errors);
             errors = vErrors.length;
           }
         }
@@ -4384,8 +4575,8 @@ function validate53(
 }
 validate53.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const ladder = validate162;
-const schema50 = {
+export const ladder = validate165;
+const schema51 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ladder.schema.json',
   type: 'object',
@@ -4447,13 +4638,13 @@ const schema50 = {
   },
 };
 
-function validate163(
+function validate166(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate163.evaluated;
+  const evaluated0 = validate166.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -4493,18 +4684,18 @@ function validate163(
     }
     errors++;
   }
-  validate163.errors = vErrors;
+  validate166.errors = vErrors;
   return errors === 0;
 }
-validate163.evaluated = { dynamicProps: false, dynamicItems: false };
+validate166.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate165(
+function validate168(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate165.evaluated;
+  const evaluated0 = validate168.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -4539,12 +4730,12 @@ function validate165(
     }
     errors++;
   }
-  validate165.errors = vErrors;
+  validate168.errors = vErrors;
   return errors === 0;
 }
-validate165.evaluated = { dynamicProps: false, dynamicItems: false };
+validate168.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema53 = {
+const schema54 = {
   type: 'object',
   properties: {
     level: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -4559,7 +4750,7 @@ const schema53 = {
   required: ['level'],
   additionalProperties: false,
 };
-const schema54 = {
+const schema55 = {
   type: 'object',
   properties: {
     who: { $ref: 'dictionary.schema.json#/$defs/text' },
@@ -4569,16 +4760,16 @@ const schema54 = {
   required: ['who'],
   additionalProperties: false,
 };
-const schema55 = { type: 'string', pattern: '^([01][0-9]|2[0-3]):[0-5][0-9]$' };
+const schema56 = { type: 'string', pattern: '^([01][0-9]|2[0-3]):[0-5][0-9]$' };
 const pattern10 = new RegExp('^([01][0-9]|2[0-3]):[0-5][0-9]$', 'u');
 
-function validate174(
+function validate177(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate174.evaluated;
+  const evaluated0 = validate177.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -4609,18 +4800,18 @@ function validate174(
     }
     errors++;
   }
-  validate174.errors = vErrors;
+  validate177.errors = vErrors;
   return errors === 0;
 }
-validate174.evaluated = { dynamicProps: false, dynamicItems: false };
+validate177.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate172(
+function validate175(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate172.evaluated;
+  const evaluated0 = validate175.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -4660,7 +4851,7 @@ function validate172(
     }
     if (data.who !== undefined) {
       if (
-        !validate165(data.who, {
+        !validate168(data.who, {
           instancePath: instancePath + '/who',
           parentData: data,
           parentDataProperty: 'who',
@@ -4668,13 +4859,13 @@ function validate172(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate165.errors);
+        vErrors = joined(vErrors, validate168.errors);
         errors = vErrors.length;
       }
     }
     if (data.from !== undefined) {
       if (
-        !validate174(data.from, {
+        !validate177(data.from, {
           instancePath: instancePath + '/from',
           parentData: data,
           parentDataProperty: 'from',
@@ -4682,13 +4873,13 @@ function validate172(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate174.errors);
+        vErrors = joined(vErrors, validate177.errors);
         errors = vErrors.length;
       }
     }
     if (data.to !== undefined) {
       if (
-        !validate174(data.to, {
+        !validate177(data.to, {
           instancePath: instancePath + '/to',
           parentData: data,
           parentDataProperty: 'to',
@@ -4696,7 +4887,7 @@ function validate172(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate174.errors);
+        vErrors = joined(vErrors, validate177.errors);
         errors = vErrors.length;
       }
     }
@@ -4709,18 +4900,18 @@ function validate172(
     }
     errors++;
   }
-  validate172.errors = vErrors;
+  validate175.errors = vErrors;
   return errors === 0;
 }
-validate172.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate175.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate178(
+function validate181(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate178.evaluated;
+  const evaluated0 = validate181.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -4760,12 +4951,12 @@ function validate178(
     }
     errors++;
   }
-  validate178.errors = vErrors;
+  validate181.errors = vErrors;
   return errors === 0;
 }
-validate178.evaluated = { dynamicProps: false, dynamicItems: false };
+validate181.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema57 = {
+const schema58 = {
   type: 'object',
   properties: {
     after: { $ref: 'dictionary.schema.json#/$defs/duration' },
@@ -4775,13 +4966,13 @@ const schema57 = {
   additionalProperties: false,
 };
 
-function validate181(
+function validate184(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate181.evaluated;
+  const evaluated0 = validate184.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -4835,7 +5026,7 @@ function validate181(
     }
     if (data.after !== undefined) {
       if (
-        !validate178(data.after, {
+        !validate181(data.after, {
           instancePath: instancePath + '/after',
           parentData: data,
           parentDataProperty: 'after',
@@ -4843,13 +5034,13 @@ function validate181(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate178.errors);
+        vErrors = joined(vErrors, validate181.errors);
         errors = vErrors.length;
       }
     }
     if (data.tell !== undefined) {
       if (
-        !validate165(data.tell, {
+        !validate168(data.tell, {
           instancePath: instancePath + '/tell',
           parentData: data,
           parentDataProperty: 'tell',
@@ -4857,7 +5048,7 @@ function validate181(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate165.errors);
+        vErrors = joined(vErrors, validate168.errors);
         errors = vErrors.length;
       }
     }
@@ -4870,12 +5061,12 @@ function validate181(
     }
     errors++;
   }
-  validate181.errors = vErrors;
+  validate184.errors = vErrors;
   return errors === 0;
 }
-validate181.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate184.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema58 = {
+const schema59 = {
   type: 'object',
   properties: {
     sets_in_a_row: { type: 'integer', minimum: 1, maximum: 20 },
@@ -4886,13 +5077,13 @@ const schema58 = {
   additionalProperties: false,
 };
 
-function validate185(
+function validate188(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate185.evaluated;
+  const evaluated0 = validate188.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -5007,7 +5198,7 @@ function validate185(
     }
     if (data.over !== undefined) {
       if (
-        !validate178(data.over, {
+        !validate181(data.over, {
           instancePath: instancePath + '/over',
           parentData: data,
           parentDataProperty: 'over',
@@ -5015,13 +5206,13 @@ function validate185(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate178.errors);
+        vErrors = joined(vErrors, validate181.errors);
         errors = vErrors.length;
       }
     }
     if (data.agreed_by !== undefined) {
       if (
-        !validate165(data.agreed_by, {
+        !validate168(data.agreed_by, {
           instancePath: instancePath + '/agreed_by',
           parentData: data,
           parentDataProperty: 'agreed_by',
@@ -5029,7 +5220,7 @@ function validate185(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate165.errors);
+        vErrors = joined(vErrors, validate168.errors);
         errors = vErrors.length;
       }
     }
@@ -5042,18 +5233,18 @@ function validate185(
     }
     errors++;
   }
-  validate185.errors = vErrors;
+  validate188.errors = vErrors;
   return errors === 0;
 }
-validate185.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate188.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate168(
+function validate171(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate168.evaluated;
+  const evaluated0 = validate171.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -5102,7 +5293,7 @@ function validate168(
     }
     if (data.level !== undefined) {
       if (
-        !validate163(data.level, {
+        !validate166(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -5110,13 +5301,13 @@ function validate168(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate163.errors);
+        vErrors = joined(vErrors, validate166.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate165(data.title, {
+        !validate168(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -5124,13 +5315,13 @@ function validate168(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate165.errors);
+        vErrors = joined(vErrors, validate168.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate165(data.says, {
+        !validate168(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -5138,7 +5329,7 @@ function validate168(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate165.errors);
+        vErrors = joined(vErrors, validate168.errors);
         errors = vErrors.length;
       }
     }
@@ -5176,7 +5367,7 @@ function validate168(
         const len0 = data3.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate172(data3[i0], {
+            !validate175(data3[i0], {
               instancePath: instancePath + '/tell/' + i0,
               parentData: data3,
               parentDataProperty: i0,
@@ -5184,7 +5375,7 @@ function validate168(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate172.errors);
+            vErrors = joined(vErrors, validate175.errors);
             errors = vErrors.length;
           }
         }
@@ -5205,38 +5396,10 @@ function validate168(
     }
     if (data.respond !== undefined) {
       if (
-        !validate178(data.respond, {
+        !validate181(data.respond, {
           instancePath: instancePath + '/respond',
           parentData: data,
           parentDataProperty: 'respond',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate178.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.reassess !== undefined) {
-      if (
-        !validate178(data.reassess, {
-          instancePath: instancePath + '/reassess',
-          parentData: data,
-          parentDataProperty: 'reassess',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate178.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.if_no_answer !== undefined) {
-      if (
-        !validate181(data.if_no_answer, {
-          instancePath: instancePath + '/if_no_answer',
-          parentData: data,
-          parentDataProperty: 'if_no_answer',
           rootData,
           dynamicAnchors,
         })
@@ -5245,9 +5408,37 @@ function validate168(
         errors = vErrors.length;
       }
     }
+    if (data.reassess !== undefined) {
+      if (
+        !validate181(data.reassess, {
+          instancePath: instancePath + '/reassess',
+          parentData: data,
+          parentDataProperty: 'reassess',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate181.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.if_no_answer !== undefined) {
+      if (
+        !validate184(data.if_no_answer, {
+          instancePath: instancePath + '/if_no_answer',
+          parentData: data,
+          parentDataProperty: 'if_no_answer',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate184.errors);
+        errors = vErrors.length;
+      }
+    }
     if (data.step_down !== undefined) {
       if (
-        !validate185(data.step_down, {
+        !validate188(data.step_down, {
           instancePath: instancePath + '/step_down',
           parentData: data,
           parentDataProperty: 'step_down',
@@ -5255,7 +5446,7 @@ function validate168(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate185.errors);
+        vErrors = joined(vErrors, validate188.errors);
         errors = vErrors.length;
       }
     }
@@ -5268,18 +5459,18 @@ function validate168(
     }
     errors++;
   }
-  validate168.errors = vErrors;
+  validate171.errors = vErrors;
   return errors === 0;
 }
-validate168.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate171.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate162(
+function validate165(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ladder.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate162.evaluated;
+  const evaluated0 = validate165.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -5353,7 +5544,7 @@ function validate162(
     }
     if (data.ladder !== undefined) {
       if (
-        !validate163(data.ladder, {
+        !validate166(data.ladder, {
           instancePath: instancePath + '/ladder',
           parentData: data,
           parentDataProperty: 'ladder',
@@ -5361,7 +5552,7 @@ function validate162(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate163.errors);
+        vErrors = joined(vErrors, validate166.errors);
         errors = vErrors.length;
       }
     }
@@ -5414,7 +5605,7 @@ function validate162(
     }
     if (data.title !== undefined) {
       if (
-        !validate165(data.title, {
+        !validate168(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -5422,13 +5613,13 @@ function validate162(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate165.errors);
+        vErrors = joined(vErrors, validate168.errors);
         errors = vErrors.length;
       }
     }
     if (data.about !== undefined) {
       if (
-        !validate165(data.about, {
+        !validate168(data.about, {
           instancePath: instancePath + '/about',
           parentData: data,
           parentDataProperty: 'about',
@@ -5436,7 +5627,7 @@ function validate162(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate165.errors);
+        vErrors = joined(vErrors, validate168.errors);
         errors = vErrors.length;
       }
     }
@@ -5474,7 +5665,7 @@ function validate162(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate168(data4[i0], {
+            !validate171(data4[i0], {
               instancePath: instancePath + '/levels/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -5482,7 +5673,7 @@ function validate162(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate168.errors);
+            vErrors = joined(vErrors, validate171.errors);
             errors = vErrors.length;
           }
         }
@@ -5510,13 +5701,13 @@ function validate162(
     }
     errors++;
   }
-  validate162.errors = vErrors;
+  validate165.errors = vErrors;
   return errors === 0;
 }
-validate162.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate165.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const logic = validate190;
-const schema59 = {
+export const logic = validate193;
+const schema60 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'logic.schema.json',
   type: 'object',
@@ -5646,13 +5837,13 @@ const schema59 = {
   },
 };
 
-function validate191(
+function validate194(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate191.evaluated;
+  const evaluated0 = validate194.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -5692,12 +5883,12 @@ function validate191(
     }
     errors++;
   }
-  validate191.errors = vErrors;
+  validate194.errors = vErrors;
   return errors === 0;
 }
-validate191.evaluated = { dynamicProps: false, dynamicItems: false };
+validate194.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema61 = {
+const schema62 = {
   type: 'object',
   properties: {
     input: { type: 'string' },
@@ -5728,13 +5919,13 @@ const schema61 = {
 };
 const pattern14 = new RegExp('^[0-9]+(/[0-9]+)?$', 'u');
 
-function validate193(
+function validate196(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate193.evaluated;
+  const evaluated0 = validate196.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -5859,7 +6050,7 @@ function validate193(
           instancePath: instancePath + '/of',
           schemaPath: '#/properties/of/enum',
           keyword: 'enum',
-          params: { allowedValues: schema61.properties.of.enum },
+          params: { allowedValues: schema62.properties.of.enum },
         };
         if (vErrors === null) {
           vErrors = [err7];
@@ -5871,7 +6062,7 @@ function validate193(
     }
     if (data.name !== undefined) {
       if (
-        !validate191(data.name, {
+        !validate194(data.name, {
           instancePath: instancePath + '/name',
           parentData: data,
           parentDataProperty: 'name',
@@ -5879,7 +6070,7 @@ function validate193(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate191.errors);
+        vErrors = joined(vErrors, validate194.errors);
         errors = vErrors.length;
       }
     }
@@ -5916,7 +6107,7 @@ function validate193(
           instancePath: instancePath + '/part',
           schemaPath: '#/properties/part/enum',
           keyword: 'enum',
-          params: { allowedValues: schema61.properties.part.enum },
+          params: { allowedValues: schema62.properties.part.enum },
         };
         if (vErrors === null) {
           vErrors = [err9];
@@ -5928,7 +6119,7 @@ function validate193(
     }
     if (data.choice !== undefined) {
       if (
-        !validate191(data.choice, {
+        !validate194(data.choice, {
           instancePath: instancePath + '/choice',
           parentData: data,
           parentDataProperty: 'choice',
@@ -5936,7 +6127,7 @@ function validate193(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate191.errors);
+        vErrors = joined(vErrors, validate194.errors);
         errors = vErrors.length;
       }
     }
@@ -5997,18 +6188,18 @@ function validate193(
     }
     errors++;
   }
-  validate193.errors = vErrors;
+  validate196.errors = vErrors;
   return errors === 0;
 }
-validate193.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate196.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema62 = {
+const schema63 = {
   type: 'object',
   properties: { step: { type: 'string' }, is: { $ref: '#/$defs/expression' } },
   required: ['step', 'is'],
   additionalProperties: false,
 };
-const schema63 = {
+const schema64 = {
   type: ['integer', 'boolean', 'object'],
   properties: {
     var: { type: 'string' },
@@ -6028,16 +6219,16 @@ const schema63 = {
   maxProperties: 1,
   additionalProperties: false,
 };
-const schema64 = { type: 'array', items: { $ref: '#/$defs/expression' }, minItems: 1 };
-const wrapper0 = { validate: validate198 };
+const schema65 = { type: 'array', items: { $ref: '#/$defs/expression' }, minItems: 1 };
+const wrapper0 = { validate: validate201 };
 
-function validate199(
+function validate202(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate199.evaluated;
+  const evaluated0 = validate202.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -6078,18 +6269,18 @@ function validate199(
     }
     errors++;
   }
-  validate199.errors = vErrors;
+  validate202.errors = vErrors;
   return errors === 0;
 }
-validate199.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate202.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate198(
+function validate201(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate198.evaluated;
+  const evaluated0 = validate201.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -6101,7 +6292,7 @@ function validate198(
     typeof data !== 'boolean' &&
     !(data && typeof data == 'object' && !Array.isArray(data))
   ) {
-    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema63.type } };
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema64.type } };
     if (vErrors === null) {
       vErrors = [err0];
     } else {
@@ -6139,7 +6330,7 @@ function validate198(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema63.properties, key0)) {
+      if (!func5.call(schema64.properties, key0)) {
         const err3 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -6172,7 +6363,7 @@ function validate198(
     }
     if (data['+'] !== undefined) {
       if (
-        !validate199(data['+'], {
+        !validate202(data['+'], {
           instancePath: instancePath + '/+',
           parentData: data,
           parentDataProperty: '+',
@@ -6180,13 +6371,13 @@ function validate198(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate199.errors);
+        vErrors = joined(vErrors, validate202.errors);
         errors = vErrors.length;
       }
     }
     if (data['-'] !== undefined) {
       if (
-        !validate199(data['-'], {
+        !validate202(data['-'], {
           instancePath: instancePath + '/-',
           parentData: data,
           parentDataProperty: '-',
@@ -6194,13 +6385,13 @@ function validate198(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate199.errors);
+        vErrors = joined(vErrors, validate202.errors);
         errors = vErrors.length;
       }
     }
     if (data['*'] !== undefined) {
       if (
-        !validate199(data['*'], {
+        !validate202(data['*'], {
           instancePath: instancePath + '/*',
           parentData: data,
           parentDataProperty: '*',
@@ -6208,13 +6399,13 @@ function validate198(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate199.errors);
+        vErrors = joined(vErrors, validate202.errors);
         errors = vErrors.length;
       }
     }
     if (data.min !== undefined) {
       if (
-        !validate199(data.min, {
+        !validate202(data.min, {
           instancePath: instancePath + '/min',
           parentData: data,
           parentDataProperty: 'min',
@@ -6222,13 +6413,13 @@ function validate198(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate199.errors);
+        vErrors = joined(vErrors, validate202.errors);
         errors = vErrors.length;
       }
     }
     if (data.max !== undefined) {
       if (
-        !validate199(data.max, {
+        !validate202(data.max, {
           instancePath: instancePath + '/max',
           parentData: data,
           parentDataProperty: 'max',
@@ -6236,13 +6427,13 @@ function validate198(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate199.errors);
+        vErrors = joined(vErrors, validate202.errors);
         errors = vErrors.length;
       }
     }
     if (data['<'] !== undefined) {
       if (
-        !validate199(data['<'], {
+        !validate202(data['<'], {
           instancePath: instancePath + '/<',
           parentData: data,
           parentDataProperty: '<',
@@ -6250,13 +6441,13 @@ function validate198(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate199.errors);
+        vErrors = joined(vErrors, validate202.errors);
         errors = vErrors.length;
       }
     }
     if (data['<='] !== undefined) {
       if (
-        !validate199(data['<='], {
+        !validate202(data['<='], {
           instancePath: instancePath + '/<=',
           parentData: data,
           parentDataProperty: '<=',
@@ -6264,13 +6455,13 @@ function validate198(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate199.errors);
+        vErrors = joined(vErrors, validate202.errors);
         errors = vErrors.length;
       }
     }
     if (data.and !== undefined) {
       if (
-        !validate199(data.and, {
+        !validate202(data.and, {
           instancePath: instancePath + '/and',
           parentData: data,
           parentDataProperty: 'and',
@@ -6278,13 +6469,13 @@ function validate198(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate199.errors);
+        vErrors = joined(vErrors, validate202.errors);
         errors = vErrors.length;
       }
     }
     if (data.or !== undefined) {
       if (
-        !validate199(data.or, {
+        !validate202(data.or, {
           instancePath: instancePath + '/or',
           parentData: data,
           parentDataProperty: 'or',
@@ -6292,13 +6483,13 @@ function validate198(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate199.errors);
+        vErrors = joined(vErrors, validate202.errors);
         errors = vErrors.length;
       }
     }
     if (data['!'] !== undefined) {
       if (
-        !validate199(data['!'], {
+        !validate202(data['!'], {
           instancePath: instancePath + '/!',
           parentData: data,
           parentDataProperty: '!',
@@ -6306,13 +6497,13 @@ function validate198(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate199.errors);
+        vErrors = joined(vErrors, validate202.errors);
         errors = vErrors.length;
       }
     }
     if (data.if !== undefined) {
       if (
-        !validate199(data.if, {
+        !validate202(data.if, {
           instancePath: instancePath + '/if',
           parentData: data,
           parentDataProperty: 'if',
@@ -6320,23 +6511,23 @@ function validate198(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate199.errors);
+        vErrors = joined(vErrors, validate202.errors);
         errors = vErrors.length;
       }
     }
   }
-  validate198.errors = vErrors;
+  validate201.errors = vErrors;
   return errors === 0;
 }
-validate198.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate201.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate197(
+function validate200(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate197.evaluated;
+  const evaluated0 = validate200.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -6406,7 +6597,7 @@ function validate197(
     }
     if (data.is !== undefined) {
       if (
-        !validate198(data.is, {
+        !validate201(data.is, {
           instancePath: instancePath + '/is',
           parentData: data,
           parentDataProperty: 'is',
@@ -6414,7 +6605,7 @@ function validate197(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate198.errors);
+        vErrors = joined(vErrors, validate201.errors);
         errors = vErrors.length;
       }
     }
@@ -6427,12 +6618,12 @@ function validate197(
     }
     errors++;
   }
-  validate197.errors = vErrors;
+  validate200.errors = vErrors;
   return errors === 0;
 }
-validate197.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate200.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema65 = {
+const schema66 = {
   type: 'object',
   properties: {
     applies: { $ref: '#/$defs/truth' },
@@ -6443,20 +6634,20 @@ const schema65 = {
   required: ['applies', 'levels', 'rules', 'measures'],
   additionalProperties: false,
 };
-const schema66 = {
+const schema67 = {
   type: 'object',
   properties: { certain: { $ref: '#/$defs/expression' }, possible: { $ref: '#/$defs/expression' } },
   required: ['certain', 'possible'],
   additionalProperties: false,
 };
 
-function validate214(
+function validate217(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate214.evaluated;
+  const evaluated0 = validate217.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -6510,7 +6701,7 @@ function validate214(
     }
     if (data.certain !== undefined) {
       if (
-        !validate198(data.certain, {
+        !validate201(data.certain, {
           instancePath: instancePath + '/certain',
           parentData: data,
           parentDataProperty: 'certain',
@@ -6518,13 +6709,13 @@ function validate214(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate198.errors);
+        vErrors = joined(vErrors, validate201.errors);
         errors = vErrors.length;
       }
     }
     if (data.possible !== undefined) {
       if (
-        !validate198(data.possible, {
+        !validate201(data.possible, {
           instancePath: instancePath + '/possible',
           parentData: data,
           parentDataProperty: 'possible',
@@ -6532,7 +6723,7 @@ function validate214(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate198.errors);
+        vErrors = joined(vErrors, validate201.errors);
         errors = vErrors.length;
       }
     }
@@ -6545,12 +6736,12 @@ function validate214(
     }
     errors++;
   }
-  validate214.errors = vErrors;
+  validate217.errors = vErrors;
   return errors === 0;
 }
-validate214.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate217.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema67 = {
+const schema68 = {
   type: 'object',
   properties: {
     raised: { $ref: '#/$defs/expression' },
@@ -6561,13 +6752,13 @@ const schema67 = {
   additionalProperties: false,
 };
 
-function validate218(
+function validate221(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate218.evaluated;
+  const evaluated0 = validate221.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -6635,7 +6826,7 @@ function validate218(
     }
     if (data.raised !== undefined) {
       if (
-        !validate198(data.raised, {
+        !validate201(data.raised, {
           instancePath: instancePath + '/raised',
           parentData: data,
           parentDataProperty: 'raised',
@@ -6643,13 +6834,13 @@ function validate218(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate198.errors);
+        vErrors = joined(vErrors, validate201.errors);
         errors = vErrors.length;
       }
     }
     if (data.could !== undefined) {
       if (
-        !validate198(data.could, {
+        !validate201(data.could, {
           instancePath: instancePath + '/could',
           parentData: data,
           parentDataProperty: 'could',
@@ -6657,13 +6848,13 @@ function validate218(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate198.errors);
+        vErrors = joined(vErrors, validate201.errors);
         errors = vErrors.length;
       }
     }
     if (data.floor !== undefined) {
       if (
-        !validate198(data.floor, {
+        !validate201(data.floor, {
           instancePath: instancePath + '/floor',
           parentData: data,
           parentDataProperty: 'floor',
@@ -6671,7 +6862,7 @@ function validate218(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate198.errors);
+        vErrors = joined(vErrors, validate201.errors);
         errors = vErrors.length;
       }
     }
@@ -6684,12 +6875,12 @@ function validate218(
     }
     errors++;
   }
-  validate218.errors = vErrors;
+  validate221.errors = vErrors;
   return errors === 0;
 }
-validate218.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate221.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema68 = {
+const schema69 = {
   type: 'object',
   properties: {
     certain: { $ref: '#/$defs/expression' },
@@ -6703,13 +6894,13 @@ const schema68 = {
   additionalProperties: false,
 };
 
-function validate223(
+function validate226(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate223.evaluated;
+  const evaluated0 = validate226.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -6826,7 +7017,7 @@ function validate223(
     }
     if (data.certain !== undefined) {
       if (
-        !validate198(data.certain, {
+        !validate201(data.certain, {
           instancePath: instancePath + '/certain',
           parentData: data,
           parentDataProperty: 'certain',
@@ -6834,13 +7025,13 @@ function validate223(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate198.errors);
+        vErrors = joined(vErrors, validate201.errors);
         errors = vErrors.length;
       }
     }
     if (data.possible !== undefined) {
       if (
-        !validate198(data.possible, {
+        !validate201(data.possible, {
           instancePath: instancePath + '/possible',
           parentData: data,
           parentDataProperty: 'possible',
@@ -6848,13 +7039,13 @@ function validate223(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate198.errors);
+        vErrors = joined(vErrors, validate201.errors);
         errors = vErrors.length;
       }
     }
     if (data.counts !== undefined) {
       if (
-        !validate198(data.counts, {
+        !validate201(data.counts, {
           instancePath: instancePath + '/counts',
           parentData: data,
           parentDataProperty: 'counts',
@@ -6862,13 +7053,13 @@ function validate223(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate198.errors);
+        vErrors = joined(vErrors, validate201.errors);
         errors = vErrors.length;
       }
     }
     if (data.could !== undefined) {
       if (
-        !validate198(data.could, {
+        !validate201(data.could, {
           instancePath: instancePath + '/could',
           parentData: data,
           parentDataProperty: 'could',
@@ -6876,13 +7067,13 @@ function validate223(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate198.errors);
+        vErrors = joined(vErrors, validate201.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained !== undefined) {
       if (
-        !validate214(data.explained, {
+        !validate217(data.explained, {
           instancePath: instancePath + '/explained',
           parentData: data,
           parentDataProperty: 'explained',
@@ -6890,13 +7081,13 @@ function validate223(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate214.errors);
+        vErrors = joined(vErrors, validate217.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_reliable !== undefined) {
       if (
-        !validate198(data.not_reliable, {
+        !validate201(data.not_reliable, {
           instancePath: instancePath + '/not_reliable',
           parentData: data,
           parentDataProperty: 'not_reliable',
@@ -6904,7 +7095,7 @@ function validate223(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate198.errors);
+        vErrors = joined(vErrors, validate201.errors);
         errors = vErrors.length;
       }
     }
@@ -6917,12 +7108,12 @@ function validate223(
     }
     errors++;
   }
-  validate223.errors = vErrors;
+  validate226.errors = vErrors;
   return errors === 0;
 }
-validate223.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate226.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema69 = {
+const schema70 = {
   type: 'object',
   properties: {
     low: { $ref: '#/$defs/expression' },
@@ -6939,13 +7130,13 @@ const schema69 = {
 };
 const pattern15 = new RegExp('^[0-9]+$', 'u');
 
-function validate231(
+function validate234(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate231.evaluated;
+  const evaluated0 = validate234.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -7092,7 +7283,7 @@ function validate231(
     }
     if (data.low !== undefined) {
       if (
-        !validate198(data.low, {
+        !validate201(data.low, {
           instancePath: instancePath + '/low',
           parentData: data,
           parentDataProperty: 'low',
@@ -7100,13 +7291,13 @@ function validate231(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate198.errors);
+        vErrors = joined(vErrors, validate201.errors);
         errors = vErrors.length;
       }
     }
     if (data.high !== undefined) {
       if (
-        !validate198(data.high, {
+        !validate201(data.high, {
           instancePath: instancePath + '/high',
           parentData: data,
           parentDataProperty: 'high',
@@ -7114,7 +7305,7 @@ function validate231(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate198.errors);
+        vErrors = joined(vErrors, validate201.errors);
         errors = vErrors.length;
       }
     }
@@ -7152,7 +7343,7 @@ function validate231(
     }
     if (data.bottom_low !== undefined) {
       if (
-        !validate198(data.bottom_low, {
+        !validate201(data.bottom_low, {
           instancePath: instancePath + '/bottom_low',
           parentData: data,
           parentDataProperty: 'bottom_low',
@@ -7160,13 +7351,13 @@ function validate231(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate198.errors);
+        vErrors = joined(vErrors, validate201.errors);
         errors = vErrors.length;
       }
     }
     if (data.bottom_high !== undefined) {
       if (
-        !validate198(data.bottom_high, {
+        !validate201(data.bottom_high, {
           instancePath: instancePath + '/bottom_high',
           parentData: data,
           parentDataProperty: 'bottom_high',
@@ -7174,7 +7365,7 @@ function validate231(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate198.errors);
+        vErrors = joined(vErrors, validate201.errors);
         errors = vErrors.length;
       }
     }
@@ -7212,7 +7403,7 @@ function validate231(
     }
     if (data.sure !== undefined) {
       if (
-        !validate198(data.sure, {
+        !validate201(data.sure, {
           instancePath: instancePath + '/sure',
           parentData: data,
           parentDataProperty: 'sure',
@@ -7220,13 +7411,13 @@ function validate231(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate198.errors);
+        vErrors = joined(vErrors, validate201.errors);
         errors = vErrors.length;
       }
     }
     if (data.maybe !== undefined) {
       if (
-        !validate198(data.maybe, {
+        !validate201(data.maybe, {
           instancePath: instancePath + '/maybe',
           parentData: data,
           parentDataProperty: 'maybe',
@@ -7234,7 +7425,7 @@ function validate231(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate198.errors);
+        vErrors = joined(vErrors, validate201.errors);
         errors = vErrors.length;
       }
     }
@@ -7247,18 +7438,18 @@ function validate231(
     }
     errors++;
   }
-  validate231.errors = vErrors;
+  validate234.errors = vErrors;
   return errors === 0;
 }
-validate231.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate234.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate213(
+function validate216(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate213.evaluated;
+  const evaluated0 = validate216.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -7340,7 +7531,7 @@ function validate213(
     }
     if (data.applies !== undefined) {
       if (
-        !validate214(data.applies, {
+        !validate217(data.applies, {
           instancePath: instancePath + '/applies',
           parentData: data,
           parentDataProperty: 'applies',
@@ -7348,13 +7539,13 @@ function validate213(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate214.errors);
+        vErrors = joined(vErrors, validate217.errors);
         errors = vErrors.length;
       }
     }
     if (data.levels !== undefined) {
       if (
-        !validate218(data.levels, {
+        !validate221(data.levels, {
           instancePath: instancePath + '/levels',
           parentData: data,
           parentDataProperty: 'levels',
@@ -7362,7 +7553,7 @@ function validate213(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate218.errors);
+        vErrors = joined(vErrors, validate221.errors);
         errors = vErrors.length;
       }
     }
@@ -7371,7 +7562,7 @@ function validate213(
       if (data2 && typeof data2 == 'object' && !Array.isArray(data2)) {
         for (const key1 in data2) {
           if (
-            !validate223(data2[key1], {
+            !validate226(data2[key1], {
               instancePath: instancePath + '/rules/' + key1.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data2,
               parentDataProperty: key1,
@@ -7379,7 +7570,7 @@ function validate213(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate223.errors);
+            vErrors = joined(vErrors, validate226.errors);
             errors = vErrors.length;
           }
         }
@@ -7403,7 +7594,7 @@ function validate213(
       if (data4 && typeof data4 == 'object' && !Array.isArray(data4)) {
         for (const key2 in data4) {
           if (
-            !validate231(data4[key2], {
+            !validate234(data4[key2], {
               instancePath: instancePath + '/measures/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data4,
               parentDataProperty: key2,
@@ -7411,7 +7602,7 @@ function validate213(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate231.errors);
+            vErrors = joined(vErrors, validate234.errors);
             errors = vErrors.length;
           }
         }
@@ -7439,20 +7630,20 @@ function validate213(
     }
     errors++;
   }
-  validate213.errors = vErrors;
+  validate216.errors = vErrors;
   return errors === 0;
 }
-validate213.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate216.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const pattern13 = new RegExp('^sha256:[0-9a-f]{64}$', 'u');
 
-function validate190(
+function validate193(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="logic.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate190.evaluated;
+  const evaluated0 = validate193.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -7615,7 +7806,7 @@ function validate190(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate191(data.protocol, {
+        !validate194(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -7623,7 +7814,7 @@ function validate190(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate191.errors);
+        vErrors = joined(vErrors, validate194.errors);
         errors = vErrors.length;
       }
     }
@@ -7698,7 +7889,7 @@ function validate190(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate193(data4[i0], {
+            !validate196(data4[i0], {
               instancePath: instancePath + '/inputs/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -7706,7 +7897,7 @@ function validate190(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate193.errors);
+            vErrors = joined(vErrors, validate196.errors);
             errors = vErrors.length;
           }
         }
@@ -7731,7 +7922,7 @@ function validate190(
         const len1 = data6.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate197(data6[i1], {
+            !validate200(data6[i1], {
               instancePath: instancePath + '/steps/' + i1,
               parentData: data6,
               parentDataProperty: i1,
@@ -7739,7 +7930,7 @@ function validate190(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate197.errors);
+            vErrors = joined(vErrors, validate200.errors);
             errors = vErrors.length;
           }
         }
@@ -7760,7 +7951,7 @@ function validate190(
     }
     if (data.answers !== undefined) {
       if (
-        !validate213(data.answers, {
+        !validate216(data.answers, {
           instancePath: instancePath + '/answers',
           parentData: data,
           parentDataProperty: 'answers',
@@ -7768,7 +7959,7 @@ function validate190(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate213.errors);
+        vErrors = joined(vErrors, validate216.errors);
         errors = vErrors.length;
       }
     }
@@ -7781,13 +7972,13 @@ function validate190(
     }
     errors++;
   }
-  validate190.errors = vErrors;
+  validate193.errors = vErrors;
   return errors === 0;
 }
-validate190.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate193.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const outcome = validate240;
-const schema70 = {
+export const outcome = validate243;
+const schema71 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'outcome.schema.json',
   type: 'object',
@@ -8100,13 +8291,13 @@ const schema70 = {
   },
 };
 
-function validate241(
+function validate244(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate241.evaluated;
+  const evaluated0 = validate244.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8146,18 +8337,18 @@ function validate241(
     }
     errors++;
   }
-  validate241.errors = vErrors;
+  validate244.errors = vErrors;
   return errors === 0;
 }
-validate241.evaluated = { dynamicProps: false, dynamicItems: false };
+validate244.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate243(
+function validate246(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate243.evaluated;
+  const evaluated0 = validate246.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8192,12 +8383,12 @@ function validate243(
     }
     errors++;
   }
-  validate243.errors = vErrors;
+  validate246.errors = vErrors;
   return errors === 0;
 }
-validate243.evaluated = { dynamicProps: false, dynamicItems: false };
+validate246.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema73 = {
+const schema74 = {
   type: 'object',
   properties: {
     protocol: { $ref: '#/$defs/name' },
@@ -8211,13 +8402,13 @@ const schema73 = {
   additionalProperties: false,
 };
 
-function validate246(
+function validate249(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate246.evaluated;
+  const evaluated0 = validate249.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8257,12 +8448,12 @@ function validate246(
     }
     errors++;
   }
-  validate246.errors = vErrors;
+  validate249.errors = vErrors;
   return errors === 0;
 }
-validate246.evaluated = { dynamicProps: false, dynamicItems: false };
+validate249.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema75 = {
+const schema76 = {
   type: 'object',
   properties: {
     limit: { $ref: '#/$defs/name' },
@@ -8274,15 +8465,15 @@ const schema75 = {
   required: ['limit', 'value', 'instead_of', 'because'],
   additionalProperties: false,
 };
-const schema76 = { type: 'string', maxLength: 40 };
+const schema77 = { type: 'string', maxLength: 40 };
 
-function validate251(
+function validate254(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate251.evaluated;
+  const evaluated0 = validate254.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8308,18 +8499,18 @@ function validate251(
     }
     errors++;
   }
-  validate251.errors = vErrors;
+  validate254.errors = vErrors;
   return errors === 0;
 }
-validate251.evaluated = { dynamicProps: false, dynamicItems: false };
+validate254.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate249(
+function validate252(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate249.evaluated;
+  const evaluated0 = validate252.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8407,7 +8598,7 @@ function validate249(
     }
     if (data.limit !== undefined) {
       if (
-        !validate246(data.limit, {
+        !validate249(data.limit, {
           instancePath: instancePath + '/limit',
           parentData: data,
           parentDataProperty: 'limit',
@@ -8415,7 +8606,7 @@ function validate249(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate249.errors);
         errors = vErrors.length;
       }
     }
@@ -8455,7 +8646,7 @@ function validate249(
     }
     if (data.unit !== undefined) {
       if (
-        !validate251(data.unit, {
+        !validate254(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -8463,13 +8654,13 @@ function validate249(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate251.errors);
+        vErrors = joined(vErrors, validate254.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate243(data.because, {
+        !validate246(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -8477,7 +8668,7 @@ function validate249(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate243.errors);
+        vErrors = joined(vErrors, validate246.errors);
         errors = vErrors.length;
       }
     }
@@ -8490,12 +8681,12 @@ function validate249(
     }
     errors++;
   }
-  validate249.errors = vErrors;
+  validate252.errors = vErrors;
   return errors === 0;
 }
-validate249.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate252.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema77 = {
+const schema78 = {
   type: 'object',
   properties: {
     rule: { $ref: '#/$defs/name' },
@@ -8506,13 +8697,13 @@ const schema77 = {
   additionalProperties: false,
 };
 
-function validate255(
+function validate258(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate255.evaluated;
+  const evaluated0 = validate258.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8580,10 +8771,24 @@ function validate255(
     }
     if (data.rule !== undefined) {
       if (
-        !validate246(data.rule, {
+        !validate249(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate249.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.title !== undefined) {
+      if (
+        !validate246(data.title, {
+          instancePath: instancePath + '/title',
+          parentData: data,
+          parentDataProperty: 'title',
           rootData,
           dynamicAnchors,
         })
@@ -8592,23 +8797,9 @@ function validate255(
         errors = vErrors.length;
       }
     }
-    if (data.title !== undefined) {
-      if (
-        !validate243(data.title, {
-          instancePath: instancePath + '/title',
-          parentData: data,
-          parentDataProperty: 'title',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate243.errors);
-        errors = vErrors.length;
-      }
-    }
     if (data.because !== undefined) {
       if (
-        !validate243(data.because, {
+        !validate246(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -8616,7 +8807,7 @@ function validate255(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate243.errors);
+        vErrors = joined(vErrors, validate246.errors);
         errors = vErrors.length;
       }
     }
@@ -8629,18 +8820,18 @@ function validate255(
     }
     errors++;
   }
-  validate255.errors = vErrors;
+  validate258.errors = vErrors;
   return errors === 0;
 }
-validate255.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate258.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate245(
+function validate248(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate245.evaluated;
+  const evaluated0 = validate248.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8757,7 +8948,7 @@ function validate245(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate246(data.protocol, {
+        !validate249(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -8765,7 +8956,7 @@ function validate245(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate249.errors);
         errors = vErrors.length;
       }
     }
@@ -8818,7 +9009,7 @@ function validate245(
     }
     if (data.title !== undefined) {
       if (
-        !validate243(data.title, {
+        !validate246(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -8826,7 +9017,7 @@ function validate245(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate243.errors);
+        vErrors = joined(vErrors, validate246.errors);
         errors = vErrors.length;
       }
     }
@@ -8868,7 +9059,7 @@ function validate245(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate249(data4[i0], {
+            !validate252(data4[i0], {
               instancePath: instancePath + '/limits/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -8876,7 +9067,7 @@ function validate245(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate249.errors);
+            vErrors = joined(vErrors, validate252.errors);
             errors = vErrors.length;
           }
         }
@@ -8901,7 +9092,7 @@ function validate245(
         const len1 = data6.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate255(data6[i1], {
+            !validate258(data6[i1], {
               instancePath: instancePath + '/withdrawn/' + i1,
               parentData: data6,
               parentDataProperty: i1,
@@ -8909,7 +9100,7 @@ function validate245(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate255.errors);
+            vErrors = joined(vErrors, validate258.errors);
             errors = vErrors.length;
           }
         }
@@ -8937,21 +9128,21 @@ function validate245(
     }
     errors++;
   }
-  validate245.errors = vErrors;
+  validate248.errors = vErrors;
   return errors === 0;
 }
-validate245.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate248.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema78 = { type: 'array', items: { $ref: '#/$defs/sentence' } };
-const schema79 = { type: 'string', minLength: 1 };
+const schema79 = { type: 'array', items: { $ref: '#/$defs/sentence' } };
+const schema80 = { type: 'string', minLength: 1 };
 
-function validate262(
+function validate265(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate262.evaluated;
+  const evaluated0 = validate265.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8977,18 +9168,18 @@ function validate262(
     }
     errors++;
   }
-  validate262.errors = vErrors;
+  validate265.errors = vErrors;
   return errors === 0;
 }
-validate262.evaluated = { dynamicProps: false, dynamicItems: false };
+validate265.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate261(
+function validate264(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate261.evaluated;
+  const evaluated0 = validate264.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8999,7 +9190,7 @@ function validate261(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate262(data[i0], {
+        !validate265(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -9007,7 +9198,7 @@ function validate261(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate262.errors);
+        vErrors = joined(vErrors, validate265.errors);
         errors = vErrors.length;
       }
     }
@@ -9020,12 +9211,12 @@ function validate261(
     }
     errors++;
   }
-  validate261.errors = vErrors;
+  validate264.errors = vErrors;
   return errors === 0;
 }
-validate261.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate264.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-const schema80 = {
+const schema81 = {
   type: ['object', 'null'],
   properties: {
     at_least: { type: ['string', 'null'], maxLength: 60 },
@@ -9036,13 +9227,13 @@ const schema80 = {
   additionalProperties: false,
 };
 
-function validate266(
+function validate269(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate266.evaluated;
+  const evaluated0 = validate269.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9050,7 +9241,7 @@ function validate266(
     evaluated0.items = undefined;
   }
   if (!(data && typeof data == 'object' && !Array.isArray(data)) && data !== null) {
-    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema80.type } };
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema81.type } };
     if (vErrors === null) {
       vErrors = [err0];
     } else {
@@ -9124,7 +9315,7 @@ function validate266(
           instancePath: instancePath + '/at_least',
           schemaPath: '#/properties/at_least/type',
           keyword: 'type',
-          params: { type: schema80.properties.at_least.type },
+          params: { type: schema81.properties.at_least.type },
         };
         if (vErrors === null) {
           vErrors = [err5];
@@ -9152,7 +9343,7 @@ function validate266(
     }
     if (data.could_be !== undefined) {
       if (
-        !validate246(data.could_be, {
+        !validate249(data.could_be, {
           instancePath: instancePath + '/could_be',
           parentData: data,
           parentDataProperty: 'could_be',
@@ -9160,7 +9351,7 @@ function validate266(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate249.errors);
         errors = vErrors.length;
       }
     }
@@ -9181,12 +9372,12 @@ function validate266(
       }
     }
   }
-  validate266.errors = vErrors;
+  validate269.errors = vErrors;
   return errors === 0;
 }
-validate266.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate269.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema81 = {
+const schema82 = {
   type: 'object',
   properties: {
     rule: { $ref: '#/$defs/name' },
@@ -9209,7 +9400,7 @@ const schema81 = {
   required: ['rule', 'title', 'state'],
   additionalProperties: false,
 };
-const schema82 = {
+const schema83 = {
   type: 'object',
   properties: {
     protocol: { $ref: '#/$defs/name' },
@@ -9219,13 +9410,13 @@ const schema82 = {
   additionalProperties: false,
 };
 
-function validate272(
+function validate275(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate272.evaluated;
+  const evaluated0 = validate275.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9279,7 +9470,7 @@ function validate272(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate246(data.protocol, {
+        !validate249(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -9287,7 +9478,7 @@ function validate272(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate249.errors);
         errors = vErrors.length;
       }
     }
@@ -9347,20 +9538,20 @@ function validate272(
     }
     errors++;
   }
-  validate272.errors = vErrors;
+  validate275.errors = vErrors;
   return errors === 0;
 }
-validate272.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate275.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema83 = { type: 'array', items: { $ref: '#/$defs/name' } };
+const schema84 = { type: 'array', items: { $ref: '#/$defs/name' } };
 
-function validate278(
+function validate281(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate278.evaluated;
+  const evaluated0 = validate281.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9371,7 +9562,7 @@ function validate278(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate246(data[i0], {
+        !validate249(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -9379,7 +9570,7 @@ function validate278(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate249.errors);
         errors = vErrors.length;
       }
     }
@@ -9392,12 +9583,12 @@ function validate278(
     }
     errors++;
   }
-  validate278.errors = vErrors;
+  validate281.errors = vErrors;
   return errors === 0;
 }
-validate278.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate281.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-const schema84 = {
+const schema85 = {
   type: 'object',
   properties: {
     observation: { $ref: '#/$defs/name' },
@@ -9413,13 +9604,13 @@ const schema84 = {
   additionalProperties: false,
 };
 
-function validate281(
+function validate284(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate281.evaluated;
+  const evaluated0 = validate284.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9482,7 +9673,7 @@ function validate281(
     }
     if (data.observation !== undefined) {
       if (
-        !validate246(data.observation, {
+        !validate249(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -9490,7 +9681,7 @@ function validate281(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate249.errors);
         errors = vErrors.length;
       }
     }
@@ -9592,7 +9783,7 @@ function validate281(
     }
     if (data.unit !== undefined) {
       if (
-        !validate251(data.unit, {
+        !validate254(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -9600,13 +9791,13 @@ function validate281(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate251.errors);
+        vErrors = joined(vErrors, validate254.errors);
         errors = vErrors.length;
       }
     }
     if (data.choices !== undefined) {
       if (
-        !validate278(data.choices, {
+        !validate281(data.choices, {
           instancePath: instancePath + '/choices',
           parentData: data,
           parentDataProperty: 'choices',
@@ -9614,7 +9805,7 @@ function validate281(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate278.errors);
+        vErrors = joined(vErrors, validate281.errors);
         errors = vErrors.length;
       }
     }
@@ -9639,7 +9830,7 @@ function validate281(
           instancePath: instancePath + '/state',
           schemaPath: '#/properties/state/enum',
           keyword: 'enum',
-          params: { allowedValues: schema84.properties.state.enum },
+          params: { allowedValues: schema85.properties.state.enum },
         };
         if (vErrors === null) {
           vErrors = [err10];
@@ -9658,18 +9849,18 @@ function validate281(
     }
     errors++;
   }
-  validate281.errors = vErrors;
+  validate284.errors = vErrors;
   return errors === 0;
 }
-validate281.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate284.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate269(
+function validate272(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate269.evaluated;
+  const evaluated0 = validate272.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9720,7 +9911,7 @@ function validate269(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema81.properties, key0)) {
+      if (!func5.call(schema82.properties, key0)) {
         const err3 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -9737,10 +9928,24 @@ function validate269(
     }
     if (data.rule !== undefined) {
       if (
-        !validate246(data.rule, {
+        !validate249(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate249.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.title !== undefined) {
+      if (
+        !validate246(data.title, {
+          instancePath: instancePath + '/title',
+          parentData: data,
+          parentDataProperty: 'title',
           rootData,
           dynamicAnchors,
         })
@@ -9749,23 +9954,9 @@ function validate269(
         errors = vErrors.length;
       }
     }
-    if (data.title !== undefined) {
-      if (
-        !validate243(data.title, {
-          instancePath: instancePath + '/title',
-          parentData: data,
-          parentDataProperty: 'title',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate243.errors);
-        errors = vErrors.length;
-      }
-    }
     if (data.from !== undefined) {
       if (
-        !validate272(data.from, {
+        !validate275(data.from, {
           instancePath: instancePath + '/from',
           parentData: data,
           parentDataProperty: 'from',
@@ -9773,7 +9964,7 @@ function validate269(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate272.errors);
+        vErrors = joined(vErrors, validate275.errors);
         errors = vErrors.length;
       }
     }
@@ -9798,7 +9989,7 @@ function validate269(
           instancePath: instancePath + '/state',
           schemaPath: '#/properties/state/enum',
           keyword: 'enum',
-          params: { allowedValues: schema81.properties.state.enum },
+          params: { allowedValues: schema82.properties.state.enum },
         };
         if (vErrors === null) {
           vErrors = [err5];
@@ -9810,7 +10001,7 @@ function validate269(
     }
     if (data.level !== undefined) {
       if (
-        !validate246(data.level, {
+        !validate249(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -9818,13 +10009,13 @@ function validate269(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate249.errors);
         errors = vErrors.length;
       }
     }
     if (data.lowered_from !== undefined) {
       if (
-        !validate246(data.lowered_from, {
+        !validate249(data.lowered_from, {
           instancePath: instancePath + '/lowered_from',
           parentData: data,
           parentDataProperty: 'lowered_from',
@@ -9832,7 +10023,7 @@ function validate269(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate249.errors);
         errors = vErrors.length;
       }
     }
@@ -9869,7 +10060,7 @@ function validate269(
     }
     if (data.decided_by !== undefined) {
       if (
-        !validate261(data.decided_by, {
+        !validate264(data.decided_by, {
           instancePath: instancePath + '/decided_by',
           parentData: data,
           parentDataProperty: 'decided_by',
@@ -9877,13 +10068,13 @@ function validate269(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate261.errors);
+        vErrors = joined(vErrors, validate264.errors);
         errors = vErrors.length;
       }
     }
     if (data.waits_for !== undefined) {
       if (
-        !validate278(data.waits_for, {
+        !validate281(data.waits_for, {
           instancePath: instancePath + '/waits_for',
           parentData: data,
           parentDataProperty: 'waits_for',
@@ -9891,7 +10082,7 @@ function validate269(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate278.errors);
+        vErrors = joined(vErrors, validate281.errors);
         errors = vErrors.length;
       }
     }
@@ -9901,7 +10092,7 @@ function validate269(
         const len0 = data9.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate281(data9[i0], {
+            !validate284(data9[i0], {
               instancePath: instancePath + '/decided_if/' + i0,
               parentData: data9,
               parentDataProperty: i0,
@@ -9909,7 +10100,7 @@ function validate269(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate281.errors);
+            vErrors = joined(vErrors, validate284.errors);
             errors = vErrors.length;
           }
         }
@@ -9930,7 +10121,7 @@ function validate269(
     }
     if (data.no_value !== undefined) {
       if (
-        !validate261(data.no_value, {
+        !validate264(data.no_value, {
           instancePath: instancePath + '/no_value',
           parentData: data,
           parentDataProperty: 'no_value',
@@ -9938,13 +10129,13 @@ function validate269(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate261.errors);
+        vErrors = joined(vErrors, validate264.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained_by !== undefined) {
       if (
-        !validate262(data.explained_by, {
+        !validate265(data.explained_by, {
           instancePath: instancePath + '/explained_by',
           parentData: data,
           parentDataProperty: 'explained_by',
@@ -9952,13 +10143,13 @@ function validate269(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate262.errors);
+        vErrors = joined(vErrors, validate265.errors);
         errors = vErrors.length;
       }
     }
     if (data.could_be_explained_by !== undefined) {
       if (
-        !validate262(data.could_be_explained_by, {
+        !validate265(data.could_be_explained_by, {
           instancePath: instancePath + '/could_be_explained_by',
           parentData: data,
           parentDataProperty: 'could_be_explained_by',
@@ -9966,13 +10157,13 @@ function validate269(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate262.errors);
+        vErrors = joined(vErrors, validate265.errors);
         errors = vErrors.length;
       }
     }
     if (data.taken_back_by !== undefined) {
       if (
-        !validate262(data.taken_back_by, {
+        !validate265(data.taken_back_by, {
           instancePath: instancePath + '/taken_back_by',
           parentData: data,
           parentDataProperty: 'taken_back_by',
@@ -9980,13 +10171,13 @@ function validate269(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate262.errors);
+        vErrors = joined(vErrors, validate265.errors);
         errors = vErrors.length;
       }
     }
     if (data.could_be_taken_back_by !== undefined) {
       if (
-        !validate262(data.could_be_taken_back_by, {
+        !validate265(data.could_be_taken_back_by, {
           instancePath: instancePath + '/could_be_taken_back_by',
           parentData: data,
           parentDataProperty: 'could_be_taken_back_by',
@@ -9994,13 +10185,13 @@ function validate269(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate262.errors);
+        vErrors = joined(vErrors, validate265.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_reliable !== undefined) {
       if (
-        !validate261(data.not_reliable, {
+        !validate264(data.not_reliable, {
           instancePath: instancePath + '/not_reliable',
           parentData: data,
           parentDataProperty: 'not_reliable',
@@ -10008,7 +10199,7 @@ function validate269(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate261.errors);
+        vErrors = joined(vErrors, validate264.errors);
         errors = vErrors.length;
       }
     }
@@ -10021,12 +10212,12 @@ function validate269(
     }
     errors++;
   }
-  validate269.errors = vErrors;
+  validate272.errors = vErrors;
   return errors === 0;
 }
-validate269.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate272.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema85 = {
+const schema86 = {
   type: 'object',
   properties: {
     value: { type: 'number' },
@@ -10043,16 +10234,16 @@ const schema85 = {
   },
   additionalProperties: false,
 };
-const schema86 = { type: 'string', pattern: '^-?[0-9]+/[0-9]+$' };
+const schema87 = { type: 'string', pattern: '^-?[0-9]+/[0-9]+$' };
 const pattern21 = new RegExp('^-?[0-9]+/[0-9]+$', 'u');
 
-function validate295(
+function validate298(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate295.evaluated;
+  const evaluated0 = validate298.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10083,18 +10274,18 @@ function validate295(
     }
     errors++;
   }
-  validate295.errors = vErrors;
+  validate298.errors = vErrors;
   return errors === 0;
 }
-validate295.evaluated = { dynamicProps: false, dynamicItems: false };
+validate298.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate294(
+function validate297(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate294.evaluated;
+  const evaluated0 = validate297.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10103,7 +10294,7 @@ function validate294(
   }
   if (data && typeof data == 'object' && !Array.isArray(data)) {
     for (const key0 in data) {
-      if (!func5.call(schema85.properties, key0)) {
+      if (!func5.call(schema86.properties, key0)) {
         const err0 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -10137,7 +10328,7 @@ function validate294(
     }
     if (data.exact !== undefined) {
       if (
-        !validate295(data.exact, {
+        !validate298(data.exact, {
           instancePath: instancePath + '/exact',
           parentData: data,
           parentDataProperty: 'exact',
@@ -10145,7 +10336,7 @@ function validate294(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate295.errors);
+        vErrors = joined(vErrors, validate298.errors);
         errors = vErrors.length;
       }
     }
@@ -10168,7 +10359,7 @@ function validate294(
     }
     if (data.low_exact !== undefined) {
       if (
-        !validate295(data.low_exact, {
+        !validate298(data.low_exact, {
           instancePath: instancePath + '/low_exact',
           parentData: data,
           parentDataProperty: 'low_exact',
@@ -10176,7 +10367,7 @@ function validate294(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate295.errors);
+        vErrors = joined(vErrors, validate298.errors);
         errors = vErrors.length;
       }
     }
@@ -10199,7 +10390,7 @@ function validate294(
     }
     if (data.high_exact !== undefined) {
       if (
-        !validate295(data.high_exact, {
+        !validate298(data.high_exact, {
           instancePath: instancePath + '/high_exact',
           parentData: data,
           parentDataProperty: 'high_exact',
@@ -10207,13 +10398,13 @@ function validate294(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate295.errors);
+        vErrors = joined(vErrors, validate298.errors);
         errors = vErrors.length;
       }
     }
     if (data.unit !== undefined) {
       if (
-        !validate251(data.unit, {
+        !validate254(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -10221,7 +10412,7 @@ function validate294(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate251.errors);
+        vErrors = joined(vErrors, validate254.errors);
         errors = vErrors.length;
       }
     }
@@ -10289,7 +10480,7 @@ function validate294(
     }
     if (data.waits_for !== undefined) {
       if (
-        !validate278(data.waits_for, {
+        !validate281(data.waits_for, {
           instancePath: instancePath + '/waits_for',
           parentData: data,
           parentDataProperty: 'waits_for',
@@ -10297,7 +10488,7 @@ function validate294(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate278.errors);
+        vErrors = joined(vErrors, validate281.errors);
         errors = vErrors.length;
       }
     }
@@ -10341,12 +10532,12 @@ function validate294(
     }
     errors++;
   }
-  validate294.errors = vErrors;
+  validate297.errors = vErrors;
   return errors === 0;
 }
-validate294.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate297.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema87 = {
+const schema88 = {
   type: 'object',
   properties: {
     rule: { $ref: '#/$defs/name' },
@@ -10362,13 +10553,13 @@ const schema87 = {
   additionalProperties: false,
 };
 
-function validate302(
+function validate305(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate302.evaluated;
+  const evaluated0 = validate305.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10459,7 +10650,7 @@ function validate302(
     }
     if (data.rule !== undefined) {
       if (
-        !validate246(data.rule, {
+        !validate249(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -10467,13 +10658,13 @@ function validate302(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate249.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate243(data.title, {
+        !validate246(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -10481,16 +10672,30 @@ function validate302(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate243.errors);
+        vErrors = joined(vErrors, validate246.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate246(data.level, {
+        !validate249(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate249.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.says !== undefined) {
+      if (
+        !validate246(data.says, {
+          instancePath: instancePath + '/says',
+          parentData: data,
+          parentDataProperty: 'says',
           rootData,
           dynamicAnchors,
         })
@@ -10499,23 +10704,9 @@ function validate302(
         errors = vErrors.length;
       }
     }
-    if (data.says !== undefined) {
-      if (
-        !validate243(data.says, {
-          instancePath: instancePath + '/says',
-          parentData: data,
-          parentDataProperty: 'says',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate243.errors);
-        errors = vErrors.length;
-      }
-    }
     if (data.because !== undefined) {
       if (
-        !validate243(data.because, {
+        !validate246(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -10523,13 +10714,13 @@ function validate302(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate243.errors);
+        vErrors = joined(vErrors, validate246.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained_by !== undefined) {
       if (
-        !validate262(data.explained_by, {
+        !validate265(data.explained_by, {
           instancePath: instancePath + '/explained_by',
           parentData: data,
           parentDataProperty: 'explained_by',
@@ -10537,13 +10728,13 @@ function validate302(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate262.errors);
+        vErrors = joined(vErrors, validate265.errors);
         errors = vErrors.length;
       }
     }
     if (data.ask !== undefined) {
       if (
-        !validate261(data.ask, {
+        !validate264(data.ask, {
           instancePath: instancePath + '/ask',
           parentData: data,
           parentDataProperty: 'ask',
@@ -10551,13 +10742,13 @@ function validate302(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate261.errors);
+        vErrors = joined(vErrors, validate264.errors);
         errors = vErrors.length;
       }
     }
     if (data.do !== undefined) {
       if (
-        !validate261(data.do, {
+        !validate264(data.do, {
           instancePath: instancePath + '/do',
           parentData: data,
           parentDataProperty: 'do',
@@ -10565,7 +10756,7 @@ function validate302(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate261.errors);
+        vErrors = joined(vErrors, validate264.errors);
         errors = vErrors.length;
       }
     }
@@ -10578,25 +10769,25 @@ function validate302(
     }
     errors++;
   }
-  validate302.errors = vErrors;
+  validate305.errors = vErrors;
   return errors === 0;
 }
-validate302.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate305.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema88 = {
+const schema89 = {
   type: 'object',
   properties: { observation: { $ref: '#/$defs/name' }, because: { type: 'string' } },
   required: ['observation'],
   additionalProperties: false,
 };
 
-function validate315(
+function validate318(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate315.evaluated;
+  const evaluated0 = validate318.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10636,7 +10827,7 @@ function validate315(
     }
     if (data.observation !== undefined) {
       if (
-        !validate246(data.observation, {
+        !validate249(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -10644,7 +10835,7 @@ function validate315(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate249.errors);
         errors = vErrors.length;
       }
     }
@@ -10673,12 +10864,12 @@ function validate315(
     }
     errors++;
   }
-  validate315.errors = vErrors;
+  validate318.errors = vErrors;
   return errors === 0;
 }
-validate315.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate318.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema89 = {
+const schema90 = {
   type: 'object',
   properties: {
     observation: { $ref: '#/$defs/name' },
@@ -10692,13 +10883,13 @@ const schema89 = {
   additionalProperties: false,
 };
 
-function validate320(
+function validate323(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate320.evaluated;
+  const evaluated0 = validate323.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10759,7 +10950,7 @@ function validate320(
     }
     if (data.observation !== undefined) {
       if (
-        !validate246(data.observation, {
+        !validate249(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -10767,7 +10958,7 @@ function validate320(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate249.errors);
         errors = vErrors.length;
       }
     }
@@ -10798,7 +10989,7 @@ function validate320(
           instancePath: instancePath + '/value',
           schemaPath: '#/properties/value/type',
           keyword: 'type',
-          params: { type: schema89.properties.value.type },
+          params: { type: schema90.properties.value.type },
         };
         if (vErrors === null) {
           vErrors = [err4];
@@ -10811,7 +11002,7 @@ function validate320(
         const len0 = data2.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate246(data2[i0], {
+            !validate249(data2[i0], {
               instancePath: instancePath + '/value/' + i0,
               parentData: data2,
               parentDataProperty: i0,
@@ -10819,7 +11010,7 @@ function validate320(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate246.errors);
+            vErrors = joined(vErrors, validate249.errors);
             errors = vErrors.length;
           }
         }
@@ -10861,7 +11052,7 @@ function validate320(
     }
     if (data.unit !== undefined) {
       if (
-        !validate251(data.unit, {
+        !validate254(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -10869,7 +11060,7 @@ function validate320(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate251.errors);
+        vErrors = joined(vErrors, validate254.errors);
         errors = vErrors.length;
       }
     }
@@ -10882,12 +11073,12 @@ function validate320(
     }
     errors++;
   }
-  validate320.errors = vErrors;
+  validate323.errors = vErrors;
   return errors === 0;
 }
-validate320.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate323.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema90 = {
+const schema91 = {
   type: 'object',
   properties: {
     fault: { $ref: '#/$defs/name' },
@@ -10900,7 +11091,7 @@ const schema90 = {
   required: ['fault', 'title', 'says', 'do', 'readings', 'changes'],
   additionalProperties: false,
 };
-const schema91 = {
+const schema92 = {
   type: 'object',
   properties: {
     observation: { $ref: '#/$defs/name' },
@@ -10913,13 +11104,13 @@ const schema91 = {
   additionalProperties: false,
 };
 
-function validate330(
+function validate333(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate330.evaluated;
+  const evaluated0 = validate333.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10993,7 +11184,7 @@ function validate330(
     }
     if (data.observation !== undefined) {
       if (
-        !validate246(data.observation, {
+        !validate249(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -11001,7 +11192,7 @@ function validate330(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate249.errors);
         errors = vErrors.length;
       }
     }
@@ -11058,7 +11249,7 @@ function validate330(
     }
     if (data.unit !== undefined) {
       if (
-        !validate251(data.unit, {
+        !validate254(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -11066,7 +11257,7 @@ function validate330(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate251.errors);
+        vErrors = joined(vErrors, validate254.errors);
         errors = vErrors.length;
       }
     }
@@ -11079,12 +11270,12 @@ function validate330(
     }
     errors++;
   }
-  validate330.errors = vErrors;
+  validate333.errors = vErrors;
   return errors === 0;
 }
-validate330.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate333.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema92 = {
+const schema93 = {
   type: 'object',
   properties: {
     rule: { $ref: '#/$defs/name' },
@@ -11095,13 +11286,13 @@ const schema92 = {
   additionalProperties: false,
 };
 
-function validate334(
+function validate337(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate334.evaluated;
+  const evaluated0 = validate337.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11155,7 +11346,7 @@ function validate334(
     }
     if (data.rule !== undefined) {
       if (
-        !validate246(data.rule, {
+        !validate249(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -11163,13 +11354,13 @@ function validate334(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate249.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate243(data.title, {
+        !validate246(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -11177,13 +11368,13 @@ function validate334(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate243.errors);
+        vErrors = joined(vErrors, validate246.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate246(data.level, {
+        !validate249(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -11191,7 +11382,7 @@ function validate334(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate249.errors);
         errors = vErrors.length;
       }
     }
@@ -11204,18 +11395,18 @@ function validate334(
     }
     errors++;
   }
-  validate334.errors = vErrors;
+  validate337.errors = vErrors;
   return errors === 0;
 }
-validate334.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate337.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate325(
+function validate328(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate325.evaluated;
+  const evaluated0 = validate328.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11332,10 +11523,24 @@ function validate325(
     }
     if (data.fault !== undefined) {
       if (
-        !validate246(data.fault, {
+        !validate249(data.fault, {
           instancePath: instancePath + '/fault',
           parentData: data,
           parentDataProperty: 'fault',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate249.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.title !== undefined) {
+      if (
+        !validate246(data.title, {
+          instancePath: instancePath + '/title',
+          parentData: data,
+          parentDataProperty: 'title',
           rootData,
           dynamicAnchors,
         })
@@ -11344,23 +11549,9 @@ function validate325(
         errors = vErrors.length;
       }
     }
-    if (data.title !== undefined) {
-      if (
-        !validate243(data.title, {
-          instancePath: instancePath + '/title',
-          parentData: data,
-          parentDataProperty: 'title',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate243.errors);
-        errors = vErrors.length;
-      }
-    }
     if (data.says !== undefined) {
       if (
-        !validate243(data.says, {
+        !validate246(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -11368,13 +11559,13 @@ function validate325(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate243.errors);
+        vErrors = joined(vErrors, validate246.errors);
         errors = vErrors.length;
       }
     }
     if (data.do !== undefined) {
       if (
-        !validate261(data.do, {
+        !validate264(data.do, {
           instancePath: instancePath + '/do',
           parentData: data,
           parentDataProperty: 'do',
@@ -11382,7 +11573,7 @@ function validate325(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate261.errors);
+        vErrors = joined(vErrors, validate264.errors);
         errors = vErrors.length;
       }
     }
@@ -11392,7 +11583,7 @@ function validate325(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate330(data4[i0], {
+            !validate333(data4[i0], {
               instancePath: instancePath + '/readings/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -11400,7 +11591,7 @@ function validate325(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate330.errors);
+            vErrors = joined(vErrors, validate333.errors);
             errors = vErrors.length;
           }
         }
@@ -11425,7 +11616,7 @@ function validate325(
         const len1 = data6.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate334(data6[i1], {
+            !validate337(data6[i1], {
               instancePath: instancePath + '/changes/' + i1,
               parentData: data6,
               parentDataProperty: i1,
@@ -11433,7 +11624,7 @@ function validate325(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate334.errors);
+            vErrors = joined(vErrors, validate337.errors);
             errors = vErrors.length;
           }
         }
@@ -11461,12 +11652,12 @@ function validate325(
     }
     errors++;
   }
-  validate325.errors = vErrors;
+  validate328.errors = vErrors;
   return errors === 0;
 }
-validate325.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate328.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema93 = {
+const schema94 = {
   type: 'object',
   properties: {
     level: { $ref: '#/$defs/name' },
@@ -11483,13 +11674,13 @@ const schema93 = {
   additionalProperties: false,
 };
 
-function validate340(
+function validate343(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate340.evaluated;
+  const evaluated0 = validate343.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11582,7 +11773,7 @@ function validate340(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema93.properties, key0)) {
+      if (!func5.call(schema94.properties, key0)) {
         const err6 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -11599,7 +11790,7 @@ function validate340(
     }
     if (data.level !== undefined) {
       if (
-        !validate246(data.level, {
+        !validate249(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -11607,7 +11798,7 @@ function validate340(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate249.errors);
         errors = vErrors.length;
       }
     }
@@ -11713,7 +11904,7 @@ function validate340(
     }
     if (data.agreed_by !== undefined) {
       if (
-        !validate243(data.agreed_by, {
+        !validate246(data.agreed_by, {
           instancePath: instancePath + '/agreed_by',
           parentData: data,
           parentDataProperty: 'agreed_by',
@@ -11721,7 +11912,7 @@ function validate340(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate243.errors);
+        vErrors = joined(vErrors, validate246.errors);
         errors = vErrors.length;
       }
     }
@@ -11750,12 +11941,12 @@ function validate340(
     }
     errors++;
   }
-  validate340.errors = vErrors;
+  validate343.errors = vErrors;
   return errors === 0;
 }
-validate340.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate343.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema94 = {
+const schema95 = {
   type: 'object',
   properties: {
     observation: { $ref: '#/$defs/name' },
@@ -11766,13 +11957,13 @@ const schema94 = {
   additionalProperties: false,
 };
 
-function validate344(
+function validate347(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate344.evaluated;
+  const evaluated0 = validate347.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11826,7 +12017,7 @@ function validate344(
     }
     if (data.observation !== undefined) {
       if (
-        !validate246(data.observation, {
+        !validate249(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -11834,7 +12025,7 @@ function validate344(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate249.errors);
         errors = vErrors.length;
       }
     }
@@ -11845,7 +12036,7 @@ function validate344(
           instancePath: instancePath + '/value',
           schemaPath: '#/properties/value/type',
           keyword: 'type',
-          params: { type: schema94.properties.value.type },
+          params: { type: schema95.properties.value.type },
         };
         if (vErrors === null) {
           vErrors = [err3];
@@ -11857,7 +12048,7 @@ function validate344(
     }
     if (data.unit !== undefined) {
       if (
-        !validate251(data.unit, {
+        !validate254(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -11865,7 +12056,7 @@ function validate344(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate251.errors);
+        vErrors = joined(vErrors, validate254.errors);
         errors = vErrors.length;
       }
     }
@@ -11878,12 +12069,12 @@ function validate344(
     }
     errors++;
   }
-  validate344.errors = vErrors;
+  validate347.errors = vErrors;
   return errors === 0;
 }
-validate344.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate347.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema95 = {
+const schema96 = {
   type: 'object',
   properties: {
     limit: { $ref: '#/$defs/name' },
@@ -11897,13 +12088,13 @@ const schema95 = {
   additionalProperties: false,
 };
 
-function validate348(
+function validate351(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate348.evaluated;
+  const evaluated0 = validate351.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11978,7 +12169,7 @@ function validate348(
     }
     if (data.limit !== undefined) {
       if (
-        !validate246(data.limit, {
+        !validate249(data.limit, {
           instancePath: instancePath + '/limit',
           parentData: data,
           parentDataProperty: 'limit',
@@ -11986,7 +12177,7 @@ function validate348(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate249.errors);
         errors = vErrors.length;
       }
     }
@@ -12009,7 +12200,7 @@ function validate348(
     }
     if (data.unit !== undefined) {
       if (
-        !validate251(data.unit, {
+        !validate254(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -12017,7 +12208,7 @@ function validate348(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate251.errors);
+        vErrors = joined(vErrors, validate254.errors);
         errors = vErrors.length;
       }
     }
@@ -12078,25 +12269,25 @@ function validate348(
     }
     errors++;
   }
-  validate348.errors = vErrors;
+  validate351.errors = vErrors;
   return errors === 0;
 }
-validate348.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate351.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema96 = {
+const schema97 = {
   type: 'object',
   properties: { observation: { $ref: '#/$defs/name' }, given: { type: 'string' }, as: { type: 'string' } },
   required: ['observation', 'given', 'as'],
   additionalProperties: false,
 };
 
-function validate352(
+function validate355(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate352.evaluated;
+  const evaluated0 = validate355.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12164,7 +12355,7 @@ function validate352(
     }
     if (data.observation !== undefined) {
       if (
-        !validate246(data.observation, {
+        !validate249(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -12172,7 +12363,7 @@ function validate352(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate249.errors);
         errors = vErrors.length;
       }
     }
@@ -12217,12 +12408,12 @@ function validate352(
     }
     errors++;
   }
-  validate352.errors = vErrors;
+  validate355.errors = vErrors;
   return errors === 0;
 }
-validate352.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate355.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema97 = {
+const schema98 = {
   type: 'object',
   properties: {
     observation: { $ref: '#/$defs/name' },
@@ -12233,13 +12424,13 @@ const schema97 = {
   additionalProperties: false,
 };
 
-function validate355(
+function validate358(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate355.evaluated;
+  const evaluated0 = validate358.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12307,7 +12498,7 @@ function validate355(
     }
     if (data.observation !== undefined) {
       if (
-        !validate246(data.observation, {
+        !validate249(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -12315,7 +12506,7 @@ function validate355(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate249.errors);
         errors = vErrors.length;
       }
     }
@@ -12337,7 +12528,7 @@ function validate355(
     }
     if (data.because !== undefined) {
       if (
-        !validate262(data.because, {
+        !validate265(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -12345,7 +12536,7 @@ function validate355(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate262.errors);
+        vErrors = joined(vErrors, validate265.errors);
         errors = vErrors.length;
       }
     }
@@ -12358,18 +12549,18 @@ function validate355(
     }
     errors++;
   }
-  validate355.errors = vErrors;
+  validate358.errors = vErrors;
   return errors === 0;
 }
-validate355.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate358.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate240(
+function validate243(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="outcome.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate240.evaluated;
+  const evaluated0 = validate243.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12714,7 +12905,7 @@ function validate240(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema70.properties, key0)) {
+      if (!func5.call(schema71.properties, key0)) {
         const err24 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -12731,7 +12922,7 @@ function validate240(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate241(data.protocol, {
+        !validate244(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -12739,7 +12930,7 @@ function validate240(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate241.errors);
+        vErrors = joined(vErrors, validate244.errors);
         errors = vErrors.length;
       }
     }
@@ -12792,7 +12983,7 @@ function validate240(
     }
     if (data.title !== undefined) {
       if (
-        !validate243(data.title, {
+        !validate246(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -12800,7 +12991,7 @@ function validate240(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate243.errors);
+        vErrors = joined(vErrors, validate246.errors);
         errors = vErrors.length;
       }
     }
@@ -12870,7 +13061,7 @@ function validate240(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate245(data4[i0], {
+            !validate248(data4[i0], {
               instancePath: instancePath + '/based_on/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -12878,7 +13069,7 @@ function validate240(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate245.errors);
+            vErrors = joined(vErrors, validate248.errors);
             errors = vErrors.length;
           }
         }
@@ -12904,7 +13095,7 @@ function validate240(
           instancePath: instancePath + '/at',
           schemaPath: '#/properties/at/type',
           keyword: 'type',
-          params: { type: schema70.properties.at.type },
+          params: { type: schema71.properties.at.type },
         };
         if (vErrors === null) {
           vErrors = [err33];
@@ -12935,7 +13126,7 @@ function validate240(
           instancePath: instancePath + '/applies',
           schemaPath: '#/properties/applies/enum',
           keyword: 'enum',
-          params: { allowedValues: schema70.properties.applies.enum },
+          params: { allowedValues: schema71.properties.applies.enum },
         };
         if (vErrors === null) {
           vErrors = [err35];
@@ -12947,7 +13138,7 @@ function validate240(
     }
     if (data.applies_because !== undefined) {
       if (
-        !validate261(data.applies_because, {
+        !validate264(data.applies_because, {
           instancePath: instancePath + '/applies_because',
           parentData: data,
           parentDataProperty: 'applies_because',
@@ -12955,13 +13146,13 @@ function validate240(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate261.errors);
+        vErrors = joined(vErrors, validate264.errors);
         errors = vErrors.length;
       }
     }
     if (data.otherwise !== undefined) {
       if (
-        !validate243(data.otherwise, {
+        !validate246(data.otherwise, {
           instancePath: instancePath + '/otherwise',
           parentData: data,
           parentDataProperty: 'otherwise',
@@ -12969,13 +13160,13 @@ function validate240(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate243.errors);
+        vErrors = joined(vErrors, validate246.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate266(data.level, {
+        !validate269(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -12983,7 +13174,7 @@ function validate240(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate266.errors);
+        vErrors = joined(vErrors, validate269.errors);
         errors = vErrors.length;
       }
     }
@@ -12993,7 +13184,7 @@ function validate240(
         const len1 = data11.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate269(data11[i1], {
+            !validate272(data11[i1], {
               instancePath: instancePath + '/rules/' + i1,
               parentData: data11,
               parentDataProperty: i1,
@@ -13001,7 +13192,7 @@ function validate240(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate269.errors);
+            vErrors = joined(vErrors, validate272.errors);
             errors = vErrors.length;
           }
         }
@@ -13026,7 +13217,7 @@ function validate240(
         for (const key1 in data13) {
           const _errs23 = errors;
           if (
-            !validate241(key1, {
+            !validate244(key1, {
               instancePath: instancePath + '/measures',
               parentData: data13,
               parentDataProperty: 'measures',
@@ -13034,7 +13225,7 @@ function validate240(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate241.errors);
+            vErrors = joined(vErrors, validate244.errors);
             errors = vErrors.length;
           }
           var valid5 = _errs23 === errors;
@@ -13055,7 +13246,7 @@ function validate240(
         }
         for (const key2 in data13) {
           if (
-            !validate294(data13[key2], {
+            !validate297(data13[key2], {
               instancePath: instancePath + '/measures/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data13,
               parentDataProperty: key2,
@@ -13063,7 +13254,7 @@ function validate240(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate294.errors);
+            vErrors = joined(vErrors, validate297.errors);
             errors = vErrors.length;
           }
         }
@@ -13088,7 +13279,7 @@ function validate240(
         const len2 = data15.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate302(data15[i2], {
+            !validate305(data15[i2], {
               instancePath: instancePath + '/advice/' + i2,
               parentData: data15,
               parentDataProperty: i2,
@@ -13096,7 +13287,7 @@ function validate240(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate302.errors);
+            vErrors = joined(vErrors, validate305.errors);
             errors = vErrors.length;
           }
         }
@@ -13117,7 +13308,7 @@ function validate240(
     }
     if (data.ask_first !== undefined) {
       if (
-        !validate278(data.ask_first, {
+        !validate281(data.ask_first, {
           instancePath: instancePath + '/ask_first',
           parentData: data,
           parentDataProperty: 'ask_first',
@@ -13125,13 +13316,13 @@ function validate240(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate278.errors);
+        vErrors = joined(vErrors, validate281.errors);
         errors = vErrors.length;
       }
     }
     if (data.take_first !== undefined) {
       if (
-        !validate278(data.take_first, {
+        !validate281(data.take_first, {
           instancePath: instancePath + '/take_first',
           parentData: data,
           parentDataProperty: 'take_first',
@@ -13139,13 +13330,13 @@ function validate240(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate278.errors);
+        vErrors = joined(vErrors, validate281.errors);
         errors = vErrors.length;
       }
     }
     if (data.missing !== undefined) {
       if (
-        !validate278(data.missing, {
+        !validate281(data.missing, {
           instancePath: instancePath + '/missing',
           parentData: data,
           parentDataProperty: 'missing',
@@ -13153,7 +13344,7 @@ function validate240(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate278.errors);
+        vErrors = joined(vErrors, validate281.errors);
         errors = vErrors.length;
       }
     }
@@ -13163,7 +13354,7 @@ function validate240(
         const len3 = data20.length;
         for (let i3 = 0; i3 < len3; i3++) {
           if (
-            !validate315(data20[i3], {
+            !validate318(data20[i3], {
               instancePath: instancePath + '/unobtainable/' + i3,
               parentData: data20,
               parentDataProperty: i3,
@@ -13171,7 +13362,7 @@ function validate240(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate315.errors);
+            vErrors = joined(vErrors, validate318.errors);
             errors = vErrors.length;
           }
         }
@@ -13196,7 +13387,7 @@ function validate240(
         const len4 = data22.length;
         for (let i4 = 0; i4 < len4; i4++) {
           if (
-            !validate315(data22[i4], {
+            !validate318(data22[i4], {
               instancePath: instancePath + '/declined/' + i4,
               parentData: data22,
               parentDataProperty: i4,
@@ -13204,7 +13395,7 @@ function validate240(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate315.errors);
+            vErrors = joined(vErrors, validate318.errors);
             errors = vErrors.length;
           }
         }
@@ -13225,7 +13416,7 @@ function validate240(
     }
     if (data.would_tell_more !== undefined) {
       if (
-        !validate278(data.would_tell_more, {
+        !validate281(data.would_tell_more, {
           instancePath: instancePath + '/would_tell_more',
           parentData: data,
           parentDataProperty: 'would_tell_more',
@@ -13233,7 +13424,7 @@ function validate240(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate278.errors);
+        vErrors = joined(vErrors, validate281.errors);
         errors = vErrors.length;
       }
     }
@@ -13243,7 +13434,7 @@ function validate240(
         const len5 = data25.length;
         for (let i5 = 0; i5 < len5; i5++) {
           if (
-            !validate320(data25[i5], {
+            !validate323(data25[i5], {
               instancePath: instancePath + '/stands_in/' + i5,
               parentData: data25,
               parentDataProperty: i5,
@@ -13251,7 +13442,7 @@ function validate240(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate320.errors);
+            vErrors = joined(vErrors, validate323.errors);
             errors = vErrors.length;
           }
         }
@@ -13276,7 +13467,7 @@ function validate240(
         const len6 = data27.length;
         for (let i6 = 0; i6 < len6; i6++) {
           if (
-            !validate325(data27[i6], {
+            !validate328(data27[i6], {
               instancePath: instancePath + '/faults/' + i6,
               parentData: data27,
               parentDataProperty: i6,
@@ -13284,7 +13475,7 @@ function validate240(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate325.errors);
+            vErrors = joined(vErrors, validate328.errors);
             errors = vErrors.length;
           }
         }
@@ -13305,7 +13496,7 @@ function validate240(
     }
     if (data.in_force !== undefined) {
       if (
-        !validate340(data.in_force, {
+        !validate343(data.in_force, {
           instancePath: instancePath + '/in_force',
           parentData: data,
           parentDataProperty: 'in_force',
@@ -13313,7 +13504,7 @@ function validate240(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate340.errors);
+        vErrors = joined(vErrors, validate343.errors);
         errors = vErrors.length;
       }
     }
@@ -13323,7 +13514,7 @@ function validate240(
         const len7 = data30.length;
         for (let i7 = 0; i7 < len7; i7++) {
           if (
-            !validate344(data30[i7], {
+            !validate347(data30[i7], {
               instancePath: instancePath + '/assumed/' + i7,
               parentData: data30,
               parentDataProperty: i7,
@@ -13331,7 +13522,7 @@ function validate240(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate344.errors);
+            vErrors = joined(vErrors, validate347.errors);
             errors = vErrors.length;
           }
         }
@@ -13356,7 +13547,7 @@ function validate240(
         const len8 = data32.length;
         for (let i8 = 0; i8 < len8; i8++) {
           if (
-            !validate348(data32[i8], {
+            !validate351(data32[i8], {
               instancePath: instancePath + '/limits/' + i8,
               parentData: data32,
               parentDataProperty: i8,
@@ -13364,7 +13555,7 @@ function validate240(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate348.errors);
+            vErrors = joined(vErrors, validate351.errors);
             errors = vErrors.length;
           }
         }
@@ -13389,7 +13580,7 @@ function validate240(
         const len9 = data34.length;
         for (let i9 = 0; i9 < len9; i9++) {
           if (
-            !validate352(data34[i9], {
+            !validate355(data34[i9], {
               instancePath: instancePath + '/taken/' + i9,
               parentData: data34,
               parentDataProperty: i9,
@@ -13397,7 +13588,7 @@ function validate240(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate352.errors);
+            vErrors = joined(vErrors, validate355.errors);
             errors = vErrors.length;
           }
         }
@@ -13422,7 +13613,7 @@ function validate240(
         const len10 = data36.length;
         for (let i10 = 0; i10 < len10; i10++) {
           if (
-            !validate355(data36[i10], {
+            !validate358(data36[i10], {
               instancePath: instancePath + '/refused/' + i10,
               parentData: data36,
               parentDataProperty: i10,
@@ -13430,7 +13621,7 @@ function validate240(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate355.errors);
+            vErrors = joined(vErrors, validate358.errors);
             errors = vErrors.length;
           }
         }
@@ -13455,7 +13646,7 @@ function validate240(
         const len11 = data38.length;
         for (let i11 = 0; i11 < len11; i11++) {
           if (
-            !validate355(data38[i11], {
+            !validate358(data38[i11], {
               instancePath: instancePath + '/questioned/' + i11,
               parentData: data38,
               parentDataProperty: i11,
@@ -13463,7 +13654,7 @@ function validate240(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate355.errors);
+            vErrors = joined(vErrors, validate358.errors);
             errors = vErrors.length;
           }
         }
@@ -13484,7 +13675,7 @@ function validate240(
     }
     if (data.unused !== undefined) {
       if (
-        !validate278(data.unused, {
+        !validate281(data.unused, {
           instancePath: instancePath + '/unused',
           parentData: data,
           parentDataProperty: 'unused',
@@ -13492,13 +13683,13 @@ function validate240(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate278.errors);
+        vErrors = joined(vErrors, validate281.errors);
         errors = vErrors.length;
       }
     }
     if (data.caution !== undefined) {
       if (
-        !validate243(data.caution, {
+        !validate246(data.caution, {
           instancePath: instancePath + '/caution',
           parentData: data,
           parentDataProperty: 'caution',
@@ -13506,7 +13697,7 @@ function validate240(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate243.errors);
+        vErrors = joined(vErrors, validate246.errors);
         errors = vErrors.length;
       }
     }
@@ -13519,13 +13710,13 @@ function validate240(
     }
     errors++;
   }
-  validate240.errors = vErrors;
+  validate243.errors = vErrors;
   return errors === 0;
 }
-validate240.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate243.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const protocol = validate362;
-const schema98 = {
+export const protocol = validate365;
+const schema99 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'protocol.schema.json',
   type: 'object',
@@ -13834,13 +14025,13 @@ const schema98 = {
   },
 };
 
-function validate363(
+function validate366(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate363.evaluated;
+  const evaluated0 = validate366.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -13880,18 +14071,18 @@ function validate363(
     }
     errors++;
   }
-  validate363.errors = vErrors;
+  validate366.errors = vErrors;
   return errors === 0;
 }
-validate363.evaluated = { dynamicProps: false, dynamicItems: false };
+validate366.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate365(
+function validate368(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate365.evaluated;
+  const evaluated0 = validate368.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -13926,12 +14117,12 @@ function validate365(
     }
     errors++;
   }
-  validate365.errors = vErrors;
+  validate368.errors = vErrors;
   return errors === 0;
 }
-validate365.evaluated = { dynamicProps: false, dynamicItems: false };
+validate368.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema101 = {
+const schema102 = {
   type: 'object',
   properties: {
     protocol: { $ref: '#/$defs/name' },
@@ -13947,7 +14138,7 @@ const schema101 = {
   required: ['protocol', 'edition'],
   additionalProperties: false,
 };
-const schema102 = {
+const schema103 = {
   type: 'object',
   properties: {
     value: { $ref: '#/$defs/quantity' },
@@ -13958,13 +14149,13 @@ const schema102 = {
   additionalProperties: false,
 };
 
-function validate372(
+function validate375(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate372.evaluated;
+  const evaluated0 = validate375.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -13991,20 +14182,20 @@ function validate372(
       errors++;
     }
   }
-  validate372.errors = vErrors;
+  validate375.errors = vErrors;
   return errors === 0;
 }
-validate372.evaluated = { dynamicProps: false, dynamicItems: false };
+validate375.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema104 = { type: 'array', items: { $ref: '#/$defs/name' }, maxItems: 200 };
+const schema105 = { type: 'array', items: { $ref: '#/$defs/name' }, maxItems: 200 };
 
-function validate375(
+function validate378(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate375.evaluated;
+  const evaluated0 = validate378.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14024,7 +14215,7 @@ function validate375(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate363(data[i0], {
+        !validate366(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -14032,7 +14223,7 @@ function validate375(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate363.errors);
+        vErrors = joined(vErrors, validate366.errors);
         errors = vErrors.length;
       }
     }
@@ -14045,18 +14236,18 @@ function validate375(
     }
     errors++;
   }
-  validate375.errors = vErrors;
+  validate378.errors = vErrors;
   return errors === 0;
 }
-validate375.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate378.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate371(
+function validate374(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate371.evaluated;
+  const evaluated0 = validate374.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14110,7 +14301,7 @@ function validate371(
     }
     if (data.value !== undefined) {
       if (
-        !validate372(data.value, {
+        !validate375(data.value, {
           instancePath: instancePath + '/value',
           parentData: data,
           parentDataProperty: 'value',
@@ -14118,13 +14309,13 @@ function validate371(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate372.errors);
+        vErrors = joined(vErrors, validate375.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate365(data.because, {
+        !validate368(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -14132,13 +14323,13 @@ function validate371(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate365.errors);
+        vErrors = joined(vErrors, validate368.errors);
         errors = vErrors.length;
       }
     }
     if (data.source !== undefined) {
       if (
-        !validate375(data.source, {
+        !validate378(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -14146,7 +14337,7 @@ function validate371(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate375.errors);
+        vErrors = joined(vErrors, validate378.errors);
         errors = vErrors.length;
       }
     }
@@ -14159,25 +14350,25 @@ function validate371(
     }
     errors++;
   }
-  validate371.errors = vErrors;
+  validate374.errors = vErrors;
   return errors === 0;
 }
-validate371.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate374.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema105 = {
+const schema106 = {
   type: 'object',
   properties: { rule: { $ref: '#/$defs/name' }, because: { $ref: '#/$defs/text' } },
   required: ['rule', 'because'],
   additionalProperties: false,
 };
 
-function validate379(
+function validate382(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate379.evaluated;
+  const evaluated0 = validate382.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14231,7 +14422,7 @@ function validate379(
     }
     if (data.rule !== undefined) {
       if (
-        !validate363(data.rule, {
+        !validate366(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -14239,13 +14430,13 @@ function validate379(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate363.errors);
+        vErrors = joined(vErrors, validate366.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate365(data.because, {
+        !validate368(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -14253,7 +14444,7 @@ function validate379(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate365.errors);
+        vErrors = joined(vErrors, validate368.errors);
         errors = vErrors.length;
       }
     }
@@ -14266,18 +14457,18 @@ function validate379(
     }
     errors++;
   }
-  validate379.errors = vErrors;
+  validate382.errors = vErrors;
   return errors === 0;
 }
-validate379.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate382.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate368(
+function validate371(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate368.evaluated;
+  const evaluated0 = validate371.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14331,7 +14522,7 @@ function validate368(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate363(data.protocol, {
+        !validate366(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -14339,7 +14530,7 @@ function validate368(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate363.errors);
+        vErrors = joined(vErrors, validate366.errors);
         errors = vErrors.length;
       }
     }
@@ -14410,7 +14601,7 @@ function validate368(
         for (const key1 in data2) {
           const _errs7 = errors;
           if (
-            !validate363(key1, {
+            !validate366(key1, {
               instancePath: instancePath + '/limits',
               parentData: data2,
               parentDataProperty: 'limits',
@@ -14418,7 +14609,7 @@ function validate368(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate363.errors);
+            vErrors = joined(vErrors, validate366.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs7 === errors;
@@ -14439,7 +14630,7 @@ function validate368(
         }
         for (const key2 in data2) {
           if (
-            !validate371(data2[key2], {
+            !validate374(data2[key2], {
               instancePath: instancePath + '/limits/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data2,
               parentDataProperty: key2,
@@ -14447,7 +14638,7 @@ function validate368(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate371.errors);
+            vErrors = joined(vErrors, validate374.errors);
             errors = vErrors.length;
           }
         }
@@ -14500,7 +14691,7 @@ function validate368(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate379(data4[i0], {
+            !validate382(data4[i0], {
               instancePath: instancePath + '/withdraws/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -14508,7 +14699,7 @@ function validate368(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate379.errors);
+            vErrors = joined(vErrors, validate382.errors);
             errors = vErrors.length;
           }
         }
@@ -14536,12 +14727,12 @@ function validate368(
     }
     errors++;
   }
-  validate368.errors = vErrors;
+  validate371.errors = vErrors;
   return errors === 0;
 }
-validate368.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate371.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema106 = {
+const schema107 = {
   type: 'object',
   properties: {
     all: { $ref: '#/$defs/conditions' },
@@ -14554,7 +14745,7 @@ const schema106 = {
   minProperties: 1,
   maxProperties: 100,
 };
-const schema107 = {
+const schema108 = {
   type: 'object',
   properties: {
     below: { $ref: '#/$defs/quantity' },
@@ -14572,13 +14763,13 @@ const schema107 = {
   additionalProperties: false,
 };
 
-function validate393(
+function validate396(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate393.evaluated;
+  const evaluated0 = validate396.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14608,18 +14799,18 @@ function validate393(
     }
     errors++;
   }
-  validate393.errors = vErrors;
+  validate396.errors = vErrors;
   return errors === 0;
 }
-validate393.evaluated = { dynamicProps: false, dynamicItems: false };
+validate396.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate386(
+function validate389(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate386.evaluated;
+  const evaluated0 = validate389.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14642,7 +14833,7 @@ function validate386(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema107.properties, key0)) {
+      if (!func5.call(schema108.properties, key0)) {
         const err1 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -14659,7 +14850,7 @@ function validate386(
     }
     if (data.below !== undefined) {
       if (
-        !validate372(data.below, {
+        !validate375(data.below, {
           instancePath: instancePath + '/below',
           parentData: data,
           parentDataProperty: 'below',
@@ -14667,13 +14858,13 @@ function validate386(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate372.errors);
+        vErrors = joined(vErrors, validate375.errors);
         errors = vErrors.length;
       }
     }
     if (data.above !== undefined) {
       if (
-        !validate372(data.above, {
+        !validate375(data.above, {
           instancePath: instancePath + '/above',
           parentData: data,
           parentDataProperty: 'above',
@@ -14681,13 +14872,13 @@ function validate386(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate372.errors);
+        vErrors = joined(vErrors, validate375.errors);
         errors = vErrors.length;
       }
     }
     if (data.at_most !== undefined) {
       if (
-        !validate372(data.at_most, {
+        !validate375(data.at_most, {
           instancePath: instancePath + '/at_most',
           parentData: data,
           parentDataProperty: 'at_most',
@@ -14695,13 +14886,13 @@ function validate386(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate372.errors);
+        vErrors = joined(vErrors, validate375.errors);
         errors = vErrors.length;
       }
     }
     if (data.at_least !== undefined) {
       if (
-        !validate372(data.at_least, {
+        !validate375(data.at_least, {
           instancePath: instancePath + '/at_least',
           parentData: data,
           parentDataProperty: 'at_least',
@@ -14709,7 +14900,7 @@ function validate386(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate372.errors);
+        vErrors = joined(vErrors, validate375.errors);
         errors = vErrors.length;
       }
     }
@@ -14747,7 +14938,7 @@ function validate386(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate372(data4[i0], {
+            !validate375(data4[i0], {
               instancePath: instancePath + '/between/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -14755,7 +14946,7 @@ function validate386(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate372.errors);
+            vErrors = joined(vErrors, validate375.errors);
             errors = vErrors.length;
           }
         }
@@ -14781,7 +14972,7 @@ function validate386(
           instancePath: instancePath + '/is',
           schemaPath: '#/properties/is/type',
           keyword: 'type',
-          params: { type: schema107.properties.is.type },
+          params: { type: schema108.properties.is.type },
         };
         if (vErrors === null) {
           vErrors = [err5];
@@ -14809,7 +15000,7 @@ function validate386(
     }
     if (data.one_of !== undefined) {
       if (
-        !validate375(data.one_of, {
+        !validate378(data.one_of, {
           instancePath: instancePath + '/one_of',
           parentData: data,
           parentDataProperty: 'one_of',
@@ -14817,13 +15008,13 @@ function validate386(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate375.errors);
+        vErrors = joined(vErrors, validate378.errors);
         errors = vErrors.length;
       }
     }
     if (data.known !== undefined) {
       if (
-        !validate393(data.known, {
+        !validate396(data.known, {
           instancePath: instancePath + '/known',
           parentData: data,
           parentDataProperty: 'known',
@@ -14831,13 +15022,13 @@ function validate386(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate393.errors);
+        vErrors = joined(vErrors, validate396.errors);
         errors = vErrors.length;
       }
     }
     if (data.unobtainable !== undefined) {
       if (
-        !validate393(data.unobtainable, {
+        !validate396(data.unobtainable, {
           instancePath: instancePath + '/unobtainable',
           parentData: data,
           parentDataProperty: 'unobtainable',
@@ -14845,13 +15036,13 @@ function validate386(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate393.errors);
+        vErrors = joined(vErrors, validate396.errors);
         errors = vErrors.length;
       }
     }
     if (data.accepted !== undefined) {
       if (
-        !validate365(data.accepted, {
+        !validate368(data.accepted, {
           instancePath: instancePath + '/accepted',
           parentData: data,
           parentDataProperty: 'accepted',
@@ -14859,7 +15050,7 @@ function validate386(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate365.errors);
+        vErrors = joined(vErrors, validate368.errors);
         errors = vErrors.length;
       }
     }
@@ -14872,21 +15063,21 @@ function validate386(
     }
     errors++;
   }
-  validate386.errors = vErrors;
+  validate389.errors = vErrors;
   return errors === 0;
 }
-validate386.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate389.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema109 = { type: 'array', items: { $ref: '#/$defs/condition' }, minItems: 1, maxItems: 200 };
-const wrapper1 = { validate: validate385 };
+const schema110 = { type: 'array', items: { $ref: '#/$defs/condition' }, minItems: 1, maxItems: 200 };
+const wrapper1 = { validate: validate388 };
 
-function validate398(
+function validate401(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate398.evaluated;
+  const evaluated0 = validate401.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14936,25 +15127,25 @@ function validate398(
     }
     errors++;
   }
-  validate398.errors = vErrors;
+  validate401.errors = vErrors;
   return errors === 0;
 }
-validate398.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate401.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-const schema110 = {
+const schema111 = {
   type: 'object',
   properties: { count: { type: 'integer', minimum: 1, maximum: 200 }, of: { $ref: '#/$defs/conditions' } },
   required: ['count', 'of'],
   additionalProperties: false,
 };
 
-function validate402(
+function validate405(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate402.evaluated;
+  const evaluated0 = validate405.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15055,7 +15246,7 @@ function validate402(
     }
     if (data.of !== undefined) {
       if (
-        !validate398(data.of, {
+        !validate401(data.of, {
           instancePath: instancePath + '/of',
           parentData: data,
           parentDataProperty: 'of',
@@ -15063,7 +15254,7 @@ function validate402(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate398.errors);
+        vErrors = joined(vErrors, validate401.errors);
         errors = vErrors.length;
       }
     }
@@ -15076,18 +15267,18 @@ function validate402(
     }
     errors++;
   }
-  validate402.errors = vErrors;
+  validate405.errors = vErrors;
   return errors === 0;
 }
-validate402.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate405.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate385(
+function validate388(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate385.evaluated;
+  const evaluated0 = validate388.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15132,7 +15323,7 @@ function validate385(
         key0 === 'rule'
       )) {
         if (
-          !validate386(data[key0], {
+          !validate389(data[key0], {
             instancePath: instancePath + '/' + key0.replace(/~/g, '~0').replace(/\//g, '~1'),
             parentData: data,
             parentDataProperty: key0,
@@ -15140,14 +15331,14 @@ function validate385(
             dynamicAnchors,
           })
         ) {
-          vErrors = joined(vErrors, validate386.errors);
+          vErrors = joined(vErrors, validate389.errors);
           errors = vErrors.length;
         }
       }
     }
     if (data.all !== undefined) {
       if (
-        !validate398(data.all, {
+        !validate401(data.all, {
           instancePath: instancePath + '/all',
           parentData: data,
           parentDataProperty: 'all',
@@ -15155,13 +15346,13 @@ function validate385(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate398.errors);
+        vErrors = joined(vErrors, validate401.errors);
         errors = vErrors.length;
       }
     }
     if (data.any !== undefined) {
       if (
-        !validate398(data.any, {
+        !validate401(data.any, {
           instancePath: instancePath + '/any',
           parentData: data,
           parentDataProperty: 'any',
@@ -15169,13 +15360,13 @@ function validate385(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate398.errors);
+        vErrors = joined(vErrors, validate401.errors);
         errors = vErrors.length;
       }
     }
     if (data.none !== undefined) {
       if (
-        !validate398(data.none, {
+        !validate401(data.none, {
           instancePath: instancePath + '/none',
           parentData: data,
           parentDataProperty: 'none',
@@ -15183,13 +15374,13 @@ function validate385(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate398.errors);
+        vErrors = joined(vErrors, validate401.errors);
         errors = vErrors.length;
       }
     }
     if (data.at_least_of !== undefined) {
       if (
-        !validate402(data.at_least_of, {
+        !validate405(data.at_least_of, {
           instancePath: instancePath + '/at_least_of',
           parentData: data,
           parentDataProperty: 'at_least_of',
@@ -15197,13 +15388,13 @@ function validate385(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate402.errors);
+        vErrors = joined(vErrors, validate405.errors);
         errors = vErrors.length;
       }
     }
     if (data.rule !== undefined) {
       if (
-        !validate363(data.rule, {
+        !validate366(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -15211,7 +15402,7 @@ function validate385(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate363.errors);
+        vErrors = joined(vErrors, validate366.errors);
         errors = vErrors.length;
       }
     }
@@ -15224,18 +15415,18 @@ function validate385(
     }
     errors++;
   }
-  validate385.errors = vErrors;
+  validate388.errors = vErrors;
   return errors === 0;
 }
-validate385.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate388.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate410(
+function validate413(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate410.evaluated;
+  const evaluated0 = validate413.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15356,12 +15547,12 @@ function validate410(
     }
     errors++;
   }
-  validate410.errors = vErrors;
+  validate413.errors = vErrors;
   return errors === 0;
 }
-validate410.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate413.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema112 = {
+const schema113 = {
   type: 'object',
   properties: {
     needs: { $ref: '#/$defs/names' },
@@ -15375,13 +15566,13 @@ const schema112 = {
   additionalProperties: false,
 };
 
-function validate418(
+function validate421(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate418.evaluated;
+  const evaluated0 = validate421.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15938,18 +16129,18 @@ function validate418(
     }
     errors++;
   }
-  validate418.errors = vErrors;
+  validate421.errors = vErrors;
   return errors === 0;
 }
-validate418.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate421.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate414(
+function validate417(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate414.evaluated;
+  const evaluated0 = validate417.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15975,7 +16166,7 @@ function validate414(
     }
     if (data.needs !== undefined) {
       if (
-        !validate375(data.needs, {
+        !validate378(data.needs, {
           instancePath: instancePath + '/needs',
           parentData: data,
           parentDataProperty: 'needs',
@@ -15983,13 +16174,13 @@ function validate414(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate375.errors);
+        vErrors = joined(vErrors, validate378.errors);
         errors = vErrors.length;
       }
     }
     if (data.helps !== undefined) {
       if (
-        !validate375(data.helps, {
+        !validate378(data.helps, {
           instancePath: instancePath + '/helps',
           parentData: data,
           parentDataProperty: 'helps',
@@ -15997,7 +16188,7 @@ function validate414(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate375.errors);
+        vErrors = joined(vErrors, validate378.errors);
         errors = vErrors.length;
       }
     }
@@ -16007,7 +16198,7 @@ function validate414(
         for (const key1 in data2) {
           const _errs6 = errors;
           if (
-            !validate363(key1, {
+            !validate366(key1, {
               instancePath: instancePath + '/declares',
               parentData: data2,
               parentDataProperty: 'declares',
@@ -16015,7 +16206,7 @@ function validate414(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate363.errors);
+            vErrors = joined(vErrors, validate366.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs6 === errors;
@@ -16036,7 +16227,7 @@ function validate414(
         }
         for (const key2 in data2) {
           if (
-            !validate418(data2[key2], {
+            !validate421(data2[key2], {
               instancePath: instancePath + '/declares/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data2,
               parentDataProperty: key2,
@@ -16044,7 +16235,7 @@ function validate414(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate418.errors);
+            vErrors = joined(vErrors, validate421.errors);
             errors = vErrors.length;
           }
         }
@@ -16072,24 +16263,24 @@ function validate414(
     }
     errors++;
   }
-  validate414.errors = vErrors;
+  validate417.errors = vErrors;
   return errors === 0;
 }
-validate414.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate417.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema114 = {
+const schema115 = {
   type: 'object',
   properties: { set_by: { $ref: '#/$defs/text' }, if_not_stated: { type: ['number', 'string', 'boolean'] } },
   additionalProperties: false,
 };
 
-function validate435(
+function validate438(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate435.evaluated;
+  const evaluated0 = validate438.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16115,7 +16306,7 @@ function validate435(
     }
     if (data.set_by !== undefined) {
       if (
-        !validate365(data.set_by, {
+        !validate368(data.set_by, {
           instancePath: instancePath + '/set_by',
           parentData: data,
           parentDataProperty: 'set_by',
@@ -16123,7 +16314,7 @@ function validate435(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate365.errors);
+        vErrors = joined(vErrors, validate368.errors);
         errors = vErrors.length;
       }
     }
@@ -16138,7 +16329,7 @@ function validate435(
           instancePath: instancePath + '/if_not_stated',
           schemaPath: '#/properties/if_not_stated/type',
           keyword: 'type',
-          params: { type: schema114.properties.if_not_stated.type },
+          params: { type: schema115.properties.if_not_stated.type },
         };
         if (vErrors === null) {
           vErrors = [err1];
@@ -16157,12 +16348,12 @@ function validate435(
     }
     errors++;
   }
-  validate435.errors = vErrors;
+  validate438.errors = vErrors;
   return errors === 0;
 }
-validate435.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate438.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema115 = {
+const schema116 = {
   type: 'object',
   properties: {
     value: { $ref: '#/$defs/quantity' },
@@ -16176,13 +16367,13 @@ const schema115 = {
   additionalProperties: false,
 };
 
-function validate439(
+function validate442(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate439.evaluated;
+  const evaluated0 = validate442.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16229,7 +16420,7 @@ function validate439(
     }
     if (data.value !== undefined) {
       if (
-        !validate372(data.value, {
+        !validate375(data.value, {
           instancePath: instancePath + '/value',
           parentData: data,
           parentDataProperty: 'value',
@@ -16237,7 +16428,7 @@ function validate439(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate372.errors);
+        vErrors = joined(vErrors, validate375.errors);
         errors = vErrors.length;
       }
     }
@@ -16307,7 +16498,7 @@ function validate439(
         const len0 = data2.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate372(data2[i0], {
+            !validate375(data2[i0], {
               instancePath: instancePath + '/between/' + i0,
               parentData: data2,
               parentDataProperty: i0,
@@ -16315,7 +16506,7 @@ function validate439(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate372.errors);
+            vErrors = joined(vErrors, validate375.errors);
             errors = vErrors.length;
           }
         }
@@ -16336,7 +16527,7 @@ function validate439(
     }
     if (data.set_by !== undefined) {
       if (
-        !validate365(data.set_by, {
+        !validate368(data.set_by, {
           instancePath: instancePath + '/set_by',
           parentData: data,
           parentDataProperty: 'set_by',
@@ -16344,13 +16535,13 @@ function validate439(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate365.errors);
+        vErrors = joined(vErrors, validate368.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate365(data.title, {
+        !validate368(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -16358,13 +16549,13 @@ function validate439(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate365.errors);
+        vErrors = joined(vErrors, validate368.errors);
         errors = vErrors.length;
       }
     }
     if (data.source !== undefined) {
       if (
-        !validate375(data.source, {
+        !validate378(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -16372,7 +16563,7 @@ function validate439(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate375.errors);
+        vErrors = joined(vErrors, validate378.errors);
         errors = vErrors.length;
       }
     }
@@ -16385,12 +16576,12 @@ function validate439(
     }
     errors++;
   }
-  validate439.errors = vErrors;
+  validate442.errors = vErrors;
   return errors === 0;
 }
-validate439.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate442.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema116 = {
+const schema117 = {
   type: 'object',
   properties: {
     fault: { $ref: '#/$defs/name' },
@@ -16405,7 +16596,7 @@ const schema116 = {
   required: ['fault', 'when', 'says', 'source'],
   additionalProperties: false,
 };
-const schema117 = {
+const schema118 = {
   type: 'object',
   propertyNames: { $ref: '#/$defs/name' },
   additionalProperties: { $ref: '#/$defs/quantity' },
@@ -16413,13 +16604,13 @@ const schema117 = {
   maxProperties: 20,
 };
 
-function validate450(
+function validate453(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate450.evaluated;
+  const evaluated0 = validate453.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16458,9 +16649,9 @@ function validate450(
     for (const key0 in data) {
       const _errs1 = errors;
       if (
-        !validate363(key0, { instancePath, parentData: data, parentDataProperty, rootData, dynamicAnchors })
+        !validate366(key0, { instancePath, parentData: data, parentDataProperty, rootData, dynamicAnchors })
       ) {
-        vErrors = joined(vErrors, validate363.errors);
+        vErrors = joined(vErrors, validate366.errors);
         errors = vErrors.length;
       }
       var valid0 = _errs1 === errors;
@@ -16481,7 +16672,7 @@ function validate450(
     }
     for (const key1 in data) {
       if (
-        !validate372(data[key1], {
+        !validate375(data[key1], {
           instancePath: instancePath + '/' + key1.replace(/~/g, '~0').replace(/\//g, '~1'),
           parentData: data,
           parentDataProperty: key1,
@@ -16489,7 +16680,7 @@ function validate450(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate372.errors);
+        vErrors = joined(vErrors, validate375.errors);
         errors = vErrors.length;
       }
     }
@@ -16502,12 +16693,12 @@ function validate450(
     }
     errors++;
   }
-  validate450.errors = vErrors;
+  validate453.errors = vErrors;
   return errors === 0;
 }
-validate450.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate453.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema118 = {
+const schema119 = {
   type: 'object',
   properties: {
     id: { $ref: '#/$defs/name' },
@@ -16519,13 +16710,13 @@ const schema118 = {
   additionalProperties: false,
 };
 
-function validate456(
+function validate459(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate456.evaluated;
+  const evaluated0 = validate459.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16579,7 +16770,7 @@ function validate456(
     }
     if (data.id !== undefined) {
       if (
-        !validate363(data.id, {
+        !validate366(data.id, {
           instancePath: instancePath + '/id',
           parentData: data,
           parentDataProperty: 'id',
@@ -16587,13 +16778,13 @@ function validate456(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate363.errors);
+        vErrors = joined(vErrors, validate366.errors);
         errors = vErrors.length;
       }
     }
     if (data.text !== undefined) {
       if (
-        !validate365(data.text, {
+        !validate368(data.text, {
           instancePath: instancePath + '/text',
           parentData: data,
           parentDataProperty: 'text',
@@ -16601,13 +16792,13 @@ function validate456(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate365.errors);
+        vErrors = joined(vErrors, validate368.errors);
         errors = vErrors.length;
       }
     }
     if (data.under !== undefined) {
       if (
-        !validate365(data.under, {
+        !validate368(data.under, {
           instancePath: instancePath + '/under',
           parentData: data,
           parentDataProperty: 'under',
@@ -16615,13 +16806,13 @@ function validate456(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate365.errors);
+        vErrors = joined(vErrors, validate368.errors);
         errors = vErrors.length;
       }
     }
     if (data.excludes !== undefined) {
       if (
-        !validate375(data.excludes, {
+        !validate378(data.excludes, {
           instancePath: instancePath + '/excludes',
           parentData: data,
           parentDataProperty: 'excludes',
@@ -16629,7 +16820,7 @@ function validate456(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate375.errors);
+        vErrors = joined(vErrors, validate378.errors);
         errors = vErrors.length;
       }
     }
@@ -16642,18 +16833,18 @@ function validate456(
     }
     errors++;
   }
-  validate456.errors = vErrors;
+  validate459.errors = vErrors;
   return errors === 0;
 }
-validate456.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate459.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate446(
+function validate449(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate446.evaluated;
+  const evaluated0 = validate449.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16744,7 +16935,7 @@ function validate446(
     }
     if (data.fault !== undefined) {
       if (
-        !validate363(data.fault, {
+        !validate366(data.fault, {
           instancePath: instancePath + '/fault',
           parentData: data,
           parentDataProperty: 'fault',
@@ -16752,13 +16943,13 @@ function validate446(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate363.errors);
+        vErrors = joined(vErrors, validate366.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate365(data.title, {
+        !validate368(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -16766,13 +16957,13 @@ function validate446(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate365.errors);
+        vErrors = joined(vErrors, validate368.errors);
         errors = vErrors.length;
       }
     }
     if (data.when !== undefined) {
       if (
-        !validate385(data.when, {
+        !validate388(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -16780,13 +16971,13 @@ function validate446(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate385.errors);
+        vErrors = joined(vErrors, validate388.errors);
         errors = vErrors.length;
       }
     }
     if (data.reads_high !== undefined) {
       if (
-        !validate450(data.reads_high, {
+        !validate453(data.reads_high, {
           instancePath: instancePath + '/reads_high',
           parentData: data,
           parentDataProperty: 'reads_high',
@@ -16794,13 +16985,13 @@ function validate446(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate450.errors);
+        vErrors = joined(vErrors, validate453.errors);
         errors = vErrors.length;
       }
     }
     if (data.reads_low !== undefined) {
       if (
-        !validate450(data.reads_low, {
+        !validate453(data.reads_low, {
           instancePath: instancePath + '/reads_low',
           parentData: data,
           parentDataProperty: 'reads_low',
@@ -16808,13 +16999,13 @@ function validate446(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate450.errors);
+        vErrors = joined(vErrors, validate453.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate365(data.says, {
+        !validate368(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -16822,7 +17013,7 @@ function validate446(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate365.errors);
+        vErrors = joined(vErrors, validate368.errors);
         errors = vErrors.length;
       }
     }
@@ -16860,7 +17051,7 @@ function validate446(
         const len0 = data6.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate456(data6[i0], {
+            !validate459(data6[i0], {
               instancePath: instancePath + '/do/' + i0,
               parentData: data6,
               parentDataProperty: i0,
@@ -16868,7 +17059,7 @@ function validate446(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate456.errors);
+            vErrors = joined(vErrors, validate459.errors);
             errors = vErrors.length;
           }
         }
@@ -16889,7 +17080,7 @@ function validate446(
     }
     if (data.source !== undefined) {
       if (
-        !validate375(data.source, {
+        !validate378(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -16897,7 +17088,7 @@ function validate446(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate375.errors);
+        vErrors = joined(vErrors, validate378.errors);
         errors = vErrors.length;
       }
     }
@@ -16910,12 +17101,12 @@ function validate446(
     }
     errors++;
   }
-  validate446.errors = vErrors;
+  validate449.errors = vErrors;
   return errors === 0;
 }
-validate446.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate449.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema119 = {
+const schema120 = {
   type: 'object',
   properties: {
     title: { $ref: '#/$defs/text' },
@@ -16950,7 +17141,7 @@ const schema119 = {
   },
   additionalProperties: false,
 };
-const schema120 = {
+const schema121 = {
   type: 'object',
   properties: {
     of: { $ref: '#/$defs/name' },
@@ -16966,13 +17157,13 @@ const schema120 = {
   additionalProperties: false,
 };
 
-function validate469(
+function validate472(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate469.evaluated;
+  const evaluated0 = validate472.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17026,7 +17217,7 @@ function validate469(
     }
     if (data.of !== undefined) {
       if (
-        !validate363(data.of, {
+        !validate366(data.of, {
           instancePath: instancePath + '/of',
           parentData: data,
           parentDataProperty: 'of',
@@ -17034,7 +17225,7 @@ function validate469(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate363.errors);
+        vErrors = joined(vErrors, validate366.errors);
         errors = vErrors.length;
       }
     }
@@ -17104,7 +17295,7 @@ function validate469(
             const len1 = data2.length;
             for (let i1 = 0; i1 < len1; i1++) {
               if (
-                !validate372(data2[i1], {
+                !validate375(data2[i1], {
                   instancePath: instancePath + '/points/' + i0 + '/' + i1,
                   parentData: data2,
                   parentDataProperty: i1,
@@ -17112,7 +17303,7 @@ function validate469(
                   dynamicAnchors,
                 })
               ) {
-                vErrors = joined(vErrors, validate372.errors);
+                vErrors = joined(vErrors, validate375.errors);
                 errors = vErrors.length;
               }
             }
@@ -17167,7 +17358,7 @@ function validate469(
           instancePath: instancePath + '/beyond',
           schemaPath: '#/properties/beyond/enum',
           keyword: 'enum',
-          params: { allowedValues: schema120.properties.beyond.enum },
+          params: { allowedValues: schema121.properties.beyond.enum },
         };
         if (vErrors === null) {
           vErrors = [err10];
@@ -17186,19 +17377,19 @@ function validate469(
     }
     errors++;
   }
-  validate469.errors = vErrors;
+  validate472.errors = vErrors;
   return errors === 0;
 }
-validate469.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate472.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema121 = {
+const schema122 = {
   type: ['array', 'object'],
   items: { $ref: '#/$defs/band' },
   additionalProperties: { type: 'integer', minimum: -1000, maximum: 1000 },
   minItems: 1,
   maxItems: 100,
 };
-const schema122 = {
+const schema123 = {
   type: 'object',
   properties: {
     at_most: { $ref: '#/$defs/quantity' },
@@ -17209,13 +17400,13 @@ const schema122 = {
   additionalProperties: false,
 };
 
-function validate475(
+function validate478(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate475.evaluated;
+  const evaluated0 = validate478.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17255,7 +17446,7 @@ function validate475(
     }
     if (data.at_most !== undefined) {
       if (
-        !validate372(data.at_most, {
+        !validate375(data.at_most, {
           instancePath: instancePath + '/at_most',
           parentData: data,
           parentDataProperty: 'at_most',
@@ -17263,13 +17454,13 @@ function validate475(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate372.errors);
+        vErrors = joined(vErrors, validate375.errors);
         errors = vErrors.length;
       }
     }
     if (data.below !== undefined) {
       if (
-        !validate372(data.below, {
+        !validate375(data.below, {
           instancePath: instancePath + '/below',
           parentData: data,
           parentDataProperty: 'below',
@@ -17277,7 +17468,7 @@ function validate475(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate372.errors);
+        vErrors = joined(vErrors, validate375.errors);
         errors = vErrors.length;
       }
     }
@@ -17337,18 +17528,18 @@ function validate475(
     }
     errors++;
   }
-  validate475.errors = vErrors;
+  validate478.errors = vErrors;
   return errors === 0;
 }
-validate475.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate478.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate474(
+function validate477(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate474.evaluated;
+  const evaluated0 = validate477.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17356,7 +17547,7 @@ function validate474(
     evaluated0.items = undefined;
   }
   if (!data || typeof data != 'object') {
-    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema121.type } };
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema122.type } };
     if (vErrors === null) {
       vErrors = [err0];
     } else {
@@ -17386,7 +17577,7 @@ function validate474(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate475(data[i0], {
+        !validate478(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -17394,7 +17585,7 @@ function validate474(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate475.errors);
+        vErrors = joined(vErrors, validate478.errors);
         errors = vErrors.length;
       }
     }
@@ -17448,25 +17639,25 @@ function validate474(
       }
     }
   }
-  validate474.errors = vErrors;
+  validate477.errors = vErrors;
   return errors === 0;
 }
-validate474.evaluated = { props: true, items: true, dynamicProps: false, dynamicItems: false };
+validate477.evaluated = { props: true, items: true, dynamicProps: false, dynamicItems: false };
 
-const schema123 = {
+const schema124 = {
   type: 'object',
   properties: { when: { $ref: '#/$defs/condition' }, use: { $ref: '#/$defs/quantity' } },
   required: ['use'],
   additionalProperties: false,
 };
 
-function validate480(
+function validate483(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate480.evaluated;
+  const evaluated0 = validate483.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17506,7 +17697,7 @@ function validate480(
     }
     if (data.when !== undefined) {
       if (
-        !validate385(data.when, {
+        !validate388(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -17514,13 +17705,13 @@ function validate480(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate385.errors);
+        vErrors = joined(vErrors, validate388.errors);
         errors = vErrors.length;
       }
     }
     if (data.use !== undefined) {
       if (
-        !validate372(data.use, {
+        !validate375(data.use, {
           instancePath: instancePath + '/use',
           parentData: data,
           parentDataProperty: 'use',
@@ -17528,7 +17719,7 @@ function validate480(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate372.errors);
+        vErrors = joined(vErrors, validate375.errors);
         errors = vErrors.length;
       }
     }
@@ -17541,18 +17732,18 @@ function validate480(
     }
     errors++;
   }
-  validate480.errors = vErrors;
+  validate483.errors = vErrors;
   return errors === 0;
 }
-validate480.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate483.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate494(
+function validate497(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate494.evaluated;
+  const evaluated0 = validate497.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17592,18 +17783,18 @@ function validate494(
     }
     errors++;
   }
-  validate494.errors = vErrors;
+  validate497.errors = vErrors;
   return errors === 0;
 }
-validate494.evaluated = { dynamicProps: false, dynamicItems: false };
+validate497.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate465(
+function validate468(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate465.evaluated;
+  const evaluated0 = validate468.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17612,7 +17803,7 @@ function validate465(
   }
   if (data && typeof data == 'object' && !Array.isArray(data)) {
     for (const key0 in data) {
-      if (!func5.call(schema119.properties, key0)) {
+      if (!func5.call(schema120.properties, key0)) {
         const err0 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -17629,7 +17820,7 @@ function validate465(
     }
     if (data.title !== undefined) {
       if (
-        !validate365(data.title, {
+        !validate368(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -17637,13 +17828,13 @@ function validate465(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate365.errors);
+        vErrors = joined(vErrors, validate368.errors);
         errors = vErrors.length;
       }
     }
     if (data.meaning !== undefined) {
       if (
-        !validate365(data.meaning, {
+        !validate368(data.meaning, {
           instancePath: instancePath + '/meaning',
           parentData: data,
           parentDataProperty: 'meaning',
@@ -17651,7 +17842,7 @@ function validate465(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate365.errors);
+        vErrors = joined(vErrors, validate368.errors);
         errors = vErrors.length;
       }
     }
@@ -17689,7 +17880,7 @@ function validate465(
     }
     if (data.source !== undefined) {
       if (
-        !validate375(data.source, {
+        !validate378(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -17697,7 +17888,7 @@ function validate465(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate375.errors);
+        vErrors = joined(vErrors, validate378.errors);
         errors = vErrors.length;
       }
     }
@@ -17708,7 +17899,7 @@ function validate465(
           instancePath: instancePath + '/formula',
           schemaPath: '#/properties/formula/type',
           keyword: 'type',
-          params: { type: schema119.properties.formula.type },
+          params: { type: schema120.properties.formula.type },
         };
         if (vErrors === null) {
           vErrors = [err3];
@@ -17736,7 +17927,7 @@ function validate465(
     }
     if (data.curve !== undefined) {
       if (
-        !validate469(data.curve, {
+        !validate472(data.curve, {
           instancePath: instancePath + '/curve',
           parentData: data,
           parentDataProperty: 'curve',
@@ -17744,7 +17935,7 @@ function validate465(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate469.errors);
+        vErrors = joined(vErrors, validate472.errors);
         errors = vErrors.length;
       }
     }
@@ -17782,7 +17973,7 @@ function validate465(
         for (const key1 in data6) {
           const _errs12 = errors;
           if (
-            !validate363(key1, {
+            !validate366(key1, {
               instancePath: instancePath + '/score',
               parentData: data6,
               parentDataProperty: 'score',
@@ -17790,7 +17981,7 @@ function validate465(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate363.errors);
+            vErrors = joined(vErrors, validate366.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs12 === errors;
@@ -17811,7 +18002,7 @@ function validate465(
         }
         for (const key2 in data6) {
           if (
-            !validate474(data6[key2], {
+            !validate477(data6[key2], {
               instancePath: instancePath + '/score/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data6,
               parentDataProperty: key2,
@@ -17819,7 +18010,7 @@ function validate465(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate474.errors);
+            vErrors = joined(vErrors, validate477.errors);
             errors = vErrors.length;
           }
         }
@@ -17872,7 +18063,7 @@ function validate465(
         const len0 = data8.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate480(data8[i0], {
+            !validate483(data8[i0], {
               instancePath: instancePath + '/choose/' + i0,
               parentData: data8,
               parentDataProperty: i0,
@@ -17880,7 +18071,7 @@ function validate465(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate480.errors);
+            vErrors = joined(vErrors, validate483.errors);
             errors = vErrors.length;
           }
         }
@@ -17901,7 +18092,7 @@ function validate465(
     }
     if (data.first_known !== undefined) {
       if (
-        !validate375(data.first_known, {
+        !validate378(data.first_known, {
           instancePath: instancePath + '/first_known',
           parentData: data,
           parentDataProperty: 'first_known',
@@ -17909,13 +18100,13 @@ function validate465(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate375.errors);
+        vErrors = joined(vErrors, validate378.errors);
         errors = vErrors.length;
       }
     }
     if (data.highest !== undefined) {
       if (
-        !validate363(data.highest, {
+        !validate366(data.highest, {
           instancePath: instancePath + '/highest',
           parentData: data,
           parentDataProperty: 'highest',
@@ -17923,13 +18114,13 @@ function validate465(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate363.errors);
+        vErrors = joined(vErrors, validate366.errors);
         errors = vErrors.length;
       }
     }
     if (data.lowest !== undefined) {
       if (
-        !validate363(data.lowest, {
+        !validate366(data.lowest, {
           instancePath: instancePath + '/lowest',
           parentData: data,
           parentDataProperty: 'lowest',
@@ -17937,13 +18128,13 @@ function validate465(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate363.errors);
+        vErrors = joined(vErrors, validate366.errors);
         errors = vErrors.length;
       }
     }
     if (data.average !== undefined) {
       if (
-        !validate363(data.average, {
+        !validate366(data.average, {
           instancePath: instancePath + '/average',
           parentData: data,
           parentDataProperty: 'average',
@@ -17951,13 +18142,13 @@ function validate465(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate363.errors);
+        vErrors = joined(vErrors, validate366.errors);
         errors = vErrors.length;
       }
     }
     if (data.earliest !== undefined) {
       if (
-        !validate363(data.earliest, {
+        !validate366(data.earliest, {
           instancePath: instancePath + '/earliest',
           parentData: data,
           parentDataProperty: 'earliest',
@@ -17965,13 +18156,13 @@ function validate465(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate363.errors);
+        vErrors = joined(vErrors, validate366.errors);
         errors = vErrors.length;
       }
     }
     if (data.latest !== undefined) {
       if (
-        !validate363(data.latest, {
+        !validate366(data.latest, {
           instancePath: instancePath + '/latest',
           parentData: data,
           parentDataProperty: 'latest',
@@ -17979,13 +18170,13 @@ function validate465(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate363.errors);
+        vErrors = joined(vErrors, validate366.errors);
         errors = vErrors.length;
       }
     }
     if (data.change !== undefined) {
       if (
-        !validate363(data.change, {
+        !validate366(data.change, {
           instancePath: instancePath + '/change',
           parentData: data,
           parentDataProperty: 'change',
@@ -17993,13 +18184,13 @@ function validate465(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate363.errors);
+        vErrors = joined(vErrors, validate366.errors);
         errors = vErrors.length;
       }
     }
     if (data.count !== undefined) {
       if (
-        !validate363(data.count, {
+        !validate366(data.count, {
           instancePath: instancePath + '/count',
           parentData: data,
           parentDataProperty: 'count',
@@ -18007,13 +18198,13 @@ function validate465(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate363.errors);
+        vErrors = joined(vErrors, validate366.errors);
         errors = vErrors.length;
       }
     }
     if (data.minutes_since !== undefined) {
       if (
-        !validate363(data.minutes_since, {
+        !validate366(data.minutes_since, {
           instancePath: instancePath + '/minutes_since',
           parentData: data,
           parentDataProperty: 'minutes_since',
@@ -18021,13 +18212,13 @@ function validate465(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate363.errors);
+        vErrors = joined(vErrors, validate366.errors);
         errors = vErrors.length;
       }
     }
     if (data.held !== undefined) {
       if (
-        !validate385(data.held, {
+        !validate388(data.held, {
           instancePath: instancePath + '/held',
           parentData: data,
           parentDataProperty: 'held',
@@ -18035,13 +18226,13 @@ function validate465(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate385.errors);
+        vErrors = joined(vErrors, validate388.errors);
         errors = vErrors.length;
       }
     }
     if (data.over !== undefined) {
       if (
-        !validate494(data.over, {
+        !validate497(data.over, {
           instancePath: instancePath + '/over',
           parentData: data,
           parentDataProperty: 'over',
@@ -18049,13 +18240,13 @@ function validate465(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate494.errors);
+        vErrors = joined(vErrors, validate497.errors);
         errors = vErrors.length;
       }
     }
     if (data.where !== undefined) {
       if (
-        !validate385(data.where, {
+        !validate388(data.where, {
           instancePath: instancePath + '/where',
           parentData: data,
           parentDataProperty: 'where',
@@ -18063,7 +18254,7 @@ function validate465(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate385.errors);
+        vErrors = joined(vErrors, validate388.errors);
         errors = vErrors.length;
       }
     }
@@ -18088,7 +18279,7 @@ function validate465(
           instancePath: instancePath + '/present_set',
           schemaPath: '#/properties/present_set/enum',
           keyword: 'enum',
-          params: { allowedValues: schema119.properties.present_set.enum },
+          params: { allowedValues: schema120.properties.present_set.enum },
         };
         if (vErrors === null) {
           vErrors = [err13];
@@ -18100,7 +18291,7 @@ function validate465(
     }
     if (data.longest_gap !== undefined) {
       if (
-        !validate494(data.longest_gap, {
+        !validate497(data.longest_gap, {
           instancePath: instancePath + '/longest_gap',
           parentData: data,
           parentDataProperty: 'longest_gap',
@@ -18108,13 +18299,13 @@ function validate465(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate494.errors);
+        vErrors = joined(vErrors, validate497.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_reliable_when !== undefined) {
       if (
-        !validate385(data.not_reliable_when, {
+        !validate388(data.not_reliable_when, {
           instancePath: instancePath + '/not_reliable_when',
           parentData: data,
           parentDataProperty: 'not_reliable_when',
@@ -18122,7 +18313,7 @@ function validate465(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate385.errors);
+        vErrors = joined(vErrors, validate388.errors);
         errors = vErrors.length;
       }
     }
@@ -18135,12 +18326,12 @@ function validate465(
     }
     errors++;
   }
-  validate465.errors = vErrors;
+  validate468.errors = vErrors;
   return errors === 0;
 }
-validate465.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate468.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema125 = {
+const schema126 = {
   type: 'object',
   properties: {
     rule: { $ref: '#/$defs/name' },
@@ -18160,7 +18351,7 @@ const schema125 = {
   required: ['rule', 'when'],
   additionalProperties: false,
 };
-const schema126 = {
+const schema127 = {
   type: 'object',
   properties: {
     when: { $ref: '#/$defs/condition' },
@@ -18171,13 +18362,13 @@ const schema126 = {
   additionalProperties: false,
 };
 
-function validate504(
+function validate507(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate504.evaluated;
+  const evaluated0 = validate507.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18217,7 +18408,7 @@ function validate504(
     }
     if (data.when !== undefined) {
       if (
-        !validate385(data.when, {
+        !validate388(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -18225,13 +18416,13 @@ function validate504(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate385.errors);
+        vErrors = joined(vErrors, validate388.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate365(data.says, {
+        !validate368(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -18239,13 +18430,13 @@ function validate504(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate365.errors);
+        vErrors = joined(vErrors, validate368.errors);
         errors = vErrors.length;
       }
     }
     if (data.accepted !== undefined) {
       if (
-        !validate365(data.accepted, {
+        !validate368(data.accepted, {
           instancePath: instancePath + '/accepted',
           parentData: data,
           parentDataProperty: 'accepted',
@@ -18253,7 +18444,7 @@ function validate504(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate365.errors);
+        vErrors = joined(vErrors, validate368.errors);
         errors = vErrors.length;
       }
     }
@@ -18266,12 +18457,12 @@ function validate504(
     }
     errors++;
   }
-  validate504.errors = vErrors;
+  validate507.errors = vErrors;
   return errors === 0;
 }
-validate504.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate507.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema127 = {
+const schema128 = {
   type: 'object',
   properties: {
     when: { $ref: '#/$defs/condition' },
@@ -18282,13 +18473,13 @@ const schema127 = {
   additionalProperties: false,
 };
 
-function validate509(
+function validate512(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate509.evaluated;
+  const evaluated0 = validate512.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18342,7 +18533,7 @@ function validate509(
     }
     if (data.when !== undefined) {
       if (
-        !validate385(data.when, {
+        !validate388(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -18350,13 +18541,13 @@ function validate509(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate385.errors);
+        vErrors = joined(vErrors, validate388.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate365(data.says, {
+        !validate368(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -18364,13 +18555,13 @@ function validate509(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate365.errors);
+        vErrors = joined(vErrors, validate368.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate363(data.level, {
+        !validate366(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -18378,7 +18569,7 @@ function validate509(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate363.errors);
+        vErrors = joined(vErrors, validate366.errors);
         errors = vErrors.length;
       }
     }
@@ -18391,20 +18582,20 @@ function validate509(
     }
     errors++;
   }
-  validate509.errors = vErrors;
+  validate512.errors = vErrors;
   return errors === 0;
 }
-validate509.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate512.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema128 = { type: 'array', items: { $ref: '#/$defs/text' }, minItems: 1, maxItems: 20 };
+const schema129 = { type: 'array', items: { $ref: '#/$defs/text' }, minItems: 1, maxItems: 20 };
 
-function validate518(
+function validate521(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate518.evaluated;
+  const evaluated0 = validate521.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18433,7 +18624,7 @@ function validate518(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate365(data[i0], {
+        !validate368(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -18441,7 +18632,7 @@ function validate518(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate365.errors);
+        vErrors = joined(vErrors, validate368.errors);
         errors = vErrors.length;
       }
     }
@@ -18454,18 +18645,18 @@ function validate518(
     }
     errors++;
   }
-  validate518.errors = vErrors;
+  validate521.errors = vErrors;
   return errors === 0;
 }
-validate518.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate521.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate500(
+function validate503(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate500.evaluated;
+  const evaluated0 = validate503.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18502,7 +18693,7 @@ function validate500(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema125.properties, key0)) {
+      if (!func5.call(schema126.properties, key0)) {
         const err2 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -18519,7 +18710,7 @@ function validate500(
     }
     if (data.rule !== undefined) {
       if (
-        !validate363(data.rule, {
+        !validate366(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -18527,13 +18718,13 @@ function validate500(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate363.errors);
+        vErrors = joined(vErrors, validate366.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate365(data.title, {
+        !validate368(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -18541,13 +18732,13 @@ function validate500(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate365.errors);
+        vErrors = joined(vErrors, validate368.errors);
         errors = vErrors.length;
       }
     }
     if (data.when !== undefined) {
       if (
-        !validate385(data.when, {
+        !validate388(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -18555,13 +18746,13 @@ function validate500(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate385.errors);
+        vErrors = joined(vErrors, validate388.errors);
         errors = vErrors.length;
       }
     }
     if (data.unless !== undefined) {
       if (
-        !validate504(data.unless, {
+        !validate507(data.unless, {
           instancePath: instancePath + '/unless',
           parentData: data,
           parentDataProperty: 'unless',
@@ -18569,13 +18760,13 @@ function validate500(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate504.errors);
+        vErrors = joined(vErrors, validate507.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained_by !== undefined) {
       if (
-        !validate509(data.explained_by, {
+        !validate512(data.explained_by, {
           instancePath: instancePath + '/explained_by',
           parentData: data,
           parentDataProperty: 'explained_by',
@@ -18583,13 +18774,13 @@ function validate500(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate509.errors);
+        vErrors = joined(vErrors, validate512.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_reliable_when !== undefined) {
       if (
-        !validate385(data.not_reliable_when, {
+        !validate388(data.not_reliable_when, {
           instancePath: instancePath + '/not_reliable_when',
           parentData: data,
           parentDataProperty: 'not_reliable_when',
@@ -18597,13 +18788,13 @@ function validate500(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate385.errors);
+        vErrors = joined(vErrors, validate388.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate363(data.level, {
+        !validate366(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -18611,13 +18802,13 @@ function validate500(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate363.errors);
+        vErrors = joined(vErrors, validate366.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate365(data.says, {
+        !validate368(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -18625,13 +18816,13 @@ function validate500(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate365.errors);
+        vErrors = joined(vErrors, validate368.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate365(data.because, {
+        !validate368(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -18639,13 +18830,13 @@ function validate500(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate365.errors);
+        vErrors = joined(vErrors, validate368.errors);
         errors = vErrors.length;
       }
     }
     if (data.ask !== undefined) {
       if (
-        !validate518(data.ask, {
+        !validate521(data.ask, {
           instancePath: instancePath + '/ask',
           parentData: data,
           parentDataProperty: 'ask',
@@ -18653,7 +18844,7 @@ function validate500(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate518.errors);
+        vErrors = joined(vErrors, validate521.errors);
         errors = vErrors.length;
       }
     }
@@ -18691,7 +18882,7 @@ function validate500(
         const len0 = data10.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate456(data10[i0], {
+            !validate459(data10[i0], {
               instancePath: instancePath + '/do/' + i0,
               parentData: data10,
               parentDataProperty: i0,
@@ -18699,7 +18890,7 @@ function validate500(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate456.errors);
+            vErrors = joined(vErrors, validate459.errors);
             errors = vErrors.length;
           }
         }
@@ -18720,7 +18911,7 @@ function validate500(
     }
     if (data.source !== undefined) {
       if (
-        !validate375(data.source, {
+        !validate378(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -18728,13 +18919,13 @@ function validate500(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate375.errors);
+        vErrors = joined(vErrors, validate378.errors);
         errors = vErrors.length;
       }
     }
     if (data.accepted !== undefined) {
       if (
-        !validate365(data.accepted, {
+        !validate368(data.accepted, {
           instancePath: instancePath + '/accepted',
           parentData: data,
           parentDataProperty: 'accepted',
@@ -18742,7 +18933,7 @@ function validate500(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate365.errors);
+        vErrors = joined(vErrors, validate368.errors);
         errors = vErrors.length;
       }
     }
@@ -18755,20 +18946,20 @@ function validate500(
     }
     errors++;
   }
-  validate500.errors = vErrors;
+  validate503.errors = vErrors;
   return errors === 0;
 }
-validate500.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate503.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const pattern23 = new RegExp('^[0-9]{4}-[0-9]{2}-[0-9]{2}$', 'u');
 
-function validate362(
+function validate365(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="protocol.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate362.evaluated;
+  const evaluated0 = validate365.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18833,7 +19024,7 @@ function validate362(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema98.properties, key0)) {
+      if (!func5.call(schema99.properties, key0)) {
         const err4 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -18850,7 +19041,7 @@ function validate362(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate363(data.protocol, {
+        !validate366(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -18858,7 +19049,7 @@ function validate362(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate363.errors);
+        vErrors = joined(vErrors, validate366.errors);
         errors = vErrors.length;
       }
     }
@@ -18911,38 +19102,10 @@ function validate362(
     }
     if (data.title !== undefined) {
       if (
-        !validate365(data.title, {
+        !validate368(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate365.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.about !== undefined) {
-      if (
-        !validate365(data.about, {
-          instancePath: instancePath + '/about',
-          parentData: data,
-          parentDataProperty: 'about',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate365.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.based_on !== undefined) {
-      if (
-        !validate368(data.based_on, {
-          instancePath: instancePath + '/based_on',
-          parentData: data,
-          parentDataProperty: 'based_on',
           rootData,
           dynamicAnchors,
         })
@@ -18951,9 +19114,37 @@ function validate362(
         errors = vErrors.length;
       }
     }
+    if (data.about !== undefined) {
+      if (
+        !validate368(data.about, {
+          instancePath: instancePath + '/about',
+          parentData: data,
+          parentDataProperty: 'about',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate368.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.based_on !== undefined) {
+      if (
+        !validate371(data.based_on, {
+          instancePath: instancePath + '/based_on',
+          parentData: data,
+          parentDataProperty: 'based_on',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate371.errors);
+        errors = vErrors.length;
+      }
+    }
     if (data.ladder !== undefined) {
       if (
-        !validate363(data.ladder, {
+        !validate366(data.ladder, {
           instancePath: instancePath + '/ladder',
           parentData: data,
           parentDataProperty: 'ladder',
@@ -18961,13 +19152,13 @@ function validate362(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate363.errors);
+        vErrors = joined(vErrors, validate366.errors);
         errors = vErrors.length;
       }
     }
     if (data.applies_when !== undefined) {
       if (
-        !validate385(data.applies_when, {
+        !validate388(data.applies_when, {
           instancePath: instancePath + '/applies_when',
           parentData: data,
           parentDataProperty: 'applies_when',
@@ -18975,13 +19166,13 @@ function validate362(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate385.errors);
+        vErrors = joined(vErrors, validate388.errors);
         errors = vErrors.length;
       }
     }
     if (data.otherwise !== undefined) {
       if (
-        !validate365(data.otherwise, {
+        !validate368(data.otherwise, {
           instancePath: instancePath + '/otherwise',
           parentData: data,
           parentDataProperty: 'otherwise',
@@ -18989,7 +19180,7 @@ function validate362(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate365.errors);
+        vErrors = joined(vErrors, validate368.errors);
         errors = vErrors.length;
       }
     }
@@ -19059,7 +19250,7 @@ function validate362(
         const len0 = data9.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate365(data9[i0], {
+            !validate368(data9[i0], {
               instancePath: instancePath + '/owners/' + i0,
               parentData: data9,
               parentDataProperty: i0,
@@ -19067,7 +19258,7 @@ function validate362(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate365.errors);
+            vErrors = joined(vErrors, validate368.errors);
             errors = vErrors.length;
           }
         }
@@ -19092,7 +19283,7 @@ function validate362(
         for (const key1 in data11) {
           const _errs18 = errors;
           if (
-            !validate363(key1, {
+            !validate366(key1, {
               instancePath: instancePath + '/sources',
               parentData: data11,
               parentDataProperty: 'sources',
@@ -19100,7 +19291,7 @@ function validate362(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate363.errors);
+            vErrors = joined(vErrors, validate366.errors);
             errors = vErrors.length;
           }
           var valid3 = _errs18 === errors;
@@ -19121,7 +19312,7 @@ function validate362(
         }
         for (const key2 in data11) {
           if (
-            !validate410(data11[key2], {
+            !validate413(data11[key2], {
               instancePath: instancePath + '/sources/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data11,
               parentDataProperty: key2,
@@ -19129,7 +19320,7 @@ function validate362(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate410.errors);
+            vErrors = joined(vErrors, validate413.errors);
             errors = vErrors.length;
           }
         }
@@ -19150,7 +19341,7 @@ function validate362(
     }
     if (data.observations !== undefined) {
       if (
-        !validate414(data.observations, {
+        !validate417(data.observations, {
           instancePath: instancePath + '/observations',
           parentData: data,
           parentDataProperty: 'observations',
@@ -19158,7 +19349,7 @@ function validate362(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate414.errors);
+        vErrors = joined(vErrors, validate417.errors);
         errors = vErrors.length;
       }
     }
@@ -19168,7 +19359,7 @@ function validate362(
         for (const key3 in data14) {
           const _errs24 = errors;
           if (
-            !validate363(key3, {
+            !validate366(key3, {
               instancePath: instancePath + '/standing',
               parentData: data14,
               parentDataProperty: 'standing',
@@ -19176,7 +19367,7 @@ function validate362(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate363.errors);
+            vErrors = joined(vErrors, validate366.errors);
             errors = vErrors.length;
           }
           var valid5 = _errs24 === errors;
@@ -19197,7 +19388,7 @@ function validate362(
         }
         for (const key4 in data14) {
           if (
-            !validate435(data14[key4], {
+            !validate438(data14[key4], {
               instancePath: instancePath + '/standing/' + key4.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data14,
               parentDataProperty: key4,
@@ -19205,7 +19396,7 @@ function validate362(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate435.errors);
+            vErrors = joined(vErrors, validate438.errors);
             errors = vErrors.length;
           }
         }
@@ -19230,7 +19421,7 @@ function validate362(
         for (const key5 in data16) {
           const _errs29 = errors;
           if (
-            !validate363(key5, {
+            !validate366(key5, {
               instancePath: instancePath + '/limits',
               parentData: data16,
               parentDataProperty: 'limits',
@@ -19238,7 +19429,7 @@ function validate362(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate363.errors);
+            vErrors = joined(vErrors, validate366.errors);
             errors = vErrors.length;
           }
           var valid7 = _errs29 === errors;
@@ -19259,7 +19450,7 @@ function validate362(
         }
         for (const key6 in data16) {
           if (
-            !validate439(data16[key6], {
+            !validate442(data16[key6], {
               instancePath: instancePath + '/limits/' + key6.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data16,
               parentDataProperty: key6,
@@ -19267,7 +19458,7 @@ function validate362(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate439.errors);
+            vErrors = joined(vErrors, validate442.errors);
             errors = vErrors.length;
           }
         }
@@ -19306,7 +19497,7 @@ function validate362(
         const len1 = data18.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate446(data18[i1], {
+            !validate449(data18[i1], {
               instancePath: instancePath + '/faults/' + i1,
               parentData: data18,
               parentDataProperty: i1,
@@ -19314,7 +19505,7 @@ function validate362(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate446.errors);
+            vErrors = joined(vErrors, validate449.errors);
             errors = vErrors.length;
           }
         }
@@ -19339,7 +19530,7 @@ function validate362(
         for (const key7 in data20) {
           const _errs37 = errors;
           if (
-            !validate363(key7, {
+            !validate366(key7, {
               instancePath: instancePath + '/measures',
               parentData: data20,
               parentDataProperty: 'measures',
@@ -19347,7 +19538,7 @@ function validate362(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate363.errors);
+            vErrors = joined(vErrors, validate366.errors);
             errors = vErrors.length;
           }
           var valid11 = _errs37 === errors;
@@ -19368,7 +19559,7 @@ function validate362(
         }
         for (const key8 in data20) {
           if (
-            !validate465(data20[key8], {
+            !validate468(data20[key8], {
               instancePath: instancePath + '/measures/' + key8.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data20,
               parentDataProperty: key8,
@@ -19376,7 +19567,7 @@ function validate362(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate465.errors);
+            vErrors = joined(vErrors, validate468.errors);
             errors = vErrors.length;
           }
         }
@@ -19415,7 +19606,7 @@ function validate362(
         const len2 = data22.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate500(data22[i2], {
+            !validate503(data22[i2], {
               instancePath: instancePath + '/rules/' + i2,
               parentData: data22,
               parentDataProperty: i2,
@@ -19423,7 +19614,7 @@ function validate362(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate500.errors);
+            vErrors = joined(vErrors, validate503.errors);
             errors = vErrors.length;
           }
         }
@@ -19448,7 +19639,7 @@ function validate362(
         for (const key9 in data24) {
           const _errs45 = errors;
           if (
-            !validate363(key9, {
+            !validate366(key9, {
               instancePath: instancePath + '/exactly_one_of',
               parentData: data24,
               parentDataProperty: 'exactly_one_of',
@@ -19456,7 +19647,7 @@ function validate362(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate363.errors);
+            vErrors = joined(vErrors, validate366.errors);
             errors = vErrors.length;
           }
           var valid15 = _errs45 === errors;
@@ -19477,7 +19668,7 @@ function validate362(
         }
         for (const key10 in data24) {
           if (
-            !validate398(data24[key10], {
+            !validate401(data24[key10], {
               instancePath:
                 instancePath + '/exactly_one_of/' + key10.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data24,
@@ -19486,7 +19677,7 @@ function validate362(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate398.errors);
+            vErrors = joined(vErrors, validate401.errors);
             errors = vErrors.length;
           }
         }
@@ -19514,15 +19705,15 @@ function validate362(
     }
     errors++;
   }
-  validate362.errors = vErrors;
+  validate365.errors = vErrors;
   return errors === 0;
 }
-validate362.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate365.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 export const set = validate102;
 
-export const ward = validate527;
-const schema129 = {
+export const ward = validate530;
+const schema130 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ward.schema.json',
   type: 'object',
@@ -19596,13 +19787,13 @@ const schema129 = {
   },
 };
 
-function validate528(
+function validate531(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate528.evaluated;
+  const evaluated0 = validate531.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19642,18 +19833,18 @@ function validate528(
     }
     errors++;
   }
-  validate528.errors = vErrors;
+  validate531.errors = vErrors;
   return errors === 0;
 }
-validate528.evaluated = { dynamicProps: false, dynamicItems: false };
+validate531.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate530(
+function validate533(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate530.evaluated;
+  const evaluated0 = validate533.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19688,18 +19879,18 @@ function validate530(
     }
     errors++;
   }
-  validate530.errors = vErrors;
+  validate533.errors = vErrors;
   return errors === 0;
 }
-validate530.evaluated = { dynamicProps: false, dynamicItems: false };
+validate533.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate536(
+function validate539(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate536.evaluated;
+  const evaluated0 = validate539.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19820,12 +20011,12 @@ function validate536(
     }
     errors++;
   }
-  validate536.errors = vErrors;
+  validate539.errors = vErrors;
   return errors === 0;
 }
-validate536.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate539.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema133 = {
+const schema134 = {
   type: 'object',
   properties: {
     protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -19836,13 +20027,13 @@ const schema133 = {
   additionalProperties: false,
 };
 
-function validate542(
+function validate545(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate542.evaluated;
+  const evaluated0 = validate545.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19887,7 +20078,7 @@ function validate542(
         key0 === 'rule'
       )) {
         if (
-          !validate386(data[key0], {
+          !validate389(data[key0], {
             instancePath: instancePath + '/' + key0.replace(/~/g, '~0').replace(/\//g, '~1'),
             parentData: data,
             parentDataProperty: key0,
@@ -19895,14 +20086,14 @@ function validate542(
             dynamicAnchors,
           })
         ) {
-          vErrors = joined(vErrors, validate386.errors);
+          vErrors = joined(vErrors, validate389.errors);
           errors = vErrors.length;
         }
       }
     }
     if (data.all !== undefined) {
       if (
-        !validate398(data.all, {
+        !validate401(data.all, {
           instancePath: instancePath + '/all',
           parentData: data,
           parentDataProperty: 'all',
@@ -19910,13 +20101,13 @@ function validate542(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate398.errors);
+        vErrors = joined(vErrors, validate401.errors);
         errors = vErrors.length;
       }
     }
     if (data.any !== undefined) {
       if (
-        !validate398(data.any, {
+        !validate401(data.any, {
           instancePath: instancePath + '/any',
           parentData: data,
           parentDataProperty: 'any',
@@ -19924,13 +20115,13 @@ function validate542(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate398.errors);
+        vErrors = joined(vErrors, validate401.errors);
         errors = vErrors.length;
       }
     }
     if (data.none !== undefined) {
       if (
-        !validate398(data.none, {
+        !validate401(data.none, {
           instancePath: instancePath + '/none',
           parentData: data,
           parentDataProperty: 'none',
@@ -19938,13 +20129,13 @@ function validate542(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate398.errors);
+        vErrors = joined(vErrors, validate401.errors);
         errors = vErrors.length;
       }
     }
     if (data.at_least_of !== undefined) {
       if (
-        !validate402(data.at_least_of, {
+        !validate405(data.at_least_of, {
           instancePath: instancePath + '/at_least_of',
           parentData: data,
           parentDataProperty: 'at_least_of',
@@ -19952,13 +20143,13 @@ function validate542(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate402.errors);
+        vErrors = joined(vErrors, validate405.errors);
         errors = vErrors.length;
       }
     }
     if (data.rule !== undefined) {
       if (
-        !validate363(data.rule, {
+        !validate366(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -19966,7 +20157,7 @@ function validate542(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate363.errors);
+        vErrors = joined(vErrors, validate366.errors);
         errors = vErrors.length;
       }
     }
@@ -19979,18 +20170,18 @@ function validate542(
     }
     errors++;
   }
-  validate542.errors = vErrors;
+  validate545.errors = vErrors;
   return errors === 0;
 }
-validate542.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate545.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate540(
+function validate543(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate540.evaluated;
+  const evaluated0 = validate543.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20044,7 +20235,7 @@ function validate540(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate528(data.protocol, {
+        !validate531(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -20052,7 +20243,7 @@ function validate540(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate528.errors);
+        vErrors = joined(vErrors, validate531.errors);
         errors = vErrors.length;
       }
     }
@@ -20105,7 +20296,7 @@ function validate540(
     }
     if (data.when !== undefined) {
       if (
-        !validate542(data.when, {
+        !validate545(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -20113,7 +20304,7 @@ function validate540(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate542.errors);
+        vErrors = joined(vErrors, validate545.errors);
         errors = vErrors.length;
       }
     }
@@ -20126,12 +20317,12 @@ function validate540(
     }
     errors++;
   }
-  validate540.errors = vErrors;
+  validate543.errors = vErrors;
   return errors === 0;
 }
-validate540.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate543.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema135 = {
+const schema136 = {
   type: 'object',
   properties: {
     says: { $ref: 'dictionary.schema.json#/$defs/text' },
@@ -20145,7 +20336,7 @@ const schema135 = {
   required: ['says', 'levels', 'source'],
   additionalProperties: false,
 };
-const schema136 = {
+const schema137 = {
   type: 'object',
   properties: {
     says: { $ref: 'dictionary.schema.json#/$defs/text' },
@@ -20158,13 +20349,13 @@ const schema136 = {
   minProperties: 1,
 };
 
-function validate557(
+function validate560(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate557.evaluated;
+  const evaluated0 = validate560.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20204,7 +20395,7 @@ function validate557(
     }
     if (data.who !== undefined) {
       if (
-        !validate165(data.who, {
+        !validate168(data.who, {
           instancePath: instancePath + '/who',
           parentData: data,
           parentDataProperty: 'who',
@@ -20212,13 +20403,13 @@ function validate557(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate165.errors);
+        vErrors = joined(vErrors, validate168.errors);
         errors = vErrors.length;
       }
     }
     if (data.from !== undefined) {
       if (
-        !validate174(data.from, {
+        !validate177(data.from, {
           instancePath: instancePath + '/from',
           parentData: data,
           parentDataProperty: 'from',
@@ -20226,13 +20417,13 @@ function validate557(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate174.errors);
+        vErrors = joined(vErrors, validate177.errors);
         errors = vErrors.length;
       }
     }
     if (data.to !== undefined) {
       if (
-        !validate174(data.to, {
+        !validate177(data.to, {
           instancePath: instancePath + '/to',
           parentData: data,
           parentDataProperty: 'to',
@@ -20240,7 +20431,7 @@ function validate557(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate174.errors);
+        vErrors = joined(vErrors, validate177.errors);
         errors = vErrors.length;
       }
     }
@@ -20253,18 +20444,18 @@ function validate557(
     }
     errors++;
   }
-  validate557.errors = vErrors;
+  validate560.errors = vErrors;
   return errors === 0;
 }
-validate557.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate560.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate562(
+function validate565(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate562.evaluated;
+  const evaluated0 = validate565.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20304,18 +20495,18 @@ function validate562(
     }
     errors++;
   }
-  validate562.errors = vErrors;
+  validate565.errors = vErrors;
   return errors === 0;
 }
-validate562.evaluated = { dynamicProps: false, dynamicItems: false };
+validate565.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate565(
+function validate568(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate565.evaluated;
+  const evaluated0 = validate568.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20369,7 +20560,7 @@ function validate565(
     }
     if (data.after !== undefined) {
       if (
-        !validate178(data.after, {
+        !validate181(data.after, {
           instancePath: instancePath + '/after',
           parentData: data,
           parentDataProperty: 'after',
@@ -20377,13 +20568,13 @@ function validate565(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate178.errors);
+        vErrors = joined(vErrors, validate181.errors);
         errors = vErrors.length;
       }
     }
     if (data.tell !== undefined) {
       if (
-        !validate165(data.tell, {
+        !validate168(data.tell, {
           instancePath: instancePath + '/tell',
           parentData: data,
           parentDataProperty: 'tell',
@@ -20391,7 +20582,7 @@ function validate565(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate165.errors);
+        vErrors = joined(vErrors, validate168.errors);
         errors = vErrors.length;
       }
     }
@@ -20404,18 +20595,18 @@ function validate565(
     }
     errors++;
   }
-  validate565.errors = vErrors;
+  validate568.errors = vErrors;
   return errors === 0;
 }
-validate565.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate568.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate555(
+function validate558(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate555.evaluated;
+  const evaluated0 = validate558.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20461,7 +20652,7 @@ function validate555(
     }
     if (data.says !== undefined) {
       if (
-        !validate530(data.says, {
+        !validate533(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -20469,7 +20660,7 @@ function validate555(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate530.errors);
+        vErrors = joined(vErrors, validate533.errors);
         errors = vErrors.length;
       }
     }
@@ -20507,7 +20698,7 @@ function validate555(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate557(data1[i0], {
+            !validate560(data1[i0], {
               instancePath: instancePath + '/tell/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -20515,7 +20706,7 @@ function validate555(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate557.errors);
+            vErrors = joined(vErrors, validate560.errors);
             errors = vErrors.length;
           }
         }
@@ -20536,7 +20727,7 @@ function validate555(
     }
     if (data.respond !== undefined) {
       if (
-        !validate562(data.respond, {
+        !validate565(data.respond, {
           instancePath: instancePath + '/respond',
           parentData: data,
           parentDataProperty: 'respond',
@@ -20544,13 +20735,13 @@ function validate555(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate562.errors);
+        vErrors = joined(vErrors, validate565.errors);
         errors = vErrors.length;
       }
     }
     if (data.reassess !== undefined) {
       if (
-        !validate562(data.reassess, {
+        !validate565(data.reassess, {
           instancePath: instancePath + '/reassess',
           parentData: data,
           parentDataProperty: 'reassess',
@@ -20558,13 +20749,13 @@ function validate555(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate562.errors);
+        vErrors = joined(vErrors, validate565.errors);
         errors = vErrors.length;
       }
     }
     if (data.if_no_answer !== undefined) {
       if (
-        !validate565(data.if_no_answer, {
+        !validate568(data.if_no_answer, {
           instancePath: instancePath + '/if_no_answer',
           parentData: data,
           parentDataProperty: 'if_no_answer',
@@ -20572,7 +20763,7 @@ function validate555(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate565.errors);
+        vErrors = joined(vErrors, validate568.errors);
         errors = vErrors.length;
       }
     }
@@ -20585,18 +20776,18 @@ function validate555(
     }
     errors++;
   }
-  validate555.errors = vErrors;
+  validate558.errors = vErrors;
   return errors === 0;
 }
-validate555.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate558.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate552(
+function validate555(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate552.evaluated;
+  const evaluated0 = validate555.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20664,7 +20855,7 @@ function validate552(
     }
     if (data.says !== undefined) {
       if (
-        !validate530(data.says, {
+        !validate533(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -20672,7 +20863,7 @@ function validate552(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate530.errors);
+        vErrors = joined(vErrors, validate533.errors);
         errors = vErrors.length;
       }
     }
@@ -20682,7 +20873,7 @@ function validate552(
         for (const key1 in data1) {
           const _errs5 = errors;
           if (
-            !validate528(key1, {
+            !validate531(key1, {
               instancePath: instancePath + '/levels',
               parentData: data1,
               parentDataProperty: 'levels',
@@ -20690,7 +20881,7 @@ function validate552(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate528.errors);
+            vErrors = joined(vErrors, validate531.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs5 === errors;
@@ -20711,7 +20902,7 @@ function validate552(
         }
         for (const key2 in data1) {
           if (
-            !validate555(data1[key2], {
+            !validate558(data1[key2], {
               instancePath: instancePath + '/levels/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data1,
               parentDataProperty: key2,
@@ -20719,7 +20910,7 @@ function validate552(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate555.errors);
+            vErrors = joined(vErrors, validate558.errors);
             errors = vErrors.length;
           }
         }
@@ -20758,7 +20949,7 @@ function validate552(
         const len0 = data3.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate528(data3[i0], {
+            !validate531(data3[i0], {
               instancePath: instancePath + '/source/' + i0,
               parentData: data3,
               parentDataProperty: i0,
@@ -20766,7 +20957,7 @@ function validate552(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate528.errors);
+            vErrors = joined(vErrors, validate531.errors);
             errors = vErrors.length;
           }
         }
@@ -20794,25 +20985,25 @@ function validate552(
     }
     errors++;
   }
-  validate552.errors = vErrors;
+  validate555.errors = vErrors;
   return errors === 0;
 }
-validate552.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate555.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema140 = {
+const schema141 = {
   type: 'array',
   items: { $ref: 'dictionary.schema.json#/$defs/name' },
   minItems: 2,
   maxItems: 2,
 };
 
-function validate572(
+function validate575(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate572.evaluated;
+  const evaluated0 = validate575.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20841,7 +21032,7 @@ function validate572(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate528(data[i0], {
+        !validate531(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -20849,7 +21040,7 @@ function validate572(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate528.errors);
+        vErrors = joined(vErrors, validate531.errors);
         errors = vErrors.length;
       }
     }
@@ -20862,18 +21053,18 @@ function validate572(
     }
     errors++;
   }
-  validate572.errors = vErrors;
+  validate575.errors = vErrors;
   return errors === 0;
 }
-validate572.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate575.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate527(
+function validate530(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ward.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate527.evaluated;
+  const evaluated0 = validate530.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20952,7 +21143,7 @@ function validate527(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema129.properties, key0)) {
+      if (!func5.call(schema130.properties, key0)) {
         const err5 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -20969,7 +21160,7 @@ function validate527(
     }
     if (data.ward !== undefined) {
       if (
-        !validate528(data.ward, {
+        !validate531(data.ward, {
           instancePath: instancePath + '/ward',
           parentData: data,
           parentDataProperty: 'ward',
@@ -20977,7 +21168,7 @@ function validate527(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate528.errors);
+        vErrors = joined(vErrors, validate531.errors);
         errors = vErrors.length;
       }
     }
@@ -21030,7 +21221,7 @@ function validate527(
     }
     if (data.title !== undefined) {
       if (
-        !validate530(data.title, {
+        !validate533(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -21038,13 +21229,13 @@ function validate527(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate530.errors);
+        vErrors = joined(vErrors, validate533.errors);
         errors = vErrors.length;
       }
     }
     if (data.about !== undefined) {
       if (
-        !validate530(data.about, {
+        !validate533(data.about, {
           instancePath: instancePath + '/about',
           parentData: data,
           parentDataProperty: 'about',
@@ -21052,13 +21243,13 @@ function validate527(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate530.errors);
+        vErrors = joined(vErrors, validate533.errors);
         errors = vErrors.length;
       }
     }
     if (data.ladder !== undefined) {
       if (
-        !validate528(data.ladder, {
+        !validate531(data.ladder, {
           instancePath: instancePath + '/ladder',
           parentData: data,
           parentDataProperty: 'ladder',
@@ -21066,7 +21257,7 @@ function validate527(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate528.errors);
+        vErrors = joined(vErrors, validate531.errors);
         errors = vErrors.length;
       }
     }
@@ -21182,7 +21373,7 @@ function validate527(
         const len0 = data7.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate530(data7[i0], {
+            !validate533(data7[i0], {
               instancePath: instancePath + '/owners/' + i0,
               parentData: data7,
               parentDataProperty: i0,
@@ -21190,7 +21381,7 @@ function validate527(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate530.errors);
+            vErrors = joined(vErrors, validate533.errors);
             errors = vErrors.length;
           }
         }
@@ -21215,7 +21406,7 @@ function validate527(
         for (const key1 in data9) {
           const _errs17 = errors;
           if (
-            !validate528(key1, {
+            !validate531(key1, {
               instancePath: instancePath + '/sources',
               parentData: data9,
               parentDataProperty: 'sources',
@@ -21223,7 +21414,7 @@ function validate527(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate528.errors);
+            vErrors = joined(vErrors, validate531.errors);
             errors = vErrors.length;
           }
           var valid3 = _errs17 === errors;
@@ -21244,7 +21435,7 @@ function validate527(
         }
         for (const key2 in data9) {
           if (
-            !validate536(data9[key2], {
+            !validate539(data9[key2], {
               instancePath: instancePath + '/sources/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data9,
               parentDataProperty: key2,
@@ -21252,7 +21443,7 @@ function validate527(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate536.errors);
+            vErrors = joined(vErrors, validate539.errors);
             errors = vErrors.length;
           }
         }
@@ -21305,7 +21496,7 @@ function validate527(
         const len1 = data11.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate540(data11[i1], {
+            !validate543(data11[i1], {
               instancePath: instancePath + '/reads_with/' + i1,
               parentData: data11,
               parentDataProperty: i1,
@@ -21313,7 +21504,7 @@ function validate527(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate540.errors);
+            vErrors = joined(vErrors, validate543.errors);
             errors = vErrors.length;
           }
         }
@@ -21338,7 +21529,7 @@ function validate527(
         for (const key3 in data13) {
           const _errs25 = errors;
           if (
-            !validate528(key3, {
+            !validate531(key3, {
               instancePath: instancePath + '/plans',
               parentData: data13,
               parentDataProperty: 'plans',
@@ -21346,7 +21537,7 @@ function validate527(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate528.errors);
+            vErrors = joined(vErrors, validate531.errors);
             errors = vErrors.length;
           }
           var valid7 = _errs25 === errors;
@@ -21367,7 +21558,7 @@ function validate527(
         }
         for (const key4 in data13) {
           if (
-            !validate552(data13[key4], {
+            !validate555(data13[key4], {
               instancePath: instancePath + '/plans/' + key4.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data13,
               parentDataProperty: key4,
@@ -21375,7 +21566,7 @@ function validate527(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate552.errors);
+            vErrors = joined(vErrors, validate555.errors);
             errors = vErrors.length;
           }
         }
@@ -21414,7 +21605,7 @@ function validate527(
         const len2 = data15.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate572(data15[i2], {
+            !validate575(data15[i2], {
               instancePath: instancePath + '/never_together/' + i2,
               parentData: data15,
               parentDataProperty: i2,
@@ -21422,7 +21613,7 @@ function validate527(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate572.errors);
+            vErrors = joined(vErrors, validate575.errors);
             errors = vErrors.length;
           }
         }
@@ -21450,13 +21641,13 @@ function validate527(
     }
     errors++;
   }
-  validate527.errors = vErrors;
+  validate530.errors = vErrors;
   return errors === 0;
 }
-validate527.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate530.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const ward_cases = validate575;
-const schema141 = {
+export const ward_cases = validate578;
+const schema142 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ward_cases.schema.json',
   type: 'object',
@@ -21506,13 +21697,13 @@ const schema141 = {
   },
 };
 
-function validate576(
+function validate579(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate576.evaluated;
+  const evaluated0 = validate579.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21552,12 +21743,12 @@ function validate576(
     }
     errors++;
   }
-  validate576.errors = vErrors;
+  validate579.errors = vErrors;
   return errors === 0;
 }
-validate576.evaluated = { dynamicProps: false, dynamicItems: false };
+validate579.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema143 = {
+const schema144 = {
   type: 'object',
   properties: {
     case: { $ref: 'dictionary.schema.json#/$defs/text' },
@@ -21572,13 +21763,13 @@ const schema143 = {
   additionalProperties: false,
 };
 
-function validate579(
+function validate582(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate579.evaluated;
+  const evaluated0 = validate582.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21613,12 +21804,12 @@ function validate579(
     }
     errors++;
   }
-  validate579.errors = vErrors;
+  validate582.errors = vErrors;
   return errors === 0;
 }
-validate579.evaluated = { dynamicProps: false, dynamicItems: false };
+validate582.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema145 = {
+const schema146 = {
   type: 'object',
   properties: {
     level: { $ref: 'cases.schema.json#/$defs/expected_level' },
@@ -21636,13 +21827,13 @@ const schema145 = {
   additionalProperties: false,
 };
 
-function validate586(
+function validate589(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate586.evaluated;
+  const evaluated0 = validate589.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21731,18 +21922,18 @@ function validate586(
     }
     errors++;
   }
-  validate586.errors = vErrors;
+  validate589.errors = vErrors;
   return errors === 0;
 }
-validate586.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate589.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate594(
+function validate597(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate594.evaluated;
+  const evaluated0 = validate597.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21772,18 +21963,18 @@ function validate594(
     }
     errors++;
   }
-  validate594.errors = vErrors;
+  validate597.errors = vErrors;
   return errors === 0;
 }
-validate594.evaluated = { dynamicProps: false, dynamicItems: false };
+validate597.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate597(
+function validate600(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate597.evaluated;
+  const evaluated0 = validate600.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21936,6 +22127,68 @@ function validate597(
         errors = vErrors.length;
       }
     }
+    if (data.truth !== undefined) {
+      let data7 = data.truth;
+      if (data7 && typeof data7 == 'object' && !Array.isArray(data7)) {
+        for (const key1 in data7) {
+          const _errs12 = errors;
+          if (
+            !validate95(key1, {
+              instancePath: instancePath + '/truth',
+              parentData: data7,
+              parentDataProperty: 'truth',
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate95.errors);
+            errors = vErrors.length;
+          }
+          var valid1 = _errs12 === errors;
+          if (!valid1) {
+            const err4 = {
+              instancePath: instancePath + '/truth',
+              schemaPath: '#/properties/truth/propertyNames',
+              keyword: 'propertyNames',
+              params: { propertyName: key1 },
+            };
+            if (vErrors === null) {
+              vErrors = [err4];
+            } else {
+              vErrors.push(err4);
+            }
+            errors++;
+          }
+        }
+        for (const key2 in data7) {
+          if (
+            !validate144(data7[key2], {
+              instancePath: instancePath + '/truth/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
+              parentData: data7,
+              parentDataProperty: key2,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate144.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err5 = {
+          instancePath: instancePath + '/truth',
+          schemaPath: '#/properties/truth/type',
+          keyword: 'type',
+          params: { type: 'object' },
+        };
+        if (vErrors === null) {
+          vErrors = [err5];
+        } else {
+          vErrors.push(err5);
+        }
+        errors++;
+      }
+    }
     if (data.not_reliable !== undefined) {
       if (
         !validate136(data.not_reliable, {
@@ -22007,14 +22260,14 @@ function validate597(
       }
     }
     if (data.measures !== undefined) {
-      let data12 = data.measures;
-      if (data12 && typeof data12 == 'object' && !Array.isArray(data12)) {
-        for (const key1 in data12) {
-          const _errs17 = errors;
+      let data14 = data.measures;
+      if (data14 && typeof data14 == 'object' && !Array.isArray(data14)) {
+        for (const key3 in data14) {
+          const _errs22 = errors;
           if (
-            !validate95(key1, {
+            !validate95(key3, {
               instancePath: instancePath + '/measures',
-              parentData: data12,
+              parentData: data14,
               parentDataProperty: 'measures',
               rootData,
               dynamicAnchors,
@@ -22023,47 +22276,47 @@ function validate597(
             vErrors = joined(vErrors, validate95.errors);
             errors = vErrors.length;
           }
-          var valid1 = _errs17 === errors;
-          if (!valid1) {
-            const err4 = {
+          var valid3 = _errs22 === errors;
+          if (!valid3) {
+            const err6 = {
               instancePath: instancePath + '/measures',
               schemaPath: '#/properties/measures/propertyNames',
               keyword: 'propertyNames',
-              params: { propertyName: key1 },
+              params: { propertyName: key3 },
             };
             if (vErrors === null) {
-              vErrors = [err4];
+              vErrors = [err6];
             } else {
-              vErrors.push(err4);
+              vErrors.push(err6);
             }
             errors++;
           }
         }
-        for (const key2 in data12) {
+        for (const key4 in data14) {
           if (
-            !validate149(data12[key2], {
-              instancePath: instancePath + '/measures/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
-              parentData: data12,
-              parentDataProperty: key2,
+            !validate152(data14[key4], {
+              instancePath: instancePath + '/measures/' + key4.replace(/~/g, '~0').replace(/\//g, '~1'),
+              parentData: data14,
+              parentDataProperty: key4,
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate149.errors);
+            vErrors = joined(vErrors, validate152.errors);
             errors = vErrors.length;
           }
         }
       } else {
-        const err5 = {
+        const err7 = {
           instancePath: instancePath + '/measures',
           schemaPath: '#/properties/measures/type',
           keyword: 'type',
           params: { type: 'object' },
         };
         if (vErrors === null) {
-          vErrors = [err5];
+          vErrors = [err7];
         } else {
-          vErrors.push(err5);
+          vErrors.push(err7);
         }
         errors++;
       }
@@ -22083,26 +22336,26 @@ function validate597(
       }
     }
   } else {
-    const err6 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    const err8 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
     if (vErrors === null) {
-      vErrors = [err6];
+      vErrors = [err8];
     } else {
-      vErrors.push(err6);
+      vErrors.push(err8);
     }
     errors++;
   }
-  validate597.errors = vErrors;
+  validate600.errors = vErrors;
   return errors === 0;
 }
-validate597.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate600.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate585(
+function validate588(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate585.evaluated;
+  const evaluated0 = validate588.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22149,7 +22402,7 @@ function validate585(
     }
     if (data.level !== undefined) {
       if (
-        !validate586(data.level, {
+        !validate589(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -22157,7 +22410,7 @@ function validate585(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate586.errors);
+        vErrors = joined(vErrors, validate589.errors);
         errors = vErrors.length;
       }
     }
@@ -22195,7 +22448,7 @@ function validate585(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate579(data1[i0], {
+            !validate582(data1[i0], {
               instancePath: instancePath + '/tell/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -22203,7 +22456,7 @@ function validate585(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate579.errors);
+            vErrors = joined(vErrors, validate582.errors);
             errors = vErrors.length;
           }
         }
@@ -22224,7 +22477,7 @@ function validate585(
     }
     if (data.plan !== undefined) {
       if (
-        !validate576(data.plan, {
+        !validate579(data.plan, {
           instancePath: instancePath + '/plan',
           parentData: data,
           parentDataProperty: 'plan',
@@ -22232,13 +22485,13 @@ function validate585(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate576.errors);
+        vErrors = joined(vErrors, validate579.errors);
         errors = vErrors.length;
       }
     }
     if (data.in_force !== undefined) {
       if (
-        !validate576(data.in_force, {
+        !validate579(data.in_force, {
           instancePath: instancePath + '/in_force',
           parentData: data,
           parentDataProperty: 'in_force',
@@ -22246,13 +22499,13 @@ function validate585(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate576.errors);
+        vErrors = joined(vErrors, validate579.errors);
         errors = vErrors.length;
       }
     }
     if (data.may_step_down !== undefined) {
       if (
-        !validate594(data.may_step_down, {
+        !validate597(data.may_step_down, {
           instancePath: instancePath + '/may_step_down',
           parentData: data,
           parentDataProperty: 'may_step_down',
@@ -22260,7 +22513,7 @@ function validate585(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate594.errors);
+        vErrors = joined(vErrors, validate597.errors);
         errors = vErrors.length;
       }
     }
@@ -22270,7 +22523,7 @@ function validate585(
         for (const key1 in data6) {
           const _errs11 = errors;
           if (
-            !validate576(key1, {
+            !validate579(key1, {
               instancePath: instancePath + '/protocols',
               parentData: data6,
               parentDataProperty: 'protocols',
@@ -22278,7 +22531,7 @@ function validate585(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate576.errors);
+            vErrors = joined(vErrors, validate579.errors);
             errors = vErrors.length;
           }
           var valid3 = _errs11 === errors;
@@ -22299,7 +22552,7 @@ function validate585(
         }
         for (const key2 in data6) {
           if (
-            !validate597(data6[key2], {
+            !validate600(data6[key2], {
               instancePath: instancePath + '/protocols/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data6,
               parentDataProperty: key2,
@@ -22307,7 +22560,7 @@ function validate585(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate597.errors);
+            vErrors = joined(vErrors, validate600.errors);
             errors = vErrors.length;
           }
         }
@@ -22335,18 +22588,18 @@ function validate585(
     }
     errors++;
   }
-  validate585.errors = vErrors;
+  validate588.errors = vErrors;
   return errors === 0;
 }
-validate585.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate588.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate614(
+function validate619(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate614.evaluated;
+  const evaluated0 = validate619.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22407,18 +22660,18 @@ function validate614(
     }
     errors++;
   }
-  validate614.errors = vErrors;
+  validate619.errors = vErrors;
   return errors === 0;
 }
-validate614.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate619.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate578(
+function validate581(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate578.evaluated;
+  const evaluated0 = validate581.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22480,7 +22733,7 @@ function validate578(
     }
     if (data.case !== undefined) {
       if (
-        !validate579(data.case, {
+        !validate582(data.case, {
           instancePath: instancePath + '/case',
           parentData: data,
           parentDataProperty: 'case',
@@ -22488,13 +22741,13 @@ function validate578(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate579.errors);
+        vErrors = joined(vErrors, validate582.errors);
         errors = vErrors.length;
       }
     }
     if (data.story !== undefined) {
       if (
-        !validate579(data.story, {
+        !validate582(data.story, {
           instancePath: instancePath + '/story',
           parentData: data,
           parentDataProperty: 'story',
@@ -22502,13 +22755,13 @@ function validate578(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate579.errors);
+        vErrors = joined(vErrors, validate582.errors);
         errors = vErrors.length;
       }
     }
     if (data.source !== undefined) {
       if (
-        !validate576(data.source, {
+        !validate579(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -22516,7 +22769,7 @@ function validate578(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate576.errors);
+        vErrors = joined(vErrors, validate579.errors);
         errors = vErrors.length;
       }
     }
@@ -22550,7 +22803,7 @@ function validate578(
     }
     if (data.expect !== undefined) {
       if (
-        !validate585(data.expect, {
+        !validate588(data.expect, {
           instancePath: instancePath + '/expect',
           parentData: data,
           parentDataProperty: 'expect',
@@ -22558,13 +22811,13 @@ function validate578(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate585.errors);
+        vErrors = joined(vErrors, validate588.errors);
         errors = vErrors.length;
       }
     }
     if (data.teach !== undefined) {
       if (
-        !validate614(data.teach, {
+        !validate619(data.teach, {
           instancePath: instancePath + '/teach',
           parentData: data,
           parentDataProperty: 'teach',
@@ -22572,7 +22825,7 @@ function validate578(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate614.errors);
+        vErrors = joined(vErrors, validate619.errors);
         errors = vErrors.length;
       }
     }
@@ -22585,18 +22838,18 @@ function validate578(
     }
     errors++;
   }
-  validate578.errors = vErrors;
+  validate581.errors = vErrors;
   return errors === 0;
 }
-validate578.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate581.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate575(
+function validate578(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ward_cases.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate575.evaluated;
+  const evaluated0 = validate578.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22650,7 +22903,7 @@ function validate575(
     }
     if (data.ward !== undefined) {
       if (
-        !validate576(data.ward, {
+        !validate579(data.ward, {
           instancePath: instancePath + '/ward',
           parentData: data,
           parentDataProperty: 'ward',
@@ -22658,7 +22911,7 @@ function validate575(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate576.errors);
+        vErrors = joined(vErrors, validate579.errors);
         errors = vErrors.length;
       }
     }
@@ -22682,7 +22935,7 @@ function validate575(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate578(data1[i0], {
+            !validate581(data1[i0], {
               instancePath: instancePath + '/cases/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -22690,7 +22943,7 @@ function validate575(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate578.errors);
+            vErrors = joined(vErrors, validate581.errors);
             errors = vErrors.length;
           }
         }
@@ -22718,13 +22971,13 @@ function validate575(
     }
     errors++;
   }
-  validate575.errors = vErrors;
+  validate578.errors = vErrors;
   return errors === 0;
 }
-validate575.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate578.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const ward_outcome = validate619;
-const schema150 = {
+export const ward_outcome = validate624;
+const schema151 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ward_outcome.schema.json',
   type: 'object',
@@ -22839,13 +23092,13 @@ const schema150 = {
   },
 };
 
-function validate620(
+function validate625(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate620.evaluated;
+  const evaluated0 = validate625.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22885,18 +23138,18 @@ function validate620(
     }
     errors++;
   }
-  validate620.errors = vErrors;
+  validate625.errors = vErrors;
   return errors === 0;
 }
-validate620.evaluated = { dynamicProps: false, dynamicItems: false };
+validate625.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate622(
+function validate627(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate622.evaluated;
+  const evaluated0 = validate627.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22931,18 +23184,18 @@ function validate622(
     }
     errors++;
   }
-  validate622.errors = vErrors;
+  validate627.errors = vErrors;
   return errors === 0;
 }
-validate622.evaluated = { dynamicProps: false, dynamicItems: false };
+validate627.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate624(
+function validate629(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate624.evaluated;
+  const evaluated0 = validate629.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22950,7 +23203,7 @@ function validate624(
     evaluated0.items = undefined;
   }
   if (!(data && typeof data == 'object' && !Array.isArray(data)) && data !== null) {
-    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema80.type } };
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema81.type } };
     if (vErrors === null) {
       vErrors = [err0];
     } else {
@@ -23024,7 +23277,7 @@ function validate624(
           instancePath: instancePath + '/at_least',
           schemaPath: '#/properties/at_least/type',
           keyword: 'type',
-          params: { type: schema80.properties.at_least.type },
+          params: { type: schema81.properties.at_least.type },
         };
         if (vErrors === null) {
           vErrors = [err5];
@@ -23052,7 +23305,7 @@ function validate624(
     }
     if (data.could_be !== undefined) {
       if (
-        !validate246(data.could_be, {
+        !validate249(data.could_be, {
           instancePath: instancePath + '/could_be',
           parentData: data,
           parentDataProperty: 'could_be',
@@ -23060,7 +23313,7 @@ function validate624(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate249.errors);
         errors = vErrors.length;
       }
     }
@@ -23081,12 +23334,12 @@ function validate624(
       }
     }
   }
-  validate624.errors = vErrors;
+  validate629.errors = vErrors;
   return errors === 0;
 }
-validate624.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate629.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema154 = {
+const schema155 = {
   type: 'object',
   properties: {
     plan: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -23097,13 +23350,13 @@ const schema154 = {
   additionalProperties: false,
 };
 
-function validate627(
+function validate632(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate627.evaluated;
+  const evaluated0 = validate632.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23171,7 +23424,7 @@ function validate627(
     }
     if (data.plan !== undefined) {
       if (
-        !validate620(data.plan, {
+        !validate625(data.plan, {
           instancePath: instancePath + '/plan',
           parentData: data,
           parentDataProperty: 'plan',
@@ -23179,13 +23432,13 @@ function validate627(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate620.errors);
+        vErrors = joined(vErrors, validate625.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate622(data.title, {
+        !validate627(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -23193,13 +23446,13 @@ function validate627(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate622.errors);
+        vErrors = joined(vErrors, validate627.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate622(data.says, {
+        !validate627(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -23207,7 +23460,7 @@ function validate627(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate622.errors);
+        vErrors = joined(vErrors, validate627.errors);
         errors = vErrors.length;
       }
     }
@@ -23220,12 +23473,12 @@ function validate627(
     }
     errors++;
   }
-  validate627.errors = vErrors;
+  validate632.errors = vErrors;
   return errors === 0;
 }
-validate627.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate632.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema155 = {
+const schema156 = {
   type: 'object',
   properties: {
     level: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -23240,13 +23493,13 @@ const schema155 = {
   additionalProperties: false,
 };
 
-function validate635(
+function validate640(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate635.evaluated;
+  const evaluated0 = validate640.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23286,7 +23539,7 @@ function validate635(
     }
     if (data.who !== undefined) {
       if (
-        !validate165(data.who, {
+        !validate168(data.who, {
           instancePath: instancePath + '/who',
           parentData: data,
           parentDataProperty: 'who',
@@ -23294,13 +23547,13 @@ function validate635(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate165.errors);
+        vErrors = joined(vErrors, validate168.errors);
         errors = vErrors.length;
       }
     }
     if (data.from !== undefined) {
       if (
-        !validate174(data.from, {
+        !validate177(data.from, {
           instancePath: instancePath + '/from',
           parentData: data,
           parentDataProperty: 'from',
@@ -23308,13 +23561,13 @@ function validate635(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate174.errors);
+        vErrors = joined(vErrors, validate177.errors);
         errors = vErrors.length;
       }
     }
     if (data.to !== undefined) {
       if (
-        !validate174(data.to, {
+        !validate177(data.to, {
           instancePath: instancePath + '/to',
           parentData: data,
           parentDataProperty: 'to',
@@ -23322,7 +23575,7 @@ function validate635(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate174.errors);
+        vErrors = joined(vErrors, validate177.errors);
         errors = vErrors.length;
       }
     }
@@ -23335,18 +23588,18 @@ function validate635(
     }
     errors++;
   }
-  validate635.errors = vErrors;
+  validate640.errors = vErrors;
   return errors === 0;
 }
-validate635.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate640.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate640(
+function validate645(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate640.evaluated;
+  const evaluated0 = validate645.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23386,18 +23639,18 @@ function validate640(
     }
     errors++;
   }
-  validate640.errors = vErrors;
+  validate645.errors = vErrors;
   return errors === 0;
 }
-validate640.evaluated = { dynamicProps: false, dynamicItems: false };
+validate645.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate643(
+function validate648(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate643.evaluated;
+  const evaluated0 = validate648.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23451,7 +23704,7 @@ function validate643(
     }
     if (data.after !== undefined) {
       if (
-        !validate178(data.after, {
+        !validate181(data.after, {
           instancePath: instancePath + '/after',
           parentData: data,
           parentDataProperty: 'after',
@@ -23459,13 +23712,13 @@ function validate643(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate178.errors);
+        vErrors = joined(vErrors, validate181.errors);
         errors = vErrors.length;
       }
     }
     if (data.tell !== undefined) {
       if (
-        !validate165(data.tell, {
+        !validate168(data.tell, {
           instancePath: instancePath + '/tell',
           parentData: data,
           parentDataProperty: 'tell',
@@ -23473,7 +23726,7 @@ function validate643(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate165.errors);
+        vErrors = joined(vErrors, validate168.errors);
         errors = vErrors.length;
       }
     }
@@ -23486,18 +23739,18 @@ function validate643(
     }
     errors++;
   }
-  validate643.errors = vErrors;
+  validate648.errors = vErrors;
   return errors === 0;
 }
-validate643.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate648.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate647(
+function validate652(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate647.evaluated;
+  const evaluated0 = validate652.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23612,7 +23865,7 @@ function validate647(
     }
     if (data.over !== undefined) {
       if (
-        !validate178(data.over, {
+        !validate181(data.over, {
           instancePath: instancePath + '/over',
           parentData: data,
           parentDataProperty: 'over',
@@ -23620,13 +23873,13 @@ function validate647(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate178.errors);
+        vErrors = joined(vErrors, validate181.errors);
         errors = vErrors.length;
       }
     }
     if (data.agreed_by !== undefined) {
       if (
-        !validate165(data.agreed_by, {
+        !validate168(data.agreed_by, {
           instancePath: instancePath + '/agreed_by',
           parentData: data,
           parentDataProperty: 'agreed_by',
@@ -23634,7 +23887,7 @@ function validate647(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate165.errors);
+        vErrors = joined(vErrors, validate168.errors);
         errors = vErrors.length;
       }
     }
@@ -23647,18 +23900,18 @@ function validate647(
     }
     errors++;
   }
-  validate647.errors = vErrors;
+  validate652.errors = vErrors;
   return errors === 0;
 }
-validate647.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate652.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate632(
+function validate637(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate632.evaluated;
+  const evaluated0 = validate637.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23720,7 +23973,7 @@ function validate632(
     }
     if (data.level !== undefined) {
       if (
-        !validate620(data.level, {
+        !validate625(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -23728,13 +23981,13 @@ function validate632(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate620.errors);
+        vErrors = joined(vErrors, validate625.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate622(data.says, {
+        !validate627(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -23742,7 +23995,7 @@ function validate632(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate622.errors);
+        vErrors = joined(vErrors, validate627.errors);
         errors = vErrors.length;
       }
     }
@@ -23752,7 +24005,7 @@ function validate632(
         const len0 = data2.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate635(data2[i0], {
+            !validate640(data2[i0], {
               instancePath: instancePath + '/tell/' + i0,
               parentData: data2,
               parentDataProperty: i0,
@@ -23760,7 +24013,7 @@ function validate632(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate635.errors);
+            vErrors = joined(vErrors, validate640.errors);
             errors = vErrors.length;
           }
         }
@@ -23781,7 +24034,7 @@ function validate632(
     }
     if (data.respond !== undefined) {
       if (
-        !validate640(data.respond, {
+        !validate645(data.respond, {
           instancePath: instancePath + '/respond',
           parentData: data,
           parentDataProperty: 'respond',
@@ -23789,13 +24042,13 @@ function validate632(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate640.errors);
+        vErrors = joined(vErrors, validate645.errors);
         errors = vErrors.length;
       }
     }
     if (data.reassess !== undefined) {
       if (
-        !validate640(data.reassess, {
+        !validate645(data.reassess, {
           instancePath: instancePath + '/reassess',
           parentData: data,
           parentDataProperty: 'reassess',
@@ -23803,13 +24056,13 @@ function validate632(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate640.errors);
+        vErrors = joined(vErrors, validate645.errors);
         errors = vErrors.length;
       }
     }
     if (data.if_no_answer !== undefined) {
       if (
-        !validate643(data.if_no_answer, {
+        !validate648(data.if_no_answer, {
           instancePath: instancePath + '/if_no_answer',
           parentData: data,
           parentDataProperty: 'if_no_answer',
@@ -23817,13 +24070,13 @@ function validate632(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate643.errors);
+        vErrors = joined(vErrors, validate648.errors);
         errors = vErrors.length;
       }
     }
     if (data.step_down !== undefined) {
       if (
-        !validate647(data.step_down, {
+        !validate652(data.step_down, {
           instancePath: instancePath + '/step_down',
           parentData: data,
           parentDataProperty: 'step_down',
@@ -23831,7 +24084,7 @@ function validate632(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate647.errors);
+        vErrors = joined(vErrors, validate652.errors);
         errors = vErrors.length;
       }
     }
@@ -23844,18 +24097,18 @@ function validate632(
     }
     errors++;
   }
-  validate632.errors = vErrors;
+  validate637.errors = vErrors;
   return errors === 0;
 }
-validate632.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate637.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate652(
+function validate657(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate652.evaluated;
+  const evaluated0 = validate657.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23948,7 +24201,7 @@ function validate652(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema93.properties, key0)) {
+      if (!func5.call(schema94.properties, key0)) {
         const err6 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -23965,7 +24218,7 @@ function validate652(
     }
     if (data.level !== undefined) {
       if (
-        !validate246(data.level, {
+        !validate249(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -23973,7 +24226,7 @@ function validate652(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate249.errors);
         errors = vErrors.length;
       }
     }
@@ -24079,7 +24332,7 @@ function validate652(
     }
     if (data.agreed_by !== undefined) {
       if (
-        !validate243(data.agreed_by, {
+        !validate246(data.agreed_by, {
           instancePath: instancePath + '/agreed_by',
           parentData: data,
           parentDataProperty: 'agreed_by',
@@ -24087,7 +24340,7 @@ function validate652(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate243.errors);
+        vErrors = joined(vErrors, validate246.errors);
         errors = vErrors.length;
       }
     }
@@ -24116,12 +24369,12 @@ function validate652(
     }
     errors++;
   }
-  validate652.errors = vErrors;
+  validate657.errors = vErrors;
   return errors === 0;
 }
-validate652.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate657.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema161 = {
+const schema162 = {
   type: 'object',
   properties: {
     protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -24138,13 +24391,13 @@ const schema161 = {
   additionalProperties: false,
 };
 
-function validate659(
+function validate664(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate659.evaluated;
+  const evaluated0 = validate664.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24184,18 +24437,18 @@ function validate659(
     }
     errors++;
   }
-  validate659.errors = vErrors;
+  validate664.errors = vErrors;
   return errors === 0;
 }
-validate659.evaluated = { dynamicProps: false, dynamicItems: false };
+validate664.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate665(
+function validate670(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate665.evaluated;
+  const evaluated0 = validate670.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24221,18 +24474,18 @@ function validate665(
     }
     errors++;
   }
-  validate665.errors = vErrors;
+  validate670.errors = vErrors;
   return errors === 0;
 }
-validate665.evaluated = { dynamicProps: false, dynamicItems: false };
+validate670.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate667(
+function validate672(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate667.evaluated;
+  const evaluated0 = validate672.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24243,7 +24496,7 @@ function validate667(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate262(data[i0], {
+        !validate265(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -24251,7 +24504,7 @@ function validate667(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate262.errors);
+        vErrors = joined(vErrors, validate265.errors);
         errors = vErrors.length;
       }
     }
@@ -24264,18 +24517,18 @@ function validate667(
     }
     errors++;
   }
-  validate667.errors = vErrors;
+  validate672.errors = vErrors;
   return errors === 0;
 }
-validate667.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate672.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate657(
+function validate662(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate657.evaluated;
+  const evaluated0 = validate662.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24354,7 +24607,7 @@ function validate657(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema161.properties, key0)) {
+      if (!func5.call(schema162.properties, key0)) {
         const err5 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -24371,7 +24624,7 @@ function validate657(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate620(data.protocol, {
+        !validate625(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -24379,13 +24632,13 @@ function validate657(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate620.errors);
+        vErrors = joined(vErrors, validate625.errors);
         errors = vErrors.length;
       }
     }
     if (data.rule !== undefined) {
       if (
-        !validate659(data.rule, {
+        !validate664(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -24393,13 +24646,13 @@ function validate657(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate659.errors);
+        vErrors = joined(vErrors, validate664.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate622(data.title, {
+        !validate627(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -24407,13 +24660,13 @@ function validate657(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate622.errors);
+        vErrors = joined(vErrors, validate627.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate659(data.level, {
+        !validate664(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -24421,13 +24674,13 @@ function validate657(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate659.errors);
+        vErrors = joined(vErrors, validate664.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate622(data.says, {
+        !validate627(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -24435,13 +24688,13 @@ function validate657(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate622.errors);
+        vErrors = joined(vErrors, validate627.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate622(data.because, {
+        !validate627(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -24449,13 +24702,13 @@ function validate657(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate622.errors);
+        vErrors = joined(vErrors, validate627.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained_by !== undefined) {
       if (
-        !validate665(data.explained_by, {
+        !validate670(data.explained_by, {
           instancePath: instancePath + '/explained_by',
           parentData: data,
           parentDataProperty: 'explained_by',
@@ -24463,13 +24716,13 @@ function validate657(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate665.errors);
+        vErrors = joined(vErrors, validate670.errors);
         errors = vErrors.length;
       }
     }
     if (data.ask !== undefined) {
       if (
-        !validate667(data.ask, {
+        !validate672(data.ask, {
           instancePath: instancePath + '/ask',
           parentData: data,
           parentDataProperty: 'ask',
@@ -24477,13 +24730,13 @@ function validate657(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate667.errors);
+        vErrors = joined(vErrors, validate672.errors);
         errors = vErrors.length;
       }
     }
     if (data.do !== undefined) {
       if (
-        !validate667(data.do, {
+        !validate672(data.do, {
           instancePath: instancePath + '/do',
           parentData: data,
           parentDataProperty: 'do',
@@ -24491,7 +24744,7 @@ function validate657(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate667.errors);
+        vErrors = joined(vErrors, validate672.errors);
         errors = vErrors.length;
       }
     }
@@ -24504,18 +24757,18 @@ function validate657(
     }
     errors++;
   }
-  validate657.errors = vErrors;
+  validate662.errors = vErrors;
   return errors === 0;
 }
-validate657.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate662.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate672(
+function validate677(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate672.evaluated;
+  const evaluated0 = validate677.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24526,7 +24779,7 @@ function validate672(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate246(data[i0], {
+        !validate249(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -24534,7 +24787,7 @@ function validate672(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate249.errors);
         errors = vErrors.length;
       }
     }
@@ -24547,18 +24800,18 @@ function validate672(
     }
     errors++;
   }
-  validate672.errors = vErrors;
+  validate677.errors = vErrors;
   return errors === 0;
 }
-validate672.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate677.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate677(
+function validate682(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate677.evaluated;
+  const evaluated0 = validate682.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24598,7 +24851,7 @@ function validate677(
     }
     if (data.observation !== undefined) {
       if (
-        !validate246(data.observation, {
+        !validate249(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -24606,7 +24859,7 @@ function validate677(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate249.errors);
         errors = vErrors.length;
       }
     }
@@ -24635,12 +24888,12 @@ function validate677(
     }
     errors++;
   }
-  validate677.errors = vErrors;
+  validate682.errors = vErrors;
   return errors === 0;
 }
-validate677.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate682.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema167 = {
+const schema168 = {
   type: 'object',
   properties: {
     fault: { $ref: 'outcome.schema.json#/$defs/name' },
@@ -24654,13 +24907,13 @@ const schema167 = {
   additionalProperties: false,
 };
 
-function validate687(
+function validate692(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate687.evaluated;
+  const evaluated0 = validate692.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24734,7 +24987,7 @@ function validate687(
     }
     if (data.observation !== undefined) {
       if (
-        !validate246(data.observation, {
+        !validate249(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -24742,7 +24995,7 @@ function validate687(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate249.errors);
         errors = vErrors.length;
       }
     }
@@ -24799,7 +25052,7 @@ function validate687(
     }
     if (data.unit !== undefined) {
       if (
-        !validate251(data.unit, {
+        !validate254(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -24807,7 +25060,7 @@ function validate687(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate251.errors);
+        vErrors = joined(vErrors, validate254.errors);
         errors = vErrors.length;
       }
     }
@@ -24820,12 +25073,12 @@ function validate687(
     }
     errors++;
   }
-  validate687.errors = vErrors;
+  validate692.errors = vErrors;
   return errors === 0;
 }
-validate687.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate692.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema169 = {
+const schema170 = {
   type: 'object',
   properties: {
     protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -24837,13 +25090,13 @@ const schema169 = {
   additionalProperties: false,
 };
 
-function validate691(
+function validate696(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate691.evaluated;
+  const evaluated0 = validate696.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24911,7 +25164,7 @@ function validate691(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate620(data.protocol, {
+        !validate625(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -24919,13 +25172,13 @@ function validate691(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate620.errors);
+        vErrors = joined(vErrors, validate625.errors);
         errors = vErrors.length;
       }
     }
     if (data.rule !== undefined) {
       if (
-        !validate659(data.rule, {
+        !validate664(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -24933,13 +25186,13 @@ function validate691(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate659.errors);
+        vErrors = joined(vErrors, validate664.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate622(data.title, {
+        !validate627(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -24947,13 +25200,13 @@ function validate691(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate622.errors);
+        vErrors = joined(vErrors, validate627.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate659(data.level, {
+        !validate664(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -24961,7 +25214,7 @@ function validate691(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate659.errors);
+        vErrors = joined(vErrors, validate664.errors);
         errors = vErrors.length;
       }
     }
@@ -24974,18 +25227,18 @@ function validate691(
     }
     errors++;
   }
-  validate691.errors = vErrors;
+  validate696.errors = vErrors;
   return errors === 0;
 }
-validate691.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate696.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate682(
+function validate687(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate682.evaluated;
+  const evaluated0 = validate687.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25102,7 +25355,7 @@ function validate682(
     }
     if (data.fault !== undefined) {
       if (
-        !validate659(data.fault, {
+        !validate664(data.fault, {
           instancePath: instancePath + '/fault',
           parentData: data,
           parentDataProperty: 'fault',
@@ -25110,13 +25363,13 @@ function validate682(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate659.errors);
+        vErrors = joined(vErrors, validate664.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate622(data.title, {
+        !validate627(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -25124,13 +25377,13 @@ function validate682(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate622.errors);
+        vErrors = joined(vErrors, validate627.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate622(data.says, {
+        !validate627(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -25138,13 +25391,13 @@ function validate682(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate622.errors);
+        vErrors = joined(vErrors, validate627.errors);
         errors = vErrors.length;
       }
     }
     if (data.do !== undefined) {
       if (
-        !validate667(data.do, {
+        !validate672(data.do, {
           instancePath: instancePath + '/do',
           parentData: data,
           parentDataProperty: 'do',
@@ -25152,7 +25405,7 @@ function validate682(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate667.errors);
+        vErrors = joined(vErrors, validate672.errors);
         errors = vErrors.length;
       }
     }
@@ -25162,7 +25415,7 @@ function validate682(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate687(data4[i0], {
+            !validate692(data4[i0], {
               instancePath: instancePath + '/readings/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -25170,7 +25423,7 @@ function validate682(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate687.errors);
+            vErrors = joined(vErrors, validate692.errors);
             errors = vErrors.length;
           }
         }
@@ -25195,7 +25448,7 @@ function validate682(
         const len1 = data6.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate691(data6[i1], {
+            !validate696(data6[i1], {
               instancePath: instancePath + '/changes/' + i1,
               parentData: data6,
               parentDataProperty: i1,
@@ -25203,7 +25456,7 @@ function validate682(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate691.errors);
+            vErrors = joined(vErrors, validate696.errors);
             errors = vErrors.length;
           }
         }
@@ -25231,18 +25484,18 @@ function validate682(
     }
     errors++;
   }
-  validate682.errors = vErrors;
+  validate687.errors = vErrors;
   return errors === 0;
 }
-validate682.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate687.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate698(
+function validate703(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate698.evaluated;
+  const evaluated0 = validate703.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25310,7 +25563,7 @@ function validate698(
     }
     if (data.observation !== undefined) {
       if (
-        !validate246(data.observation, {
+        !validate249(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -25318,7 +25571,7 @@ function validate698(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate249.errors);
         errors = vErrors.length;
       }
     }
@@ -25340,7 +25593,7 @@ function validate698(
     }
     if (data.because !== undefined) {
       if (
-        !validate262(data.because, {
+        !validate265(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -25348,7 +25601,7 @@ function validate698(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate262.errors);
+        vErrors = joined(vErrors, validate265.errors);
         errors = vErrors.length;
       }
     }
@@ -25361,18 +25614,18 @@ function validate698(
     }
     errors++;
   }
-  validate698.errors = vErrors;
+  validate703.errors = vErrors;
   return errors === 0;
 }
-validate698.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate703.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate619(
+function validate624(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ward_outcome.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate619.evaluated;
+  const evaluated0 = validate624.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25619,7 +25872,7 @@ function validate619(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema150.properties, key0)) {
+      if (!func5.call(schema151.properties, key0)) {
         const err17 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -25636,7 +25889,7 @@ function validate619(
     }
     if (data.ward !== undefined) {
       if (
-        !validate620(data.ward, {
+        !validate625(data.ward, {
           instancePath: instancePath + '/ward',
           parentData: data,
           parentDataProperty: 'ward',
@@ -25644,7 +25897,7 @@ function validate619(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate620.errors);
+        vErrors = joined(vErrors, validate625.errors);
         errors = vErrors.length;
       }
     }
@@ -25667,7 +25920,7 @@ function validate619(
     }
     if (data.title !== undefined) {
       if (
-        !validate622(data.title, {
+        !validate627(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -25675,7 +25928,7 @@ function validate619(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate622.errors);
+        vErrors = joined(vErrors, validate627.errors);
         errors = vErrors.length;
       }
     }
@@ -25702,7 +25955,7 @@ function validate619(
           instancePath: instancePath + '/at',
           schemaPath: '#/properties/at/type',
           keyword: 'type',
-          params: { type: schema150.properties.at.type },
+          params: { type: schema151.properties.at.type },
         };
         if (vErrors === null) {
           vErrors = [err20];
@@ -25714,7 +25967,7 @@ function validate619(
     }
     if (data.level !== undefined) {
       if (
-        !validate624(data.level, {
+        !validate629(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -25722,30 +25975,16 @@ function validate619(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate624.errors);
+        vErrors = joined(vErrors, validate629.errors);
         errors = vErrors.length;
       }
     }
     if (data.plan !== undefined) {
       if (
-        !validate627(data.plan, {
+        !validate632(data.plan, {
           instancePath: instancePath + '/plan',
           parentData: data,
           parentDataProperty: 'plan',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate627.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.response !== undefined) {
-      if (
-        !validate632(data.response, {
-          instancePath: instancePath + '/response',
-          parentData: data,
-          parentDataProperty: 'response',
           rootData,
           dynamicAnchors,
         })
@@ -25754,9 +25993,23 @@ function validate619(
         errors = vErrors.length;
       }
     }
+    if (data.response !== undefined) {
+      if (
+        !validate637(data.response, {
+          instancePath: instancePath + '/response',
+          parentData: data,
+          parentDataProperty: 'response',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate637.errors);
+        errors = vErrors.length;
+      }
+    }
     if (data.in_force !== undefined) {
       if (
-        !validate652(data.in_force, {
+        !validate657(data.in_force, {
           instancePath: instancePath + '/in_force',
           parentData: data,
           parentDataProperty: 'in_force',
@@ -25764,7 +26017,7 @@ function validate619(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate652.errors);
+        vErrors = joined(vErrors, validate657.errors);
         errors = vErrors.length;
       }
     }
@@ -25774,7 +26027,7 @@ function validate619(
         const len0 = data9.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate240(data9[i0], {
+            !validate243(data9[i0], {
               instancePath: instancePath + '/reads/' + i0,
               parentData: data9,
               parentDataProperty: i0,
@@ -25782,7 +26035,7 @@ function validate619(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate240.errors);
+            vErrors = joined(vErrors, validate243.errors);
             errors = vErrors.length;
           }
         }
@@ -25807,7 +26060,7 @@ function validate619(
         const len1 = data11.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate657(data11[i1], {
+            !validate662(data11[i1], {
               instancePath: instancePath + '/advice/' + i1,
               parentData: data11,
               parentDataProperty: i1,
@@ -25815,7 +26068,7 @@ function validate619(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate657.errors);
+            vErrors = joined(vErrors, validate662.errors);
             errors = vErrors.length;
           }
         }
@@ -25836,7 +26089,7 @@ function validate619(
     }
     if (data.ask_first !== undefined) {
       if (
-        !validate672(data.ask_first, {
+        !validate677(data.ask_first, {
           instancePath: instancePath + '/ask_first',
           parentData: data,
           parentDataProperty: 'ask_first',
@@ -25844,13 +26097,13 @@ function validate619(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate672.errors);
+        vErrors = joined(vErrors, validate677.errors);
         errors = vErrors.length;
       }
     }
     if (data.take_first !== undefined) {
       if (
-        !validate672(data.take_first, {
+        !validate677(data.take_first, {
           instancePath: instancePath + '/take_first',
           parentData: data,
           parentDataProperty: 'take_first',
@@ -25858,13 +26111,13 @@ function validate619(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate672.errors);
+        vErrors = joined(vErrors, validate677.errors);
         errors = vErrors.length;
       }
     }
     if (data.missing !== undefined) {
       if (
-        !validate672(data.missing, {
+        !validate677(data.missing, {
           instancePath: instancePath + '/missing',
           parentData: data,
           parentDataProperty: 'missing',
@@ -25872,7 +26125,7 @@ function validate619(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate672.errors);
+        vErrors = joined(vErrors, validate677.errors);
         errors = vErrors.length;
       }
     }
@@ -25882,7 +26135,7 @@ function validate619(
         const len2 = data16.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate677(data16[i2], {
+            !validate682(data16[i2], {
               instancePath: instancePath + '/unobtainable/' + i2,
               parentData: data16,
               parentDataProperty: i2,
@@ -25890,7 +26143,7 @@ function validate619(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate677.errors);
+            vErrors = joined(vErrors, validate682.errors);
             errors = vErrors.length;
           }
         }
@@ -25915,7 +26168,7 @@ function validate619(
         const len3 = data18.length;
         for (let i3 = 0; i3 < len3; i3++) {
           if (
-            !validate677(data18[i3], {
+            !validate682(data18[i3], {
               instancePath: instancePath + '/declined/' + i3,
               parentData: data18,
               parentDataProperty: i3,
@@ -25923,7 +26176,7 @@ function validate619(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate677.errors);
+            vErrors = joined(vErrors, validate682.errors);
             errors = vErrors.length;
           }
         }
@@ -25944,7 +26197,7 @@ function validate619(
     }
     if (data.would_tell_more !== undefined) {
       if (
-        !validate672(data.would_tell_more, {
+        !validate677(data.would_tell_more, {
           instancePath: instancePath + '/would_tell_more',
           parentData: data,
           parentDataProperty: 'would_tell_more',
@@ -25952,7 +26205,7 @@ function validate619(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate672.errors);
+        vErrors = joined(vErrors, validate677.errors);
         errors = vErrors.length;
       }
     }
@@ -25962,7 +26215,7 @@ function validate619(
         const len4 = data21.length;
         for (let i4 = 0; i4 < len4; i4++) {
           if (
-            !validate682(data21[i4], {
+            !validate687(data21[i4], {
               instancePath: instancePath + '/faults/' + i4,
               parentData: data21,
               parentDataProperty: i4,
@@ -25970,7 +26223,7 @@ function validate619(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate682.errors);
+            vErrors = joined(vErrors, validate687.errors);
             errors = vErrors.length;
           }
         }
@@ -25995,7 +26248,7 @@ function validate619(
         const len5 = data23.length;
         for (let i5 = 0; i5 < len5; i5++) {
           if (
-            !validate698(data23[i5], {
+            !validate703(data23[i5], {
               instancePath: instancePath + '/refused/' + i5,
               parentData: data23,
               parentDataProperty: i5,
@@ -26003,7 +26256,7 @@ function validate619(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate698.errors);
+            vErrors = joined(vErrors, validate703.errors);
             errors = vErrors.length;
           }
         }
@@ -26028,7 +26281,7 @@ function validate619(
         const len6 = data25.length;
         for (let i6 = 0; i6 < len6; i6++) {
           if (
-            !validate698(data25[i6], {
+            !validate703(data25[i6], {
               instancePath: instancePath + '/questioned/' + i6,
               parentData: data25,
               parentDataProperty: i6,
@@ -26036,7 +26289,7 @@ function validate619(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate698.errors);
+            vErrors = joined(vErrors, validate703.errors);
             errors = vErrors.length;
           }
         }
@@ -26057,7 +26310,7 @@ function validate619(
     }
     if (data.caution !== undefined) {
       if (
-        !validate622(data.caution, {
+        !validate627(data.caution, {
           instancePath: instancePath + '/caution',
           parentData: data,
           parentDataProperty: 'caution',
@@ -26065,7 +26318,7 @@ function validate619(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate622.errors);
+        vErrors = joined(vErrors, validate627.errors);
         errors = vErrors.length;
       }
     }
@@ -26078,10 +26331,10 @@ function validate619(
     }
     errors++;
   }
-  validate619.errors = vErrors;
+  validate624.errors = vErrors;
   return errors === 0;
 }
-validate619.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate624.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 function joined(all, more) {
   if (all === null) return more;
