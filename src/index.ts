@@ -30,6 +30,28 @@ import type { Dictionary } from './vocabulary/dictionary.ts';
 import { vitalSigns } from './vocabulary/vital-signs.ts';
 
 export { showProblem } from './problems/show-problem.ts';
+export {
+  blanks,
+  blanksLeft,
+  emptyBackground,
+  handoffText,
+  type Background,
+  type HandoffFacts,
+} from './bedside/handoff.ts';
+export { handoffFacts } from './bedside/handoff-facts.ts';
+export { protocolReader, type Reader, type Reading } from './bedside/reader.ts';
+export { textToSets, type LocalTime, type SetInJson } from './bedside/text-to-sets.ts';
+export type { Field, FieldGroup, FieldUnit, Form, LimitField } from './bedside/form.ts';
+export type {
+  Gap,
+  Said,
+  Sheet,
+  SheetGaps,
+  SheetLevel,
+  SheetObserved,
+  SheetRaise,
+  SheetWhy,
+} from './bedside/sheet.ts';
 export { logicToJson } from './logic/logic-to-json.ts';
 export {
   vitalSigns,

@@ -9,13 +9,21 @@ import { parseCall } from './parse-call.ts';
 import { showOutcome } from './show-outcome.ts';
 import { exit, type Call, type Terminal } from './terminal.ts';
 
-/** `vitalwright read PROTOCOL [--set JSON] [--json]`. */
+/** `vitalwright read PROTOCOL [--set JSON] [--json | --handoff]`. */
 export const read: Call = async (args, terminal) => {
-  const call = parseCall(args, { set: { type: 'string' }, json: { type: 'boolean' } }, terminal);
+  const call = parseCall(
+    args,
+    { set: { type: 'string' }, json: { type: 'boolean' }, handoff: { type: 'boolean' } },
+    terminal,
+  );
   if (!call) return exit.couldNotAsk;
   const [asked, ...more] = call.positionals;
   if (asked === undefined || more.length > 0) {
     terminal.err('One protocol is to be named: its file, its folder, or its name below protocols/.\n');
+    return exit.couldNotAsk;
+  }
+  if (call.values.json && call.values.handoff) {
+    terminal.err('Either --json or --handoff is to be given, not both.\n');
     return exit.couldNotAsk;
   }
   const compiled = await readProtocol(asked, terminal);
@@ -28,6 +36,11 @@ export const read: Call = async (args, terminal) => {
     terminal,
   );
   if (!series) return exit.couldNotAsk;
+  if (call.values.handoff) {
+    const { handoffFor } = await import('./handoff.ts');
+    terminal.out(handoffFor(compiled, series));
+    return exit.well;
+  }
   const outcome = evaluate(compiled, series);
   terminal.out(
     call.values.json

@@ -4,6 +4,7 @@ import { dictionaryWording } from './wording/dictionary.ts';
 import { meaningWording } from './wording/meaning.ts';
 import { setWording } from './wording/set.ts';
 import { casesWording } from './wording/cases.ts';
+import { tableWording } from './wording/table.ts';
 
 /**
  * All wording of problems.
@@ -18,6 +19,7 @@ export const catalogue = {
   ...meaningWording,
   ...setWording,
   ...casesWording,
+  ...tableWording,
 } as const;
 
 export type Code = keyof typeof catalogue;
