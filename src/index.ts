@@ -11,19 +11,16 @@ import { caseProblems } from './cases/case-problems.ts';
 import { documentToCases } from './cases/document-to-cases.ts';
 import type { CaseResult } from './cases/case-result.ts';
 import { runCase } from './cases/run-case.ts';
-import { jsonToDocument } from './document/json-to-document.ts';
 import { yamlToDocument } from './document/yaml-to-document.ts';
 import { outcomeOf } from './outcome/bounds-to-outcome.ts';
 import type { Compiled } from './outcome/compile.ts';
-import { hasErrors, type Problem } from './problems/problem.ts';
+import type { Problem } from './problems/problem.ts';
 import { documentToLadder } from './protocol/document-to-protocol.ts';
 import type { Ladder } from './protocol/protocol.ts';
 import { documentToChecked } from './review/document-to-checked.ts';
-import { documentToSeries } from './series/document-to-series.ts';
 import { seriesToBounds } from './series/series-to-bounds.ts';
-import { setVocabularyOf } from './series/set-reading.ts';
 import type { Series } from './series/series.ts';
-import { checkShape } from './shape/check-shape.ts';
+import { textToSeries } from './series/text-to-series.ts';
 import type { Outcome } from './shape/generated/types.ts';
 import { textToFile } from './shape/text-to-file.ts';
 import type { Dictionary } from './vocabulary/dictionary.ts';
@@ -38,20 +35,11 @@ export {
   type Background,
   type HandoffFacts,
 } from './bedside/handoff.ts';
-export { handoffFacts } from './bedside/handoff-facts.ts';
-export { protocolReader, type Reader, type Reading } from './bedside/reader.ts';
-export { textToSets, type LocalTime, type SetInJson } from './bedside/text-to-sets.ts';
-export type { Field, FieldGroup, FieldUnit, Form, LimitField } from './bedside/form.ts';
-export type {
-  Gap,
-  Said,
-  Sheet,
-  SheetGaps,
-  SheetLevel,
-  SheetObserved,
-  SheetRaise,
-  SheetWhy,
-} from './bedside/sheet.ts';
+export type { Course } from './bedside/course.ts';
+export type { Field, FieldGroup, Form, LimitField } from './bedside/form.ts';
+export { protocolReader, type Reader } from './bedside/reader.ts';
+export type { Gap, Said, Sheet, SheetLevel } from './bedside/sheet.ts';
+export type { LocalTime, SetInJson } from './bedside/text-to-sets.ts';
 export { logicToJson } from './logic/logic-to-json.ts';
 export {
   vitalSigns,
@@ -116,15 +104,7 @@ export function readSet(
   text: string,
   { protocol }: Compiled,
 ): { series: Series | null; problems: readonly Problem[] } {
-  const { document, problems } = jsonToDocument(file, text);
-  if (!document || hasErrors(problems)) return { series: null, problems };
-  const shape = checkShape('set', document).problems;
-  if (hasErrors(shape)) return { series: null, problems: [...problems, ...shape] };
-  const read = documentToSeries(document, setVocabularyOf(protocol), { units: 'ucum' });
-  return {
-    series: hasErrors(read.problems) ? null : read.series,
-    problems: [...problems, ...shape, ...read.problems],
-  };
+  return textToSeries(file, text, protocol);
 }
 
 /**

@@ -103,8 +103,8 @@ function backgroundLines({ facts }: Sheet, { standing }: HandoffFacts, backgroun
 
 function assessment(sheet: Sheet, { earlier }: HandoffFacts): string[] {
   const remarks = [
-    ...sheet.refused.map(({ says }) => `NOT USED: ${says}`),
-    ...sheet.questioned.map(({ says }) => `QUESTIONED: ${says}`),
+    ...new Set(sheet.refused.map(({ says }) => `NOT USED: ${says}`)),
+    ...new Set(sheet.questioned.map(({ says }) => `QUESTIONED: ${says}`)),
   ];
   const findings = sheet.why.map(({ title, decidedBy }) =>
     decidedBy.length > 0 ? `${title}: ${decidedBy.join('; ')}` : title,

@@ -2,10 +2,15 @@ import type { Compiled } from '../outcome/compile.ts';
 import { outcomeOf } from '../outcome/bounds-to-outcome.ts';
 import { timeInWords } from '../outcome/time-in-words.ts';
 import { seriesToBounds } from '../series/series-to-bounds.ts';
+import type { Problem } from '../problems/problem.ts';
 import type { Series } from '../series/series.ts';
+import { textToSeries } from '../series/text-to-series.ts';
 import type { Outcome } from '../shape/generated/types.ts';
 import type { Protocol } from '../protocol/protocol.ts';
+import { coursesOf, type Course } from './course.ts';
 import { formOf, type Form } from './form.ts';
+import { handoffFacts } from './handoff-facts.ts';
+import type { HandoffFacts } from './handoff.ts';
 import { observedInWords } from './observed-in-words.ts';
 import { sheetFacts } from './sheet-facts.ts';
 import { sheetGaps } from './sheet-gaps.ts';
@@ -15,6 +20,7 @@ import { raisesInWords } from './sheet-raises.ts';
 import { sheetWhy } from './sheet-why.ts';
 import type { Said, Sheet } from './sheet.ts';
 import { countInWords, stepDownOf, type StepDown } from './step-down.ts';
+import { textToSets, type LocalTime } from './text-to-sets.ts';
 import { titleOf } from './words.ts';
 import { wouldRaise } from './would-raise.ts';
 
@@ -24,19 +30,30 @@ import { wouldRaise } from './would-raise.ts';
  */
 export interface Reader {
   readonly form: Form;
-  /** One sheet for each protocol that reads; one for a protocol. */
+  /** Reads a set or a series from JSON; null when it cannot be asked. */
+  series(
+    file: string,
+    text: string,
+  ): { readonly series: Series | null; readonly problems: readonly Problem[] };
+  /** Earlier sets from a table that was typed or pasted. */
+  table(file: string, text: string, localTime: LocalTime): ReturnType<typeof textToSets>;
+  /** One reading for each protocol that reads; one for a protocol. */
   read(series: Series): readonly Reading[];
 }
 
 export interface Reading {
   readonly outcome: Outcome;
   readonly sheet: Sheet;
+  readonly facts: HandoffFacts;
+  readonly courses: readonly Course[];
 }
 
 /** A protocol as what is read with. `protocolReader(compiled).read(series)[0]?.sheet.level.heading` is the level in words. */
 export function protocolReader(compiled: Compiled): Reader {
   return {
     form: formOf(compiled.protocol),
+    series: (file, text) => textToSeries(file, text, compiled.protocol),
+    table: (file, text, localTime) => textToSets(file, text, compiled.protocol, localTime),
     read: (series) => [readingOf(compiled, series)],
   };
 }
@@ -67,7 +84,7 @@ function readingOf(compiled: Compiled, series: Series): Reading {
     observed: observedInWords(series, protocol),
     caution: outcome.caution,
   };
-  return { outcome, sheet };
+  return { outcome, sheet, facts: handoffFacts(series, protocol), courses: coursesOf(series, protocol) };
 }
 
 const said =

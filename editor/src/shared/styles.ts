@@ -1,0 +1,6 @@
+import './look.css';
+import './frame.css';
+import '../bedside/entry.css';
+import '../bedside/outcome.css';
+import '../bedside/dialogs.css';
+import './print.css';

@@ -1,0 +1,68 @@
+import { protocolReader, readLadder, readProtocol, type Reader } from '../../../src/index.ts';
+import { localTime } from './clock.ts';
+import type { Answered, Answers, Asked, Question, SiteProtocol } from './messages.ts';
+
+/** What the room reads with; null before one is opened. */
+let reader: Reader | null = null;
+
+interface Problem {
+  readonly line: number;
+  readonly says: string;
+  readonly expected: string | null;
+  readonly near_miss: string | null;
+}
+
+function inWords({ line, says, expected, near_miss: near }: Problem): string {
+  const more = [
+    expected === null ? '' : ` Expected: ${expected}.`,
+    near === null ? '' : ` Did you mean “${near}”?`,
+  ];
+  return `Line ${line}: ${says}${more.join('')}`;
+}
+
+function open({ file, text, ladder: given }: SiteProtocol): Answers['open'] {
+  reader = null;
+  const ladder = given ? readLadder(given.file, given.text) : { ladder: null, problems: [] };
+  const { protocol, problems } = readProtocol(file, text, { ladder: ladder.ladder });
+  if (!protocol) return { form: null, problems: [...ladder.problems, ...problems].map(inWords) };
+  reader = protocolReader(protocol);
+  return { form: reader.form, problems: [] };
+}
+
+function read(text: string): Answers['read'] {
+  if (!reader) return { readings: [], problems: ['No protocol is open.'] };
+  const { series, problems } = reader.series('what was entered', text);
+  if (!series) return { readings: [], problems: problems.map(({ says }) => says) };
+  const readings = reader.read(series).map(({ sheet, facts, courses }) => ({ sheet, facts, courses }));
+  return { readings, problems: [] };
+}
+
+function table(text: string, before: string): Answers['table'] {
+  if (!reader) return { sets: [], problems: ['No protocol is open.'] };
+  const { sets, problems } = reader.table('earlier sets', text, (day, clock) =>
+    localTime(day, clock, before),
+  );
+  return { sets, problems: problems.map(inWords) };
+}
+
+function answer(question: Question): Answers[Question['kind']] {
+  switch (question.kind) {
+    case 'open':
+      return open(question.protocol);
+    case 'read':
+      return read(question.text);
+    case 'table':
+      return table(question.text, question.before);
+  }
+}
+
+/** A fault must not carry what was observed into a log, so it is caught here and told without words of its own. */
+function answered({ id, question }: Asked): Answered {
+  try {
+    return { id, answer: answer(question) };
+  } catch {
+    return { id, answer: null };
+  }
+}
+
+self.onmessage = ({ data }: MessageEvent<Asked>): void => self.postMessage(answered(data));
