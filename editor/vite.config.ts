@@ -30,6 +30,6 @@ export default defineConfig({
     modulePreload: { polyfill: false },
     reportCompressedSize: false,
     chunkSizeWarningLimit: 1000,
-    rolldownOptions: { checks: { pluginTimings: false } },
+    rolldownOptions: { checks: { bundlerTimings: false } },
   },
 });

@@ -1,9 +1,9 @@
 import { useEffect, useState, type ReactNode } from 'react';
 import { Bedside } from './bedside/bedside.tsx';
-import { readAddress, writeAddress } from './shared/address.ts';
-import { Fault } from './shared/fault-boundary.tsx';
-import { fetchProtocols } from './shared/fetch-protocols.ts';
-import type { SiteProtocol } from './shared/messages.ts';
+import { readAddress, writeAddress } from './common/address.ts';
+import { Fault } from './common/fault-boundary.tsx';
+import { fetchProtocols } from './common/fetch-protocols.ts';
+import type { SiteProtocol } from './common/messages.ts';
 
 /** The frame around the rooms: which room, which protocol. */
 export function App(): ReactNode {

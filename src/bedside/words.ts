@@ -37,8 +37,7 @@ export function stepsInWords(steps: number, { unit, stepsPerUnit }: Stepped): st
   return format.withUnit(alone(exactly(steps, stepsPerUnit), format));
 }
 
-export const exactly = (steps: number, { n, d }: Stepped['stepsPerUnit']): Exact =>
-  over(steps * Number(d), n);
+const exactly = (steps: number, { n, d }: Stepped['stepsPerUnit']): Exact => over(steps * Number(d), n);
 
 /** A number of an outcome with its unit in the trade's words. */
 export function numberInWords(value: number, ucum: string | undefined): string {

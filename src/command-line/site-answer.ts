@@ -27,7 +27,7 @@ export interface SiteRequest {
 }
 
 /** Only what stands on this server is loaded; nothing is sent anywhere else, and no code is made from text. */
-export const contentPolicy = [
+const contentPolicy = [
   `default-src 'none'`,
   `script-src 'self'`,
   `worker-src 'self'`,

@@ -75,10 +75,18 @@ test('choices that lead to the same answer stand together, those that do not apa
 });
 
 /** The level with one observation changed in the JSON itself; null when the value is refused. */
-function levelWith(compiled: Compiled, set: Record<string, unknown>, name: string, value: number): number | null {
+function levelWith(
+  compiled: Compiled,
+  set: Record<string, unknown>,
+  name: string,
+  value: number,
+): number | null {
   const observation = compiled.protocol.observations.get(name);
   const given = { value, unit: observation?.unit?.ucum };
-  const bounds = seriesToBounds(compiled.protocol, seriesOf(compiled, { patient, sets: [{ ...set, [name]: given }] }));
+  const bounds = seriesToBounds(
+    compiled.protocol,
+    seriesOf(compiled, { patient, sets: [{ ...set, [name]: given }] }),
+  );
   if (bounds.facts.refused.some((each) => each.observation === name)) return null;
   return levelOf(compiled, bounds)?.atLeast ?? 0;
 }

@@ -1,11 +1,11 @@
 import { useCallback, useMemo, useReducer, useState, type ReactNode } from 'react';
 import type { Form } from '../../../src/index.ts';
 import { timeFor } from './time-for.ts';
-import { withOffset } from '../shared/clock.ts';
-import { Fault } from '../shared/fault-boundary.tsx';
-import { keyed } from '../shared/keyed.ts';
-import type { SiteProtocol } from '../shared/messages.ts';
-import { readUnits, rememberUnit } from '../shared/remembered-units.ts';
+import { withOffset } from '../common/clock.ts';
+import { Fault } from '../common/fault-boundary.tsx';
+import { keyed } from '../common/keyed.ts';
+import type { SiteProtocol } from '../common/messages.ts';
+import { readUnits, rememberUnit } from '../common/remembered-units.ts';
 import { EarlierSets } from './earlier-sets.tsx';
 import { givenToJson, heldBack } from './entries.ts';
 import { EntryForm, type Entering } from './entry-form.tsx';

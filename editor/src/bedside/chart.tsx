@@ -1,9 +1,9 @@
 import type { ReactNode } from 'react';
 import type { Course } from '../../../src/index.ts';
-import { sentence } from '../shared/sentence.ts';
+import { sentence } from '../common/sentence.ts';
 
 const [width, height] = [260, 96];
-const edge = { left: 12, right: 48, top: 14, bottom: 22 } as const;
+const edge = { left: 48, right: 52, top: 14, bottom: 22 } as const;
 
 /** How one number went over time, the present set filled. The same in words for whoever cannot see it. */
 export function Chart({ course }: { readonly course: Course }): ReactNode {
@@ -30,11 +30,7 @@ export function Chart({ course }: { readonly course: Course }): ReactNode {
               className={isPresent ? 'dot dot-now' : 'dot'}
             />
             {index === 0 && (
-              <text
-                x={x(at)}
-                y={value >= (low + high) / 2 && low !== high ? y(value) + 15 : y(value) - 7}
-                className="chart-value"
-              >
+              <text x={x(at) - 9} y={y(value) + 4} textAnchor="end" className="chart-value">
                 {value}
               </text>
             )}
@@ -47,10 +43,10 @@ export function Chart({ course }: { readonly course: Course }): ReactNode {
         >
           {points.at(-1)?.value}
         </text>
-        <text x={edge.left} y={height - 5} className="chart-time">
+        <text x={edge.left} y={height - 5} textAnchor="middle" className="chart-time">
           {clock(points[0]?.time)}
         </text>
-        <text x={width - edge.right} y={height - 5} textAnchor="end" className="chart-time">
+        <text x={width - edge.right} y={height - 5} textAnchor="middle" className="chart-time">
           {clock(points.at(-1)?.time)}
         </text>
       </svg>

@@ -1,7 +1,15 @@
 import type { KeyboardEvent, ReactNode } from 'react';
-import { Checkbox, CheckboxGroup, Label, Radio, RadioGroup } from 'react-aria-components';
+import {
+  CheckboxButton,
+  CheckboxField,
+  CheckboxGroup,
+  Label,
+  RadioButton,
+  RadioField,
+  RadioGroup,
+} from 'react-aria-components';
 import type { Field } from '../../../src/index.ts';
-import { sentence } from '../shared/sentence.ts';
+import { sentence } from '../common/sentence.ts';
 import type { Entry } from './entries.ts';
 import { kindOfKey, nothing } from './no-value.tsx';
 
@@ -35,14 +43,14 @@ export function ChoiceField({ field, entry, describedBy, canBeUnknown, onEnter }
         onChange={(choice) => onEnter(choice === unknown ? null : { kind: 'choice', choice })}
       >
         {field.choices.map(({ choice, title }) => (
-          <Radio key={choice} value={choice} className="choice">
-            {sentence(title)}
-          </Radio>
+          <RadioField key={choice} value={choice}>
+            <RadioButton className="choice">{sentence(title)}</RadioButton>
+          </RadioField>
         ))}
         {canBeUnknown && (
-          <Radio value={unknown} className="choice choice-unknown">
-            Not known
-          </Radio>
+          <RadioField value={unknown}>
+            <RadioButton className="choice choice-unknown">Not known</RadioButton>
+          </RadioField>
         )}
       </RadioGroup>
     </div>
@@ -68,13 +76,13 @@ export function SeveralField({ field, entry, describedBy, onEnter }: Omit<Props,
       }}
     >
       <Label className="visually-hidden">{sentence(field.title)}</Label>
-      <Checkbox value={unknown} className="choice">
-        None seen
-      </Checkbox>
+      <CheckboxField value={unknown}>
+        <CheckboxButton className="choice">None seen</CheckboxButton>
+      </CheckboxField>
       {field.choices.map(({ choice, title }) => (
-        <Checkbox key={choice} value={choice} className="choice">
-          {sentence(title)}
-        </Checkbox>
+        <CheckboxField key={choice} value={choice}>
+          <CheckboxButton className="choice">{sentence(title)}</CheckboxButton>
+        </CheckboxField>
       ))}
     </CheckboxGroup>
   );

@@ -1,8 +1,8 @@
 import { useId, useState, type ReactNode } from 'react';
 import type { Form, SetInJson } from '../../../src/index.ts';
-import { ask } from '../shared/ask-worker.ts';
-import { keyed } from '../shared/keyed.ts';
-import { withOffset } from '../shared/clock.ts';
+import { ask } from '../common/ask-worker.ts';
+import { keyed } from '../common/keyed.ts';
+import { withOffset } from '../common/clock.ts';
 
 interface Props {
   readonly form: Form;

@@ -32,7 +32,7 @@ export function whyNoNumber(text: string): string | null {
 const asNumber = (text: string): number => Number(text.trim().replace(',', '.'));
 
 /** What a set says of an observation, as JSON; undefined when it says nothing that can be used. */
-export function entryToJson(entry: Entry): unknown {
+function entryToJson(entry: Entry): unknown {
   switch (entry.kind) {
     case 'number':
       if (whyNoNumber(entry.text) !== null) return undefined;

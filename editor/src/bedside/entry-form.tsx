@@ -63,8 +63,8 @@ interface GroupProps extends Entering {
 
 function Group({ group, entries, offersNothing, onEnter, ...entering }: GroupProps): ReactNode {
   return (
-    <section className="part" aria-label={group.heading}>
-      <h3 className="part-heading">{group.heading}</h3>
+    <div className="part">
+      <h2 className="part-heading">{group.heading}</h2>
       {group.fields.map((field) => (
         <FieldRow
           key={field.name}
@@ -79,6 +79,6 @@ function Group({ group, entries, offersNothing, onEnter, ...entering }: GroupPro
           onTyping={entering.onTyping}
         />
       ))}
-    </section>
+    </div>
   );
 }

@@ -1,6 +1,6 @@
 import { useId, type ReactNode } from 'react';
 import type { Field } from '../../../src/index.ts';
-import { sentence } from '../shared/sentence.ts';
+import { sentence } from '../common/sentence.ts';
 import { ChoiceField, SeveralField } from './choice-field.tsx';
 import { whyNoNumber, type Entry } from './entries.ts';
 import { NoValue, NoValueReason } from './no-value.tsx';

@@ -1,8 +1,8 @@
 import { useEffect, useId, useState, type ReactNode } from 'react';
 import { Button, Dialog, Heading, Modal, ModalOverlay } from 'react-aria-components';
 import { blanks, blanksLeft, handoffText, type Background } from '../../../src/index.ts';
-import type { PageReading } from '../shared/messages.ts';
-import { sentence } from '../shared/sentence.ts';
+import type { PageReading } from '../common/messages.ts';
+import { sentence } from '../common/sentence.ts';
 
 interface Props {
   readonly reading: PageReading;

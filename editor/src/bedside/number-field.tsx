@@ -1,6 +1,6 @@
 import { useEffect, useState, type KeyboardEvent, type ReactNode } from 'react';
 import type { Field } from '../../../src/index.ts';
-import { sentence } from '../shared/sentence.ts';
+import { sentence } from '../common/sentence.ts';
 import type { Entry } from './entries.ts';
 import { kindOfKey, nothing } from './no-value.tsx';
 import { moveOn } from './move-on.ts';

@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
 import type { Gap, Sheet } from '../../../src/index.ts';
-import { keyed } from '../shared/keyed.ts';
-import { sentence } from '../shared/sentence.ts';
+import { keyed } from '../common/keyed.ts';
+import { sentence } from '../common/sentence.ts';
 import { goTo } from './move-on.ts';
 
 /** What to ask, what to take first, what is open, and what it could change. Each leads to its field. */

@@ -1,7 +1,7 @@
 import { useEffect, useState, type ReactNode } from 'react';
-import { Fault } from '../shared/fault-boundary.tsx';
-import { keyed } from '../shared/keyed.ts';
-import { sentence } from '../shared/sentence.ts';
+import { Fault } from '../common/fault-boundary.tsx';
+import { keyed } from '../common/keyed.ts';
+import { sentence } from '../common/sentence.ts';
 import type { HeldBack } from './entries.ts';
 import { Outcome } from './outcome.tsx';
 import type { Reading } from './use-reading.ts';

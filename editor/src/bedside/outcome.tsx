@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
 import type { Sheet } from '../../../src/index.ts';
-import type { PageReading } from '../shared/messages.ts';
-import { sentence } from '../shared/sentence.ts';
+import type { PageReading } from '../common/messages.ts';
+import { sentence } from '../common/sentence.ts';
 import { Chart } from './chart.tsx';
 import type { HeldBack } from './entries.ts';
 import { LevelCard } from './level-card.tsx';

@@ -1,7 +1,7 @@
 import { useId, type ReactNode } from 'react';
 import type { Field, Form, LimitField } from '../../../src/index.ts';
-import { fromField, toField } from '../shared/clock.ts';
-import { sentence } from '../shared/sentence.ts';
+import { fromField, toField } from '../common/clock.ts';
+import { sentence } from '../common/sentence.ts';
 import { noStatement, type Statement, type Statements } from './entries.ts';
 import type { Entering } from './entry-form.tsx';
 import { FieldRow } from './field-row.tsx';
@@ -25,7 +25,7 @@ export function PatientPart(props: Props): ReactNode {
   if (form.patient.length + form.limits.length === 0) return null;
   return (
     <section className="part patient" aria-label="About the patient">
-      <h3 className="part-heading">About the patient</h3>
+      <h2 className="part-heading">About the patient</h2>
       {atOnce.map((field) => (
         <Fact key={field.name} {...props} field={field} />
       ))}

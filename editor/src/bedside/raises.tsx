@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react';
 import type { Sheet } from '../../../src/index.ts';
-import { sentence } from '../shared/sentence.ts';
+import { sentence } from '../common/sentence.ts';
 
 /** For each observation the nearest value that would raise the level, all else as it is. What would lower it is not shown. */
 export function Raises({ sheet }: { readonly sheet: Sheet }): ReactNode {

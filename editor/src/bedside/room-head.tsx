@@ -1,6 +1,6 @@
 import { useId, type ReactNode } from 'react';
-import { fromField, toField } from '../shared/clock.ts';
-import type { SiteProtocol } from '../shared/messages.ts';
+import { fromField, toField } from '../common/clock.ts';
+import type { SiteProtocol } from '../common/messages.ts';
 import { idleMinutes } from './use-idle.ts';
 
 interface Props {

@@ -1,5 +1,5 @@
 import type { SetInJson } from '../../../src/index.ts';
-import { withOffset } from '../shared/clock.ts';
+import { withOffset } from '../common/clock.ts';
 
 /** The time of a set that is begun now: to the minute, and to the second where an earlier set has that minute already. */
 export function timeFor(earlier: readonly SetInJson[]): string {

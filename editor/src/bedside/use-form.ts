@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'react';
 import type { Form } from '../../../src/index.ts';
-import { ask } from '../shared/ask-worker.ts';
-import type { SiteProtocol } from '../shared/messages.ts';
+import { ask } from '../common/ask-worker.ts';
+import type { SiteProtocol } from '../common/messages.ts';
 
 export type Opened =
   | { readonly state: 'opening' }

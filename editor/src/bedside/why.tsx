@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
 import type { Sheet } from '../../../src/index.ts';
-import { keyed } from '../shared/keyed.ts';
-import { sentence } from '../shared/sentence.ts';
+import { keyed } from '../common/keyed.ts';
+import { sentence } from '../common/sentence.ts';
 
 /** Why: the rules that are met or count, in the outcome's own sentences. */
 export function Why({ sheet }: { readonly sheet: Sheet }): ReactNode {
@@ -35,7 +35,7 @@ function Titled({ title, lines }: { readonly title: string; readonly lines: read
   if (lines.length === 0) return null;
   return (
     <div className="titled">
-      <h5>{title}</h5>
+      <h4>{title}</h4>
       <Lines lines={lines} className="plain" />
     </div>
   );

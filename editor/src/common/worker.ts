@@ -65,4 +65,11 @@ function answered({ id, question }: Asked): Answered {
   }
 }
 
-self.onmessage = ({ data }: MessageEvent<Asked>): void => self.postMessage(answered(data));
+/** What a worker has in place of a page's window. */
+interface WorkerPort {
+  readonly addEventListener: (type: 'message', listen: (event: MessageEvent<Asked>) => void) => void;
+  readonly postMessage: (answer: Answered) => void;
+}
+
+const port = self as unknown as WorkerPort;
+port.addEventListener('message', ({ data }) => port.postMessage(answered(data)));

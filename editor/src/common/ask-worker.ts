@@ -1,7 +1,7 @@
 import type { Answered, Answers, Question } from './messages.ts';
 
 /** Thrown when the kit itself is at fault. It carries nothing of what was entered. */
-export class OwnFault extends Error {
+class OwnFault extends Error {
   constructor() {
     super('The kit itself is at fault.');
   }
