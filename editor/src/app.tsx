@@ -2,7 +2,7 @@ import { useEffect, useState, type ReactNode } from 'react';
 import { Bedside } from './bedside/bedside.tsx';
 import { readAddress, writeAddress } from './common/address.ts';
 import { Fault } from './common/fault-boundary.tsx';
-import { fetchProtocols } from './common/fetch-protocols.ts';
+import { protocolsHere } from './common/fetch-protocols.ts';
 import type { SiteProtocol } from './common/messages.ts';
 
 /** The frame around the rooms: which room, which protocol. */
@@ -11,7 +11,7 @@ export function App(): ReactNode {
   const [address, setAddress] = useState(() => readAddress(location.hash));
 
   useEffect(() => {
-    fetchProtocols().then(setProtocols, () => setProtocols('failed'));
+    protocolsHere.then(setProtocols, () => setProtocols('failed'));
     const follow = (): void => setAddress(readAddress(location.hash));
     addEventListener('hashchange', follow);
     return () => removeEventListener('hashchange', follow);

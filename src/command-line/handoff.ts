@@ -1,4 +1,5 @@
-import { emptyBackground, handoffText, protocolReader } from '../index.ts';
+import { emptyBackground, handoffText } from '../bedside/handoff.ts';
+import { protocolReader } from '../bedside/reader.ts';
 import type { Compiled } from '../outcome/compile.ts';
 import { visible } from '../problems/visible.ts';
 import type { Series } from '../series/series.ts';

@@ -1,8 +1,10 @@
-import { evaluate, readSet } from '../index.ts';
 import type { Problem } from '../problems/problem.ts';
 import { showProblem } from '../problems/show-problem.ts';
+import { outcomeOf } from '../outcome/bounds-to-outcome.ts';
 import type { Compiled } from '../outcome/compile.ts';
+import { seriesToBounds } from '../series/series-to-bounds.ts';
 import type { Series } from '../series/series.ts';
+import { textToSeries } from '../series/text-to-series.ts';
 import { findProtocol, UnreadableFile } from './files.ts';
 import { loadProtocol } from './load.ts';
 import { parseCall } from './parse-call.ts';
@@ -41,7 +43,7 @@ export const read: Call = async (args, terminal) => {
     terminal.out(handoffFor(compiled, series));
     return exit.well;
   }
-  const outcome = evaluate(compiled, series);
+  const outcome = outcomeOf(compiled, seriesToBounds(compiled.protocol, series));
   terminal.out(
     call.values.json
       ? `${JSON.stringify(outcome, null, 2)}\n`
@@ -70,7 +72,7 @@ async function readProtocol(asked: string, terminal: Terminal): Promise<Compiled
 }
 
 function seriesOf(file: string, text: string, compiled: Compiled, terminal: Terminal): Series | null {
-  const { series, problems } = readSet(file, text, compiled);
+  const { series, problems } = textToSeries(file, text, compiled.protocol);
   say(problems, terminal);
   return series;
 }

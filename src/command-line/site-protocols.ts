@@ -21,11 +21,27 @@ export async function protocolsBelow(folder: string): Promise<readonly SiteProto
   return found.sort((left, right) => depth(left) - depth(right) || (left.id < right.id ? -1 : 1));
 }
 
+interface Head {
+  readonly title?: unknown;
+  readonly ladder?: unknown;
+}
+
+/** What was found at the head of each text, so that a page that is loaded again does not wait for texts that have not changed. */
+const heads = new Map<string, Head>();
+
+function headOf(text: string): Head {
+  const known = heads.get(text);
+  if (known) return known;
+  const { document } = yamlToDocument(fileNames.protocol, text);
+  const { title, ladder } = (document ? toPlain(document.root) : {}) as Head;
+  heads.set(text, { title, ladder });
+  return { title, ladder };
+}
+
 async function siteProtocol(path: string, folder: string): Promise<SiteProtocol> {
   const { text } = await readText(path);
   const id = relative(folder, dirname(path)).split(sep).join('/') || basename(dirname(path));
-  const { document } = yamlToDocument(path, text);
-  const plain = (document ? toPlain(document.root) : {}) as { title?: unknown; ladder?: unknown };
+  const plain = headOf(text);
   const name =
     typeof plain.ladder === 'string' && /^[a-z][a-z0-9_]*$/.test(plain.ladder) ? plain.ladder : null;
   const ladderPath = name === null ? null : await findLadder(name, path);

@@ -152,7 +152,7 @@ test('a refused value, a contradiction and what is no number are said, and gone 
   await side.getByText('“fast” is not a number').waitFor();
   await room.enter('Heart rate', '80');
   await room.enter('Diastolic pressure', '40');
-  await room.page.waitForFunction(`!document.querySelector('.before')`);
+  await side.waitFor({ state: 'detached' });
 });
 
 test('not taken, unobtainable and declined are one letter or one touch away', async () => {
@@ -169,7 +169,8 @@ test('not taken, unobtainable and declined are one letter or one touch away', as
   await room.page.getByLabel('Systolic pressure: why it was unobtainable').fill('cold hands');
   await room.page.getByText('tried and not obtained (cold hands)').waitFor();
   await room.enter('Systolic pressure', '104');
-  await room.page.waitForFunction(`!document.body.textContent.includes('cold hands')`);
+  await expect.poll(() => room.page.locator('body').textContent()).not.toContain('cold hands');
+  expect(await row.getByRole('radio', { name: 'Declined', checked: true }).count()).toBe(1);
 });
 
 test('what would raise the level is told for each observation, and nothing that would lower it', async () => {

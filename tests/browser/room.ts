@@ -1,7 +1,6 @@
 import { mkdirSync } from 'node:fs';
-import { readFile } from 'node:fs/promises';
-import { createRequire } from 'node:module';
 import { fileURLToPath } from 'node:url';
+import axe from 'axe-core';
 import { chromium, type Browser, type Locator, type Page } from 'playwright-core';
 import { onTestFailed } from 'vitest';
 import { findBrowser } from '../../.config/browser.mjs';
@@ -86,11 +85,9 @@ interface Violation {
   readonly nodes: readonly { readonly html: string }[];
 }
 
-const axe = createRequire(import.meta.url).resolve('axe-core/axe.min.js');
-
 /** What the checks of accessibility find on a page, each as its rule and the first place. */
 export async function accessibilityFaults(page: Page): Promise<string[]> {
-  await page.evaluate(await readFile(axe, 'utf8'));
+  await page.evaluate(axe.source);
   const { violations } = await page.evaluate<{ violations: readonly Violation[] }>(
     `axe.run(document, { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'] })`,
   );
