@@ -18,7 +18,9 @@ export function Chart({ course }: { readonly course: Course }): ReactNode {
   const line = points.map(({ at, value }) => `${x(at).toFixed(1)},${y(value).toFixed(1)}`).join(' ');
   return (
     <figure className="chart">
-      <figcaption>{`${sentence(title)}${unit === '' ? '' : `, ${unit}`}`}</figcaption>
+      <figcaption>
+        {`${sentence(title)}${unit === '' ? '' : `, ${unit}`}${points.at(-1)?.isPresent ? '' : ' (not in this set)'}`}
+      </figcaption>
       <svg viewBox={`0 0 ${width} ${height}`} role="img" aria-label={inWords(course)}>
         <polyline points={line} className="chart-line" />
         {points.map(({ at, value, words, isPresent }, index) => (
@@ -39,7 +41,7 @@ export function Chart({ course }: { readonly course: Course }): ReactNode {
         <text
           x={width - edge.right + 9}
           y={y(points.at(-1)?.value ?? 0) + 4}
-          className="chart-value chart-now"
+          className={points.at(-1)?.isPresent ? 'chart-value chart-now' : 'chart-value'}
         >
           {points.at(-1)?.value}
         </text>
