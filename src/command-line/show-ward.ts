@@ -1,6 +1,6 @@
 import type { Outcome, WardOutcome } from '../shape/generated/types.ts';
 import { timeInWords } from '../outcome/time-in-words.ts';
-import type { Ward } from '../index.ts';
+import type { Ward } from '../ward/ward.ts';
 import type { Level } from '../protocol/protocol.ts';
 import { Page, type Shown } from './page.ts';
 import { showFacts } from './show-facts.ts';
@@ -11,7 +11,7 @@ import { showMeasures } from './show-measures.ts';
 import { shortDigest, showRemarks } from './show-outcome.ts';
 import { levelTitle } from './show-words.ts';
 import { showWhy } from './show-why.ts';
-import { outcomesAsOne, protocolsAsOne } from './ward-as-one.ts';
+import { outcomesAsOne, protocolsAsOne } from '../ward/as-one.ts';
 
 /**
  * The outcome of a ward policy as plain words for a nurse, in the order of an outcome of one protocol: one level and one answer to it,

@@ -7,6 +7,7 @@ import { setWording } from './wording/set.ts';
 import { casesWording } from './wording/cases.ts';
 import { faultsWording } from './wording/faults.ts';
 import { wardWording } from './wording/ward.ts';
+import { tableWording } from './wording/table.ts';
 
 /**
  * All wording of problems.
@@ -24,6 +25,7 @@ export const catalogue = {
   ...casesWording,
   ...faultsWording,
   ...wardWording,
+  ...tableWording,
 } as const;
 
 export type Code = keyof typeof catalogue;

@@ -1,6 +1,6 @@
 import type { Protocol } from '../protocol/protocol.ts';
 import { judgeOf, type Judge, type JudgeNames, type SetWorld } from './judge.ts';
-import { spanFor } from './ranges.ts';
+import { spanFor, type Doubt } from './ranges.ts';
 import type { ReadObservation } from './read-observation.ts';
 import type { SetAt } from './slot.ts';
 
@@ -9,12 +9,6 @@ export interface ReadFault {
   readonly name: string;
   readonly isThere: Judge;
   readonly amounts: readonly Amount[];
-}
-
-/** How far one observation may be read too high, and too low, in steps. */
-export interface Doubt {
-  readonly high: number;
-  readonly low: number;
 }
 
 interface Amount extends Doubt {

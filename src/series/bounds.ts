@@ -1,4 +1,4 @@
-import type { Doubt } from './apply-faults.ts';
+import type { Doubt } from './ranges.ts';
 
 /**
  * What is known of a patient at one time, as the flat numbers that logic reads, and what an outcome tells about them.

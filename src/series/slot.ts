@@ -1,6 +1,5 @@
-import type { Doubt } from './apply-faults.ts';
 import type { Remark, Taken } from './bounds.ts';
-import type { Span } from './ranges.ts';
+import type { Doubt, Span } from './ranges.ts';
 import type { Observed } from './series.ts';
 import type { Value } from './read-observation.ts';
 

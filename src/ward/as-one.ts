@@ -1,6 +1,6 @@
 import type { Outcome, WardOutcome } from '../shape/generated/types.ts';
-import type { Ward } from '../index.ts';
 import type { Protocol } from '../protocol/protocol.ts';
+import type { Ward } from './ward.ts';
 
 /** What all protocols of a ward know by name, as if they were one: for titles, and for the ladder. It decides nothing. */
 export function protocolsAsOne({ own, members, ladder, vocabulary }: Ward): Protocol {
