@@ -5,7 +5,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { install, npm, root, run, say } from './house.mjs';
 
-const protocols = ['pressure_reading', 'early_warning_score'];
+const protocols = ['early_warning_score', 'pressure_reading', 'alder_wing'];
 const samplePatient = 'protocols/sample_patient.json';
 
 const vitalwright = (args, input) => run(process.execPath, [join('dist', 'main.js'), ...args], { input });
@@ -21,7 +21,7 @@ const steps = [
     does: () => vitalwright(['check']),
   },
   ...protocols.map((protocol) => ({
-    says: `Reading the sample patient (${samplePatient}; invented) with the protocol ${protocol}.`,
+    says: `Reading the sample patient (${samplePatient}; invented) with ${protocol}.`,
     does: () => vitalwright(['read', protocol], readFileSync(join(root, samplePatient), 'utf8')),
   })),
 ];
