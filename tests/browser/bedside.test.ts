@@ -227,5 +227,5 @@ test('a set is kept as an earlier one, and the way down from its level is counte
   await room.page.getByRole('button', { name: /Keep this set/ }).click();
   expect(await room.page.getByLabel('Systolic pressure', { exact: true }).inputValue()).toBe('');
   await room.enter('Systolic pressure', '120');
-  await room.page.getByText('1 of 2 sets in a row below it').waitFor();
+  await room.page.getByText('Sets in a row below it: 1 of 2').waitFor();
 });

@@ -29,9 +29,11 @@ export function LevelCard({ level }: { readonly level: SheetLevel }): ReactNode 
               ))}
             </ul>
           )}
+          {level.says !== null && <p className="level-says">{level.says}</p>}
+          <Told level={level} />
           {level.doFirst.length > 0 && (
             <>
-              <h3>Do first</h3>
+              <h3>{level.tell.length > 0 ? 'Until they come' : 'Do'}</h3>
               <ul className="do-first">
                 {keyed(level.doFirst).map(({ key, line }) => (
                   <li key={key}>{line}</li>
@@ -39,8 +41,6 @@ export function LevelCard({ level }: { readonly level: SheetLevel }): ReactNode 
               </ul>
             </>
           )}
-          <Told level={level} />
-          {level.says !== null && <p className="level-says">{level.says}</p>}
         </div>
         <Ladder level={level} />
       </div>

@@ -1,4 +1,4 @@
-import { useEffect, useState, type KeyboardEvent, type ReactNode } from 'react';
+import { useState, type FocusEvent, type KeyboardEvent, type ReactNode } from 'react';
 import type { Field } from '../../../src/index.ts';
 import { sentence } from '../common/sentence.ts';
 import type { Entry } from './entries.ts';
@@ -24,14 +24,21 @@ export function NumberField(props: Props): ReactNode {
   const { field, entry, usualUnit, describedBy, lettersWork, onEnter, onTyping } = props;
   const written = entry?.kind === 'number' ? entry.text : '';
   const [draft, setDraft] = useState(written);
+  const [shown, setShown] = useState(written);
+  // What is entered from elsewhere replaces what stands here; nothing else does.
+  if (shown !== written) {
+    setShown(written);
+    setDraft(written);
+  }
   const unit = entry?.kind === 'number' ? entry.unit : usualUnit;
-  useEffect(() => setDraft(written), [written]);
 
-  const take = (): void => {
+  /** Takes what stands in the field itself, whatever has been drawn of it. */
+  const take = ({ currentTarget }: FocusEvent<HTMLInputElement>): void => {
+    const text = currentTarget.value.trim();
     onTyping(false);
-    if (draft.trim() === written) return;
-    if (draft.trim() === '') onEnter(null);
-    else onEnter({ kind: 'number', text: draft.trim(), unit });
+    if (text === written) return;
+    if (text === '') onEnter(null);
+    else onEnter({ kind: 'number', text, unit });
   };
   const onKey = (event: KeyboardEvent<HTMLInputElement>): void => {
     if (event.ctrlKey || event.metaKey || event.altKey) return;
