@@ -134,7 +134,7 @@ function wordsOfRung(
     noAnswer: ifNoAnswer ? `after ${ifNoAnswer.after}, tell: ${ifNoAnswer.tell}` : null,
     nextSet: reassess === null ? null : `${now}a full one within ${reassess}`,
     stepDown: stepDown
-      ? `after ${stepDown.setsInARow === 1 ? '1 set' : `${stepDown.setsInARow} sets in a row`} below this level, over at least ${stepDown.over}; agreed by: ${stepDown.agreedBy}`
+      ? `once ${stepDown.setsInARow === 1 ? 'sets' : `${stepDown.setsInARow} sets in a row or more`} have stayed below this level for at least ${stepDown.over}; agreed by: ${stepDown.agreedBy}`
       : null,
   };
 }

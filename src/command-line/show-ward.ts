@@ -26,8 +26,9 @@ export function showWard(whole: WardOutcome, ward: Ward, shown: Shown): string {
   page.gap();
   page.title(whole.title);
   if (whole.at !== null) page.text(timeInWords(whole.at));
-  showLevel(one, protocol, page, answerHere(whole, ward));
   showPlan(whole, page);
+  const here = { level: answerHere(whole, ward), isPlanned: whole.plan !== undefined, isAlone: false };
+  showLevel(one, protocol, page, here);
   showReads(whole, ward, page);
   showFaults(one, protocol, page);
   for (const { outcome, own } of withAdvice(whole, ward))
@@ -61,8 +62,8 @@ function answerHere({ response }: WardOutcome, { ladder }: Ward): Level | null {
 
 function showPlan({ plan }: WardOutcome, page: Page): void {
   if (!plan) return;
-  page.gap();
-  page.labelled('Plan', [`${plan.title}. ${plan.says} It changes whom to tell and how soon, not the level.`]);
+  page.heading(`Plan: ${plan.title}`);
+  page.text(`${plan.says} It changes whom to tell and how soon, not the level.`);
 }
 
 /** Each protocol with the level that it calls for, and those that are not for this patient. */

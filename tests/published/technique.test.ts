@@ -88,7 +88,13 @@ test.each([21, 26.5, 34.5, 44.5, 53])('an arm of %d cm is said to have no cuff i
 
 test('a measured mean is as unsure as the less sure of the two pressures, unless it has a size of its own or holds', () => {
   const own = new Set([
-'diastolic_without_sound', 'let_down_too_fast', 'line_damped', 'line_method_damped', 'line_rings', 'line_method_rings']);
+    'diastolic_without_sound',
+    'let_down_too_fast',
+    'line_damped',
+    'line_method_damped',
+    'line_rings',
+    'line_method_rings',
+  ]);
   for (const { name, readsHigh: high, readsLow: low } of faults) {
     if (own.has(name)) continue;
     const line = high.has('line_systolic') || low.has('line_systolic') ? 'line_' : '';

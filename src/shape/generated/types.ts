@@ -1223,7 +1223,7 @@ export interface OutcomeInForce {
    */
   readonly sets_asked?: number;
   /**
-   * Minutes from the last set that called for it to the latest of those below.
+   * Minutes from the first to the latest of these sets.
    */
   readonly minutes: number;
   /**
