@@ -7,7 +7,7 @@ import { setVocabularyOf } from '../series/set-reading.ts';
 import { textToSeries } from '../series/text-to-series.ts';
 import type { Outcome, OutcomeInForce } from '../shape/generated/types.ts';
 import type { Protocol } from '../protocol/protocol.ts';
-import { outcomesAsOne, protocolsAsOne } from '../ward/as-one.ts';
+import { answerHere, outcomesAsOne, protocolsAsOne } from '../ward/as-one.ts';
 import { wardOutcomeOf } from '../ward/series-to-ward-outcome.ts';
 import type { Ward } from '../ward/ward.ts';
 import { coursesOf, type Course } from './course.ts';
@@ -17,7 +17,7 @@ import type { HandoffFacts } from './handoff.ts';
 import { observedInWords } from './observed-in-words.ts';
 import { sheetFacts } from './sheet-facts.ts';
 import { sheetGaps } from './sheet-gaps.ts';
-import { sheetLevel } from './sheet-level.ts';
+import { sheetLevel, type Here } from './sheet-level.ts';
 import { sheetMeasures } from './sheet-measures.ts';
 import { raisesInWords } from './sheet-raises.ts';
 import { sheetWhy } from './sheet-why.ts';
@@ -71,8 +71,11 @@ export function wardReader(ward: Ward): Reader {
     series: (file, text) => textToSeries(file, text, ward.vocabulary),
     table: (file, text, localTime) => textToSets(file, text, protocol, localTime),
     read: (series) => {
-      const outcome = outcomesAsOne(wardOutcomeOf(ward, series));
-      return [readingOf(outcome, protocol, series, () => raisesOfWard(ward, outcome, series))];
+      const whole = wardOutcomeOf(ward, series);
+      const outcome = outcomesAsOne(whole);
+      const plan = whole.plan ? `${whole.plan.title}. ${whole.plan.says}` : null;
+      const here = { level: answerHere(whole, ward), plan };
+      return [readingOf(outcome, protocol, series, () => raisesOfWard(ward, outcome, series), here)];
     },
   };
 }
@@ -88,6 +91,7 @@ function readingOf(
   protocol: Protocol,
   series: Series,
   raises: () => readonly Raise[],
+  here?: Here,
 ): Reading {
   const sheet: Sheet = {
     title: outcome.title,
@@ -95,7 +99,7 @@ function readingOf(
     at: outcome.at === null ? null : timeInWords(outcome.at),
     refused: outcome.refused.map(said(protocol)),
     questioned: outcome.questioned.map(said(protocol)),
-    level: sheetLevel(outcome, protocol),
+    level: sheetLevel(outcome, protocol, here),
     gaps: sheetGaps(outcome, protocol),
     why: sheetWhy(outcome, protocol),
     notReassuring: outcome.rules.flatMap(({ title, not_reliable: because }) =>

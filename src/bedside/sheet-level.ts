@@ -14,8 +14,17 @@ const none = {
   couldBe: null,
 } as const;
 
+/** How a level is answered where it is read: on a ward in other words than the ladder's, and with a plan. */
+export interface Here {
+  readonly level: Level | null;
+  /** What the patient's plan says; null without one. */
+  readonly plan: string | null;
+}
+
+const asOnTheLadder: Here = { level: null, plan: null };
+
 /** The level, what to do first, and whom to tell by when. What is not settled never reads as settled. */
-export function sheetLevel(outcome: Outcome, protocol: Protocol): SheetLevel {
+export function sheetLevel(outcome: Outcome, protocol: Protocol, here: Here = asOnTheLadder): SheetLevel {
   const ladder = protocol.ladder.levels.map(({ title }) => title);
   const { level } = outcome;
   if (!level) {
@@ -28,7 +37,7 @@ export function sheetLevel(outcome: Outcome, protocol: Protocol): SheetLevel {
     return { ...none, kind: 'not_for_patient', heading, reached: null, could: null, ladder, reasons };
   }
   const could = rankOf(level.could_be, protocol);
-  if (outcome.in_force) return stillInForce(outcome, outcome.in_force, protocol);
+  if (outcome.in_force) return stillInForce(outcome, outcome.in_force, protocol, here);
   if (level.at_least === null) {
     return {
       ...none,
@@ -43,7 +52,7 @@ export function sheetLevel(outcome: Outcome, protocol: Protocol): SheetLevel {
   }
   const reached = rankOf(level.at_least, protocol);
   const title = levelTitle(level.at_least, protocol);
-  const rung = protocol.ladder.levels[reached];
+  const rung = here.level ?? protocol.ladder.levels[reached];
   return {
     ...none,
     kind: level.settled ? 'settled' : 'at_least',
@@ -52,19 +61,25 @@ export function sheetLevel(outcome: Outcome, protocol: Protocol): SheetLevel {
     could,
     ladder,
     couldBe: level.settled ? null : `It could be as high as: ${levelTitle(level.could_be, protocol)}`,
-    reasons: level.settled
-      ? settledReasons(outcome, reached, protocol)
-      : reasonsFor(outcome, could > reached),
+    reasons: [
+      ...planned(here),
+      ...(level.settled ? settledReasons(outcome, reached, protocol) : reasonsFor(outcome, could > reached)),
+    ],
     doFirst: outcome.advice.flatMap((each) => each.do),
     ...(rung ? wordsOfRung(rung, !level.settled && outcome.missing.length > 0) : {}),
   };
 }
 
 /** A level of earlier sets holds, with its words and times, whatever the latest set calls for by itself. */
-function stillInForce(outcome: Outcome, { level: held }: OutcomeInForce, protocol: Protocol): SheetLevel {
+function stillInForce(
+  outcome: Outcome,
+  { level: held }: OutcomeInForce,
+  protocol: Protocol,
+  here: Here,
+): SheetLevel {
   const { level } = outcome;
   const reached = rankOf(held, protocol);
-  const rung = protocol.ladder.levels[reached];
+  const rung = here.level ?? protocol.ladder.levels[reached];
   const now = level?.at_least ?? null;
   const latest = now === null ? 'no result yet: complete it' : levelTitle(now, protocol);
   return {
@@ -75,11 +90,15 @@ function stillInForce(outcome: Outcome, { level: held }: OutcomeInForce, protoco
     could: Math.max(reached, rankOf(level?.could_be, protocol)),
     ladder: protocol.ladder.levels.map(({ title }) => title),
     couldBe: `The latest set by itself: ${latest}`,
-    reasons: unsure(outcome.applies),
+    reasons: [...planned(here), ...unsure(outcome.applies)],
     doFirst: outcome.advice.flatMap((each) => each.do),
     ...(rung ? wordsOfRung(rung, outcome.missing.length > 0) : {}),
   };
 }
+
+/** A plan limits what is done, and is told before anything else. */
+const planned = ({ plan }: Here): string[] =>
+  plan === null ? [] : [`Plan: ${plan} What is to be done is done as far as the plan allows.`];
 
 const unsure = (applies: Outcome['applies']): string[] =>
   applies === 'unsure' ? ['It is not known whether this protocol is for this patient.'] : [];

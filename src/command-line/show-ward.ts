@@ -1,7 +1,6 @@
 import type { Outcome, WardOutcome } from '../shape/generated/types.ts';
 import { timeInWords } from '../outcome/time-in-words.ts';
 import type { Ward } from '../ward/ward.ts';
-import type { Level } from '../protocol/protocol.ts';
 import { Page, type Shown } from './page.ts';
 import { showFacts } from './show-facts.ts';
 import { showFaults } from './show-faults.ts';
@@ -11,7 +10,7 @@ import { showMeasures } from './show-measures.ts';
 import { shortDigest, showRemarks } from './show-outcome.ts';
 import { levelTitle } from './show-words.ts';
 import { showWhy } from './show-why.ts';
-import { outcomesAsOne, protocolsAsOne } from '../ward/as-one.ts';
+import { answerHere, outcomesAsOne, protocolsAsOne } from '../ward/as-one.ts';
 
 /**
  * The outcome of a ward policy as plain words for a nurse, in the order of an outcome of one protocol: one level and one answer to it,
@@ -43,21 +42,6 @@ export function showWard(whole: WardOutcome, ward: Ward, shown: Shown): string {
   page.text(`${whole.ward}, edition ${whole.edition}, ${shortDigest(whole.digest)}`);
   page.text(whole.caution);
   return page.toString();
-}
-
-/** The level as it is answered on this ward, now. */
-function answerHere({ response }: WardOutcome, { ladder }: Ward): Level | null {
-  const level = ladder.levels.find(({ name }) => name === response?.level);
-  if (!level || !response) return null;
-  const { says = null, tell, respond = null, reassess = null, if_no_answer: ifNoAnswer = null } = response;
-  return {
-    ...level,
-    says,
-    tell: tell.map(({ who, from, to }) => ({ who, from: from ?? null, to: to ?? null })),
-    respond,
-    reassess,
-    ifNoAnswer,
-  };
 }
 
 function showPlan({ plan }: WardOutcome, page: Page): void {
