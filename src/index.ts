@@ -32,6 +32,7 @@ import type { WardSurroundings } from './ward/document-to-ward.ts';
 import { wardOutcomeOf } from './ward/series-to-ward-outcome.ts';
 import type { Ward } from './ward/ward.ts';
 
+export { isName, startTexts, type StartFrom } from './authoring/start-texts.ts';
 export { showProblem } from './problems/show-problem.ts';
 export {
   blanks,

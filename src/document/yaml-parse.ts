@@ -40,6 +40,13 @@ export function toTokens(text: string, faults: TextFaults): Tokens | null {
   return { tokens: found.tokens, tooDeep: null };
 }
 
+/** How many parts a text has, as the limit counts them. */
+export function partsIn(text: string): number {
+  let parts = 0;
+  for (const _ of new Lexer().lex(text)) parts += 1;
+  return parts;
+}
+
 /** Keeps the tokens of a text; a second document is noted where it begins. */
 class FoundTokens {
   readonly tokens: CST.Token[] = [];

@@ -1,18 +1,38 @@
-import type { SiteProtocol } from '../common/site-protocol.ts';
+import type { Form } from '../../../src/index.ts';
+import type { SiteProtocol, SiteText } from '../common/site-protocol.ts';
 import type { Part, Texts } from './parts.ts';
 
 /** What the page asks of a worker of this room. All that is checked or evaluated, is there. */
 export type Question =
   /** Comes before all others: what does not change while one writes. */
-  | { readonly kind: 'open'; readonly protocol: SiteProtocol; readonly all: readonly SiteProtocol[] }
+  | {
+      readonly kind: 'open';
+      readonly protocol: SiteProtocol;
+      readonly all: readonly SiteProtocol[];
+      readonly ladders: readonly SiteText[];
+    }
   | { readonly kind: 'check'; readonly texts: Texts }
   /** About the texts that were checked last. */
-  | { readonly kind: 'case'; readonly name: string };
+  | { readonly kind: 'case'; readonly name: string }
+  /** What is to be entered by hand for a case. */
+  | { readonly kind: 'form' }
+  | { readonly kind: 'draft'; readonly name: string; readonly given: GivenSet }
+  /** The edit that adds a case after the last one of a text. */
+  | { readonly kind: 'add_case'; readonly cases: string; readonly yaml: string }
+  /** Goes on looking for unguarded changes of some texts for a little while; another version begins anew. */
+  | { readonly kind: 'unguarded'; readonly texts: Texts; readonly version: number };
+
+export type Opening = Extract<Question, { kind: 'open' }>;
 
 export interface Answers {
   readonly open: { readonly opened: true };
   readonly check: Checked;
-  readonly case: CaseInFull | null;
+  readonly case: { readonly case: CaseInFull | null };
+  readonly form: { readonly form: Form | null };
+  readonly draft: CaseDraft;
+  /** Null where the text cannot be read. */
+  readonly add_case: { readonly splices: readonly SpliceHere[] | null };
+  readonly unguarded: UnguardedSoFar;
 }
 
 /** What is wrong at a place of a text, in the words of the command line. */
@@ -94,4 +114,47 @@ export interface RuleInCase {
   readonly level: string | null;
   readonly decidedBy: readonly string[];
   readonly lines: LinesHere | null;
+}
+
+/** What was found about small changes up to now. */
+export interface UnguardedSoFar {
+  /** So many changes were looked at, of so many. */
+  readonly looked: number;
+  readonly of: number;
+  readonly found: readonly UnguardedHere[];
+}
+
+/** A small change of the protocol that no case would notice. */
+export interface UnguardedHere {
+  /** What is changed, in the words of the file. */
+  readonly name: string;
+  /** The rule, measure or limit that it is made in; null outside of these. */
+  readonly owner: string | null;
+  readonly line: number;
+  /** A case that would notice it; null when none was found, and why. */
+  readonly yaml: string | null;
+  readonly because: string | null;
+  /** The reason that the case file gives for leaving it so. */
+  readonly accepted: string | null;
+}
+
+/** What is observed in a case, by the name of the observation. */
+export type GivenSet = Readonly<Record<string, GivenValue>>;
+
+export type GivenValue =
+  | { readonly kind: 'number'; readonly text: string; /** UCUM code. */ readonly unit: string }
+  | { readonly kind: 'choice'; readonly choice: string }
+  | { readonly kind: 'several'; readonly choices: readonly string[] }
+  | { readonly kind: 'unobtainable' | 'declined' };
+
+/** A case that expects what the protocol says now. */
+export interface CaseDraft {
+  readonly problems: readonly string[];
+  /** The level in words; null with problems. */
+  readonly heading: string | null;
+  readonly couldBe: string | null;
+  readonly why: readonly string[];
+  /** What is refused or questioned. */
+  readonly refused: readonly string[];
+  readonly yaml: string | null;
 }

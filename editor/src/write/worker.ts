@@ -7,7 +7,7 @@ const bench = new Bench();
 function answer(question: Question): Answers[Question['kind']] {
   switch (question.kind) {
     case 'open':
-      bench.open(question.protocol, question.all);
+      bench.open(question);
       return { opened: true };
     case 'check':
       return bench.check(question.texts);

@@ -1,5 +1,5 @@
-import { editor, MarkerSeverity } from '../text-field/monaco.ts';
-import type { ProblemHere } from '../messages.ts';
+import { editor, MarkerSeverity, Range } from '../text-field/monaco.ts';
+import type { LinesHere, ProblemHere, RuleInCase } from '../messages.ts';
 import { parts } from '../parts.ts';
 import type { Desk } from './desk.ts';
 
@@ -30,3 +30,25 @@ const asMarker = (problem: ProblemHere): editor.IMarkerData => ({
   startColumn: problem.column,
   endColumn: problem.column + problem.length,
 });
+
+const deciding = new WeakMap<Desk, string[]>();
+
+/** Marks the lines of the rules that decided a case; none takes the marks away. */
+export function markDeciding(desk: Desk, rules: readonly RuleInCase[]): void {
+  const marks = rules.flatMap(({ lines }) => (lines ? [...markOf(lines)] : []));
+  deciding.set(desk, desk.models.protocol.deltaDecorations(deciding.get(desk) ?? [], marks));
+}
+
+/** A bar beside the lines, and words behind the first: never colour alone. */
+function markOf({ first, last }: LinesHere): editor.IModelDeltaDecoration[] {
+  return [
+    {
+      range: new Range(first, 1, last, 1),
+      options: { isWholeLine: true, className: 'deciding-lines', linesDecorationsClassName: 'deciding-bar' },
+    },
+    {
+      range: new Range(first, 1, first, Number.MAX_SAFE_INTEGER),
+      options: { after: { content: '  decided the chosen case', inlineClassName: 'deciding-words' } },
+    },
+  ];
+}

@@ -1,25 +1,57 @@
-import type { ReactNode } from 'react';
+import { useState, type ReactNode } from 'react';
+import { Tab, TabList, TabPanel, Tabs } from 'react-aria-components';
 import type { OpenDesk } from '../desk/use-desk.ts';
-import type { Part } from '../parts.ts';
+import type { RuleHere } from '../messages.ts';
+import { CasesPanel } from './cases/cases-panel.tsx';
+import { RulesPanel } from './rules/rules-panel.tsx';
+import { MendFirst } from './mend-first.tsx';
 
-interface Props {
+export interface SideProps {
   readonly open: OpenDesk;
-  readonly part: Part;
-  readonly caret: number;
+  readonly kind: 'protocol' | 'ward';
+  /** The rule that the caret stands in; null outside of rules. */
+  readonly ruleAtCaret: RuleHere | null;
+  /** The case that is chosen, by its name. */
+  readonly chosen: string | null;
+  readonly onChoose: (name: string | null) => void;
+  /** Shows a place of a text in the field. */
+  readonly onShow: (part: 'protocol' | 'cases', line: number) => void;
+  /** Adds a case, as YAML, to the text of the cases. */
+  readonly onAddCase: (yaml: string) => void;
+  readonly onNewCase: () => void;
 }
 
-export function Side({ open, caret, part }: Props): ReactNode {
-  const cases = open.verdict.checked?.cases ?? [];
+/** Beside the texts: what the cases make of them, rule by rule, and the map. */
+export function Side(props: SideProps): ReactNode {
+  const [tab, setTab] = useState<string>('cases');
+  const { verdict } = props.open;
+  const isUsable = verdict.checked?.usable === true;
+  const panels = [
+    ['cases', 'Cases', <CasesPanel key="cases" {...props} />],
+    ['rules', 'Rules', <RulesPanel key="rules" {...props} />],
+  ] as const;
   return (
-    <div className="side">
-      <p>{`${part} ${caret}`}</p>
-      <ul>
-        {cases.map(({ name, passes, why }) => (
-          <li key={name}>
-            {passes ? 'passes' : 'fails'} {name} {why.join('; ')}
-          </li>
+    <div className="side" id="side">
+      <Tabs selectedKey={tab} onSelectionChange={(key) => setTab(String(key))} className="side-tabs">
+        <TabList aria-label="Beside the text" className="side-tab-list">
+          {panels.map(([id, title]) => (
+            <Tab key={id} id={id} className="side-tab">
+              {title}
+            </Tab>
+          ))}
+        </TabList>
+        {panels.map(([id, , panel]) => (
+          <TabPanel key={id} id={id} className="side-panel">
+            {verdict.checked === null ? (
+              <p className="panel">Reading the texts…</p>
+            ) : isUsable ? (
+              panel
+            ) : (
+              <MendFirst checked={verdict.checked} onShow={props.onShow} />
+            )}
+          </TabPanel>
         ))}
-      </ul>
+      </Tabs>
     </div>
   );
 }

@@ -1,15 +1,21 @@
-import { readProtocol, runCases, runWardCases, type CaseResult, type Problem } from '../../../../src/index.ts';
-import type { SiteProtocol } from '../../common/site-protocol.ts';
-import type { CaseInFull, Checked, ProblemHere } from '../messages.ts';
+import {
+  readProtocol,
+  readWard,
+  runCases,
+  runWardCases,
+  type CaseResult,
+  type Problem,
+} from '../../../../src/index.ts';
+import type { CaseInFull, Checked, ProblemHere, Question } from '../messages.ts';
 import type { Part, Texts } from '../parts.ts';
-import { aroundOf, wardOf, type Around } from './surroundings.ts';
+import { aroundOf, type Around } from './surroundings.ts';
 
 /** What a worker keeps of what is open: the last texts, and what they were read to. */
 export class Bench {
   private around: Around | null = null;
 
-  open(protocol: SiteProtocol, all: readonly SiteProtocol[]): void {
-    this.around = aroundOf(protocol, all);
+  open(question: Extract<Question, { kind: 'open' }>): void {
+    this.around = aroundOf(question);
   }
 
   check(texts: Texts): Checked {
@@ -24,14 +30,17 @@ export class Bench {
 }
 
 function checkProtocol(around: Around, texts: Texts): Checked {
-  const { protocol: site, ladder, parents } = around;
+  const { protocol: site, parents } = around;
+  const { ladder } = around.ladderOf(texts.protocol);
   const { protocol, problems } = readProtocol(site.file, texts.protocol, { ladder, parents });
   const ran = protocol && texts.cases.trim() !== '' ? runCases('cases.yaml', texts.cases, protocol) : nothing;
   return checked(protocol !== null, problems, ran);
 }
 
 function checkWard(around: Around, texts: Texts): Checked {
-  const { ward, problems } = wardOf(around, texts.protocol);
+  const { ladder } = around.ladderOf(texts.protocol);
+  const protocols = around.members(texts.protocol);
+  const { ward, problems } = readWard(around.protocol.file, texts.protocol, { ladder, protocols });
   const ran = ward ? runWardCases('cases.yaml', texts.cases, ward) : nothing;
   return checked(ward !== null, problems, ran);
 }

@@ -1,48 +1,65 @@
 import {
   readLadder,
   readProtocol,
-  readWard,
   type Compiled,
   type Ladder,
   type Parents,
   type Problem,
-  type Ward,
 } from '../../../../src/index.ts';
-import type { SiteProtocol } from '../../common/site-protocol.ts';
+import type { SiteProtocol, SiteText } from '../../common/site-protocol.ts';
+import type { Question } from '../messages.ts';
 
-/** What the open protocol is read with: it does not change while one writes. */
+/** A ladder, and what is wrong with its own text. */
+interface ReadLadder {
+  readonly ladder: Ladder | null;
+  readonly problems: readonly Problem[];
+}
+
+/** What the open protocol is read with. */
 export interface Around {
   readonly protocol: SiteProtocol;
-  readonly ladder: Ladder | null;
-  /** Problems of the ladder itself. */
-  readonly problems: readonly Problem[];
   readonly parents: Parents;
+  /** The ladder that a text calls on by its name. */
+  readonly ladderOf: (text: string) => ReadLadder;
   /** What a ward policy reads with, by name. */
-  readonly members: ReadonlyMap<string, Compiled | null>;
+  readonly members: (text: string) => ReadonlyMap<string, Compiled | null>;
 }
 
 const nameOf = ({ id }: SiteProtocol): string => id.split('/').at(-1) ?? id;
 
-export function aroundOf(protocol: SiteProtocol, every: readonly SiteProtocol[]): Around {
+const noLadder: ReadLadder = { ladder: null, problems: [] };
+
+/** All that is around a text while it is written; each part is read once. */
+export function aroundOf({ protocol, all: every, ladders }: Extract<Question, { kind: 'open' }>): Around {
   const all = every.filter(({ kind }) => kind === 'protocol');
-  const { ladder, problems } = protocol.ladder
-    ? readLadder(protocol.ladder.file, protocol.ladder.text)
-    : { ladder: null, problems: [] };
   const parents = new Map(all.map((each) => [nameOf(each), { file: each.file, text: each.text }]));
-  const members = new Map(
-    (protocol.kind === 'ward' ? all : []).map((each) => {
-      const isNamed = protocol.text.includes(nameOf(each));
-      const read = isNamed ? readProtocol(each.file, each.text, { ladder, parents }).protocol : null;
-      return [nameOf(each), read];
-    }),
-  );
-  return { protocol, ladder, problems, parents, members };
+  const known = ladderReader(protocol.ladder ? [protocol.ladder, ...ladders] : ladders);
+  const ladderOf = (text: string): ReadLadder => known(namedIn('ladder', text));
+  const read = new Map<string, Compiled | null>();
+  const members = (text: string): ReadonlyMap<string, Compiled | null> => {
+    const { ladder } = ladderOf(text);
+    for (const each of all) {
+      const name = nameOf(each);
+      if (read.has(name) || !text.includes(name)) continue;
+      read.set(name, readProtocol(each.file, each.text, { ladder, parents }).protocol);
+    }
+    return new Map(all.map((each) => [nameOf(each), read.get(nameOf(each)) ?? null]));
+  };
+  return { protocol, parents, ladderOf, members };
 }
 
-/** The ward policy that is open; null when it has errors. */
-export function wardOf(
-  { protocol, ladder, members }: Around,
-  text: string,
-): { readonly ward: Ward | null; readonly problems: readonly Problem[] } {
-  return readWard(protocol.file, text, { ladder, protocols: members });
+/** What stands behind a key at the top of a text, when it is a name. */
+const namedIn = (key: string, text: string): string | null =>
+  new RegExp(`^${key}:[ \\t]*["']?([a-z][a-z0-9_]*)`, 'm').exec(text)?.[1] ?? null;
+
+/** Finds ladders by their names, and reads each at most once. */
+function ladderReader(ladders: readonly SiteText[]): (name: string | null) => ReadLadder {
+  const read = new Map<string, ReadLadder>();
+  return (name) => {
+    const found = ladders.find(({ text }) => name !== null && namedIn('ladder', text) === name);
+    if (!found) return noLadder;
+    const known = read.get(found.text) ?? readLadder(found.file, found.text);
+    read.set(found.text, known);
+    return known;
+  };
 }
