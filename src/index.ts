@@ -48,6 +48,12 @@ export { mendsOf, type Mend } from './authoring/mends-of.ts';
 export type { OfferKind } from './authoring/offers/offer.ts';
 export { spliced, type Splice } from './authoring/splice.ts';
 export type { Plain } from './authoring/yaml-text.ts';
+export { Workbench, type CaseAnswer, type Written, type WrittenTexts } from './authoring/workbench.ts';
+export {
+  lookForUnguarded,
+  type UnguardedChange,
+  type UnguardedSearch,
+} from './review/guards/look-for-unguarded.ts';
 export { showProblem } from './problems/show-problem.ts';
 export {
   blanks,

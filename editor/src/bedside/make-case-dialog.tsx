@@ -17,8 +17,8 @@ export function MakeCaseDialog({ hasEarlier, onMake, onClose }: Props): ReactNod
         <Dialog className="dialog">
           <Heading slot="title">Make a case of this set</Heading>
           <p>
-            A case is written into a file that others read, for a patient who is made up. What was observed of a
-            real patient does not belong there, not even without a name.
+            A case is written into a file that others read, for a patient who is made up. What was observed of
+            a real patient does not belong there, not even without a name.
           </p>
           <p className="hint">
             {`The values of this set and what is known of the patient go to the Write room, inside this page. Bed label, times, names and the handoff stay here${hasEarlier ? '; so do the earlier sets' : ''}.`}

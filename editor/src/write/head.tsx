@@ -11,13 +11,15 @@ interface Props extends RoomProps {
   readonly open: OpenDesk;
   readonly saving: Saving;
   readonly part: Part;
+  /** What else is to be told. */
+  readonly said: string;
   readonly onSave: () => void;
   readonly onNew: () => void;
 }
 
 /** The head of the room: what it is for, what is written, and saving. */
 export function Head(props: Props): ReactNode {
-  const { protocol, protocols, site, onGo, open, saving, part, onSave, onNew } = props;
+  const { protocol, protocols, site, onGo, open, saving, part, said, onSave, onNew } = props;
   const id = useId();
   const { unsaved } = open.state;
   const notYetThere = draftIds().filter((each) => protocols.every((other) => other.id !== each));
@@ -61,7 +63,7 @@ export function Head(props: Props): ReactNode {
         </button>
       </div>
       <p className="save-state" role="status">
-        {`${stateInWords(props)} ${saving.said}`.trim()}
+        {`${stateInWords(props)} ${saving.said} ${said}`.trim()}
       </p>
     </header>
   );

@@ -1,4 +1,4 @@
-import type { Form } from '../../../src/index.ts';
+import type { Completion, Form, Hover, Splice, UnguardedChange } from '../../../src/index.ts';
 import type { SiteProtocol, SiteText } from '../common/site-protocol.ts';
 import type { Part, Texts } from './parts.ts';
 
@@ -18,7 +18,10 @@ export type Question =
   | { readonly kind: 'form' }
   | { readonly kind: 'draft'; readonly name: string; readonly given: GivenSet }
   /** The edit that adds a case after the last one of a text. */
-  | { readonly kind: 'add_case'; readonly cases: string; readonly yaml: string }
+  | { readonly kind: 'add_case'; readonly cases: string; readonly name: string; readonly yaml: string }
+  /** What can stand at a place of a text, and what a word there means. */
+  | { readonly kind: 'offers'; readonly part: Part; readonly texts: Texts; readonly offset: number }
+  | { readonly kind: 'hover'; readonly part: Part; readonly texts: Texts; readonly offset: number }
   /** Goes on looking for unguarded changes of some texts for a little while; another version begins anew. */
   | { readonly kind: 'unguarded'; readonly texts: Texts; readonly version: number };
 
@@ -31,7 +34,9 @@ export interface Answers {
   readonly form: { readonly form: Form | null };
   readonly draft: CaseDraft;
   /** Null where the text cannot be read. */
-  readonly add_case: { readonly splices: readonly SpliceHere[] | null };
+  readonly add_case: { readonly splices: readonly Splice[] | null };
+  readonly offers: { readonly offers: readonly Completion[] };
+  readonly hover: { readonly hover: Hover | null };
   readonly unguarded: UnguardedSoFar;
 }
 
@@ -53,14 +58,7 @@ export interface ProblemHere {
 export interface Mend {
   readonly title: string;
   readonly part: Part;
-  readonly splices: readonly SpliceHere[];
-}
-
-/** What stands from `from` to before `to` gives way to `text`. */
-export interface SpliceHere {
-  readonly from: number;
-  readonly to: number;
-  readonly text: string;
+  readonly splices: readonly Splice[];
 }
 
 /** Lines of a text, both included, from 1. */
@@ -74,6 +72,8 @@ export interface Checked {
   readonly problems: readonly ProblemHere[];
   /** Whether the protocol can be read with: without that no case says anything. */
   readonly usable: boolean;
+  /** What is wrong with the ladder, where that keeps the protocol from being read. */
+  readonly ladder: readonly string[];
   /** In the order of the file; empty while the protocol cannot be read with. */
   readonly cases: readonly CaseHere[];
   readonly rules: readonly RuleHere[];
@@ -121,21 +121,7 @@ export interface UnguardedSoFar {
   /** So many changes were looked at, of so many. */
   readonly looked: number;
   readonly of: number;
-  readonly found: readonly UnguardedHere[];
-}
-
-/** A small change of the protocol that no case would notice. */
-export interface UnguardedHere {
-  /** What is changed, in the words of the file. */
-  readonly name: string;
-  /** The rule, measure or limit that it is made in; null outside of these. */
-  readonly owner: string | null;
-  readonly line: number;
-  /** A case that would notice it; null when none was found, and why. */
-  readonly yaml: string | null;
-  readonly because: string | null;
-  /** The reason that the case file gives for leaving it so. */
-  readonly accepted: string | null;
+  readonly found: readonly UnguardedChange[];
 }
 
 /** What is observed in a case, by the name of the observation. */

@@ -6,6 +6,7 @@ import { ConflictDialog } from './saving/conflict-dialog.tsx';
 import { LeaveDialog } from './saving/leave-dialog.tsx';
 import type { Leaving } from './saving/use-leaving.ts';
 import type { Saving } from './saving/use-saving.ts';
+import { NewCaseDialog, type CaseStart } from './side/new-case/new-case-dialog.tsx';
 import { NewDialog } from './start/new-dialog.tsx';
 
 interface Props extends RoomProps {
@@ -14,11 +15,14 @@ interface Props extends RoomProps {
   readonly leaving: Leaving;
   readonly isStarting: boolean;
   readonly onStarted: () => void;
+  readonly newCase: CaseStart | null;
+  readonly onAddCase: (yaml: string) => void;
+  readonly onNoCase: () => void;
 }
 
 /** What the room asks before it goes on. */
 export function RoomDialogs(props: Props): ReactNode {
-  const { open, saving, leaving, site, protocol, isStarting, onStarted, onGo } = props;
+  const { open, saving, leaving, site, protocol, isStarting, onStarted, newCase, onGo } = props;
   const { desk, state } = open;
   const { conflict } = saving;
   const leaveFor = (leave: () => void): void => {
@@ -51,6 +55,7 @@ export function RoomDialogs(props: Props): ReactNode {
           onStay={leaving.stay}
         />
       )}
+      {newCase && <NewCaseDialog start={newCase} onAdd={props.onAddCase} onClose={props.onNoCase} />}
       {isStarting && (
         <NewDialog
           site={site}

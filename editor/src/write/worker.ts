@@ -12,7 +12,19 @@ function answer(question: Question): Answers[Question['kind']] {
     case 'check':
       return bench.check(question.texts);
     case 'case':
-      return bench.caseInFull(question.name);
+      return { case: bench.caseInFull(question.name) };
+    case 'form':
+      return bench.form();
+    case 'draft':
+      return bench.draft(question.name, question.given);
+    case 'add_case':
+      return bench.addCase(question);
+    case 'offers':
+      return bench.offers(question);
+    case 'hover':
+      return bench.hover(question);
+    case 'unguarded':
+      return bench.unguarded(question);
   }
 }
 

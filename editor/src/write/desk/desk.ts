@@ -1,13 +1,8 @@
+import type { Splice } from '../../../../src/index.ts';
 import { editor, Range, Uri } from '../text-field/monaco.ts';
+import type { ProblemHere } from '../messages.ts';
 import { parts, type Part, type Texts } from '../parts.ts';
 import { dropDraft, keepDraft, type Draft } from './drafts.ts';
-
-/** One edit of a text: what stands from `from` to before `to` gives way to `text`. */
-interface Splice {
-  readonly from: number;
-  readonly to: number;
-  readonly text: string;
-}
 
 /** What is known of the desk at a moment; a new one after each change. */
 export interface DeskState {
@@ -20,6 +15,14 @@ export interface DeskState {
 
 const draftDelay = 250;
 
+/** Where each text is written. */
+const places = new WeakMap<editor.ITextModel, { readonly desk: Desk; readonly part: Part }>();
+
+/** Which desk a text lies on; undefined for a text of somebody else. */
+export const writtenIn = (
+  model: editor.ITextModel,
+): { readonly desk: Desk; readonly part: Part } | undefined => places.get(model);
+
 /** The two texts of one protocol while they are written, with their history. It outlasts the room: a look elsewhere loses nothing. */
 export class Desk {
   readonly id: string;
@@ -27,6 +30,8 @@ export class Desk {
   /** What stands on disk, as far as is known; null where there is no file. */
   onDisk: Readonly<Record<Part, string | null>>;
   state: DeskState;
+  /** Those of the texts as they stand; none while they are being checked. */
+  problems: readonly ProblemHere[] = [];
   private readonly listeners = new Set<() => void>();
   private timer: ReturnType<typeof setTimeout> | null = null;
 
@@ -41,7 +46,10 @@ export class Desk {
       );
     this.models = { protocol: model('protocol'), cases: model('cases') };
     this.state = { version: 0, unsaved: this.unsavedNow(), keepsDraft: true };
-    for (const part of parts) this.models[part].onDidChangeContent(() => this.changed());
+    for (const part of parts) {
+      places.set(this.models[part], { desk: this, part });
+      this.models[part].onDidChangeContent(() => this.changed());
+    }
   }
 
   text(part: Part): string {
@@ -100,6 +108,7 @@ export class Desk {
   }
 
   private changed(): void {
+    this.problems = [];
     this.state = { ...this.state, version: this.state.version + 1 };
     this.tell();
   }

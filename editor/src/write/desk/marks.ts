@@ -14,8 +14,9 @@ export function problemInWords({ says, expected, nearMiss }: ProblemHere): strin
   return says + more.join('');
 }
 
-/** Marks the problems in both texts. */
+/** Marks the problems in both texts, as they now stand. */
 export function markProblems(desk: Desk, problems: readonly ProblemHere[]): void {
+  desk.problems = problems;
   for (const part of parts) {
     const here = problems.filter((problem) => problem.part === part);
     editor.setModelMarkers(desk.models[part], owner, here.map(asMarker));

@@ -97,7 +97,8 @@ function inBoth(left: readonly string[], right: readonly string[]): [number, num
 }
 
 /** A run of lines that are alike, of which only how many they are is of interest; or a pair that is shown. */
-export type ShownLines = { readonly alike: number; readonly key: string } | (LinePair & { readonly key: string });
+export type ShownLines =
+  { readonly alike: number; readonly key: string } | (LinePair & { readonly key: string });
 
 /** What is shown of two texts: each difference with so many lines around it; the rest is counted. */
 export function aroundDifferences(pairs: readonly LinePair[], around = 3): ShownLines[] {

@@ -75,8 +75,7 @@ async function saveParts(desk: Desk, tell: (part: Part) => void): Promise<Done> 
     const onDisk = before === null ? null : digestOf(before);
     const saved = await save({ id: desk.id, part, text, onDisk });
     if (saved.kind === 'refused') return saved;
-    if (saved.kind === 'changed_on_disk')
-      return { kind: 'conflict', conflict: { part, theirs: saved.text } };
+    if (saved.kind === 'changed_on_disk') return { kind: 'conflict', conflict: { part, theirs: saved.text } };
     desk.saw(part, text);
     tell(part);
   }

@@ -13,4 +13,4 @@ import { defineTheme } from './theme.ts';
 defineTheme(editor);
 
 export { editor, languages };
-export { KeyCode, KeyMod, MarkerSeverity, Range, Uri } from 'monaco-editor/editor';
+export { KeyCode, KeyMod, MarkerSeverity, Range, Uri, type Position } from 'monaco-editor/editor';

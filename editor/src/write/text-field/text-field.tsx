@@ -1,6 +1,7 @@
 import { useEffect, useRef, type ReactNode } from 'react';
 import { editor, KeyCode, KeyMod } from './monaco.ts';
 import { fieldOptions } from './options.ts';
+import { provideHelp } from './providers.ts';
 
 /** A place in a text that something outside of the field asks to be shown. */
 export interface Reveal {
@@ -42,6 +43,7 @@ export function TextField({ model, label, readOnly, tab, onReady, ...more }: Pro
   });
   useEffect(() => {
     if (!place.current) return undefined;
+    provideHelp();
     const made = editor.create(place.current, { ...fieldOptions, model: null });
     field.current = made;
     made.onDidChangeCursorPosition(({ position }) => tell.current.onCaret(position.lineNumber));

@@ -40,7 +40,7 @@ export function defineTheme(editor: typeof Editor): void {
       'editorHoverWidget.background': '#fffdf8',
       'editorHoverWidget.foreground': '#1f2430',
       'editorHoverWidget.border': '#837d72',
-      'focusBorder': '#0b3fa8',
+      focusBorder: '#0b3fa8',
       'scrollbarSlider.background': '#a39d90b0',
       'scrollbarSlider.hoverBackground': '#837d72',
       'scrollbarSlider.activeBackground': '#545b6b',

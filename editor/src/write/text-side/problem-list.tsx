@@ -38,12 +38,7 @@ export function ProblemList({ problems, kind, isFresh, canMend, onGo, onMend }: 
               </button>
               {canMend(problem.part) &&
                 problem.mends.map((mend) => (
-                  <button
-                    key={mend.title}
-                    type="button"
-                    className="button mend"
-                    onClick={() => onMend(mend)}
-                  >
+                  <button key={mend.title} type="button" className="button mend" onClick={() => onMend(mend)}>
                     {mend.title}
                   </button>
                 ))}

@@ -44,8 +44,8 @@ export function TextSide({ open, kind, part, onPart, onCaret, onSave, onHandle }
         />
         {isReadOnly(part) && (
           <p className="note">
-            A ward policy can be read here and not changed: this room writes only protocol.yaml and cases.yaml.
-            Its cases can be written.
+            A ward policy can be read here and not changed: this room writes only protocol.yaml and
+            cases.yaml. Its cases can be written.
           </p>
         )}
         <TextField

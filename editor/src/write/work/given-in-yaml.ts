@@ -4,7 +4,9 @@ import type { GivenSet, GivenValue } from '../messages.ts';
 /** One set as a case gives it, on one line and in the trade's units: `{ age: 58 y, systolic: 104 }`. */
 export function givenInYaml(given: GivenSet, fields: readonly Field[]): string {
   const byName = new Map(fields.map((field) => [field.name, field]));
-  const entries = Object.entries(given).map(([name, value]) => `${name}: ${valueInYaml(value, byName.get(name))}`);
+  const entries = Object.entries(given).map(
+    ([name, value]) => `${name}: ${valueInYaml(value, byName.get(name))}`,
+  );
   return entries.length === 0 ? '{}' : `{ ${entries.join(', ')} }`;
 }
 

@@ -1,19 +1,25 @@
 import {
   readLadder,
   readProtocol,
+  vitalSigns,
   type Compiled,
   type Ladder,
   type Parents,
   type Problem,
+  type Workbench,
 } from '../../../../src/index.ts';
 import type { SiteProtocol, SiteText } from '../../common/site-protocol.ts';
 import type { Question } from '../messages.ts';
 
-/** A ladder, and what is wrong with its own text. */
+/** A ladder, what is wrong with its own text, and all that a protocol on it is checked with. */
 interface ReadLadder {
   readonly ladder: Ladder | null;
   readonly problems: readonly Problem[];
+  /** The same object for the same ladder, so that it can be seen that nothing has changed. */
+  readonly surroundings: CheckedWith;
 }
+
+type CheckedWith = Parameters<Workbench['check']>[1];
 
 /** What the open protocol is read with. */
 export interface Around {
@@ -27,13 +33,11 @@ export interface Around {
 
 const nameOf = ({ id }: SiteProtocol): string => id.split('/').at(-1) ?? id;
 
-const noLadder: ReadLadder = { ladder: null, problems: [] };
-
 /** All that is around a text while it is written; each part is read once. */
 export function aroundOf({ protocol, all: every, ladders }: Extract<Question, { kind: 'open' }>): Around {
   const all = every.filter(({ kind }) => kind === 'protocol');
   const parents = new Map(all.map((each) => [nameOf(each), { file: each.file, text: each.text }]));
-  const known = ladderReader(protocol.ladder ? [protocol.ladder, ...ladders] : ladders);
+  const known = ladderReader(protocol.ladder ? [protocol.ladder, ...ladders] : ladders, parents);
   const ladderOf = (text: string): ReadLadder => known(namedIn('ladder', text));
   const read = new Map<string, Compiled | null>();
   const members = (text: string): ReadonlyMap<string, Compiled | null> => {
@@ -53,13 +57,22 @@ const namedIn = (key: string, text: string): string | null =>
   new RegExp(`^${key}:[ \\t]*["']?([a-z][a-z0-9_]*)`, 'm').exec(text)?.[1] ?? null;
 
 /** Finds ladders by their names, and reads each at most once. */
-function ladderReader(ladders: readonly SiteText[]): (name: string | null) => ReadLadder {
+function ladderReader(ladders: readonly SiteText[], parents: Parents): (name: string | null) => ReadLadder {
+  const withLadder = (ladder: Ladder | null, problems: readonly Problem[]): ReadLadder => ({
+    ladder,
+    problems,
+    surroundings: { ladder, dictionary: vitalSigns, today: null, parents },
+  });
+  const none = withLadder(null, []);
   const read = new Map<string, ReadLadder>();
   return (name) => {
     const found = ladders.find(({ text }) => name !== null && namedIn('ladder', text) === name);
-    if (!found) return noLadder;
-    const known = read.get(found.text) ?? readLadder(found.file, found.text);
-    read.set(found.text, known);
-    return known;
+    if (!found) return none;
+    const before = read.get(found.text);
+    if (before) return before;
+    const { ladder, problems } = readLadder(found.file, found.text);
+    const made = withLadder(ladder, problems);
+    read.set(found.text, made);
+    return made;
   };
 }

@@ -63,7 +63,13 @@ export function CaseDetail({ found, open, onChoose, onShow }: Props): ReactNode 
   );
 }
 
-function Deciding({ rule, onShow }: { readonly rule: RuleInCase; readonly onShow: SideProps['onShow'] }): ReactNode {
+function Deciding({
+  rule,
+  onShow,
+}: {
+  readonly rule: RuleInCase;
+  readonly onShow: SideProps['onShow'];
+}): ReactNode {
   const { title, level, decidedBy, lines } = rule;
   return (
     <li>

@@ -44,8 +44,8 @@ export function CasesPanel(props: SideProps): ReactNode {
         )}
         {cases.length === 0 && (
           <p className="hint">
-            There is no case yet. A case says what you expect for one made-up patient; from then on it shows at
-            once when a change of the protocol says otherwise.
+            There is no case yet. A case says what you expect for one made-up patient; from then on it shows
+            at once when a change of the protocol says otherwise.
           </p>
         )}
         {rule && shown.length === 0 && (

@@ -40,8 +40,8 @@ export function NewCaseDialog({ start, onAdd, onClose }: Props): ReactNode {
           <Heading slot="title">New case</Heading>
           {start.from === 'bedside' && (
             <p className="note">
-              These values come from the Bedside room. A case is written into a file that others read: if they are
-              those of a real patient, close this now.
+              These values come from the Bedside room. A case is written into a file that others read: if they
+              are those of a real patient, close this now.
             </p>
           )}
           {form === null ? (
@@ -116,7 +116,11 @@ function NewCase({ form, given, onGiven, onAdd, onClose }: NewCaseProps): ReactN
         <Button className="button" onPress={onClose}>
           Not now
         </Button>
-        <Button className="button button-strong" isDisabled={draft === null || draft.yaml === null} onPress={add}>
+        <Button
+          className="button button-strong"
+          isDisabled={draft === null || draft.yaml === null}
+          onPress={add}
+        >
           This is right: add the case
         </Button>
       </div>
@@ -129,7 +133,11 @@ function DraftSays({ draft }: { readonly draft: CaseDraft | null }): ReactNode {
   return (
     <section className="draft-says" aria-label="What the protocol says" aria-live="polite">
       <h3>What the protocol says now</h3>
-      {draft?.heading != null && <p className="case-outcome"><strong>{draft.heading}</strong></p>}
+      {draft?.heading != null && (
+        <p className="case-outcome">
+          <strong>{draft.heading}</strong>
+        </p>
+      )}
       {draft?.couldBe != null && <p>{draft.couldBe}</p>}
       <ul className="plain">
         {keyed([...(draft?.problems ?? []), ...(draft?.refused ?? []), ...(draft?.why ?? [])]).map(
@@ -139,8 +147,8 @@ function DraftSays({ draft }: { readonly draft: CaseDraft | null }): ReactNode {
         )}
       </ul>
       <p className="hint">
-        The case will expect exactly this. Add it only if this is what your council wants; what it ought to say
-        instead can be changed in the text afterwards.
+        The case will expect exactly this. Add it only if this is what your council wants; what it ought to
+        say instead can be changed in the text afterwards.
       </p>
       {draft?.yaml != null && (
         <pre className="draft-yaml" tabIndex={0} aria-label="The case as it will be written">

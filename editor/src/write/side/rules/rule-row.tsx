@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react';
-import type { RuleHere, UnguardedHere } from '../../messages.ts';
+import type { UnguardedChange } from '../../../../../src/index.ts';
+import type { RuleHere } from '../../messages.ts';
 import type { SideProps } from '../side.tsx';
 
 interface Props extends SideProps {
@@ -7,7 +8,7 @@ interface Props extends SideProps {
   readonly isAtCaret: boolean;
   /** Names of the cases that meet it; null for what is no rule. */
   readonly met: readonly string[] | null;
-  readonly unguarded: readonly UnguardedHere[];
+  readonly unguarded: readonly UnguardedChange[];
 }
 
 export function RuleRow({ rule, isAtCaret, met, unguarded, ...props }: Props): ReactNode {
@@ -20,9 +21,7 @@ export function RuleRow({ rule, isAtCaret, met, unguarded, ...props }: Props): R
           <span className="rule-row-title">{rule.title}</span>
           <span className="count">{stateOf(met, unguarded, isAtCaret)}</span>
         </summary>
-        {rule.lines && (
-          <RuleLines lines={rule.lines} onShow={onShow} />
-        )}
+        {rule.lines && <RuleLines lines={rule.lines} onShow={onShow} />}
         {met && met.length === 0 && <p className="hint">No case meets it.</p>}
         {met && met.length > 0 && (
           <ul className="meeting">
@@ -65,7 +64,7 @@ function RuleLines({
 }
 
 interface UnguardedProps extends Pick<SideProps, 'onShow' | 'onAddCase'> {
-  readonly change: UnguardedHere;
+  readonly change: UnguardedChange;
 }
 
 function Unguarded({ change, onShow, onAddCase }: UnguardedProps): ReactNode {
@@ -91,7 +90,7 @@ function Unguarded({ change, onShow, onAddCase }: UnguardedProps): ReactNode {
 
 function stateOf(
   met: readonly string[] | null,
-  unguarded: readonly UnguardedHere[],
+  unguarded: readonly UnguardedChange[],
   isAtCaret: boolean,
 ): string {
   const open = unguarded.filter(({ accepted }) => accepted === null).length;

@@ -11,9 +11,7 @@ export function RulesPanel(props: SideProps): ReactNode {
   const cases = open.verdict.checked?.cases ?? [];
   const fails = cases.filter(({ passes }) => !passes).length;
   const unguarded = useUnguarded(open, kind === 'protocol' && fails === 0 && cases.length > 0);
-  const shown = ruleAtCaret
-    ? [ruleAtCaret, ...rules.filter(({ name }) => name !== ruleAtCaret.name)]
-    : rules;
+  const shown = ruleAtCaret ? [ruleAtCaret, ...rules.filter(({ name }) => name !== ruleAtCaret.name)] : rules;
   return (
     <section className="panel" aria-label="Rules">
       <h2 className="panel-heading">

@@ -1,13 +1,14 @@
 import { useEffect, useState } from 'react';
+import type { UnguardedChange } from '../../../../../src/index.ts';
 import type { OpenDesk } from '../../desk/use-desk.ts';
-import type { UnguardedHere, UnguardedSoFar } from '../../messages.ts';
+import type { UnguardedSoFar } from '../../messages.ts';
 import { useHelper } from '../../use-helper.ts';
 
 /** So long, in milliseconds, the texts must have rested before unguarded changes are looked for. */
 const rest = 700;
 
 export interface Unguarded {
-  readonly found: readonly UnguardedHere[];
+  readonly found: readonly UnguardedChange[];
   readonly inWords: string;
 }
 
@@ -48,6 +49,7 @@ const waiting = (isWanted: boolean): string =>
 
 function inWords({ looked, of, found }: UnguardedSoFar): string {
   const open = found.filter(({ accepted }) => accepted === null).length;
-  const far = looked < of ? `Looked at ${looked} of ${of} small changes. ` : `All ${of} small changes looked at. `;
+  const far =
+    looked < of ? `Looked at ${looked} of ${of} small changes. ` : `All ${of} small changes looked at. `;
   return far + (open === 0 ? 'Some case notices each of them.' : `${open} would go unnoticed.`);
 }
