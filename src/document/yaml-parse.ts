@@ -42,9 +42,7 @@ export function toTokens(text: string, faults: TextFaults): Tokens | null {
 
 /** How many parts a text has, as the limit counts them. */
 export function partsIn(text: string): number {
-  let parts = 0;
-  for (const _ of new Lexer().lex(text)) parts += 1;
-  return parts;
+  return [...new Lexer().lex(text)].length;
 }
 
 /** Keeps the tokens of a text; a second document is noted where it begins. */

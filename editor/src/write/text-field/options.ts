@@ -1,4 +1,4 @@
-import type { editor } from 'monaco-editor/editor';
+import { editor } from 'monaco-editor/editor';
 import { themeName } from './theme.ts';
 
 /** How the field looks and behaves: a plain, large text; nothing around it that the room does not need. */
@@ -17,7 +17,7 @@ export const fieldOptions: editor.IStandaloneEditorConstructionOptions = {
   minimap: { enabled: false },
   glyphMargin: false,
   folding: false,
-  lightbulb: { enabled: 'off' as editor.ShowLightbulbIconMode },
+  lightbulb: { enabled: editor.ShowLightbulbIconMode.Off },
   lineNumbersMinChars: 4,
   lineDecorationsWidth: 14,
   overviewRulerLanes: 0,

@@ -26,7 +26,7 @@ export function caseDraft(reader: Reader, name: string, given: GivenSet): CaseDr
   };
 }
 
-export const fieldsOf = ({ form }: Reader): readonly Field[] => [
+const fieldsOf = ({ form }: Reader): readonly Field[] => [
   ...[...form.needs, ...form.helps].flatMap(({ fields }) => fields),
   ...form.patient,
 ];

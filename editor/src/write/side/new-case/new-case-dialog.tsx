@@ -128,31 +128,39 @@ function NewCase({ form, given, onGiven, onAdd, onClose }: NewCaseProps): ReactN
   );
 }
 
+const nothingYet: CaseDraft = {
+  problems: [],
+  heading: null,
+  couldBe: null,
+  why: [],
+  refused: [],
+  yaml: null,
+};
+
 /** What the protocol says now, which the case will expect. */
 function DraftSays({ draft }: { readonly draft: CaseDraft | null }): ReactNode {
+  const { heading, couldBe, yaml, problems, refused, why } = draft ?? nothingYet;
   return (
     <section className="draft-says" aria-label="What the protocol says" aria-live="polite">
       <h3>What the protocol says now</h3>
-      {draft?.heading != null && (
+      {heading !== null && (
         <p className="case-outcome">
-          <strong>{draft.heading}</strong>
+          <strong>{heading}</strong>
         </p>
       )}
-      {draft?.couldBe != null && <p>{draft.couldBe}</p>}
+      {couldBe !== null && <p>{couldBe}</p>}
       <ul className="plain">
-        {keyed([...(draft?.problems ?? []), ...(draft?.refused ?? []), ...(draft?.why ?? [])]).map(
-          ({ key, line }) => (
-            <li key={key}>{line}</li>
-          ),
-        )}
+        {keyed([...problems, ...refused, ...why]).map(({ key, line }) => (
+          <li key={key}>{line}</li>
+        ))}
       </ul>
       <p className="hint">
         The case will expect exactly this. Add it only if this is what your council wants; what it ought to
         say instead can be changed in the text afterwards.
       </p>
-      {draft?.yaml != null && (
+      {yaml !== null && (
         <pre className="draft-yaml" tabIndex={0} aria-label="The case as it will be written">
-          {draft.yaml}
+          {yaml}
         </pre>
       )}
     </section>
