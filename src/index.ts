@@ -70,7 +70,7 @@ export type { Gap, Said, Sheet, SheetLevel } from './bedside/sheet.ts';
 export type { LocalTime, SetInJson } from './bedside/text-to-sets.ts';
 export { axesOf } from './review/cells/axes-of.ts';
 export { cellAt } from './review/cells/cell-at.ts';
-export { linesOf, type PlaneLine } from './review/cells/lines-of.ts';
+export { linesOf as planeLinesOf, type PlaneLine } from './review/cells/lines-of.ts';
 export {
   cellInWords,
   levelInWords,

@@ -140,19 +140,16 @@ test('a change that no case would notice is found, and one click adds the case t
   const { page, part } = await open(id);
   await part('cases.yaml');
   await page.locator('.text-field').click({ position: { x: 300, y: 60 } });
-  const behindFirst = onDisk(id, 'cases.yaml')
-    .split('  - case:')
-    .slice(2)
-    .join('  - case:')
-    .split('\n').length;
-  await page.keyboard.press('Control+End');
-  await page.keyboard.down('Shift');
-  for (let line = 1; line < behindFirst; line += 1) await page.keyboard.press('ArrowUp');
+  const text = onDisk(id, 'cases.yaml');
+  const second = text.indexOf('  - case:', text.indexOf('  - case:') + 1);
+  await page.keyboard.press('Control+Home');
+  for (let line = text.slice(0, second).split('\n').length; line > 1; line -= 1)
+    await page.keyboard.press('ArrowDown');
   await page.keyboard.press('Home');
-  await page.keyboard.up('Shift');
+  await page.keyboard.press('Control+Shift+End');
   await page.keyboard.press('Delete');
   await page.getByRole('tab', { name: 'Rules' }).click();
-  await page.getByText(/All \d+ small changes looked at/).waitFor({ timeout: 60_000 });
+  await page.getByText(/All \d+ small changes looked at/).waitFor();
   await page.locator('.rule-list details').evaluateAll((all) => {
     for (const each of all) (each as unknown as { open: boolean }).open = true;
   });

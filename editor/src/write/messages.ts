@@ -79,6 +79,12 @@ export interface Checked {
   readonly rules: readonly RuleHere[];
 }
 
+/** Whether the text of the cases could be read at all; if not, that there are none says nothing. */
+export const casesAreRead = (checked: Checked | null): boolean =>
+  checked !== null &&
+  (checked.cases.length > 0 ||
+    checked.problems.every(({ part, severity }) => part !== 'cases' || severity !== 'error'));
+
 /** A case and what came of it. */
 export interface CaseHere {
   readonly name: string;

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { linesOf, planeOf, pointInWords, cellInWords } from '../../../src/index.ts';
+import { planeLinesOf as linesOf, planeOf, pointInWords, cellInWords } from '../../../src/index.ts';
 import { askable } from '../../bundled.ts';
 import { seriesOf } from './judged.ts';
 

@@ -45,8 +45,6 @@ export class Desk {
         Uri.parse(`inmemory://write/${id}/${part}.yaml`),
       );
     this.models = { protocol: model('protocol'), cases: model('cases') };
-    const plainBrackets = { enabled: false, independentColorPoolPerBracketType: false };
-    for (const part of parts) this.models[part].updateOptions({ bracketColorizationOptions: plainBrackets });
     this.state = { version: 0, unsaved: this.unsavedNow(), keepsDraft: true };
     for (const part of parts) {
       places.set(this.models[part], { desk: this, part });

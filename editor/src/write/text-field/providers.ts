@@ -11,7 +11,6 @@ let isDone = false;
 export function provideHelp(): void {
   if (isDone) return;
   isDone = true;
-  languages.setLanguageConfiguration('yaml', { comments: { lineComment: '#' }, onEnterRules });
   // Signs of the field's own are a font: it must be there before the network may be gone.
   document.fonts.load('16px codicon').catch(() => undefined);
   languages.registerCompletionItemProvider('yaml', {
@@ -21,13 +20,6 @@ export function provideHelp(): void {
   languages.registerHoverProvider('yaml', { provideHover: hoverAt });
   languages.registerCodeActionProvider('yaml', { provideCodeActions: mendsAt });
 }
-
-/** A new line begins where its words belong: deeper behind a colon, below the first word behind a dash. */
-const onEnterRules: languages.OnEnterRule[] = [
-  { beforeText: /^\s*-\s.*:\s*$/, action: { indentAction: languages.IndentAction.Indent, appendText: '  ' } },
-  { beforeText: /^\s*-\s+\S/, action: { indentAction: languages.IndentAction.None, appendText: '  ' } },
-  { beforeText: /:\s*$/, action: { indentAction: languages.IndentAction.Indent } },
-];
 
 const kindWords: Readonly<Record<Completion['what'], string>> = {
   key: 'key',

@@ -18,6 +18,9 @@ export function defineTheme(editor: typeof Editor): void {
     colors: {
       'editor.background': '#fffdf8',
       'editor.foreground': '#1f2430',
+      ...Object.fromEntries(
+        [1, 2, 3, 4, 5, 6].map((level) => [`editorBracketHighlight.foreground${level}`, '#1f2430']),
+      ),
       'editorLineNumber.foreground': '#6b6f7a',
       'editorLineNumber.activeForeground': '#1f2430',
       'editor.selectionBackground': '#c3dcdf',

@@ -1,5 +1,5 @@
 import { useState, type ReactNode } from 'react';
-import type { CaseHere } from '../../messages.ts';
+import { casesAreRead, type CaseHere } from '../../messages.ts';
 import type { SideProps } from '../side.tsx';
 import { CaseDetail } from './case-detail.tsx';
 import { CaseRow } from './case-row.tsx';
@@ -13,6 +13,7 @@ export function CasesPanel(props: SideProps): ReactNode {
   const [onlyRule, setOnlyRule] = useState(false);
   const [all, setAll] = useState(false);
   const cases = open.verdict.checked?.cases ?? [];
+  const isRead = casesAreRead(open.verdict.checked);
   const rule = onlyRule ? ruleAtCaret : null;
   const shown = inOrder(rule ? cases.filter(({ met }) => met.includes(rule.name)) : cases);
   const found = cases.find(({ name }) => name === chosen);
@@ -23,7 +24,7 @@ export function CasesPanel(props: SideProps): ReactNode {
         <div className="panel-top">
           <h2 className="panel-heading">
             Cases
-            <span className="count">{countInWords(cases)}</span>
+            <span className="count">{isRead ? countInWords(cases) : 'not read'}</span>
           </h2>
           {kind === 'protocol' && (
             <button type="button" className="button" onClick={onNewCase}>
@@ -42,7 +43,10 @@ export function CasesPanel(props: SideProps): ReactNode {
             <label htmlFor="only-rule">{`Only those that meet the rule at the caret: ${ruleAtCaret.title}`}</label>
           </p>
         )}
-        {cases.length === 0 && (
+        {cases.length === 0 && !isRead && (
+          <p>cases.yaml has problems, so no case can be run. Mend them first.</p>
+        )}
+        {cases.length === 0 && isRead && (
           <p className="hint">
             There is no case yet. A case says what you expect for one made-up patient; from then on it shows
             at once when a change of the protocol says otherwise.

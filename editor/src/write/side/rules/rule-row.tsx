@@ -13,7 +13,7 @@ interface Props extends SideProps {
 
 export function RuleRow({ rule, isAtCaret, met, unguarded, ...props }: Props): ReactNode {
   const { onShow, onChoose } = props;
-  if (met === null && unguarded.length === 0) return null;
+  if (rule.name === '' && unguarded.length === 0) return null;
   return (
     <li className="rule-row" data-caret={isAtCaret}>
       <details open={isAtCaret || undefined}>

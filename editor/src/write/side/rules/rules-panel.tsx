@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import type { RuleHere } from '../../messages.ts';
+import { casesAreRead, type RuleHere } from '../../messages.ts';
 import type { SideProps } from '../side.tsx';
 import { RuleRow } from './rule-row.tsx';
 import { useUnguarded } from './use-unguarded.ts';
@@ -10,6 +10,7 @@ export function RulesPanel(props: SideProps): ReactNode {
   const rules = open.verdict.checked?.rules ?? [];
   const cases = open.verdict.checked?.cases ?? [];
   const fails = cases.filter(({ passes }) => !passes).length;
+  const isRead = casesAreRead(open.verdict.checked);
   const unguarded = useUnguarded(open, kind === 'protocol' && fails === 0 && cases.length > 0);
   const shown = ruleAtCaret ? [ruleAtCaret, ...rules.filter(({ name }) => name !== ruleAtCaret.name)] : rules;
   return (
@@ -21,9 +22,11 @@ export function RulesPanel(props: SideProps): ReactNode {
       <p className="hint" role="status">
         {kind === 'ward'
           ? 'The rules of a ward stand in its protocols; open one of them to see what its cases guard.'
-          : fails > 0
-            ? 'Unguarded changes are looked for once every case passes.'
-            : unguarded.inWords}
+          : !isRead
+            ? 'cases.yaml has problems: mend them first.'
+            : fails > 0
+              ? 'Unguarded changes are looked for once every case passes.'
+              : unguarded.inWords}
       </p>
       <ol className="rule-list">
         {shown.map((rule) => (
@@ -32,7 +35,7 @@ export function RulesPanel(props: SideProps): ReactNode {
             {...props}
             rule={rule}
             isAtCaret={isSame(rule, ruleAtCaret)}
-            met={cases.filter(({ met }) => met.includes(rule.name)).map(({ name }) => name)}
+            met={isRead ? cases.filter(({ met }) => met.includes(rule.name)).map(({ name }) => name) : null}
             unguarded={unguarded.found.filter(({ owner }) => owner === rule.name)}
           />
         ))}
