@@ -36,7 +36,13 @@ import type { Ward } from './ward/ward.ts';
 
 export { isName, startTexts, type StartFrom } from './authoring/start-texts.ts';
 export { completionsAt, type AuthoringQuestion, type Completion } from './authoring/completions-at.ts';
-export type { CaseReport, CasesReport, DecidingRule } from './authoring/document-to-cases-report.ts';
+export { ordinaryValues, type OrdinaryValue } from './authoring/ordinary-values.ts';
+export {
+  numbersOf,
+  type CaseReport,
+  type CasesReport,
+  type DecidingRule,
+} from './authoring/document-to-cases-report.ts';
 export { addCase, type CasesHead } from './authoring/edits/add-case.ts';
 export { addEntry, addItem } from './authoring/edits/add-part.ts';
 export { removePart } from './authoring/edits/remove-part.ts';

@@ -49,9 +49,12 @@ async function roomIn(page: Page, noise: string[], requests: string[]): Promise<
     await page.locator('.text-field').click({ position: { x: 300, y: 60 } });
     await page.keyboard.press('Control+Home');
     await page.keyboard.press('Control+f');
-    await page.getByRole('textbox', { name: 'Find' }).fill(words);
-    await page.keyboard.press('Enter');
-    await page.keyboard.press('Escape');
+    const box = page.getByRole('textbox', { name: 'Find' });
+    await box.fill(words);
+    await page.locator('.find-widget.visible .matchesCount').getByText(/of/).waitFor();
+    await box.press('Enter');
+    await box.press('Escape');
+    await page.locator('.find-widget.visible').waitFor({ state: 'detached' });
   };
   return {
     page,

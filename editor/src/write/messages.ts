@@ -1,4 +1,12 @@
-import type { Completion, Form, Hover, Splice, UnguardedChange } from '../../../src/index.ts';
+import type {
+  Completion,
+  Form,
+  Hover,
+  Plane,
+  PlaneLine,
+  Splice,
+  UnguardedChange,
+} from '../../../src/index.ts';
 import type { SiteProtocol, SiteText } from '../common/site-protocol.ts';
 import type { Part, Texts } from './parts.ts';
 
@@ -22,6 +30,13 @@ export type Question =
   /** What can stand at a place of a text, and what a word there means. */
   | { readonly kind: 'offers'; readonly part: Part; readonly texts: Texts; readonly offset: number }
   | { readonly kind: 'hover'; readonly part: Part; readonly texts: Texts; readonly offset: number }
+  /** The map of two observations, the others held; null: those that are looked at first, and ordinary values. */
+  | {
+      readonly kind: 'map';
+      readonly texts: Texts;
+      readonly axes: readonly [string, string] | null;
+      readonly held: GivenSet | null;
+    }
   /** Goes on looking for unguarded changes of some texts for a little while; another version begins anew. */
   | { readonly kind: 'unguarded'; readonly texts: Texts; readonly version: number };
 
@@ -37,6 +52,7 @@ export interface Answers {
   readonly add_case: { readonly splices: readonly Splice[] | null };
   readonly offers: { readonly offers: readonly Completion[] };
   readonly hover: { readonly hover: Hover | null };
+  readonly map: { readonly map: MapHere | null };
   readonly unguarded: UnguardedSoFar;
 }
 
@@ -149,4 +165,22 @@ export interface CaseDraft {
   /** What is refused or questioned. */
   readonly refused: readonly string[];
   readonly yaml: string | null;
+}
+
+/** A map, and what it can be asked for. */
+export interface MapHere {
+  /** Every observation that can be an axis. */
+  readonly axes: readonly { readonly name: string; readonly title: string }[];
+  readonly plane: Plane;
+  readonly lines: readonly PlaneLine[];
+  /** Cases with a number on both axes, in whole steps. */
+  readonly points: readonly {
+    readonly name: string;
+    readonly passes: boolean;
+    readonly x: number;
+    readonly y: number;
+  }[];
+  /** What the others are held at; what is not in it is missing. */
+  readonly held: GivenSet;
+  readonly form: Form;
 }

@@ -69,6 +69,7 @@ export function Room(props: RoomProps): ReactNode {
     go.current = onGo;
   });
   const choose = useCallback((name: string | null) => go.current({ case: name }), []);
+  const setAxes = useCallback((axes: readonly [string, string]) => go.current({ axes }), []);
   if (open.verdict.failed) return <Fault />;
   return (
     <>
@@ -100,6 +101,9 @@ export function Room(props: RoomProps): ReactNode {
           onShow={show}
           onAddCase={(yaml) => void addCase(yaml)}
           onNewCase={() => setNewCase({ from: 'hand' })}
+          axes={address.axes}
+          onAxes={setAxes}
+          onCaseOf={(given) => setNewCase({ from: 'map', given })}
         />
       </main>
       <RoomDialogs

@@ -23,6 +23,8 @@ function answer(question: Question): Answers[Question['kind']] {
       return bench.offers(question);
     case 'hover':
       return bench.hover(question);
+    case 'map':
+      return bench.map(question);
     case 'unguarded':
       return bench.unguarded(question);
   }

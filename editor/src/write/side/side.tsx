@@ -1,9 +1,10 @@
 import { useState, type ReactNode } from 'react';
 import { Tab, TabList, TabPanel, Tabs } from 'react-aria-components';
 import type { OpenDesk } from '../desk/use-desk.ts';
-import type { RuleHere } from '../messages.ts';
+import type { GivenSet, RuleHere } from '../messages.ts';
 import { CasesPanel } from './cases/cases-panel.tsx';
 import { RulesPanel } from './rules/rules-panel.tsx';
+import { MapPanel } from './map/map-panel.tsx';
 import { MendFirst } from './mend-first.tsx';
 
 export interface SideProps {
@@ -19,16 +20,22 @@ export interface SideProps {
   /** Adds a case, as YAML, to the text of the cases. */
   readonly onAddCase: (yaml: string) => void;
   readonly onNewCase: () => void;
+  /** The axes of the map, as the address has them. */
+  readonly axes: readonly [string, string] | null;
+  readonly onAxes: (axes: readonly [string, string]) => void;
+  /** Begins a case with what is observed at a point of the map. */
+  readonly onCaseOf: (given: GivenSet) => void;
 }
 
 /** Beside the texts: what the cases make of them, rule by rule, and the map. */
 export function Side(props: SideProps): ReactNode {
-  const [tab, setTab] = useState<string>('cases');
+  const [tab, setTab] = useState<string>(props.axes ? 'map' : 'cases');
   const { verdict } = props.open;
   const isUsable = verdict.checked?.usable === true;
   const panels = [
     ['cases', 'Cases', <CasesPanel key="cases" {...props} />],
     ['rules', 'Rules', <RulesPanel key="rules" {...props} />],
+    ['map', 'Map', <MapPanel key="map" {...props} />],
   ] as const;
   return (
     <div className="side" id="side">

@@ -13,6 +13,7 @@ import type { Texts } from '../parts.ts';
 import { caseDraft } from './case-draft.ts';
 import { checkedProtocol } from './checked-protocol.ts';
 import { checkWard } from './check-ward.ts';
+import { mapOf } from './map-of.ts';
 import { aroundOf, type Around } from './surroundings.ts';
 import { UnguardedSteps } from './unguarded-steps.ts';
 
@@ -78,6 +79,11 @@ export class Bench {
 
   addCase({ cases, yaml, name }: Extract<Question, { kind: 'add_case' }>): Answers['add_case'] {
     return { splices: addCase(cases, yaml, { protocol: this.written?.compiled?.protocol.name ?? name }) };
+  }
+
+  map(question: Extract<Question, { kind: 'map' }>): Answers['map'] {
+    const written = this.writtenOf(question.texts);
+    return { map: written.compiled && mapOf(written.compiled, written, question) };
   }
 
   unguarded({ texts, version }: Extract<Question, { kind: 'unguarded' }>): Answers['unguarded'] {

@@ -2,6 +2,7 @@ import { useId, type ReactNode } from 'react';
 import type { Field } from '../../../../../src/index.ts';
 import { sentence } from '../../../common/sentence.ts';
 import type { GivenValue } from '../../messages.ts';
+import { isNoNumber } from './usable.ts';
 
 interface Props {
   readonly field: Field;
@@ -59,6 +60,8 @@ function NumberGiven({ id, title, field, value, onGive }: PartProps & { readonly
         className="text-input"
         inputMode="decimal"
         autoComplete="off"
+        aria-invalid={isNoNumber(value)}
+        aria-describedby={isNoNumber(value) ? `${id}-wrong` : undefined}
         placeholder={value && value.kind !== 'number' ? value.kind : 'not taken'}
         value={text}
         onChange={({ target }) => {
@@ -90,6 +93,11 @@ function NumberGiven({ id, title, field, value, onGive }: PartProps & { readonly
         <option value="unobtainable">unobtainable</option>
         <option value="declined">declined</option>
       </select>
+      {isNoNumber(value) && (
+        <span id={`${id}-wrong`} className="given-wrong">
+          This is no number, so it is not used.
+        </span>
+      )}
     </span>
   );
 }

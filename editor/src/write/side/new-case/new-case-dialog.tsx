@@ -5,6 +5,7 @@ import { keyed } from '../../../common/keyed.ts';
 import { ask } from '../../ask.ts';
 import type { CaseDraft, GivenSet, GivenValue } from '../../messages.ts';
 import { GivenRow } from './given-row.tsx';
+import { usable } from './usable.ts';
 import { observedToGiven } from './observed-to-given.ts';
 
 /** What a case is begun with. */
@@ -171,11 +172,7 @@ function useDraft(name: string, given: GivenSet): CaseDraft | null {
   const [draft, setDraft] = useState<CaseDraft | null>(null);
   useEffect(() => {
     let isWanted = true;
-    const isNumber = /^-?\d{1,9}(?:\.\d{1,6})?$/;
-    const usable = Object.entries(given).filter(
-      ([, value]) => value.kind !== 'number' || isNumber.test(value.text),
-    );
-    ask<'draft'>({ kind: 'draft', name, given: Object.fromEntries(usable) }).then(
+    ask<'draft'>({ kind: 'draft', name, given: usable(given) }).then(
       (found) => isWanted && setDraft(found),
       () => isWanted && setDraft(null),
     );
