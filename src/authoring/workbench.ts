@@ -1,8 +1,8 @@
 import { caseProblems } from '../cases/case-problems.ts';
 import type { Case } from '../cases/case.ts';
-import { documentToCases } from '../cases/document-to-cases.ts';
+import { documentToCases, type ReadCases } from '../cases/document-to-cases.ts';
 import { askCase, compareCase } from '../cases/run-case.ts';
-import type { Document } from '../document/document.ts';
+import { toPlain, type Document } from '../document/document.ts';
 import { YamlReader } from '../document/yaml-reader.ts';
 import type { Compiled } from '../outcome/compile.ts';
 import type { Problem } from '../problems/problem.ts';
@@ -45,7 +45,15 @@ export interface Written {
   readonly problems: { readonly protocol: readonly Problem[]; readonly cases: readonly Problem[] };
 }
 
-type Checked = Pick<Written, 'compiled' | 'document' | 'rules'> & { readonly problems: readonly Problem[] };
+interface Checked extends Pick<Written, 'compiled' | 'document' | 'rules'> {
+  readonly problems: readonly Problem[];
+  /** Two protocols with the same read every case alike. */
+  readonly readsLike: string;
+  /** Two protocols with the same answer every case alike, in the same words. */
+  readonly decidesLike: string;
+}
+
+type Ran = Pick<Written, 'read' | 'cases'> & { readonly problems: readonly Problem[] };
 
 /**
  * Checks a protocol and its cases again and again while they are written. The answer is always that of `readProtocol` and `runCases`; what has not
@@ -54,6 +62,13 @@ type Checked = Pick<Written, 'compiled' | 'document' | 'rules'> & { readonly pro
 export class Workbench {
   private readonly protocolTexts = new YamlReader();
   private readonly caseTexts = new YamlReader();
+  private lastRun: {
+    readonly document: Document;
+    readonly readsLike: string;
+    readonly decidesLike: string;
+    readonly readCases: ReadCases;
+    readonly ran: Ran;
+  } | null = null;
   private last: { readonly text: string; readonly around: Surroundings; readonly checked: Checked } | null =
     null;
 
@@ -70,8 +85,19 @@ export class Workbench {
     if (!read.document)
       return { ...none, problems: told(textToFile('cases', cases.file, cases.text).problems) };
     if (!compiled) return { ...none, problems: told(read.problems) };
-    const ran = runAll(read.document, compiled);
+    const ran = this.run(read.document, compiled, checked.readsLike, checked.decidesLike);
     return { ...none, read: ran.read, cases: ran.cases, problems: told([...read.problems, ...ran.problems]) };
+  }
+
+  /** Cases are read anew only when the protocol may read them otherwise, and asked anew only when it may answer otherwise. */
+  private run(document: Document, compiled: Compiled, readsLike: string, decidesLike: string): Ran {
+    const before = this.lastRun;
+    const isSame = before?.document === document && before.readsLike === readsLike;
+    const readCases = isSame ? before.readCases : documentToCases(document, compiled.protocol);
+    const ran =
+      isSame && before.decidesLike === decidesLike ? before.ran : runAll(document, compiled, readCases);
+    this.lastRun = { document, readsLike, decidesLike, readCases, ran };
+    return ran;
   }
 
   private protocol({ file, text }: WrittenTexts['protocol'], around: Surroundings): Checked {
@@ -88,19 +114,39 @@ const unread = (file: string, text: string): Checked => ({
   compiled: null,
   document: null,
   rules: [],
+  readsLike: '',
+  decidesLike: '',
   problems: textToFile('protocol', file, text).problems,
 });
 
 function checkedOf(given: Document, problems: readonly Problem[], around: Surroundings): Checked {
   const { compiled, problems: found, document } = documentToChecked(given, around);
-  return { compiled, document, rules: linesOf(document).rules, problems: [...problems, ...found] };
+  return {
+    compiled,
+    document,
+    rules: linesOf(document).rules,
+    ...(compiled ? likeness(document) : { readsLike: '', decidesLike: '' }),
+    problems: [...problems, ...found],
+  };
 }
 
-function runAll(
-  document: Document,
-  compiled: Compiled,
-): Pick<Written, 'read' | 'cases'> & { problems: Problem[] } {
-  const { cases: read, problems } = documentToCases(document, compiled.protocol);
+/** Keys of a rule under which stand only words that no answer about a case has. */
+const onlyWords: ReadonlySet<string> = new Set(['says', 'because', 'ask', 'do', 'source']);
+
+function likeness(document: Document): Pick<Checked, 'readsLike' | 'decidesLike'> {
+  const { rules, ...others } = toPlain(document.root) as {
+    readonly rules?: readonly Record<string, unknown>[];
+  };
+  const around = JSON.stringify(others);
+  const named = rules?.map(({ rule }) => rule);
+  const decided = rules?.map((rule) => Object.entries(rule).filter(([key]) => !onlyWords.has(key)));
+  return {
+    readsLike: `${around} ${JSON.stringify(named)}`,
+    decidesLike: `${around} ${JSON.stringify(decided)}`,
+  };
+}
+
+function runAll(document: Document, compiled: Compiled, { cases: read, problems }: ReadCases): Ran {
   const places = new Map(linesOf(document).cases.map((place) => [place.path[1], place]));
   const failed: Problem[] = [];
   const cases = read.flatMap((each): CaseAnswer[] => {
