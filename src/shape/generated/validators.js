@@ -5509,13 +5509,60 @@ const schema59 = {
     protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
     edition: { type: 'integer', minimum: 1 },
     digest: { type: 'string', pattern: '^sha256:[0-9a-f]{64}$' },
+    levels: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' } },
+    observations: { type: 'array', items: { $ref: '#/$defs/observation' } },
+    contradictions: { type: 'array', items: { $ref: '#/$defs/contradiction' } },
     inputs: { type: 'array', items: { $ref: '#/$defs/input' } },
     steps: { type: 'array', items: { $ref: '#/$defs/step' } },
     answers: { $ref: '#/$defs/answers' },
   },
-  required: ['logic', 'protocol', 'edition', 'digest', 'inputs', 'steps', 'answers'],
+  required: [
+    'logic',
+    'protocol',
+    'edition',
+    'digest',
+    'levels',
+    'observations',
+    'contradictions',
+    'inputs',
+    'steps',
+    'answers',
+  ],
   additionalProperties: false,
   $defs: {
+    observation: {
+      type: 'object',
+      properties: {
+        observation: { $ref: 'dictionary.schema.json#/$defs/name' },
+        kind: { type: 'string', enum: ['number', 'choice', 'several', 'yes_no'] },
+        unit: { type: 'string' },
+        steps_per_unit: { type: 'string', pattern: '^[0-9]+(/[0-9]+)?$' },
+        possible: { type: 'array', items: { $ref: '#/$defs/band' }, minItems: 1 },
+        choices: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' } },
+        assumed: { type: ['integer', 'string'] },
+      },
+      required: ['observation', 'kind'],
+      additionalProperties: false,
+    },
+    band: {
+      type: 'object',
+      properties: { age_below: { type: 'integer' }, low: { type: 'integer' }, high: { type: 'integer' } },
+      required: ['low', 'high'],
+      additionalProperties: false,
+    },
+    contradiction: {
+      type: 'object',
+      properties: {
+        lower: { $ref: 'dictionary.schema.json#/$defs/name' },
+        higher: { $ref: 'dictionary.schema.json#/$defs/name' },
+        may_be_equal: { type: 'boolean' },
+        scale: { type: 'integer' },
+        factor: { type: 'integer' },
+        shift: { type: 'integer' },
+      },
+      required: ['lower', 'higher', 'may_be_equal', 'scale', 'factor', 'shift'],
+      additionalProperties: false,
+    },
     input: {
       type: 'object',
       properties: {
@@ -5541,6 +5588,7 @@ const schema59 = {
         choice: { $ref: 'dictionary.schema.json#/$defs/name' },
         unit: { type: 'string' },
         steps_per_unit: { type: 'string', pattern: '^[0-9]+(/[0-9]+)?$' },
+        otherwise: { type: 'integer' },
       },
       required: ['input', 'of', 'name', 'part'],
       additionalProperties: false,
@@ -5684,6 +5732,669 @@ validate190.evaluated = { dynamicProps: false, dynamicItems: false };
 const schema61 = {
   type: 'object',
   properties: {
+    observation: { $ref: 'dictionary.schema.json#/$defs/name' },
+    kind: { type: 'string', enum: ['number', 'choice', 'several', 'yes_no'] },
+    unit: { type: 'string' },
+    steps_per_unit: { type: 'string', pattern: '^[0-9]+(/[0-9]+)?$' },
+    possible: { type: 'array', items: { $ref: '#/$defs/band' }, minItems: 1 },
+    choices: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' } },
+    assumed: { type: ['integer', 'string'] },
+  },
+  required: ['observation', 'kind'],
+  additionalProperties: false,
+};
+const schema62 = {
+  type: 'object',
+  properties: { age_below: { type: 'integer' }, low: { type: 'integer' }, high: { type: 'integer' } },
+  required: ['low', 'high'],
+  additionalProperties: false,
+};
+
+function validate195(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate195.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.low === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'low' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.high === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'high' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'age_below' || key0 === 'low' || key0 === 'high')) {
+        const err2 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+    if (data.age_below !== undefined) {
+      let data0 = data.age_below;
+      if (!(typeof data0 == 'number' && !(data0 % 1) && !isNaN(data0) && isFinite(data0))) {
+        const err3 = {
+          instancePath: instancePath + '/age_below',
+          schemaPath: '#/properties/age_below/type',
+          keyword: 'type',
+          params: { type: 'integer' },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+    }
+    if (data.low !== undefined) {
+      let data1 = data.low;
+      if (!(typeof data1 == 'number' && !(data1 % 1) && !isNaN(data1) && isFinite(data1))) {
+        const err4 = {
+          instancePath: instancePath + '/low',
+          schemaPath: '#/properties/low/type',
+          keyword: 'type',
+          params: { type: 'integer' },
+        };
+        if (vErrors === null) {
+          vErrors = [err4];
+        } else {
+          vErrors.push(err4);
+        }
+        errors++;
+      }
+    }
+    if (data.high !== undefined) {
+      let data2 = data.high;
+      if (!(typeof data2 == 'number' && !(data2 % 1) && !isNaN(data2) && isFinite(data2))) {
+        const err5 = {
+          instancePath: instancePath + '/high',
+          schemaPath: '#/properties/high/type',
+          keyword: 'type',
+          params: { type: 'integer' },
+        };
+        if (vErrors === null) {
+          vErrors = [err5];
+        } else {
+          vErrors.push(err5);
+        }
+        errors++;
+      }
+    }
+  } else {
+    const err6 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err6];
+    } else {
+      vErrors.push(err6);
+    }
+    errors++;
+  }
+  validate195.errors = vErrors;
+  return errors === 0;
+}
+validate195.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const pattern14 = new RegExp('^[0-9]+(/[0-9]+)?$', 'u');
+
+function validate193(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate193.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.observation === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'observation' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.kind === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'kind' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(
+        key0 === 'observation' ||
+        key0 === 'kind' ||
+        key0 === 'unit' ||
+        key0 === 'steps_per_unit' ||
+        key0 === 'possible' ||
+        key0 === 'choices' ||
+        key0 === 'assumed'
+      )) {
+        const err2 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+    if (data.observation !== undefined) {
+      if (
+        !validate190(data.observation, {
+          instancePath: instancePath + '/observation',
+          parentData: data,
+          parentDataProperty: 'observation',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate190.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.kind !== undefined) {
+      let data1 = data.kind;
+      if (typeof data1 !== 'string') {
+        const err3 = {
+          instancePath: instancePath + '/kind',
+          schemaPath: '#/properties/kind/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+      if (!(data1 === 'number' || data1 === 'choice' || data1 === 'several' || data1 === 'yes_no')) {
+        const err4 = {
+          instancePath: instancePath + '/kind',
+          schemaPath: '#/properties/kind/enum',
+          keyword: 'enum',
+          params: { allowedValues: schema61.properties.kind.enum },
+        };
+        if (vErrors === null) {
+          vErrors = [err4];
+        } else {
+          vErrors.push(err4);
+        }
+        errors++;
+      }
+    }
+    if (data.unit !== undefined) {
+      if (typeof data.unit !== 'string') {
+        const err5 = {
+          instancePath: instancePath + '/unit',
+          schemaPath: '#/properties/unit/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err5];
+        } else {
+          vErrors.push(err5);
+        }
+        errors++;
+      }
+    }
+    if (data.steps_per_unit !== undefined) {
+      let data3 = data.steps_per_unit;
+      if (typeof data3 === 'string') {
+        if (!pattern14.test(data3)) {
+          const err6 = {
+            instancePath: instancePath + '/steps_per_unit',
+            schemaPath: '#/properties/steps_per_unit/pattern',
+            keyword: 'pattern',
+            params: { pattern: '^[0-9]+(/[0-9]+)?$' },
+          };
+          if (vErrors === null) {
+            vErrors = [err6];
+          } else {
+            vErrors.push(err6);
+          }
+          errors++;
+        }
+      } else {
+        const err7 = {
+          instancePath: instancePath + '/steps_per_unit',
+          schemaPath: '#/properties/steps_per_unit/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err7];
+        } else {
+          vErrors.push(err7);
+        }
+        errors++;
+      }
+    }
+    if (data.possible !== undefined) {
+      let data4 = data.possible;
+      if (Array.isArray(data4)) {
+        if (data4.length < 1) {
+          const err8 = {
+            instancePath: instancePath + '/possible',
+            schemaPath: '#/properties/possible/minItems',
+            keyword: 'minItems',
+            params: { limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err8];
+          } else {
+            vErrors.push(err8);
+          }
+          errors++;
+        }
+        const len0 = data4.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          if (
+            !validate195(data4[i0], {
+              instancePath: instancePath + '/possible/' + i0,
+              parentData: data4,
+              parentDataProperty: i0,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate195.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err9 = {
+          instancePath: instancePath + '/possible',
+          schemaPath: '#/properties/possible/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err9];
+        } else {
+          vErrors.push(err9);
+        }
+        errors++;
+      }
+    }
+    if (data.choices !== undefined) {
+      let data6 = data.choices;
+      if (Array.isArray(data6)) {
+        const len1 = data6.length;
+        for (let i1 = 0; i1 < len1; i1++) {
+          if (
+            !validate190(data6[i1], {
+              instancePath: instancePath + '/choices/' + i1,
+              parentData: data6,
+              parentDataProperty: i1,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate190.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err10 = {
+          instancePath: instancePath + '/choices',
+          schemaPath: '#/properties/choices/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err10];
+        } else {
+          vErrors.push(err10);
+        }
+        errors++;
+      }
+    }
+    if (data.assumed !== undefined) {
+      let data8 = data.assumed;
+      if (
+        !(typeof data8 == 'number' && !(data8 % 1) && !isNaN(data8) && isFinite(data8)) &&
+        typeof data8 !== 'string'
+      ) {
+        const err11 = {
+          instancePath: instancePath + '/assumed',
+          schemaPath: '#/properties/assumed/type',
+          keyword: 'type',
+          params: { type: schema61.properties.assumed.type },
+        };
+        if (vErrors === null) {
+          vErrors = [err11];
+        } else {
+          vErrors.push(err11);
+        }
+        errors++;
+      }
+    }
+  } else {
+    const err12 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err12];
+    } else {
+      vErrors.push(err12);
+    }
+    errors++;
+  }
+  validate193.errors = vErrors;
+  return errors === 0;
+}
+validate193.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema63 = {
+  type: 'object',
+  properties: {
+    lower: { $ref: 'dictionary.schema.json#/$defs/name' },
+    higher: { $ref: 'dictionary.schema.json#/$defs/name' },
+    may_be_equal: { type: 'boolean' },
+    scale: { type: 'integer' },
+    factor: { type: 'integer' },
+    shift: { type: 'integer' },
+  },
+  required: ['lower', 'higher', 'may_be_equal', 'scale', 'factor', 'shift'],
+  additionalProperties: false,
+};
+
+function validate199(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate199.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.lower === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'lower' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.higher === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'higher' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    if (data.may_be_equal === undefined) {
+      const err2 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'may_be_equal' },
+      };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    if (data.scale === undefined) {
+      const err3 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'scale' },
+      };
+      if (vErrors === null) {
+        vErrors = [err3];
+      } else {
+        vErrors.push(err3);
+      }
+      errors++;
+    }
+    if (data.factor === undefined) {
+      const err4 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'factor' },
+      };
+      if (vErrors === null) {
+        vErrors = [err4];
+      } else {
+        vErrors.push(err4);
+      }
+      errors++;
+    }
+    if (data.shift === undefined) {
+      const err5 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'shift' },
+      };
+      if (vErrors === null) {
+        vErrors = [err5];
+      } else {
+        vErrors.push(err5);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(
+        key0 === 'lower' ||
+        key0 === 'higher' ||
+        key0 === 'may_be_equal' ||
+        key0 === 'scale' ||
+        key0 === 'factor' ||
+        key0 === 'shift'
+      )) {
+        const err6 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err6];
+        } else {
+          vErrors.push(err6);
+        }
+        errors++;
+      }
+    }
+    if (data.lower !== undefined) {
+      if (
+        !validate190(data.lower, {
+          instancePath: instancePath + '/lower',
+          parentData: data,
+          parentDataProperty: 'lower',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate190.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.higher !== undefined) {
+      if (
+        !validate190(data.higher, {
+          instancePath: instancePath + '/higher',
+          parentData: data,
+          parentDataProperty: 'higher',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate190.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.may_be_equal !== undefined) {
+      if (typeof data.may_be_equal !== 'boolean') {
+        const err7 = {
+          instancePath: instancePath + '/may_be_equal',
+          schemaPath: '#/properties/may_be_equal/type',
+          keyword: 'type',
+          params: { type: 'boolean' },
+        };
+        if (vErrors === null) {
+          vErrors = [err7];
+        } else {
+          vErrors.push(err7);
+        }
+        errors++;
+      }
+    }
+    if (data.scale !== undefined) {
+      let data3 = data.scale;
+      if (!(typeof data3 == 'number' && !(data3 % 1) && !isNaN(data3) && isFinite(data3))) {
+        const err8 = {
+          instancePath: instancePath + '/scale',
+          schemaPath: '#/properties/scale/type',
+          keyword: 'type',
+          params: { type: 'integer' },
+        };
+        if (vErrors === null) {
+          vErrors = [err8];
+        } else {
+          vErrors.push(err8);
+        }
+        errors++;
+      }
+    }
+    if (data.factor !== undefined) {
+      let data4 = data.factor;
+      if (!(typeof data4 == 'number' && !(data4 % 1) && !isNaN(data4) && isFinite(data4))) {
+        const err9 = {
+          instancePath: instancePath + '/factor',
+          schemaPath: '#/properties/factor/type',
+          keyword: 'type',
+          params: { type: 'integer' },
+        };
+        if (vErrors === null) {
+          vErrors = [err9];
+        } else {
+          vErrors.push(err9);
+        }
+        errors++;
+      }
+    }
+    if (data.shift !== undefined) {
+      let data5 = data.shift;
+      if (!(typeof data5 == 'number' && !(data5 % 1) && !isNaN(data5) && isFinite(data5))) {
+        const err10 = {
+          instancePath: instancePath + '/shift',
+          schemaPath: '#/properties/shift/type',
+          keyword: 'type',
+          params: { type: 'integer' },
+        };
+        if (vErrors === null) {
+          vErrors = [err10];
+        } else {
+          vErrors.push(err10);
+        }
+        errors++;
+      }
+    }
+  } else {
+    const err11 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err11];
+    } else {
+      vErrors.push(err11);
+    }
+    errors++;
+  }
+  validate199.errors = vErrors;
+  return errors === 0;
+}
+validate199.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema64 = {
+  type: 'object',
+  properties: {
     input: { type: 'string' },
     of: { type: 'string', enum: ['observation', 'limit', 'look_back'] },
     name: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -5706,19 +6417,19 @@ const schema61 = {
     choice: { $ref: 'dictionary.schema.json#/$defs/name' },
     unit: { type: 'string' },
     steps_per_unit: { type: 'string', pattern: '^[0-9]+(/[0-9]+)?$' },
+    otherwise: { type: 'integer' },
   },
   required: ['input', 'of', 'name', 'part'],
   additionalProperties: false,
 };
-const pattern14 = new RegExp('^[0-9]+(/[0-9]+)?$', 'u');
 
-function validate192(
+function validate203(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate192.evaluated;
+  const evaluated0 = validate203.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -5790,7 +6501,8 @@ function validate192(
         key0 === 'part' ||
         key0 === 'choice' ||
         key0 === 'unit' ||
-        key0 === 'steps_per_unit'
+        key0 === 'steps_per_unit' ||
+        key0 === 'otherwise'
       )) {
         const err4 = {
           instancePath,
@@ -5843,7 +6555,7 @@ function validate192(
           instancePath: instancePath + '/of',
           schemaPath: '#/properties/of/enum',
           keyword: 'enum',
-          params: { allowedValues: schema61.properties.of.enum },
+          params: { allowedValues: schema64.properties.of.enum },
         };
         if (vErrors === null) {
           vErrors = [err7];
@@ -5900,7 +6612,7 @@ function validate192(
           instancePath: instancePath + '/part',
           schemaPath: '#/properties/part/enum',
           keyword: 'enum',
-          params: { allowedValues: schema61.properties.part.enum },
+          params: { allowedValues: schema64.properties.part.enum },
         };
         if (vErrors === null) {
           vErrors = [err9];
@@ -5972,27 +6684,44 @@ function validate192(
         errors++;
       }
     }
+    if (data.otherwise !== undefined) {
+      let data7 = data.otherwise;
+      if (!(typeof data7 == 'number' && !(data7 % 1) && !isNaN(data7) && isFinite(data7))) {
+        const err13 = {
+          instancePath: instancePath + '/otherwise',
+          schemaPath: '#/properties/otherwise/type',
+          keyword: 'type',
+          params: { type: 'integer' },
+        };
+        if (vErrors === null) {
+          vErrors = [err13];
+        } else {
+          vErrors.push(err13);
+        }
+        errors++;
+      }
+    }
   } else {
-    const err13 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    const err14 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
     if (vErrors === null) {
-      vErrors = [err13];
+      vErrors = [err14];
     } else {
-      vErrors.push(err13);
+      vErrors.push(err14);
     }
     errors++;
   }
-  validate192.errors = vErrors;
+  validate203.errors = vErrors;
   return errors === 0;
 }
-validate192.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate203.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema62 = {
+const schema65 = {
   type: 'object',
   properties: { step: { type: 'string' }, is: { $ref: '#/$defs/expression' } },
   required: ['step', 'is'],
   additionalProperties: false,
 };
-const schema63 = {
+const schema66 = {
   type: ['integer', 'boolean', 'object'],
   properties: {
     var: { type: 'string' },
@@ -6012,16 +6741,16 @@ const schema63 = {
   maxProperties: 1,
   additionalProperties: false,
 };
-const schema64 = { type: 'array', items: { $ref: '#/$defs/expression' }, minItems: 1 };
-const wrapper0 = { validate: validate197 };
+const schema67 = { type: 'array', items: { $ref: '#/$defs/expression' }, minItems: 1 };
+const wrapper0 = { validate: validate208 };
 
-function validate198(
+function validate209(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate198.evaluated;
+  const evaluated0 = validate209.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -6062,18 +6791,18 @@ function validate198(
     }
     errors++;
   }
-  validate198.errors = vErrors;
+  validate209.errors = vErrors;
   return errors === 0;
 }
-validate198.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate209.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate197(
+function validate208(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate197.evaluated;
+  const evaluated0 = validate208.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -6085,7 +6814,7 @@ function validate197(
     typeof data !== 'boolean' &&
     !(data && typeof data == 'object' && !Array.isArray(data))
   ) {
-    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema63.type } };
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema66.type } };
     if (vErrors === null) {
       vErrors = [err0];
     } else {
@@ -6123,7 +6852,7 @@ function validate197(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema63.properties, key0)) {
+      if (!func5.call(schema66.properties, key0)) {
         const err3 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -6156,7 +6885,7 @@ function validate197(
     }
     if (data['+'] !== undefined) {
       if (
-        !validate198(data['+'], {
+        !validate209(data['+'], {
           instancePath: instancePath + '/+',
           parentData: data,
           parentDataProperty: '+',
@@ -6164,13 +6893,13 @@ function validate197(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate198.errors);
+        vErrors = joined(vErrors, validate209.errors);
         errors = vErrors.length;
       }
     }
     if (data['-'] !== undefined) {
       if (
-        !validate198(data['-'], {
+        !validate209(data['-'], {
           instancePath: instancePath + '/-',
           parentData: data,
           parentDataProperty: '-',
@@ -6178,13 +6907,13 @@ function validate197(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate198.errors);
+        vErrors = joined(vErrors, validate209.errors);
         errors = vErrors.length;
       }
     }
     if (data['*'] !== undefined) {
       if (
-        !validate198(data['*'], {
+        !validate209(data['*'], {
           instancePath: instancePath + '/*',
           parentData: data,
           parentDataProperty: '*',
@@ -6192,13 +6921,13 @@ function validate197(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate198.errors);
+        vErrors = joined(vErrors, validate209.errors);
         errors = vErrors.length;
       }
     }
     if (data.min !== undefined) {
       if (
-        !validate198(data.min, {
+        !validate209(data.min, {
           instancePath: instancePath + '/min',
           parentData: data,
           parentDataProperty: 'min',
@@ -6206,13 +6935,13 @@ function validate197(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate198.errors);
+        vErrors = joined(vErrors, validate209.errors);
         errors = vErrors.length;
       }
     }
     if (data.max !== undefined) {
       if (
-        !validate198(data.max, {
+        !validate209(data.max, {
           instancePath: instancePath + '/max',
           parentData: data,
           parentDataProperty: 'max',
@@ -6220,13 +6949,13 @@ function validate197(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate198.errors);
+        vErrors = joined(vErrors, validate209.errors);
         errors = vErrors.length;
       }
     }
     if (data['<'] !== undefined) {
       if (
-        !validate198(data['<'], {
+        !validate209(data['<'], {
           instancePath: instancePath + '/<',
           parentData: data,
           parentDataProperty: '<',
@@ -6234,13 +6963,13 @@ function validate197(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate198.errors);
+        vErrors = joined(vErrors, validate209.errors);
         errors = vErrors.length;
       }
     }
     if (data['<='] !== undefined) {
       if (
-        !validate198(data['<='], {
+        !validate209(data['<='], {
           instancePath: instancePath + '/<=',
           parentData: data,
           parentDataProperty: '<=',
@@ -6248,13 +6977,13 @@ function validate197(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate198.errors);
+        vErrors = joined(vErrors, validate209.errors);
         errors = vErrors.length;
       }
     }
     if (data.and !== undefined) {
       if (
-        !validate198(data.and, {
+        !validate209(data.and, {
           instancePath: instancePath + '/and',
           parentData: data,
           parentDataProperty: 'and',
@@ -6262,13 +6991,13 @@ function validate197(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate198.errors);
+        vErrors = joined(vErrors, validate209.errors);
         errors = vErrors.length;
       }
     }
     if (data.or !== undefined) {
       if (
-        !validate198(data.or, {
+        !validate209(data.or, {
           instancePath: instancePath + '/or',
           parentData: data,
           parentDataProperty: 'or',
@@ -6276,13 +7005,13 @@ function validate197(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate198.errors);
+        vErrors = joined(vErrors, validate209.errors);
         errors = vErrors.length;
       }
     }
     if (data['!'] !== undefined) {
       if (
-        !validate198(data['!'], {
+        !validate209(data['!'], {
           instancePath: instancePath + '/!',
           parentData: data,
           parentDataProperty: '!',
@@ -6290,13 +7019,13 @@ function validate197(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate198.errors);
+        vErrors = joined(vErrors, validate209.errors);
         errors = vErrors.length;
       }
     }
     if (data.if !== undefined) {
       if (
-        !validate198(data.if, {
+        !validate209(data.if, {
           instancePath: instancePath + '/if',
           parentData: data,
           parentDataProperty: 'if',
@@ -6304,23 +7033,23 @@ function validate197(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate198.errors);
+        vErrors = joined(vErrors, validate209.errors);
         errors = vErrors.length;
       }
     }
   }
-  validate197.errors = vErrors;
+  validate208.errors = vErrors;
   return errors === 0;
 }
-validate197.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate208.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate196(
+function validate207(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate196.evaluated;
+  const evaluated0 = validate207.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -6390,7 +7119,7 @@ function validate196(
     }
     if (data.is !== undefined) {
       if (
-        !validate197(data.is, {
+        !validate208(data.is, {
           instancePath: instancePath + '/is',
           parentData: data,
           parentDataProperty: 'is',
@@ -6398,7 +7127,7 @@ function validate196(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate197.errors);
+        vErrors = joined(vErrors, validate208.errors);
         errors = vErrors.length;
       }
     }
@@ -6411,12 +7140,12 @@ function validate196(
     }
     errors++;
   }
-  validate196.errors = vErrors;
+  validate207.errors = vErrors;
   return errors === 0;
 }
-validate196.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate207.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema65 = {
+const schema68 = {
   type: 'object',
   properties: {
     applies: { $ref: '#/$defs/truth' },
@@ -6427,20 +7156,20 @@ const schema65 = {
   required: ['applies', 'levels', 'rules', 'measures'],
   additionalProperties: false,
 };
-const schema66 = {
+const schema69 = {
   type: 'object',
   properties: { certain: { $ref: '#/$defs/expression' }, possible: { $ref: '#/$defs/expression' } },
   required: ['certain', 'possible'],
   additionalProperties: false,
 };
 
-function validate213(
+function validate224(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate213.evaluated;
+  const evaluated0 = validate224.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -6494,7 +7223,7 @@ function validate213(
     }
     if (data.certain !== undefined) {
       if (
-        !validate197(data.certain, {
+        !validate208(data.certain, {
           instancePath: instancePath + '/certain',
           parentData: data,
           parentDataProperty: 'certain',
@@ -6502,13 +7231,13 @@ function validate213(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate197.errors);
+        vErrors = joined(vErrors, validate208.errors);
         errors = vErrors.length;
       }
     }
     if (data.possible !== undefined) {
       if (
-        !validate197(data.possible, {
+        !validate208(data.possible, {
           instancePath: instancePath + '/possible',
           parentData: data,
           parentDataProperty: 'possible',
@@ -6516,7 +7245,7 @@ function validate213(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate197.errors);
+        vErrors = joined(vErrors, validate208.errors);
         errors = vErrors.length;
       }
     }
@@ -6529,12 +7258,12 @@ function validate213(
     }
     errors++;
   }
-  validate213.errors = vErrors;
+  validate224.errors = vErrors;
   return errors === 0;
 }
-validate213.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate224.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema67 = {
+const schema70 = {
   type: 'object',
   properties: {
     raised: { $ref: '#/$defs/expression' },
@@ -6545,13 +7274,13 @@ const schema67 = {
   additionalProperties: false,
 };
 
-function validate217(
+function validate228(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate217.evaluated;
+  const evaluated0 = validate228.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -6619,7 +7348,7 @@ function validate217(
     }
     if (data.raised !== undefined) {
       if (
-        !validate197(data.raised, {
+        !validate208(data.raised, {
           instancePath: instancePath + '/raised',
           parentData: data,
           parentDataProperty: 'raised',
@@ -6627,13 +7356,13 @@ function validate217(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate197.errors);
+        vErrors = joined(vErrors, validate208.errors);
         errors = vErrors.length;
       }
     }
     if (data.could !== undefined) {
       if (
-        !validate197(data.could, {
+        !validate208(data.could, {
           instancePath: instancePath + '/could',
           parentData: data,
           parentDataProperty: 'could',
@@ -6641,13 +7370,13 @@ function validate217(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate197.errors);
+        vErrors = joined(vErrors, validate208.errors);
         errors = vErrors.length;
       }
     }
     if (data.floor !== undefined) {
       if (
-        !validate197(data.floor, {
+        !validate208(data.floor, {
           instancePath: instancePath + '/floor',
           parentData: data,
           parentDataProperty: 'floor',
@@ -6655,7 +7384,7 @@ function validate217(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate197.errors);
+        vErrors = joined(vErrors, validate208.errors);
         errors = vErrors.length;
       }
     }
@@ -6668,12 +7397,12 @@ function validate217(
     }
     errors++;
   }
-  validate217.errors = vErrors;
+  validate228.errors = vErrors;
   return errors === 0;
 }
-validate217.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate228.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema68 = {
+const schema71 = {
   type: 'object',
   properties: {
     certain: { $ref: '#/$defs/expression' },
@@ -6687,13 +7416,13 @@ const schema68 = {
   additionalProperties: false,
 };
 
-function validate222(
+function validate233(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate222.evaluated;
+  const evaluated0 = validate233.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -6810,7 +7539,7 @@ function validate222(
     }
     if (data.certain !== undefined) {
       if (
-        !validate197(data.certain, {
+        !validate208(data.certain, {
           instancePath: instancePath + '/certain',
           parentData: data,
           parentDataProperty: 'certain',
@@ -6818,13 +7547,13 @@ function validate222(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate197.errors);
+        vErrors = joined(vErrors, validate208.errors);
         errors = vErrors.length;
       }
     }
     if (data.possible !== undefined) {
       if (
-        !validate197(data.possible, {
+        !validate208(data.possible, {
           instancePath: instancePath + '/possible',
           parentData: data,
           parentDataProperty: 'possible',
@@ -6832,13 +7561,13 @@ function validate222(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate197.errors);
+        vErrors = joined(vErrors, validate208.errors);
         errors = vErrors.length;
       }
     }
     if (data.counts !== undefined) {
       if (
-        !validate197(data.counts, {
+        !validate208(data.counts, {
           instancePath: instancePath + '/counts',
           parentData: data,
           parentDataProperty: 'counts',
@@ -6846,13 +7575,13 @@ function validate222(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate197.errors);
+        vErrors = joined(vErrors, validate208.errors);
         errors = vErrors.length;
       }
     }
     if (data.could !== undefined) {
       if (
-        !validate197(data.could, {
+        !validate208(data.could, {
           instancePath: instancePath + '/could',
           parentData: data,
           parentDataProperty: 'could',
@@ -6860,13 +7589,13 @@ function validate222(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate197.errors);
+        vErrors = joined(vErrors, validate208.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained !== undefined) {
       if (
-        !validate213(data.explained, {
+        !validate224(data.explained, {
           instancePath: instancePath + '/explained',
           parentData: data,
           parentDataProperty: 'explained',
@@ -6874,13 +7603,13 @@ function validate222(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate213.errors);
+        vErrors = joined(vErrors, validate224.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_reliable !== undefined) {
       if (
-        !validate197(data.not_reliable, {
+        !validate208(data.not_reliable, {
           instancePath: instancePath + '/not_reliable',
           parentData: data,
           parentDataProperty: 'not_reliable',
@@ -6888,7 +7617,7 @@ function validate222(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate197.errors);
+        vErrors = joined(vErrors, validate208.errors);
         errors = vErrors.length;
       }
     }
@@ -6901,12 +7630,12 @@ function validate222(
     }
     errors++;
   }
-  validate222.errors = vErrors;
+  validate233.errors = vErrors;
   return errors === 0;
 }
-validate222.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate233.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema69 = {
+const schema72 = {
   type: 'object',
   properties: {
     low: { $ref: '#/$defs/expression' },
@@ -6921,15 +7650,15 @@ const schema69 = {
   required: ['low', 'high', 'scale', 'bottom_low', 'bottom_high', 'bottom_scale', 'sure', 'maybe'],
   additionalProperties: false,
 };
-const pattern15 = new RegExp('^[0-9]+$', 'u');
+const pattern16 = new RegExp('^[0-9]+$', 'u');
 
-function validate230(
+function validate241(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate230.evaluated;
+  const evaluated0 = validate241.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -7076,7 +7805,7 @@ function validate230(
     }
     if (data.low !== undefined) {
       if (
-        !validate197(data.low, {
+        !validate208(data.low, {
           instancePath: instancePath + '/low',
           parentData: data,
           parentDataProperty: 'low',
@@ -7084,13 +7813,13 @@ function validate230(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate197.errors);
+        vErrors = joined(vErrors, validate208.errors);
         errors = vErrors.length;
       }
     }
     if (data.high !== undefined) {
       if (
-        !validate197(data.high, {
+        !validate208(data.high, {
           instancePath: instancePath + '/high',
           parentData: data,
           parentDataProperty: 'high',
@@ -7098,14 +7827,14 @@ function validate230(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate197.errors);
+        vErrors = joined(vErrors, validate208.errors);
         errors = vErrors.length;
       }
     }
     if (data.scale !== undefined) {
       let data2 = data.scale;
       if (typeof data2 === 'string') {
-        if (!pattern15.test(data2)) {
+        if (!pattern16.test(data2)) {
           const err9 = {
             instancePath: instancePath + '/scale',
             schemaPath: '#/properties/scale/pattern',
@@ -7136,7 +7865,7 @@ function validate230(
     }
     if (data.bottom_low !== undefined) {
       if (
-        !validate197(data.bottom_low, {
+        !validate208(data.bottom_low, {
           instancePath: instancePath + '/bottom_low',
           parentData: data,
           parentDataProperty: 'bottom_low',
@@ -7144,13 +7873,13 @@ function validate230(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate197.errors);
+        vErrors = joined(vErrors, validate208.errors);
         errors = vErrors.length;
       }
     }
     if (data.bottom_high !== undefined) {
       if (
-        !validate197(data.bottom_high, {
+        !validate208(data.bottom_high, {
           instancePath: instancePath + '/bottom_high',
           parentData: data,
           parentDataProperty: 'bottom_high',
@@ -7158,14 +7887,14 @@ function validate230(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate197.errors);
+        vErrors = joined(vErrors, validate208.errors);
         errors = vErrors.length;
       }
     }
     if (data.bottom_scale !== undefined) {
       let data5 = data.bottom_scale;
       if (typeof data5 === 'string') {
-        if (!pattern15.test(data5)) {
+        if (!pattern16.test(data5)) {
           const err11 = {
             instancePath: instancePath + '/bottom_scale',
             schemaPath: '#/properties/bottom_scale/pattern',
@@ -7196,7 +7925,7 @@ function validate230(
     }
     if (data.sure !== undefined) {
       if (
-        !validate197(data.sure, {
+        !validate208(data.sure, {
           instancePath: instancePath + '/sure',
           parentData: data,
           parentDataProperty: 'sure',
@@ -7204,13 +7933,13 @@ function validate230(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate197.errors);
+        vErrors = joined(vErrors, validate208.errors);
         errors = vErrors.length;
       }
     }
     if (data.maybe !== undefined) {
       if (
-        !validate197(data.maybe, {
+        !validate208(data.maybe, {
           instancePath: instancePath + '/maybe',
           parentData: data,
           parentDataProperty: 'maybe',
@@ -7218,7 +7947,7 @@ function validate230(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate197.errors);
+        vErrors = joined(vErrors, validate208.errors);
         errors = vErrors.length;
       }
     }
@@ -7231,18 +7960,18 @@ function validate230(
     }
     errors++;
   }
-  validate230.errors = vErrors;
+  validate241.errors = vErrors;
   return errors === 0;
 }
-validate230.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate241.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate212(
+function validate223(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate212.evaluated;
+  const evaluated0 = validate223.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -7324,7 +8053,7 @@ function validate212(
     }
     if (data.applies !== undefined) {
       if (
-        !validate213(data.applies, {
+        !validate224(data.applies, {
           instancePath: instancePath + '/applies',
           parentData: data,
           parentDataProperty: 'applies',
@@ -7332,13 +8061,13 @@ function validate212(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate213.errors);
+        vErrors = joined(vErrors, validate224.errors);
         errors = vErrors.length;
       }
     }
     if (data.levels !== undefined) {
       if (
-        !validate217(data.levels, {
+        !validate228(data.levels, {
           instancePath: instancePath + '/levels',
           parentData: data,
           parentDataProperty: 'levels',
@@ -7346,7 +8075,7 @@ function validate212(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate217.errors);
+        vErrors = joined(vErrors, validate228.errors);
         errors = vErrors.length;
       }
     }
@@ -7355,7 +8084,7 @@ function validate212(
       if (data2 && typeof data2 == 'object' && !Array.isArray(data2)) {
         for (const key1 in data2) {
           if (
-            !validate222(data2[key1], {
+            !validate233(data2[key1], {
               instancePath: instancePath + '/rules/' + key1.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data2,
               parentDataProperty: key1,
@@ -7363,7 +8092,7 @@ function validate212(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate222.errors);
+            vErrors = joined(vErrors, validate233.errors);
             errors = vErrors.length;
           }
         }
@@ -7387,7 +8116,7 @@ function validate212(
       if (data4 && typeof data4 == 'object' && !Array.isArray(data4)) {
         for (const key2 in data4) {
           if (
-            !validate230(data4[key2], {
+            !validate241(data4[key2], {
               instancePath: instancePath + '/measures/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data4,
               parentDataProperty: key2,
@@ -7395,7 +8124,7 @@ function validate212(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate230.errors);
+            vErrors = joined(vErrors, validate241.errors);
             errors = vErrors.length;
           }
         }
@@ -7423,10 +8152,10 @@ function validate212(
     }
     errors++;
   }
-  validate212.errors = vErrors;
+  validate223.errors = vErrors;
   return errors === 0;
 }
-validate212.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate223.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const pattern13 = new RegExp('^sha256:[0-9a-f]{64}$', 'u');
 
@@ -7500,12 +8229,12 @@ function validate189(
       }
       errors++;
     }
-    if (data.inputs === undefined) {
+    if (data.levels === undefined) {
       const err4 = {
         instancePath,
         schemaPath: '#/required',
         keyword: 'required',
-        params: { missingProperty: 'inputs' },
+        params: { missingProperty: 'levels' },
       };
       if (vErrors === null) {
         vErrors = [err4];
@@ -7514,12 +8243,12 @@ function validate189(
       }
       errors++;
     }
-    if (data.steps === undefined) {
+    if (data.observations === undefined) {
       const err5 = {
         instancePath,
         schemaPath: '#/required',
         keyword: 'required',
-        params: { missingProperty: 'steps' },
+        params: { missingProperty: 'observations' },
       };
       if (vErrors === null) {
         vErrors = [err5];
@@ -7528,12 +8257,12 @@ function validate189(
       }
       errors++;
     }
-    if (data.answers === undefined) {
+    if (data.contradictions === undefined) {
       const err6 = {
         instancePath,
         schemaPath: '#/required',
         keyword: 'required',
-        params: { missingProperty: 'answers' },
+        params: { missingProperty: 'contradictions' },
       };
       if (vErrors === null) {
         vErrors = [err6];
@@ -7542,26 +8271,60 @@ function validate189(
       }
       errors++;
     }
+    if (data.inputs === undefined) {
+      const err7 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'inputs' },
+      };
+      if (vErrors === null) {
+        vErrors = [err7];
+      } else {
+        vErrors.push(err7);
+      }
+      errors++;
+    }
+    if (data.steps === undefined) {
+      const err8 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'steps' },
+      };
+      if (vErrors === null) {
+        vErrors = [err8];
+      } else {
+        vErrors.push(err8);
+      }
+      errors++;
+    }
+    if (data.answers === undefined) {
+      const err9 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'answers' },
+      };
+      if (vErrors === null) {
+        vErrors = [err9];
+      } else {
+        vErrors.push(err9);
+      }
+      errors++;
+    }
     for (const key0 in data) {
-      if (!(
-        key0 === 'logic' ||
-        key0 === 'protocol' ||
-        key0 === 'edition' ||
-        key0 === 'digest' ||
-        key0 === 'inputs' ||
-        key0 === 'steps' ||
-        key0 === 'answers'
-      )) {
-        const err7 = {
+      if (!func5.call(schema59.properties, key0)) {
+        const err10 = {
           instancePath,
           schemaPath: '#/additionalProperties',
           keyword: 'additionalProperties',
           params: { additionalProperty: key0 },
         };
         if (vErrors === null) {
-          vErrors = [err7];
+          vErrors = [err10];
         } else {
-          vErrors.push(err7);
+          vErrors.push(err10);
         }
         errors++;
       }
@@ -7569,30 +8332,30 @@ function validate189(
     if (data.logic !== undefined) {
       let data0 = data.logic;
       if (!(typeof data0 == 'number' && !(data0 % 1) && !isNaN(data0) && isFinite(data0))) {
-        const err8 = {
+        const err11 = {
           instancePath: instancePath + '/logic',
           schemaPath: '#/properties/logic/type',
           keyword: 'type',
           params: { type: 'integer' },
         };
         if (vErrors === null) {
-          vErrors = [err8];
+          vErrors = [err11];
         } else {
-          vErrors.push(err8);
+          vErrors.push(err11);
         }
         errors++;
       }
       if (1 !== data0) {
-        const err9 = {
+        const err12 = {
           instancePath: instancePath + '/logic',
           schemaPath: '#/properties/logic/const',
           keyword: 'const',
           params: { allowedValue: 1 },
         };
         if (vErrors === null) {
-          vErrors = [err9];
+          vErrors = [err12];
         } else {
-          vErrors.push(err9);
+          vErrors.push(err12);
         }
         errors++;
       }
@@ -7614,31 +8377,31 @@ function validate189(
     if (data.edition !== undefined) {
       let data2 = data.edition;
       if (!(typeof data2 == 'number' && !(data2 % 1) && !isNaN(data2) && isFinite(data2))) {
-        const err10 = {
+        const err13 = {
           instancePath: instancePath + '/edition',
           schemaPath: '#/properties/edition/type',
           keyword: 'type',
           params: { type: 'integer' },
         };
         if (vErrors === null) {
-          vErrors = [err10];
+          vErrors = [err13];
         } else {
-          vErrors.push(err10);
+          vErrors.push(err13);
         }
         errors++;
       }
       if (typeof data2 == 'number' && isFinite(data2)) {
         if (data2 < 1 || isNaN(data2)) {
-          const err11 = {
+          const err14 = {
             instancePath: instancePath + '/edition',
             schemaPath: '#/properties/edition/minimum',
             keyword: 'minimum',
             params: { comparison: '>=', limit: 1 },
           };
           if (vErrors === null) {
-            vErrors = [err11];
+            vErrors = [err14];
           } else {
-            vErrors.push(err11);
+            vErrors.push(err14);
           }
           errors++;
         }
@@ -7648,103 +8411,202 @@ function validate189(
       let data3 = data.digest;
       if (typeof data3 === 'string') {
         if (!pattern13.test(data3)) {
-          const err12 = {
+          const err15 = {
             instancePath: instancePath + '/digest',
             schemaPath: '#/properties/digest/pattern',
             keyword: 'pattern',
             params: { pattern: '^sha256:[0-9a-f]{64}$' },
           };
           if (vErrors === null) {
-            vErrors = [err12];
+            vErrors = [err15];
           } else {
-            vErrors.push(err12);
+            vErrors.push(err15);
           }
           errors++;
         }
       } else {
-        const err13 = {
+        const err16 = {
           instancePath: instancePath + '/digest',
           schemaPath: '#/properties/digest/type',
           keyword: 'type',
           params: { type: 'string' },
         };
         if (vErrors === null) {
-          vErrors = [err13];
+          vErrors = [err16];
         } else {
-          vErrors.push(err13);
+          vErrors.push(err16);
         }
         errors++;
       }
     }
-    if (data.inputs !== undefined) {
-      let data4 = data.inputs;
+    if (data.levels !== undefined) {
+      let data4 = data.levels;
       if (Array.isArray(data4)) {
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate192(data4[i0], {
-              instancePath: instancePath + '/inputs/' + i0,
+            !validate190(data4[i0], {
+              instancePath: instancePath + '/levels/' + i0,
               parentData: data4,
               parentDataProperty: i0,
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate192.errors);
+            vErrors = joined(vErrors, validate190.errors);
             errors = vErrors.length;
           }
         }
       } else {
-        const err14 = {
-          instancePath: instancePath + '/inputs',
-          schemaPath: '#/properties/inputs/type',
+        const err17 = {
+          instancePath: instancePath + '/levels',
+          schemaPath: '#/properties/levels/type',
           keyword: 'type',
           params: { type: 'array' },
         };
         if (vErrors === null) {
-          vErrors = [err14];
+          vErrors = [err17];
         } else {
-          vErrors.push(err14);
+          vErrors.push(err17);
         }
         errors++;
       }
     }
-    if (data.steps !== undefined) {
-      let data6 = data.steps;
+    if (data.observations !== undefined) {
+      let data6 = data.observations;
       if (Array.isArray(data6)) {
         const len1 = data6.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate196(data6[i1], {
-              instancePath: instancePath + '/steps/' + i1,
+            !validate193(data6[i1], {
+              instancePath: instancePath + '/observations/' + i1,
               parentData: data6,
               parentDataProperty: i1,
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate196.errors);
+            vErrors = joined(vErrors, validate193.errors);
             errors = vErrors.length;
           }
         }
       } else {
-        const err15 = {
+        const err18 = {
+          instancePath: instancePath + '/observations',
+          schemaPath: '#/properties/observations/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err18];
+        } else {
+          vErrors.push(err18);
+        }
+        errors++;
+      }
+    }
+    if (data.contradictions !== undefined) {
+      let data8 = data.contradictions;
+      if (Array.isArray(data8)) {
+        const len2 = data8.length;
+        for (let i2 = 0; i2 < len2; i2++) {
+          if (
+            !validate199(data8[i2], {
+              instancePath: instancePath + '/contradictions/' + i2,
+              parentData: data8,
+              parentDataProperty: i2,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate199.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err19 = {
+          instancePath: instancePath + '/contradictions',
+          schemaPath: '#/properties/contradictions/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err19];
+        } else {
+          vErrors.push(err19);
+        }
+        errors++;
+      }
+    }
+    if (data.inputs !== undefined) {
+      let data10 = data.inputs;
+      if (Array.isArray(data10)) {
+        const len3 = data10.length;
+        for (let i3 = 0; i3 < len3; i3++) {
+          if (
+            !validate203(data10[i3], {
+              instancePath: instancePath + '/inputs/' + i3,
+              parentData: data10,
+              parentDataProperty: i3,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate203.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err20 = {
+          instancePath: instancePath + '/inputs',
+          schemaPath: '#/properties/inputs/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err20];
+        } else {
+          vErrors.push(err20);
+        }
+        errors++;
+      }
+    }
+    if (data.steps !== undefined) {
+      let data12 = data.steps;
+      if (Array.isArray(data12)) {
+        const len4 = data12.length;
+        for (let i4 = 0; i4 < len4; i4++) {
+          if (
+            !validate207(data12[i4], {
+              instancePath: instancePath + '/steps/' + i4,
+              parentData: data12,
+              parentDataProperty: i4,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate207.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err21 = {
           instancePath: instancePath + '/steps',
           schemaPath: '#/properties/steps/type',
           keyword: 'type',
           params: { type: 'array' },
         };
         if (vErrors === null) {
-          vErrors = [err15];
+          vErrors = [err21];
         } else {
-          vErrors.push(err15);
+          vErrors.push(err21);
         }
         errors++;
       }
     }
     if (data.answers !== undefined) {
       if (
-        !validate212(data.answers, {
+        !validate223(data.answers, {
           instancePath: instancePath + '/answers',
           parentData: data,
           parentDataProperty: 'answers',
@@ -7752,16 +8614,16 @@ function validate189(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate212.errors);
+        vErrors = joined(vErrors, validate223.errors);
         errors = vErrors.length;
       }
     }
   } else {
-    const err16 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    const err22 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
     if (vErrors === null) {
-      vErrors = [err16];
+      vErrors = [err22];
     } else {
-      vErrors.push(err16);
+      vErrors.push(err22);
     }
     errors++;
   }
@@ -7770,8 +8632,8 @@ function validate189(
 }
 validate189.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const outcome = validate239;
-const schema70 = {
+export const outcome = validate250;
+const schema73 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'outcome.schema.json',
   type: 'object',
@@ -8084,13 +8946,13 @@ const schema70 = {
   },
 };
 
-function validate240(
+function validate251(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate240.evaluated;
+  const evaluated0 = validate251.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8130,18 +8992,18 @@ function validate240(
     }
     errors++;
   }
-  validate240.errors = vErrors;
+  validate251.errors = vErrors;
   return errors === 0;
 }
-validate240.evaluated = { dynamicProps: false, dynamicItems: false };
+validate251.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate242(
+function validate253(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate242.evaluated;
+  const evaluated0 = validate253.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8176,12 +9038,12 @@ function validate242(
     }
     errors++;
   }
-  validate242.errors = vErrors;
+  validate253.errors = vErrors;
   return errors === 0;
 }
-validate242.evaluated = { dynamicProps: false, dynamicItems: false };
+validate253.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema73 = {
+const schema76 = {
   type: 'object',
   properties: {
     protocol: { $ref: '#/$defs/name' },
@@ -8195,13 +9057,13 @@ const schema73 = {
   additionalProperties: false,
 };
 
-function validate245(
+function validate256(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate245.evaluated;
+  const evaluated0 = validate256.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8241,12 +9103,12 @@ function validate245(
     }
     errors++;
   }
-  validate245.errors = vErrors;
+  validate256.errors = vErrors;
   return errors === 0;
 }
-validate245.evaluated = { dynamicProps: false, dynamicItems: false };
+validate256.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema75 = {
+const schema78 = {
   type: 'object',
   properties: {
     limit: { $ref: '#/$defs/name' },
@@ -8258,15 +9120,15 @@ const schema75 = {
   required: ['limit', 'value', 'instead_of', 'because'],
   additionalProperties: false,
 };
-const schema76 = { type: 'string', maxLength: 40 };
+const schema79 = { type: 'string', maxLength: 40 };
 
-function validate250(
+function validate261(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate250.evaluated;
+  const evaluated0 = validate261.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8292,18 +9154,18 @@ function validate250(
     }
     errors++;
   }
-  validate250.errors = vErrors;
+  validate261.errors = vErrors;
   return errors === 0;
 }
-validate250.evaluated = { dynamicProps: false, dynamicItems: false };
+validate261.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate248(
+function validate259(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate248.evaluated;
+  const evaluated0 = validate259.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8391,7 +9253,7 @@ function validate248(
     }
     if (data.limit !== undefined) {
       if (
-        !validate245(data.limit, {
+        !validate256(data.limit, {
           instancePath: instancePath + '/limit',
           parentData: data,
           parentDataProperty: 'limit',
@@ -8399,7 +9261,7 @@ function validate248(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate245.errors);
+        vErrors = joined(vErrors, validate256.errors);
         errors = vErrors.length;
       }
     }
@@ -8439,7 +9301,7 @@ function validate248(
     }
     if (data.unit !== undefined) {
       if (
-        !validate250(data.unit, {
+        !validate261(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -8447,13 +9309,13 @@ function validate248(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate250.errors);
+        vErrors = joined(vErrors, validate261.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate242(data.because, {
+        !validate253(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -8461,7 +9323,7 @@ function validate248(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate242.errors);
+        vErrors = joined(vErrors, validate253.errors);
         errors = vErrors.length;
       }
     }
@@ -8474,12 +9336,12 @@ function validate248(
     }
     errors++;
   }
-  validate248.errors = vErrors;
+  validate259.errors = vErrors;
   return errors === 0;
 }
-validate248.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate259.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema77 = {
+const schema80 = {
   type: 'object',
   properties: {
     rule: { $ref: '#/$defs/name' },
@@ -8490,13 +9352,13 @@ const schema77 = {
   additionalProperties: false,
 };
 
-function validate254(
+function validate265(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate254.evaluated;
+  const evaluated0 = validate265.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8564,7 +9426,7 @@ function validate254(
     }
     if (data.rule !== undefined) {
       if (
-        !validate245(data.rule, {
+        !validate256(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -8572,13 +9434,13 @@ function validate254(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate245.errors);
+        vErrors = joined(vErrors, validate256.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate242(data.title, {
+        !validate253(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -8586,13 +9448,13 @@ function validate254(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate242.errors);
+        vErrors = joined(vErrors, validate253.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate242(data.because, {
+        !validate253(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -8600,7 +9462,7 @@ function validate254(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate242.errors);
+        vErrors = joined(vErrors, validate253.errors);
         errors = vErrors.length;
       }
     }
@@ -8613,18 +9475,18 @@ function validate254(
     }
     errors++;
   }
-  validate254.errors = vErrors;
+  validate265.errors = vErrors;
   return errors === 0;
 }
-validate254.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate265.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate244(
+function validate255(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate244.evaluated;
+  const evaluated0 = validate255.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8741,7 +9603,7 @@ function validate244(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate245(data.protocol, {
+        !validate256(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -8749,7 +9611,7 @@ function validate244(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate245.errors);
+        vErrors = joined(vErrors, validate256.errors);
         errors = vErrors.length;
       }
     }
@@ -8802,7 +9664,7 @@ function validate244(
     }
     if (data.title !== undefined) {
       if (
-        !validate242(data.title, {
+        !validate253(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -8810,7 +9672,7 @@ function validate244(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate242.errors);
+        vErrors = joined(vErrors, validate253.errors);
         errors = vErrors.length;
       }
     }
@@ -8852,7 +9714,7 @@ function validate244(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate248(data4[i0], {
+            !validate259(data4[i0], {
               instancePath: instancePath + '/limits/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -8860,7 +9722,7 @@ function validate244(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate248.errors);
+            vErrors = joined(vErrors, validate259.errors);
             errors = vErrors.length;
           }
         }
@@ -8885,7 +9747,7 @@ function validate244(
         const len1 = data6.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate254(data6[i1], {
+            !validate265(data6[i1], {
               instancePath: instancePath + '/withdrawn/' + i1,
               parentData: data6,
               parentDataProperty: i1,
@@ -8893,7 +9755,7 @@ function validate244(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate254.errors);
+            vErrors = joined(vErrors, validate265.errors);
             errors = vErrors.length;
           }
         }
@@ -8921,21 +9783,21 @@ function validate244(
     }
     errors++;
   }
-  validate244.errors = vErrors;
+  validate255.errors = vErrors;
   return errors === 0;
 }
-validate244.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate255.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema78 = { type: 'array', items: { $ref: '#/$defs/sentence' } };
-const schema79 = { type: 'string', minLength: 1 };
+const schema81 = { type: 'array', items: { $ref: '#/$defs/sentence' } };
+const schema82 = { type: 'string', minLength: 1 };
 
-function validate261(
+function validate272(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate261.evaluated;
+  const evaluated0 = validate272.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8961,18 +9823,18 @@ function validate261(
     }
     errors++;
   }
-  validate261.errors = vErrors;
+  validate272.errors = vErrors;
   return errors === 0;
 }
-validate261.evaluated = { dynamicProps: false, dynamicItems: false };
+validate272.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate260(
+function validate271(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate260.evaluated;
+  const evaluated0 = validate271.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8983,7 +9845,7 @@ function validate260(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate261(data[i0], {
+        !validate272(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -8991,7 +9853,7 @@ function validate260(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate261.errors);
+        vErrors = joined(vErrors, validate272.errors);
         errors = vErrors.length;
       }
     }
@@ -9004,12 +9866,12 @@ function validate260(
     }
     errors++;
   }
-  validate260.errors = vErrors;
+  validate271.errors = vErrors;
   return errors === 0;
 }
-validate260.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate271.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-const schema80 = {
+const schema83 = {
   type: ['object', 'null'],
   properties: {
     at_least: { type: ['string', 'null'], maxLength: 60 },
@@ -9020,13 +9882,13 @@ const schema80 = {
   additionalProperties: false,
 };
 
-function validate265(
+function validate276(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate265.evaluated;
+  const evaluated0 = validate276.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9034,7 +9896,7 @@ function validate265(
     evaluated0.items = undefined;
   }
   if (!(data && typeof data == 'object' && !Array.isArray(data)) && data !== null) {
-    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema80.type } };
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema83.type } };
     if (vErrors === null) {
       vErrors = [err0];
     } else {
@@ -9108,7 +9970,7 @@ function validate265(
           instancePath: instancePath + '/at_least',
           schemaPath: '#/properties/at_least/type',
           keyword: 'type',
-          params: { type: schema80.properties.at_least.type },
+          params: { type: schema83.properties.at_least.type },
         };
         if (vErrors === null) {
           vErrors = [err5];
@@ -9136,7 +9998,7 @@ function validate265(
     }
     if (data.could_be !== undefined) {
       if (
-        !validate245(data.could_be, {
+        !validate256(data.could_be, {
           instancePath: instancePath + '/could_be',
           parentData: data,
           parentDataProperty: 'could_be',
@@ -9144,7 +10006,7 @@ function validate265(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate245.errors);
+        vErrors = joined(vErrors, validate256.errors);
         errors = vErrors.length;
       }
     }
@@ -9165,12 +10027,12 @@ function validate265(
       }
     }
   }
-  validate265.errors = vErrors;
+  validate276.errors = vErrors;
   return errors === 0;
 }
-validate265.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate276.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema81 = {
+const schema84 = {
   type: 'object',
   properties: {
     rule: { $ref: '#/$defs/name' },
@@ -9193,7 +10055,7 @@ const schema81 = {
   required: ['rule', 'title', 'state'],
   additionalProperties: false,
 };
-const schema82 = {
+const schema85 = {
   type: 'object',
   properties: {
     protocol: { $ref: '#/$defs/name' },
@@ -9203,13 +10065,13 @@ const schema82 = {
   additionalProperties: false,
 };
 
-function validate271(
+function validate282(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate271.evaluated;
+  const evaluated0 = validate282.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9263,7 +10125,7 @@ function validate271(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate245(data.protocol, {
+        !validate256(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -9271,7 +10133,7 @@ function validate271(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate245.errors);
+        vErrors = joined(vErrors, validate256.errors);
         errors = vErrors.length;
       }
     }
@@ -9331,20 +10193,20 @@ function validate271(
     }
     errors++;
   }
-  validate271.errors = vErrors;
+  validate282.errors = vErrors;
   return errors === 0;
 }
-validate271.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate282.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema83 = { type: 'array', items: { $ref: '#/$defs/name' } };
+const schema86 = { type: 'array', items: { $ref: '#/$defs/name' } };
 
-function validate277(
+function validate288(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate277.evaluated;
+  const evaluated0 = validate288.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9355,7 +10217,7 @@ function validate277(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate245(data[i0], {
+        !validate256(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -9363,7 +10225,7 @@ function validate277(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate245.errors);
+        vErrors = joined(vErrors, validate256.errors);
         errors = vErrors.length;
       }
     }
@@ -9376,12 +10238,12 @@ function validate277(
     }
     errors++;
   }
-  validate277.errors = vErrors;
+  validate288.errors = vErrors;
   return errors === 0;
 }
-validate277.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate288.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-const schema84 = {
+const schema87 = {
   type: 'object',
   properties: {
     observation: { $ref: '#/$defs/name' },
@@ -9397,13 +10259,13 @@ const schema84 = {
   additionalProperties: false,
 };
 
-function validate280(
+function validate291(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate280.evaluated;
+  const evaluated0 = validate291.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9466,7 +10328,7 @@ function validate280(
     }
     if (data.observation !== undefined) {
       if (
-        !validate245(data.observation, {
+        !validate256(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -9474,7 +10336,7 @@ function validate280(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate245.errors);
+        vErrors = joined(vErrors, validate256.errors);
         errors = vErrors.length;
       }
     }
@@ -9576,7 +10438,7 @@ function validate280(
     }
     if (data.unit !== undefined) {
       if (
-        !validate250(data.unit, {
+        !validate261(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -9584,13 +10446,13 @@ function validate280(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate250.errors);
+        vErrors = joined(vErrors, validate261.errors);
         errors = vErrors.length;
       }
     }
     if (data.choices !== undefined) {
       if (
-        !validate277(data.choices, {
+        !validate288(data.choices, {
           instancePath: instancePath + '/choices',
           parentData: data,
           parentDataProperty: 'choices',
@@ -9598,7 +10460,7 @@ function validate280(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate277.errors);
+        vErrors = joined(vErrors, validate288.errors);
         errors = vErrors.length;
       }
     }
@@ -9623,7 +10485,7 @@ function validate280(
           instancePath: instancePath + '/state',
           schemaPath: '#/properties/state/enum',
           keyword: 'enum',
-          params: { allowedValues: schema84.properties.state.enum },
+          params: { allowedValues: schema87.properties.state.enum },
         };
         if (vErrors === null) {
           vErrors = [err10];
@@ -9642,18 +10504,18 @@ function validate280(
     }
     errors++;
   }
-  validate280.errors = vErrors;
+  validate291.errors = vErrors;
   return errors === 0;
 }
-validate280.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate291.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate268(
+function validate279(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate268.evaluated;
+  const evaluated0 = validate279.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9704,7 +10566,7 @@ function validate268(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema81.properties, key0)) {
+      if (!func5.call(schema84.properties, key0)) {
         const err3 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -9721,7 +10583,7 @@ function validate268(
     }
     if (data.rule !== undefined) {
       if (
-        !validate245(data.rule, {
+        !validate256(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -9729,13 +10591,13 @@ function validate268(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate245.errors);
+        vErrors = joined(vErrors, validate256.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate242(data.title, {
+        !validate253(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -9743,13 +10605,13 @@ function validate268(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate242.errors);
+        vErrors = joined(vErrors, validate253.errors);
         errors = vErrors.length;
       }
     }
     if (data.from !== undefined) {
       if (
-        !validate271(data.from, {
+        !validate282(data.from, {
           instancePath: instancePath + '/from',
           parentData: data,
           parentDataProperty: 'from',
@@ -9757,7 +10619,7 @@ function validate268(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate271.errors);
+        vErrors = joined(vErrors, validate282.errors);
         errors = vErrors.length;
       }
     }
@@ -9782,7 +10644,7 @@ function validate268(
           instancePath: instancePath + '/state',
           schemaPath: '#/properties/state/enum',
           keyword: 'enum',
-          params: { allowedValues: schema81.properties.state.enum },
+          params: { allowedValues: schema84.properties.state.enum },
         };
         if (vErrors === null) {
           vErrors = [err5];
@@ -9794,7 +10656,7 @@ function validate268(
     }
     if (data.level !== undefined) {
       if (
-        !validate245(data.level, {
+        !validate256(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -9802,13 +10664,13 @@ function validate268(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate245.errors);
+        vErrors = joined(vErrors, validate256.errors);
         errors = vErrors.length;
       }
     }
     if (data.lowered_from !== undefined) {
       if (
-        !validate245(data.lowered_from, {
+        !validate256(data.lowered_from, {
           instancePath: instancePath + '/lowered_from',
           parentData: data,
           parentDataProperty: 'lowered_from',
@@ -9816,7 +10678,7 @@ function validate268(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate245.errors);
+        vErrors = joined(vErrors, validate256.errors);
         errors = vErrors.length;
       }
     }
@@ -9853,7 +10715,7 @@ function validate268(
     }
     if (data.decided_by !== undefined) {
       if (
-        !validate260(data.decided_by, {
+        !validate271(data.decided_by, {
           instancePath: instancePath + '/decided_by',
           parentData: data,
           parentDataProperty: 'decided_by',
@@ -9861,13 +10723,13 @@ function validate268(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate260.errors);
+        vErrors = joined(vErrors, validate271.errors);
         errors = vErrors.length;
       }
     }
     if (data.waits_for !== undefined) {
       if (
-        !validate277(data.waits_for, {
+        !validate288(data.waits_for, {
           instancePath: instancePath + '/waits_for',
           parentData: data,
           parentDataProperty: 'waits_for',
@@ -9875,7 +10737,7 @@ function validate268(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate277.errors);
+        vErrors = joined(vErrors, validate288.errors);
         errors = vErrors.length;
       }
     }
@@ -9885,7 +10747,7 @@ function validate268(
         const len0 = data9.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate280(data9[i0], {
+            !validate291(data9[i0], {
               instancePath: instancePath + '/decided_if/' + i0,
               parentData: data9,
               parentDataProperty: i0,
@@ -9893,7 +10755,7 @@ function validate268(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate280.errors);
+            vErrors = joined(vErrors, validate291.errors);
             errors = vErrors.length;
           }
         }
@@ -9914,7 +10776,7 @@ function validate268(
     }
     if (data.no_value !== undefined) {
       if (
-        !validate260(data.no_value, {
+        !validate271(data.no_value, {
           instancePath: instancePath + '/no_value',
           parentData: data,
           parentDataProperty: 'no_value',
@@ -9922,13 +10784,13 @@ function validate268(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate260.errors);
+        vErrors = joined(vErrors, validate271.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained_by !== undefined) {
       if (
-        !validate261(data.explained_by, {
+        !validate272(data.explained_by, {
           instancePath: instancePath + '/explained_by',
           parentData: data,
           parentDataProperty: 'explained_by',
@@ -9936,13 +10798,13 @@ function validate268(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate261.errors);
+        vErrors = joined(vErrors, validate272.errors);
         errors = vErrors.length;
       }
     }
     if (data.could_be_explained_by !== undefined) {
       if (
-        !validate261(data.could_be_explained_by, {
+        !validate272(data.could_be_explained_by, {
           instancePath: instancePath + '/could_be_explained_by',
           parentData: data,
           parentDataProperty: 'could_be_explained_by',
@@ -9950,13 +10812,13 @@ function validate268(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate261.errors);
+        vErrors = joined(vErrors, validate272.errors);
         errors = vErrors.length;
       }
     }
     if (data.taken_back_by !== undefined) {
       if (
-        !validate261(data.taken_back_by, {
+        !validate272(data.taken_back_by, {
           instancePath: instancePath + '/taken_back_by',
           parentData: data,
           parentDataProperty: 'taken_back_by',
@@ -9964,13 +10826,13 @@ function validate268(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate261.errors);
+        vErrors = joined(vErrors, validate272.errors);
         errors = vErrors.length;
       }
     }
     if (data.could_be_taken_back_by !== undefined) {
       if (
-        !validate261(data.could_be_taken_back_by, {
+        !validate272(data.could_be_taken_back_by, {
           instancePath: instancePath + '/could_be_taken_back_by',
           parentData: data,
           parentDataProperty: 'could_be_taken_back_by',
@@ -9978,13 +10840,13 @@ function validate268(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate261.errors);
+        vErrors = joined(vErrors, validate272.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_reliable !== undefined) {
       if (
-        !validate260(data.not_reliable, {
+        !validate271(data.not_reliable, {
           instancePath: instancePath + '/not_reliable',
           parentData: data,
           parentDataProperty: 'not_reliable',
@@ -9992,7 +10854,7 @@ function validate268(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate260.errors);
+        vErrors = joined(vErrors, validate271.errors);
         errors = vErrors.length;
       }
     }
@@ -10005,12 +10867,12 @@ function validate268(
     }
     errors++;
   }
-  validate268.errors = vErrors;
+  validate279.errors = vErrors;
   return errors === 0;
 }
-validate268.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate279.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema85 = {
+const schema88 = {
   type: 'object',
   properties: {
     value: { type: 'number' },
@@ -10027,16 +10889,16 @@ const schema85 = {
   },
   additionalProperties: false,
 };
-const schema86 = { type: 'string', pattern: '^-?[0-9]+/[0-9]+$' };
-const pattern21 = new RegExp('^-?[0-9]+/[0-9]+$', 'u');
+const schema89 = { type: 'string', pattern: '^-?[0-9]+/[0-9]+$' };
+const pattern22 = new RegExp('^-?[0-9]+/[0-9]+$', 'u');
 
-function validate294(
+function validate305(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate294.evaluated;
+  const evaluated0 = validate305.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10044,7 +10906,7 @@ function validate294(
     evaluated0.items = undefined;
   }
   if (typeof data === 'string') {
-    if (!pattern21.test(data)) {
+    if (!pattern22.test(data)) {
       const err0 = {
         instancePath,
         schemaPath: '#/pattern',
@@ -10067,18 +10929,18 @@ function validate294(
     }
     errors++;
   }
-  validate294.errors = vErrors;
+  validate305.errors = vErrors;
   return errors === 0;
 }
-validate294.evaluated = { dynamicProps: false, dynamicItems: false };
+validate305.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate293(
+function validate304(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate293.evaluated;
+  const evaluated0 = validate304.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10087,7 +10949,7 @@ function validate293(
   }
   if (data && typeof data == 'object' && !Array.isArray(data)) {
     for (const key0 in data) {
-      if (!func5.call(schema85.properties, key0)) {
+      if (!func5.call(schema88.properties, key0)) {
         const err0 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -10121,7 +10983,7 @@ function validate293(
     }
     if (data.exact !== undefined) {
       if (
-        !validate294(data.exact, {
+        !validate305(data.exact, {
           instancePath: instancePath + '/exact',
           parentData: data,
           parentDataProperty: 'exact',
@@ -10129,7 +10991,7 @@ function validate293(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate294.errors);
+        vErrors = joined(vErrors, validate305.errors);
         errors = vErrors.length;
       }
     }
@@ -10152,7 +11014,7 @@ function validate293(
     }
     if (data.low_exact !== undefined) {
       if (
-        !validate294(data.low_exact, {
+        !validate305(data.low_exact, {
           instancePath: instancePath + '/low_exact',
           parentData: data,
           parentDataProperty: 'low_exact',
@@ -10160,7 +11022,7 @@ function validate293(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate294.errors);
+        vErrors = joined(vErrors, validate305.errors);
         errors = vErrors.length;
       }
     }
@@ -10183,7 +11045,7 @@ function validate293(
     }
     if (data.high_exact !== undefined) {
       if (
-        !validate294(data.high_exact, {
+        !validate305(data.high_exact, {
           instancePath: instancePath + '/high_exact',
           parentData: data,
           parentDataProperty: 'high_exact',
@@ -10191,13 +11053,13 @@ function validate293(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate294.errors);
+        vErrors = joined(vErrors, validate305.errors);
         errors = vErrors.length;
       }
     }
     if (data.unit !== undefined) {
       if (
-        !validate250(data.unit, {
+        !validate261(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -10205,7 +11067,7 @@ function validate293(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate250.errors);
+        vErrors = joined(vErrors, validate261.errors);
         errors = vErrors.length;
       }
     }
@@ -10273,7 +11135,7 @@ function validate293(
     }
     if (data.waits_for !== undefined) {
       if (
-        !validate277(data.waits_for, {
+        !validate288(data.waits_for, {
           instancePath: instancePath + '/waits_for',
           parentData: data,
           parentDataProperty: 'waits_for',
@@ -10281,7 +11143,7 @@ function validate293(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate277.errors);
+        vErrors = joined(vErrors, validate288.errors);
         errors = vErrors.length;
       }
     }
@@ -10325,12 +11187,12 @@ function validate293(
     }
     errors++;
   }
-  validate293.errors = vErrors;
+  validate304.errors = vErrors;
   return errors === 0;
 }
-validate293.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate304.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema87 = {
+const schema90 = {
   type: 'object',
   properties: {
     rule: { $ref: '#/$defs/name' },
@@ -10346,13 +11208,13 @@ const schema87 = {
   additionalProperties: false,
 };
 
-function validate301(
+function validate312(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate301.evaluated;
+  const evaluated0 = validate312.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10443,7 +11305,7 @@ function validate301(
     }
     if (data.rule !== undefined) {
       if (
-        !validate245(data.rule, {
+        !validate256(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -10451,13 +11313,13 @@ function validate301(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate245.errors);
+        vErrors = joined(vErrors, validate256.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate242(data.title, {
+        !validate253(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -10465,13 +11327,13 @@ function validate301(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate242.errors);
+        vErrors = joined(vErrors, validate253.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate245(data.level, {
+        !validate256(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -10479,13 +11341,13 @@ function validate301(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate245.errors);
+        vErrors = joined(vErrors, validate256.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate242(data.says, {
+        !validate253(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -10493,13 +11355,13 @@ function validate301(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate242.errors);
+        vErrors = joined(vErrors, validate253.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate242(data.because, {
+        !validate253(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -10507,13 +11369,13 @@ function validate301(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate242.errors);
+        vErrors = joined(vErrors, validate253.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained_by !== undefined) {
       if (
-        !validate261(data.explained_by, {
+        !validate272(data.explained_by, {
           instancePath: instancePath + '/explained_by',
           parentData: data,
           parentDataProperty: 'explained_by',
@@ -10521,13 +11383,13 @@ function validate301(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate261.errors);
+        vErrors = joined(vErrors, validate272.errors);
         errors = vErrors.length;
       }
     }
     if (data.ask !== undefined) {
       if (
-        !validate260(data.ask, {
+        !validate271(data.ask, {
           instancePath: instancePath + '/ask',
           parentData: data,
           parentDataProperty: 'ask',
@@ -10535,13 +11397,13 @@ function validate301(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate260.errors);
+        vErrors = joined(vErrors, validate271.errors);
         errors = vErrors.length;
       }
     }
     if (data.do !== undefined) {
       if (
-        !validate260(data.do, {
+        !validate271(data.do, {
           instancePath: instancePath + '/do',
           parentData: data,
           parentDataProperty: 'do',
@@ -10549,7 +11411,7 @@ function validate301(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate260.errors);
+        vErrors = joined(vErrors, validate271.errors);
         errors = vErrors.length;
       }
     }
@@ -10562,25 +11424,25 @@ function validate301(
     }
     errors++;
   }
-  validate301.errors = vErrors;
+  validate312.errors = vErrors;
   return errors === 0;
 }
-validate301.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate312.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema88 = {
+const schema91 = {
   type: 'object',
   properties: { observation: { $ref: '#/$defs/name' }, because: { type: 'string' } },
   required: ['observation'],
   additionalProperties: false,
 };
 
-function validate314(
+function validate325(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate314.evaluated;
+  const evaluated0 = validate325.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10620,7 +11482,7 @@ function validate314(
     }
     if (data.observation !== undefined) {
       if (
-        !validate245(data.observation, {
+        !validate256(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -10628,7 +11490,7 @@ function validate314(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate245.errors);
+        vErrors = joined(vErrors, validate256.errors);
         errors = vErrors.length;
       }
     }
@@ -10657,12 +11519,12 @@ function validate314(
     }
     errors++;
   }
-  validate314.errors = vErrors;
+  validate325.errors = vErrors;
   return errors === 0;
 }
-validate314.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate325.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema89 = {
+const schema92 = {
   type: 'object',
   properties: {
     observation: { $ref: '#/$defs/name' },
@@ -10676,13 +11538,13 @@ const schema89 = {
   additionalProperties: false,
 };
 
-function validate319(
+function validate330(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate319.evaluated;
+  const evaluated0 = validate330.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10743,7 +11605,7 @@ function validate319(
     }
     if (data.observation !== undefined) {
       if (
-        !validate245(data.observation, {
+        !validate256(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -10751,7 +11613,7 @@ function validate319(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate245.errors);
+        vErrors = joined(vErrors, validate256.errors);
         errors = vErrors.length;
       }
     }
@@ -10782,7 +11644,7 @@ function validate319(
           instancePath: instancePath + '/value',
           schemaPath: '#/properties/value/type',
           keyword: 'type',
-          params: { type: schema89.properties.value.type },
+          params: { type: schema92.properties.value.type },
         };
         if (vErrors === null) {
           vErrors = [err4];
@@ -10795,7 +11657,7 @@ function validate319(
         const len0 = data2.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate245(data2[i0], {
+            !validate256(data2[i0], {
               instancePath: instancePath + '/value/' + i0,
               parentData: data2,
               parentDataProperty: i0,
@@ -10803,7 +11665,7 @@ function validate319(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate245.errors);
+            vErrors = joined(vErrors, validate256.errors);
             errors = vErrors.length;
           }
         }
@@ -10845,7 +11707,7 @@ function validate319(
     }
     if (data.unit !== undefined) {
       if (
-        !validate250(data.unit, {
+        !validate261(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -10853,7 +11715,7 @@ function validate319(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate250.errors);
+        vErrors = joined(vErrors, validate261.errors);
         errors = vErrors.length;
       }
     }
@@ -10866,12 +11728,12 @@ function validate319(
     }
     errors++;
   }
-  validate319.errors = vErrors;
+  validate330.errors = vErrors;
   return errors === 0;
 }
-validate319.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate330.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema90 = {
+const schema93 = {
   type: 'object',
   properties: {
     fault: { $ref: '#/$defs/name' },
@@ -10884,7 +11746,7 @@ const schema90 = {
   required: ['fault', 'title', 'says', 'do', 'readings', 'changes'],
   additionalProperties: false,
 };
-const schema91 = {
+const schema94 = {
   type: 'object',
   properties: {
     observation: { $ref: '#/$defs/name' },
@@ -10897,13 +11759,13 @@ const schema91 = {
   additionalProperties: false,
 };
 
-function validate329(
+function validate340(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate329.evaluated;
+  const evaluated0 = validate340.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10977,7 +11839,7 @@ function validate329(
     }
     if (data.observation !== undefined) {
       if (
-        !validate245(data.observation, {
+        !validate256(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -10985,7 +11847,7 @@ function validate329(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate245.errors);
+        vErrors = joined(vErrors, validate256.errors);
         errors = vErrors.length;
       }
     }
@@ -11042,7 +11904,7 @@ function validate329(
     }
     if (data.unit !== undefined) {
       if (
-        !validate250(data.unit, {
+        !validate261(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -11050,7 +11912,7 @@ function validate329(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate250.errors);
+        vErrors = joined(vErrors, validate261.errors);
         errors = vErrors.length;
       }
     }
@@ -11063,12 +11925,12 @@ function validate329(
     }
     errors++;
   }
-  validate329.errors = vErrors;
+  validate340.errors = vErrors;
   return errors === 0;
 }
-validate329.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate340.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema92 = {
+const schema95 = {
   type: 'object',
   properties: {
     rule: { $ref: '#/$defs/name' },
@@ -11079,13 +11941,13 @@ const schema92 = {
   additionalProperties: false,
 };
 
-function validate333(
+function validate344(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate333.evaluated;
+  const evaluated0 = validate344.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11139,7 +12001,7 @@ function validate333(
     }
     if (data.rule !== undefined) {
       if (
-        !validate245(data.rule, {
+        !validate256(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -11147,13 +12009,13 @@ function validate333(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate245.errors);
+        vErrors = joined(vErrors, validate256.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate242(data.title, {
+        !validate253(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -11161,13 +12023,13 @@ function validate333(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate242.errors);
+        vErrors = joined(vErrors, validate253.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate245(data.level, {
+        !validate256(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -11175,7 +12037,7 @@ function validate333(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate245.errors);
+        vErrors = joined(vErrors, validate256.errors);
         errors = vErrors.length;
       }
     }
@@ -11188,18 +12050,18 @@ function validate333(
     }
     errors++;
   }
-  validate333.errors = vErrors;
+  validate344.errors = vErrors;
   return errors === 0;
 }
-validate333.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate344.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate324(
+function validate335(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate324.evaluated;
+  const evaluated0 = validate335.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11316,7 +12178,7 @@ function validate324(
     }
     if (data.fault !== undefined) {
       if (
-        !validate245(data.fault, {
+        !validate256(data.fault, {
           instancePath: instancePath + '/fault',
           parentData: data,
           parentDataProperty: 'fault',
@@ -11324,13 +12186,13 @@ function validate324(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate245.errors);
+        vErrors = joined(vErrors, validate256.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate242(data.title, {
+        !validate253(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -11338,13 +12200,13 @@ function validate324(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate242.errors);
+        vErrors = joined(vErrors, validate253.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate242(data.says, {
+        !validate253(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -11352,13 +12214,13 @@ function validate324(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate242.errors);
+        vErrors = joined(vErrors, validate253.errors);
         errors = vErrors.length;
       }
     }
     if (data.do !== undefined) {
       if (
-        !validate260(data.do, {
+        !validate271(data.do, {
           instancePath: instancePath + '/do',
           parentData: data,
           parentDataProperty: 'do',
@@ -11366,7 +12228,7 @@ function validate324(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate260.errors);
+        vErrors = joined(vErrors, validate271.errors);
         errors = vErrors.length;
       }
     }
@@ -11376,7 +12238,7 @@ function validate324(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate329(data4[i0], {
+            !validate340(data4[i0], {
               instancePath: instancePath + '/readings/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -11384,7 +12246,7 @@ function validate324(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate329.errors);
+            vErrors = joined(vErrors, validate340.errors);
             errors = vErrors.length;
           }
         }
@@ -11409,7 +12271,7 @@ function validate324(
         const len1 = data6.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate333(data6[i1], {
+            !validate344(data6[i1], {
               instancePath: instancePath + '/changes/' + i1,
               parentData: data6,
               parentDataProperty: i1,
@@ -11417,7 +12279,7 @@ function validate324(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate333.errors);
+            vErrors = joined(vErrors, validate344.errors);
             errors = vErrors.length;
           }
         }
@@ -11445,12 +12307,12 @@ function validate324(
     }
     errors++;
   }
-  validate324.errors = vErrors;
+  validate335.errors = vErrors;
   return errors === 0;
 }
-validate324.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate335.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema93 = {
+const schema96 = {
   type: 'object',
   properties: {
     level: { $ref: '#/$defs/name' },
@@ -11467,13 +12329,13 @@ const schema93 = {
   additionalProperties: false,
 };
 
-function validate339(
+function validate350(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate339.evaluated;
+  const evaluated0 = validate350.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11566,7 +12428,7 @@ function validate339(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema93.properties, key0)) {
+      if (!func5.call(schema96.properties, key0)) {
         const err6 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -11583,7 +12445,7 @@ function validate339(
     }
     if (data.level !== undefined) {
       if (
-        !validate245(data.level, {
+        !validate256(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -11591,7 +12453,7 @@ function validate339(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate245.errors);
+        vErrors = joined(vErrors, validate256.errors);
         errors = vErrors.length;
       }
     }
@@ -11697,7 +12559,7 @@ function validate339(
     }
     if (data.agreed_by !== undefined) {
       if (
-        !validate242(data.agreed_by, {
+        !validate253(data.agreed_by, {
           instancePath: instancePath + '/agreed_by',
           parentData: data,
           parentDataProperty: 'agreed_by',
@@ -11705,7 +12567,7 @@ function validate339(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate242.errors);
+        vErrors = joined(vErrors, validate253.errors);
         errors = vErrors.length;
       }
     }
@@ -11734,12 +12596,12 @@ function validate339(
     }
     errors++;
   }
-  validate339.errors = vErrors;
+  validate350.errors = vErrors;
   return errors === 0;
 }
-validate339.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate350.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema94 = {
+const schema97 = {
   type: 'object',
   properties: {
     observation: { $ref: '#/$defs/name' },
@@ -11750,13 +12612,13 @@ const schema94 = {
   additionalProperties: false,
 };
 
-function validate343(
+function validate354(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate343.evaluated;
+  const evaluated0 = validate354.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11810,7 +12672,7 @@ function validate343(
     }
     if (data.observation !== undefined) {
       if (
-        !validate245(data.observation, {
+        !validate256(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -11818,7 +12680,7 @@ function validate343(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate245.errors);
+        vErrors = joined(vErrors, validate256.errors);
         errors = vErrors.length;
       }
     }
@@ -11829,7 +12691,7 @@ function validate343(
           instancePath: instancePath + '/value',
           schemaPath: '#/properties/value/type',
           keyword: 'type',
-          params: { type: schema94.properties.value.type },
+          params: { type: schema97.properties.value.type },
         };
         if (vErrors === null) {
           vErrors = [err3];
@@ -11841,7 +12703,7 @@ function validate343(
     }
     if (data.unit !== undefined) {
       if (
-        !validate250(data.unit, {
+        !validate261(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -11849,7 +12711,7 @@ function validate343(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate250.errors);
+        vErrors = joined(vErrors, validate261.errors);
         errors = vErrors.length;
       }
     }
@@ -11862,12 +12724,12 @@ function validate343(
     }
     errors++;
   }
-  validate343.errors = vErrors;
+  validate354.errors = vErrors;
   return errors === 0;
 }
-validate343.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate354.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema95 = {
+const schema98 = {
   type: 'object',
   properties: {
     limit: { $ref: '#/$defs/name' },
@@ -11881,13 +12743,13 @@ const schema95 = {
   additionalProperties: false,
 };
 
-function validate347(
+function validate358(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate347.evaluated;
+  const evaluated0 = validate358.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11962,7 +12824,7 @@ function validate347(
     }
     if (data.limit !== undefined) {
       if (
-        !validate245(data.limit, {
+        !validate256(data.limit, {
           instancePath: instancePath + '/limit',
           parentData: data,
           parentDataProperty: 'limit',
@@ -11970,7 +12832,7 @@ function validate347(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate245.errors);
+        vErrors = joined(vErrors, validate256.errors);
         errors = vErrors.length;
       }
     }
@@ -11993,7 +12855,7 @@ function validate347(
     }
     if (data.unit !== undefined) {
       if (
-        !validate250(data.unit, {
+        !validate261(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -12001,7 +12863,7 @@ function validate347(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate250.errors);
+        vErrors = joined(vErrors, validate261.errors);
         errors = vErrors.length;
       }
     }
@@ -12062,25 +12924,25 @@ function validate347(
     }
     errors++;
   }
-  validate347.errors = vErrors;
+  validate358.errors = vErrors;
   return errors === 0;
 }
-validate347.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate358.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema96 = {
+const schema99 = {
   type: 'object',
   properties: { observation: { $ref: '#/$defs/name' }, given: { type: 'string' }, as: { type: 'string' } },
   required: ['observation', 'given', 'as'],
   additionalProperties: false,
 };
 
-function validate351(
+function validate362(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate351.evaluated;
+  const evaluated0 = validate362.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12148,7 +13010,7 @@ function validate351(
     }
     if (data.observation !== undefined) {
       if (
-        !validate245(data.observation, {
+        !validate256(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -12156,7 +13018,7 @@ function validate351(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate245.errors);
+        vErrors = joined(vErrors, validate256.errors);
         errors = vErrors.length;
       }
     }
@@ -12201,12 +13063,12 @@ function validate351(
     }
     errors++;
   }
-  validate351.errors = vErrors;
+  validate362.errors = vErrors;
   return errors === 0;
 }
-validate351.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate362.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema97 = {
+const schema100 = {
   type: 'object',
   properties: {
     observation: { $ref: '#/$defs/name' },
@@ -12217,13 +13079,13 @@ const schema97 = {
   additionalProperties: false,
 };
 
-function validate354(
+function validate365(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate354.evaluated;
+  const evaluated0 = validate365.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12291,7 +13153,7 @@ function validate354(
     }
     if (data.observation !== undefined) {
       if (
-        !validate245(data.observation, {
+        !validate256(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -12299,7 +13161,7 @@ function validate354(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate245.errors);
+        vErrors = joined(vErrors, validate256.errors);
         errors = vErrors.length;
       }
     }
@@ -12321,7 +13183,7 @@ function validate354(
     }
     if (data.because !== undefined) {
       if (
-        !validate261(data.because, {
+        !validate272(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -12329,7 +13191,7 @@ function validate354(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate261.errors);
+        vErrors = joined(vErrors, validate272.errors);
         errors = vErrors.length;
       }
     }
@@ -12342,18 +13204,18 @@ function validate354(
     }
     errors++;
   }
-  validate354.errors = vErrors;
+  validate365.errors = vErrors;
   return errors === 0;
 }
-validate354.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate365.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate239(
+function validate250(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="outcome.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate239.evaluated;
+  const evaluated0 = validate250.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12698,7 +13560,7 @@ function validate239(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema70.properties, key0)) {
+      if (!func5.call(schema73.properties, key0)) {
         const err24 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -12715,7 +13577,7 @@ function validate239(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate240(data.protocol, {
+        !validate251(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -12723,7 +13585,7 @@ function validate239(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate240.errors);
+        vErrors = joined(vErrors, validate251.errors);
         errors = vErrors.length;
       }
     }
@@ -12776,7 +13638,7 @@ function validate239(
     }
     if (data.title !== undefined) {
       if (
-        !validate242(data.title, {
+        !validate253(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -12784,7 +13646,7 @@ function validate239(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate242.errors);
+        vErrors = joined(vErrors, validate253.errors);
         errors = vErrors.length;
       }
     }
@@ -12854,7 +13716,7 @@ function validate239(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate244(data4[i0], {
+            !validate255(data4[i0], {
               instancePath: instancePath + '/based_on/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -12862,7 +13724,7 @@ function validate239(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate244.errors);
+            vErrors = joined(vErrors, validate255.errors);
             errors = vErrors.length;
           }
         }
@@ -12888,7 +13750,7 @@ function validate239(
           instancePath: instancePath + '/at',
           schemaPath: '#/properties/at/type',
           keyword: 'type',
-          params: { type: schema70.properties.at.type },
+          params: { type: schema73.properties.at.type },
         };
         if (vErrors === null) {
           vErrors = [err33];
@@ -12919,7 +13781,7 @@ function validate239(
           instancePath: instancePath + '/applies',
           schemaPath: '#/properties/applies/enum',
           keyword: 'enum',
-          params: { allowedValues: schema70.properties.applies.enum },
+          params: { allowedValues: schema73.properties.applies.enum },
         };
         if (vErrors === null) {
           vErrors = [err35];
@@ -12931,7 +13793,7 @@ function validate239(
     }
     if (data.applies_because !== undefined) {
       if (
-        !validate260(data.applies_because, {
+        !validate271(data.applies_because, {
           instancePath: instancePath + '/applies_because',
           parentData: data,
           parentDataProperty: 'applies_because',
@@ -12939,13 +13801,13 @@ function validate239(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate260.errors);
+        vErrors = joined(vErrors, validate271.errors);
         errors = vErrors.length;
       }
     }
     if (data.otherwise !== undefined) {
       if (
-        !validate242(data.otherwise, {
+        !validate253(data.otherwise, {
           instancePath: instancePath + '/otherwise',
           parentData: data,
           parentDataProperty: 'otherwise',
@@ -12953,13 +13815,13 @@ function validate239(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate242.errors);
+        vErrors = joined(vErrors, validate253.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate265(data.level, {
+        !validate276(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -12967,7 +13829,7 @@ function validate239(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate265.errors);
+        vErrors = joined(vErrors, validate276.errors);
         errors = vErrors.length;
       }
     }
@@ -12977,7 +13839,7 @@ function validate239(
         const len1 = data11.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate268(data11[i1], {
+            !validate279(data11[i1], {
               instancePath: instancePath + '/rules/' + i1,
               parentData: data11,
               parentDataProperty: i1,
@@ -12985,7 +13847,7 @@ function validate239(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate268.errors);
+            vErrors = joined(vErrors, validate279.errors);
             errors = vErrors.length;
           }
         }
@@ -13010,7 +13872,7 @@ function validate239(
         for (const key1 in data13) {
           const _errs23 = errors;
           if (
-            !validate240(key1, {
+            !validate251(key1, {
               instancePath: instancePath + '/measures',
               parentData: data13,
               parentDataProperty: 'measures',
@@ -13018,7 +13880,7 @@ function validate239(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate240.errors);
+            vErrors = joined(vErrors, validate251.errors);
             errors = vErrors.length;
           }
           var valid5 = _errs23 === errors;
@@ -13039,7 +13901,7 @@ function validate239(
         }
         for (const key2 in data13) {
           if (
-            !validate293(data13[key2], {
+            !validate304(data13[key2], {
               instancePath: instancePath + '/measures/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data13,
               parentDataProperty: key2,
@@ -13047,7 +13909,7 @@ function validate239(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate293.errors);
+            vErrors = joined(vErrors, validate304.errors);
             errors = vErrors.length;
           }
         }
@@ -13072,7 +13934,7 @@ function validate239(
         const len2 = data15.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate301(data15[i2], {
+            !validate312(data15[i2], {
               instancePath: instancePath + '/advice/' + i2,
               parentData: data15,
               parentDataProperty: i2,
@@ -13080,7 +13942,7 @@ function validate239(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate301.errors);
+            vErrors = joined(vErrors, validate312.errors);
             errors = vErrors.length;
           }
         }
@@ -13101,7 +13963,7 @@ function validate239(
     }
     if (data.ask_first !== undefined) {
       if (
-        !validate277(data.ask_first, {
+        !validate288(data.ask_first, {
           instancePath: instancePath + '/ask_first',
           parentData: data,
           parentDataProperty: 'ask_first',
@@ -13109,13 +13971,13 @@ function validate239(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate277.errors);
+        vErrors = joined(vErrors, validate288.errors);
         errors = vErrors.length;
       }
     }
     if (data.take_first !== undefined) {
       if (
-        !validate277(data.take_first, {
+        !validate288(data.take_first, {
           instancePath: instancePath + '/take_first',
           parentData: data,
           parentDataProperty: 'take_first',
@@ -13123,13 +13985,13 @@ function validate239(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate277.errors);
+        vErrors = joined(vErrors, validate288.errors);
         errors = vErrors.length;
       }
     }
     if (data.missing !== undefined) {
       if (
-        !validate277(data.missing, {
+        !validate288(data.missing, {
           instancePath: instancePath + '/missing',
           parentData: data,
           parentDataProperty: 'missing',
@@ -13137,7 +13999,7 @@ function validate239(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate277.errors);
+        vErrors = joined(vErrors, validate288.errors);
         errors = vErrors.length;
       }
     }
@@ -13147,7 +14009,7 @@ function validate239(
         const len3 = data20.length;
         for (let i3 = 0; i3 < len3; i3++) {
           if (
-            !validate314(data20[i3], {
+            !validate325(data20[i3], {
               instancePath: instancePath + '/unobtainable/' + i3,
               parentData: data20,
               parentDataProperty: i3,
@@ -13155,7 +14017,7 @@ function validate239(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate314.errors);
+            vErrors = joined(vErrors, validate325.errors);
             errors = vErrors.length;
           }
         }
@@ -13180,7 +14042,7 @@ function validate239(
         const len4 = data22.length;
         for (let i4 = 0; i4 < len4; i4++) {
           if (
-            !validate314(data22[i4], {
+            !validate325(data22[i4], {
               instancePath: instancePath + '/declined/' + i4,
               parentData: data22,
               parentDataProperty: i4,
@@ -13188,7 +14050,7 @@ function validate239(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate314.errors);
+            vErrors = joined(vErrors, validate325.errors);
             errors = vErrors.length;
           }
         }
@@ -13209,7 +14071,7 @@ function validate239(
     }
     if (data.would_tell_more !== undefined) {
       if (
-        !validate277(data.would_tell_more, {
+        !validate288(data.would_tell_more, {
           instancePath: instancePath + '/would_tell_more',
           parentData: data,
           parentDataProperty: 'would_tell_more',
@@ -13217,7 +14079,7 @@ function validate239(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate277.errors);
+        vErrors = joined(vErrors, validate288.errors);
         errors = vErrors.length;
       }
     }
@@ -13227,7 +14089,7 @@ function validate239(
         const len5 = data25.length;
         for (let i5 = 0; i5 < len5; i5++) {
           if (
-            !validate319(data25[i5], {
+            !validate330(data25[i5], {
               instancePath: instancePath + '/stands_in/' + i5,
               parentData: data25,
               parentDataProperty: i5,
@@ -13235,7 +14097,7 @@ function validate239(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate319.errors);
+            vErrors = joined(vErrors, validate330.errors);
             errors = vErrors.length;
           }
         }
@@ -13260,7 +14122,7 @@ function validate239(
         const len6 = data27.length;
         for (let i6 = 0; i6 < len6; i6++) {
           if (
-            !validate324(data27[i6], {
+            !validate335(data27[i6], {
               instancePath: instancePath + '/faults/' + i6,
               parentData: data27,
               parentDataProperty: i6,
@@ -13268,7 +14130,7 @@ function validate239(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate324.errors);
+            vErrors = joined(vErrors, validate335.errors);
             errors = vErrors.length;
           }
         }
@@ -13289,7 +14151,7 @@ function validate239(
     }
     if (data.in_force !== undefined) {
       if (
-        !validate339(data.in_force, {
+        !validate350(data.in_force, {
           instancePath: instancePath + '/in_force',
           parentData: data,
           parentDataProperty: 'in_force',
@@ -13297,7 +14159,7 @@ function validate239(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate339.errors);
+        vErrors = joined(vErrors, validate350.errors);
         errors = vErrors.length;
       }
     }
@@ -13307,7 +14169,7 @@ function validate239(
         const len7 = data30.length;
         for (let i7 = 0; i7 < len7; i7++) {
           if (
-            !validate343(data30[i7], {
+            !validate354(data30[i7], {
               instancePath: instancePath + '/assumed/' + i7,
               parentData: data30,
               parentDataProperty: i7,
@@ -13315,7 +14177,7 @@ function validate239(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate343.errors);
+            vErrors = joined(vErrors, validate354.errors);
             errors = vErrors.length;
           }
         }
@@ -13340,7 +14202,7 @@ function validate239(
         const len8 = data32.length;
         for (let i8 = 0; i8 < len8; i8++) {
           if (
-            !validate347(data32[i8], {
+            !validate358(data32[i8], {
               instancePath: instancePath + '/limits/' + i8,
               parentData: data32,
               parentDataProperty: i8,
@@ -13348,7 +14210,7 @@ function validate239(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate347.errors);
+            vErrors = joined(vErrors, validate358.errors);
             errors = vErrors.length;
           }
         }
@@ -13373,7 +14235,7 @@ function validate239(
         const len9 = data34.length;
         for (let i9 = 0; i9 < len9; i9++) {
           if (
-            !validate351(data34[i9], {
+            !validate362(data34[i9], {
               instancePath: instancePath + '/taken/' + i9,
               parentData: data34,
               parentDataProperty: i9,
@@ -13381,7 +14243,7 @@ function validate239(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate351.errors);
+            vErrors = joined(vErrors, validate362.errors);
             errors = vErrors.length;
           }
         }
@@ -13406,7 +14268,7 @@ function validate239(
         const len10 = data36.length;
         for (let i10 = 0; i10 < len10; i10++) {
           if (
-            !validate354(data36[i10], {
+            !validate365(data36[i10], {
               instancePath: instancePath + '/refused/' + i10,
               parentData: data36,
               parentDataProperty: i10,
@@ -13414,7 +14276,7 @@ function validate239(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate354.errors);
+            vErrors = joined(vErrors, validate365.errors);
             errors = vErrors.length;
           }
         }
@@ -13439,7 +14301,7 @@ function validate239(
         const len11 = data38.length;
         for (let i11 = 0; i11 < len11; i11++) {
           if (
-            !validate354(data38[i11], {
+            !validate365(data38[i11], {
               instancePath: instancePath + '/questioned/' + i11,
               parentData: data38,
               parentDataProperty: i11,
@@ -13447,7 +14309,7 @@ function validate239(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate354.errors);
+            vErrors = joined(vErrors, validate365.errors);
             errors = vErrors.length;
           }
         }
@@ -13468,7 +14330,7 @@ function validate239(
     }
     if (data.unused !== undefined) {
       if (
-        !validate277(data.unused, {
+        !validate288(data.unused, {
           instancePath: instancePath + '/unused',
           parentData: data,
           parentDataProperty: 'unused',
@@ -13476,13 +14338,13 @@ function validate239(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate277.errors);
+        vErrors = joined(vErrors, validate288.errors);
         errors = vErrors.length;
       }
     }
     if (data.caution !== undefined) {
       if (
-        !validate242(data.caution, {
+        !validate253(data.caution, {
           instancePath: instancePath + '/caution',
           parentData: data,
           parentDataProperty: 'caution',
@@ -13490,7 +14352,7 @@ function validate239(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate242.errors);
+        vErrors = joined(vErrors, validate253.errors);
         errors = vErrors.length;
       }
     }
@@ -13503,13 +14365,13 @@ function validate239(
     }
     errors++;
   }
-  validate239.errors = vErrors;
+  validate250.errors = vErrors;
   return errors === 0;
 }
-validate239.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate250.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const protocol = validate361;
-const schema98 = {
+export const protocol = validate372;
+const schema101 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'protocol.schema.json',
   type: 'object',
@@ -13817,13 +14679,13 @@ const schema98 = {
   },
 };
 
-function validate362(
+function validate373(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate362.evaluated;
+  const evaluated0 = validate373.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -13863,18 +14725,18 @@ function validate362(
     }
     errors++;
   }
-  validate362.errors = vErrors;
+  validate373.errors = vErrors;
   return errors === 0;
 }
-validate362.evaluated = { dynamicProps: false, dynamicItems: false };
+validate373.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate364(
+function validate375(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate364.evaluated;
+  const evaluated0 = validate375.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -13909,12 +14771,12 @@ function validate364(
     }
     errors++;
   }
-  validate364.errors = vErrors;
+  validate375.errors = vErrors;
   return errors === 0;
 }
-validate364.evaluated = { dynamicProps: false, dynamicItems: false };
+validate375.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema101 = {
+const schema104 = {
   type: 'object',
   properties: {
     protocol: { $ref: '#/$defs/name' },
@@ -13930,7 +14792,7 @@ const schema101 = {
   required: ['protocol', 'edition'],
   additionalProperties: false,
 };
-const schema102 = {
+const schema105 = {
   type: 'object',
   properties: {
     value: { $ref: '#/$defs/quantity' },
@@ -13941,13 +14803,13 @@ const schema102 = {
   additionalProperties: false,
 };
 
-function validate371(
+function validate382(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate371.evaluated;
+  const evaluated0 = validate382.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -13974,20 +14836,20 @@ function validate371(
       errors++;
     }
   }
-  validate371.errors = vErrors;
+  validate382.errors = vErrors;
   return errors === 0;
 }
-validate371.evaluated = { dynamicProps: false, dynamicItems: false };
+validate382.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema104 = { type: 'array', items: { $ref: '#/$defs/name' }, maxItems: 200 };
+const schema107 = { type: 'array', items: { $ref: '#/$defs/name' }, maxItems: 200 };
 
-function validate374(
+function validate385(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate374.evaluated;
+  const evaluated0 = validate385.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14007,7 +14869,7 @@ function validate374(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate362(data[i0], {
+        !validate373(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -14015,7 +14877,7 @@ function validate374(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate362.errors);
+        vErrors = joined(vErrors, validate373.errors);
         errors = vErrors.length;
       }
     }
@@ -14028,18 +14890,18 @@ function validate374(
     }
     errors++;
   }
-  validate374.errors = vErrors;
+  validate385.errors = vErrors;
   return errors === 0;
 }
-validate374.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate385.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate370(
+function validate381(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate370.evaluated;
+  const evaluated0 = validate381.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14093,7 +14955,7 @@ function validate370(
     }
     if (data.value !== undefined) {
       if (
-        !validate371(data.value, {
+        !validate382(data.value, {
           instancePath: instancePath + '/value',
           parentData: data,
           parentDataProperty: 'value',
@@ -14101,13 +14963,13 @@ function validate370(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate371.errors);
+        vErrors = joined(vErrors, validate382.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate364(data.because, {
+        !validate375(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -14115,13 +14977,13 @@ function validate370(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate364.errors);
+        vErrors = joined(vErrors, validate375.errors);
         errors = vErrors.length;
       }
     }
     if (data.source !== undefined) {
       if (
-        !validate374(data.source, {
+        !validate385(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -14129,7 +14991,7 @@ function validate370(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate374.errors);
+        vErrors = joined(vErrors, validate385.errors);
         errors = vErrors.length;
       }
     }
@@ -14142,25 +15004,25 @@ function validate370(
     }
     errors++;
   }
-  validate370.errors = vErrors;
+  validate381.errors = vErrors;
   return errors === 0;
 }
-validate370.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate381.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema105 = {
+const schema108 = {
   type: 'object',
   properties: { rule: { $ref: '#/$defs/name' }, because: { $ref: '#/$defs/text' } },
   required: ['rule', 'because'],
   additionalProperties: false,
 };
 
-function validate378(
+function validate389(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate378.evaluated;
+  const evaluated0 = validate389.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14214,7 +15076,7 @@ function validate378(
     }
     if (data.rule !== undefined) {
       if (
-        !validate362(data.rule, {
+        !validate373(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -14222,13 +15084,13 @@ function validate378(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate362.errors);
+        vErrors = joined(vErrors, validate373.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate364(data.because, {
+        !validate375(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -14236,7 +15098,7 @@ function validate378(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate364.errors);
+        vErrors = joined(vErrors, validate375.errors);
         errors = vErrors.length;
       }
     }
@@ -14249,18 +15111,18 @@ function validate378(
     }
     errors++;
   }
-  validate378.errors = vErrors;
+  validate389.errors = vErrors;
   return errors === 0;
 }
-validate378.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate389.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate367(
+function validate378(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate367.evaluated;
+  const evaluated0 = validate378.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14314,7 +15176,7 @@ function validate367(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate362(data.protocol, {
+        !validate373(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -14322,7 +15184,7 @@ function validate367(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate362.errors);
+        vErrors = joined(vErrors, validate373.errors);
         errors = vErrors.length;
       }
     }
@@ -14393,7 +15255,7 @@ function validate367(
         for (const key1 in data2) {
           const _errs7 = errors;
           if (
-            !validate362(key1, {
+            !validate373(key1, {
               instancePath: instancePath + '/limits',
               parentData: data2,
               parentDataProperty: 'limits',
@@ -14401,7 +15263,7 @@ function validate367(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate362.errors);
+            vErrors = joined(vErrors, validate373.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs7 === errors;
@@ -14422,7 +15284,7 @@ function validate367(
         }
         for (const key2 in data2) {
           if (
-            !validate370(data2[key2], {
+            !validate381(data2[key2], {
               instancePath: instancePath + '/limits/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data2,
               parentDataProperty: key2,
@@ -14430,7 +15292,7 @@ function validate367(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate370.errors);
+            vErrors = joined(vErrors, validate381.errors);
             errors = vErrors.length;
           }
         }
@@ -14483,7 +15345,7 @@ function validate367(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate378(data4[i0], {
+            !validate389(data4[i0], {
               instancePath: instancePath + '/withdraws/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -14491,7 +15353,7 @@ function validate367(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate378.errors);
+            vErrors = joined(vErrors, validate389.errors);
             errors = vErrors.length;
           }
         }
@@ -14519,12 +15381,12 @@ function validate367(
     }
     errors++;
   }
-  validate367.errors = vErrors;
+  validate378.errors = vErrors;
   return errors === 0;
 }
-validate367.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate378.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema106 = {
+const schema109 = {
   type: 'object',
   properties: {
     all: { $ref: '#/$defs/conditions' },
@@ -14537,7 +15399,7 @@ const schema106 = {
   minProperties: 1,
   maxProperties: 100,
 };
-const schema107 = {
+const schema110 = {
   type: 'object',
   properties: {
     below: { $ref: '#/$defs/quantity' },
@@ -14555,13 +15417,13 @@ const schema107 = {
   additionalProperties: false,
 };
 
-function validate392(
+function validate403(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate392.evaluated;
+  const evaluated0 = validate403.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14591,18 +15453,18 @@ function validate392(
     }
     errors++;
   }
-  validate392.errors = vErrors;
+  validate403.errors = vErrors;
   return errors === 0;
 }
-validate392.evaluated = { dynamicProps: false, dynamicItems: false };
+validate403.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate385(
+function validate396(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate385.evaluated;
+  const evaluated0 = validate396.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14625,7 +15487,7 @@ function validate385(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema107.properties, key0)) {
+      if (!func5.call(schema110.properties, key0)) {
         const err1 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -14642,7 +15504,7 @@ function validate385(
     }
     if (data.below !== undefined) {
       if (
-        !validate371(data.below, {
+        !validate382(data.below, {
           instancePath: instancePath + '/below',
           parentData: data,
           parentDataProperty: 'below',
@@ -14650,13 +15512,13 @@ function validate385(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate371.errors);
+        vErrors = joined(vErrors, validate382.errors);
         errors = vErrors.length;
       }
     }
     if (data.above !== undefined) {
       if (
-        !validate371(data.above, {
+        !validate382(data.above, {
           instancePath: instancePath + '/above',
           parentData: data,
           parentDataProperty: 'above',
@@ -14664,13 +15526,13 @@ function validate385(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate371.errors);
+        vErrors = joined(vErrors, validate382.errors);
         errors = vErrors.length;
       }
     }
     if (data.at_most !== undefined) {
       if (
-        !validate371(data.at_most, {
+        !validate382(data.at_most, {
           instancePath: instancePath + '/at_most',
           parentData: data,
           parentDataProperty: 'at_most',
@@ -14678,13 +15540,13 @@ function validate385(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate371.errors);
+        vErrors = joined(vErrors, validate382.errors);
         errors = vErrors.length;
       }
     }
     if (data.at_least !== undefined) {
       if (
-        !validate371(data.at_least, {
+        !validate382(data.at_least, {
           instancePath: instancePath + '/at_least',
           parentData: data,
           parentDataProperty: 'at_least',
@@ -14692,7 +15554,7 @@ function validate385(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate371.errors);
+        vErrors = joined(vErrors, validate382.errors);
         errors = vErrors.length;
       }
     }
@@ -14730,7 +15592,7 @@ function validate385(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate371(data4[i0], {
+            !validate382(data4[i0], {
               instancePath: instancePath + '/between/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -14738,7 +15600,7 @@ function validate385(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate371.errors);
+            vErrors = joined(vErrors, validate382.errors);
             errors = vErrors.length;
           }
         }
@@ -14764,7 +15626,7 @@ function validate385(
           instancePath: instancePath + '/is',
           schemaPath: '#/properties/is/type',
           keyword: 'type',
-          params: { type: schema107.properties.is.type },
+          params: { type: schema110.properties.is.type },
         };
         if (vErrors === null) {
           vErrors = [err5];
@@ -14792,7 +15654,7 @@ function validate385(
     }
     if (data.one_of !== undefined) {
       if (
-        !validate374(data.one_of, {
+        !validate385(data.one_of, {
           instancePath: instancePath + '/one_of',
           parentData: data,
           parentDataProperty: 'one_of',
@@ -14800,13 +15662,13 @@ function validate385(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate374.errors);
+        vErrors = joined(vErrors, validate385.errors);
         errors = vErrors.length;
       }
     }
     if (data.known !== undefined) {
       if (
-        !validate392(data.known, {
+        !validate403(data.known, {
           instancePath: instancePath + '/known',
           parentData: data,
           parentDataProperty: 'known',
@@ -14814,13 +15676,13 @@ function validate385(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate392.errors);
+        vErrors = joined(vErrors, validate403.errors);
         errors = vErrors.length;
       }
     }
     if (data.unobtainable !== undefined) {
       if (
-        !validate392(data.unobtainable, {
+        !validate403(data.unobtainable, {
           instancePath: instancePath + '/unobtainable',
           parentData: data,
           parentDataProperty: 'unobtainable',
@@ -14828,13 +15690,13 @@ function validate385(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate392.errors);
+        vErrors = joined(vErrors, validate403.errors);
         errors = vErrors.length;
       }
     }
     if (data.accepted !== undefined) {
       if (
-        !validate364(data.accepted, {
+        !validate375(data.accepted, {
           instancePath: instancePath + '/accepted',
           parentData: data,
           parentDataProperty: 'accepted',
@@ -14842,7 +15704,7 @@ function validate385(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate364.errors);
+        vErrors = joined(vErrors, validate375.errors);
         errors = vErrors.length;
       }
     }
@@ -14855,21 +15717,21 @@ function validate385(
     }
     errors++;
   }
-  validate385.errors = vErrors;
+  validate396.errors = vErrors;
   return errors === 0;
 }
-validate385.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate396.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema109 = { type: 'array', items: { $ref: '#/$defs/condition' }, minItems: 1, maxItems: 200 };
-const wrapper1 = { validate: validate384 };
+const schema112 = { type: 'array', items: { $ref: '#/$defs/condition' }, minItems: 1, maxItems: 200 };
+const wrapper1 = { validate: validate395 };
 
-function validate397(
+function validate408(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate397.evaluated;
+  const evaluated0 = validate408.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14919,25 +15781,25 @@ function validate397(
     }
     errors++;
   }
-  validate397.errors = vErrors;
+  validate408.errors = vErrors;
   return errors === 0;
 }
-validate397.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate408.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-const schema110 = {
+const schema113 = {
   type: 'object',
   properties: { count: { type: 'integer', minimum: 1, maximum: 200 }, of: { $ref: '#/$defs/conditions' } },
   required: ['count', 'of'],
   additionalProperties: false,
 };
 
-function validate401(
+function validate412(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate401.evaluated;
+  const evaluated0 = validate412.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15038,7 +15900,7 @@ function validate401(
     }
     if (data.of !== undefined) {
       if (
-        !validate397(data.of, {
+        !validate408(data.of, {
           instancePath: instancePath + '/of',
           parentData: data,
           parentDataProperty: 'of',
@@ -15046,7 +15908,7 @@ function validate401(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate397.errors);
+        vErrors = joined(vErrors, validate408.errors);
         errors = vErrors.length;
       }
     }
@@ -15059,18 +15921,18 @@ function validate401(
     }
     errors++;
   }
-  validate401.errors = vErrors;
+  validate412.errors = vErrors;
   return errors === 0;
 }
-validate401.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate412.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate384(
+function validate395(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate384.evaluated;
+  const evaluated0 = validate395.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15115,7 +15977,7 @@ function validate384(
         key0 === 'rule'
       )) {
         if (
-          !validate385(data[key0], {
+          !validate396(data[key0], {
             instancePath: instancePath + '/' + key0.replace(/~/g, '~0').replace(/\//g, '~1'),
             parentData: data,
             parentDataProperty: key0,
@@ -15123,14 +15985,14 @@ function validate384(
             dynamicAnchors,
           })
         ) {
-          vErrors = joined(vErrors, validate385.errors);
+          vErrors = joined(vErrors, validate396.errors);
           errors = vErrors.length;
         }
       }
     }
     if (data.all !== undefined) {
       if (
-        !validate397(data.all, {
+        !validate408(data.all, {
           instancePath: instancePath + '/all',
           parentData: data,
           parentDataProperty: 'all',
@@ -15138,13 +16000,13 @@ function validate384(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate397.errors);
+        vErrors = joined(vErrors, validate408.errors);
         errors = vErrors.length;
       }
     }
     if (data.any !== undefined) {
       if (
-        !validate397(data.any, {
+        !validate408(data.any, {
           instancePath: instancePath + '/any',
           parentData: data,
           parentDataProperty: 'any',
@@ -15152,13 +16014,13 @@ function validate384(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate397.errors);
+        vErrors = joined(vErrors, validate408.errors);
         errors = vErrors.length;
       }
     }
     if (data.none !== undefined) {
       if (
-        !validate397(data.none, {
+        !validate408(data.none, {
           instancePath: instancePath + '/none',
           parentData: data,
           parentDataProperty: 'none',
@@ -15166,13 +16028,13 @@ function validate384(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate397.errors);
+        vErrors = joined(vErrors, validate408.errors);
         errors = vErrors.length;
       }
     }
     if (data.at_least_of !== undefined) {
       if (
-        !validate401(data.at_least_of, {
+        !validate412(data.at_least_of, {
           instancePath: instancePath + '/at_least_of',
           parentData: data,
           parentDataProperty: 'at_least_of',
@@ -15180,13 +16042,13 @@ function validate384(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate401.errors);
+        vErrors = joined(vErrors, validate412.errors);
         errors = vErrors.length;
       }
     }
     if (data.rule !== undefined) {
       if (
-        !validate362(data.rule, {
+        !validate373(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -15194,7 +16056,7 @@ function validate384(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate362.errors);
+        vErrors = joined(vErrors, validate373.errors);
         errors = vErrors.length;
       }
     }
@@ -15207,18 +16069,18 @@ function validate384(
     }
     errors++;
   }
-  validate384.errors = vErrors;
+  validate395.errors = vErrors;
   return errors === 0;
 }
-validate384.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate395.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate409(
+function validate420(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate409.evaluated;
+  const evaluated0 = validate420.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15339,12 +16201,12 @@ function validate409(
     }
     errors++;
   }
-  validate409.errors = vErrors;
+  validate420.errors = vErrors;
   return errors === 0;
 }
-validate409.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate420.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema112 = {
+const schema115 = {
   type: 'object',
   properties: {
     needs: { $ref: '#/$defs/names' },
@@ -15358,13 +16220,13 @@ const schema112 = {
   additionalProperties: false,
 };
 
-function validate417(
+function validate428(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate417.evaluated;
+  const evaluated0 = validate428.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15921,18 +16783,18 @@ function validate417(
     }
     errors++;
   }
-  validate417.errors = vErrors;
+  validate428.errors = vErrors;
   return errors === 0;
 }
-validate417.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate428.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate413(
+function validate424(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate413.evaluated;
+  const evaluated0 = validate424.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15958,7 +16820,7 @@ function validate413(
     }
     if (data.needs !== undefined) {
       if (
-        !validate374(data.needs, {
+        !validate385(data.needs, {
           instancePath: instancePath + '/needs',
           parentData: data,
           parentDataProperty: 'needs',
@@ -15966,13 +16828,13 @@ function validate413(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate374.errors);
+        vErrors = joined(vErrors, validate385.errors);
         errors = vErrors.length;
       }
     }
     if (data.helps !== undefined) {
       if (
-        !validate374(data.helps, {
+        !validate385(data.helps, {
           instancePath: instancePath + '/helps',
           parentData: data,
           parentDataProperty: 'helps',
@@ -15980,7 +16842,7 @@ function validate413(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate374.errors);
+        vErrors = joined(vErrors, validate385.errors);
         errors = vErrors.length;
       }
     }
@@ -15990,7 +16852,7 @@ function validate413(
         for (const key1 in data2) {
           const _errs6 = errors;
           if (
-            !validate362(key1, {
+            !validate373(key1, {
               instancePath: instancePath + '/declares',
               parentData: data2,
               parentDataProperty: 'declares',
@@ -15998,7 +16860,7 @@ function validate413(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate362.errors);
+            vErrors = joined(vErrors, validate373.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs6 === errors;
@@ -16019,7 +16881,7 @@ function validate413(
         }
         for (const key2 in data2) {
           if (
-            !validate417(data2[key2], {
+            !validate428(data2[key2], {
               instancePath: instancePath + '/declares/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data2,
               parentDataProperty: key2,
@@ -16027,7 +16889,7 @@ function validate413(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate417.errors);
+            vErrors = joined(vErrors, validate428.errors);
             errors = vErrors.length;
           }
         }
@@ -16055,24 +16917,24 @@ function validate413(
     }
     errors++;
   }
-  validate413.errors = vErrors;
+  validate424.errors = vErrors;
   return errors === 0;
 }
-validate413.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate424.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema114 = {
+const schema117 = {
   type: 'object',
   properties: { set_by: { $ref: '#/$defs/text' }, if_not_stated: { type: ['number', 'string', 'boolean'] } },
   additionalProperties: false,
 };
 
-function validate434(
+function validate445(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate434.evaluated;
+  const evaluated0 = validate445.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16098,7 +16960,7 @@ function validate434(
     }
     if (data.set_by !== undefined) {
       if (
-        !validate364(data.set_by, {
+        !validate375(data.set_by, {
           instancePath: instancePath + '/set_by',
           parentData: data,
           parentDataProperty: 'set_by',
@@ -16106,7 +16968,7 @@ function validate434(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate364.errors);
+        vErrors = joined(vErrors, validate375.errors);
         errors = vErrors.length;
       }
     }
@@ -16121,7 +16983,7 @@ function validate434(
           instancePath: instancePath + '/if_not_stated',
           schemaPath: '#/properties/if_not_stated/type',
           keyword: 'type',
-          params: { type: schema114.properties.if_not_stated.type },
+          params: { type: schema117.properties.if_not_stated.type },
         };
         if (vErrors === null) {
           vErrors = [err1];
@@ -16140,12 +17002,12 @@ function validate434(
     }
     errors++;
   }
-  validate434.errors = vErrors;
+  validate445.errors = vErrors;
   return errors === 0;
 }
-validate434.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate445.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema115 = {
+const schema118 = {
   type: 'object',
   properties: {
     value: { $ref: '#/$defs/quantity' },
@@ -16159,13 +17021,13 @@ const schema115 = {
   additionalProperties: false,
 };
 
-function validate438(
+function validate449(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate438.evaluated;
+  const evaluated0 = validate449.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16212,7 +17074,7 @@ function validate438(
     }
     if (data.value !== undefined) {
       if (
-        !validate371(data.value, {
+        !validate382(data.value, {
           instancePath: instancePath + '/value',
           parentData: data,
           parentDataProperty: 'value',
@@ -16220,7 +17082,7 @@ function validate438(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate371.errors);
+        vErrors = joined(vErrors, validate382.errors);
         errors = vErrors.length;
       }
     }
@@ -16290,7 +17152,7 @@ function validate438(
         const len0 = data2.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate371(data2[i0], {
+            !validate382(data2[i0], {
               instancePath: instancePath + '/between/' + i0,
               parentData: data2,
               parentDataProperty: i0,
@@ -16298,7 +17160,7 @@ function validate438(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate371.errors);
+            vErrors = joined(vErrors, validate382.errors);
             errors = vErrors.length;
           }
         }
@@ -16319,7 +17181,7 @@ function validate438(
     }
     if (data.set_by !== undefined) {
       if (
-        !validate364(data.set_by, {
+        !validate375(data.set_by, {
           instancePath: instancePath + '/set_by',
           parentData: data,
           parentDataProperty: 'set_by',
@@ -16327,13 +17189,13 @@ function validate438(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate364.errors);
+        vErrors = joined(vErrors, validate375.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate364(data.title, {
+        !validate375(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -16341,13 +17203,13 @@ function validate438(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate364.errors);
+        vErrors = joined(vErrors, validate375.errors);
         errors = vErrors.length;
       }
     }
     if (data.source !== undefined) {
       if (
-        !validate374(data.source, {
+        !validate385(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -16355,7 +17217,7 @@ function validate438(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate374.errors);
+        vErrors = joined(vErrors, validate385.errors);
         errors = vErrors.length;
       }
     }
@@ -16368,12 +17230,12 @@ function validate438(
     }
     errors++;
   }
-  validate438.errors = vErrors;
+  validate449.errors = vErrors;
   return errors === 0;
 }
-validate438.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate449.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema116 = {
+const schema119 = {
   type: 'object',
   properties: {
     fault: { $ref: '#/$defs/name' },
@@ -16388,7 +17250,7 @@ const schema116 = {
   required: ['fault', 'when', 'says', 'source'],
   additionalProperties: false,
 };
-const schema117 = {
+const schema120 = {
   type: 'object',
   propertyNames: { $ref: '#/$defs/name' },
   additionalProperties: { $ref: '#/$defs/quantity' },
@@ -16396,13 +17258,13 @@ const schema117 = {
   maxProperties: 20,
 };
 
-function validate449(
+function validate460(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate449.evaluated;
+  const evaluated0 = validate460.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16441,9 +17303,9 @@ function validate449(
     for (const key0 in data) {
       const _errs1 = errors;
       if (
-        !validate362(key0, { instancePath, parentData: data, parentDataProperty, rootData, dynamicAnchors })
+        !validate373(key0, { instancePath, parentData: data, parentDataProperty, rootData, dynamicAnchors })
       ) {
-        vErrors = joined(vErrors, validate362.errors);
+        vErrors = joined(vErrors, validate373.errors);
         errors = vErrors.length;
       }
       var valid0 = _errs1 === errors;
@@ -16464,7 +17326,7 @@ function validate449(
     }
     for (const key1 in data) {
       if (
-        !validate371(data[key1], {
+        !validate382(data[key1], {
           instancePath: instancePath + '/' + key1.replace(/~/g, '~0').replace(/\//g, '~1'),
           parentData: data,
           parentDataProperty: key1,
@@ -16472,7 +17334,7 @@ function validate449(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate371.errors);
+        vErrors = joined(vErrors, validate382.errors);
         errors = vErrors.length;
       }
     }
@@ -16485,12 +17347,12 @@ function validate449(
     }
     errors++;
   }
-  validate449.errors = vErrors;
+  validate460.errors = vErrors;
   return errors === 0;
 }
-validate449.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate460.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema118 = {
+const schema121 = {
   type: 'object',
   properties: {
     id: { $ref: '#/$defs/name' },
@@ -16501,13 +17363,13 @@ const schema118 = {
   additionalProperties: false,
 };
 
-function validate455(
+function validate466(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate455.evaluated;
+  const evaluated0 = validate466.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16561,7 +17423,7 @@ function validate455(
     }
     if (data.id !== undefined) {
       if (
-        !validate362(data.id, {
+        !validate373(data.id, {
           instancePath: instancePath + '/id',
           parentData: data,
           parentDataProperty: 'id',
@@ -16569,13 +17431,13 @@ function validate455(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate362.errors);
+        vErrors = joined(vErrors, validate373.errors);
         errors = vErrors.length;
       }
     }
     if (data.text !== undefined) {
       if (
-        !validate364(data.text, {
+        !validate375(data.text, {
           instancePath: instancePath + '/text',
           parentData: data,
           parentDataProperty: 'text',
@@ -16583,13 +17445,13 @@ function validate455(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate364.errors);
+        vErrors = joined(vErrors, validate375.errors);
         errors = vErrors.length;
       }
     }
     if (data.under !== undefined) {
       if (
-        !validate364(data.under, {
+        !validate375(data.under, {
           instancePath: instancePath + '/under',
           parentData: data,
           parentDataProperty: 'under',
@@ -16597,7 +17459,7 @@ function validate455(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate364.errors);
+        vErrors = joined(vErrors, validate375.errors);
         errors = vErrors.length;
       }
     }
@@ -16610,18 +17472,18 @@ function validate455(
     }
     errors++;
   }
-  validate455.errors = vErrors;
+  validate466.errors = vErrors;
   return errors === 0;
 }
-validate455.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate466.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate445(
+function validate456(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate445.evaluated;
+  const evaluated0 = validate456.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16712,7 +17574,7 @@ function validate445(
     }
     if (data.fault !== undefined) {
       if (
-        !validate362(data.fault, {
+        !validate373(data.fault, {
           instancePath: instancePath + '/fault',
           parentData: data,
           parentDataProperty: 'fault',
@@ -16720,13 +17582,13 @@ function validate445(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate362.errors);
+        vErrors = joined(vErrors, validate373.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate364(data.title, {
+        !validate375(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -16734,13 +17596,13 @@ function validate445(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate364.errors);
+        vErrors = joined(vErrors, validate375.errors);
         errors = vErrors.length;
       }
     }
     if (data.when !== undefined) {
       if (
-        !validate384(data.when, {
+        !validate395(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -16748,13 +17610,13 @@ function validate445(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate384.errors);
+        vErrors = joined(vErrors, validate395.errors);
         errors = vErrors.length;
       }
     }
     if (data.reads_high !== undefined) {
       if (
-        !validate449(data.reads_high, {
+        !validate460(data.reads_high, {
           instancePath: instancePath + '/reads_high',
           parentData: data,
           parentDataProperty: 'reads_high',
@@ -16762,13 +17624,13 @@ function validate445(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate449.errors);
+        vErrors = joined(vErrors, validate460.errors);
         errors = vErrors.length;
       }
     }
     if (data.reads_low !== undefined) {
       if (
-        !validate449(data.reads_low, {
+        !validate460(data.reads_low, {
           instancePath: instancePath + '/reads_low',
           parentData: data,
           parentDataProperty: 'reads_low',
@@ -16776,13 +17638,13 @@ function validate445(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate449.errors);
+        vErrors = joined(vErrors, validate460.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate364(data.says, {
+        !validate375(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -16790,7 +17652,7 @@ function validate445(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate364.errors);
+        vErrors = joined(vErrors, validate375.errors);
         errors = vErrors.length;
       }
     }
@@ -16828,7 +17690,7 @@ function validate445(
         const len0 = data6.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate455(data6[i0], {
+            !validate466(data6[i0], {
               instancePath: instancePath + '/do/' + i0,
               parentData: data6,
               parentDataProperty: i0,
@@ -16836,7 +17698,7 @@ function validate445(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate455.errors);
+            vErrors = joined(vErrors, validate466.errors);
             errors = vErrors.length;
           }
         }
@@ -16857,7 +17719,7 @@ function validate445(
     }
     if (data.source !== undefined) {
       if (
-        !validate374(data.source, {
+        !validate385(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -16865,7 +17727,7 @@ function validate445(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate374.errors);
+        vErrors = joined(vErrors, validate385.errors);
         errors = vErrors.length;
       }
     }
@@ -16878,12 +17740,12 @@ function validate445(
     }
     errors++;
   }
-  validate445.errors = vErrors;
+  validate456.errors = vErrors;
   return errors === 0;
 }
-validate445.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate456.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema119 = {
+const schema122 = {
   type: 'object',
   properties: {
     title: { $ref: '#/$defs/text' },
@@ -16918,7 +17780,7 @@ const schema119 = {
   },
   additionalProperties: false,
 };
-const schema120 = {
+const schema123 = {
   type: 'object',
   properties: {
     of: { $ref: '#/$defs/name' },
@@ -16934,13 +17796,13 @@ const schema120 = {
   additionalProperties: false,
 };
 
-function validate467(
+function validate478(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate467.evaluated;
+  const evaluated0 = validate478.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16994,7 +17856,7 @@ function validate467(
     }
     if (data.of !== undefined) {
       if (
-        !validate362(data.of, {
+        !validate373(data.of, {
           instancePath: instancePath + '/of',
           parentData: data,
           parentDataProperty: 'of',
@@ -17002,7 +17864,7 @@ function validate467(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate362.errors);
+        vErrors = joined(vErrors, validate373.errors);
         errors = vErrors.length;
       }
     }
@@ -17072,7 +17934,7 @@ function validate467(
             const len1 = data2.length;
             for (let i1 = 0; i1 < len1; i1++) {
               if (
-                !validate371(data2[i1], {
+                !validate382(data2[i1], {
                   instancePath: instancePath + '/points/' + i0 + '/' + i1,
                   parentData: data2,
                   parentDataProperty: i1,
@@ -17080,7 +17942,7 @@ function validate467(
                   dynamicAnchors,
                 })
               ) {
-                vErrors = joined(vErrors, validate371.errors);
+                vErrors = joined(vErrors, validate382.errors);
                 errors = vErrors.length;
               }
             }
@@ -17135,7 +17997,7 @@ function validate467(
           instancePath: instancePath + '/beyond',
           schemaPath: '#/properties/beyond/enum',
           keyword: 'enum',
-          params: { allowedValues: schema120.properties.beyond.enum },
+          params: { allowedValues: schema123.properties.beyond.enum },
         };
         if (vErrors === null) {
           vErrors = [err10];
@@ -17154,19 +18016,19 @@ function validate467(
     }
     errors++;
   }
-  validate467.errors = vErrors;
+  validate478.errors = vErrors;
   return errors === 0;
 }
-validate467.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate478.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema121 = {
+const schema124 = {
   type: ['array', 'object'],
   items: { $ref: '#/$defs/band' },
   additionalProperties: { type: 'integer', minimum: -1000, maximum: 1000 },
   minItems: 1,
   maxItems: 100,
 };
-const schema122 = {
+const schema125 = {
   type: 'object',
   properties: {
     at_most: { $ref: '#/$defs/quantity' },
@@ -17177,13 +18039,13 @@ const schema122 = {
   additionalProperties: false,
 };
 
-function validate473(
+function validate484(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate473.evaluated;
+  const evaluated0 = validate484.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17223,7 +18085,7 @@ function validate473(
     }
     if (data.at_most !== undefined) {
       if (
-        !validate371(data.at_most, {
+        !validate382(data.at_most, {
           instancePath: instancePath + '/at_most',
           parentData: data,
           parentDataProperty: 'at_most',
@@ -17231,13 +18093,13 @@ function validate473(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate371.errors);
+        vErrors = joined(vErrors, validate382.errors);
         errors = vErrors.length;
       }
     }
     if (data.below !== undefined) {
       if (
-        !validate371(data.below, {
+        !validate382(data.below, {
           instancePath: instancePath + '/below',
           parentData: data,
           parentDataProperty: 'below',
@@ -17245,7 +18107,7 @@ function validate473(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate371.errors);
+        vErrors = joined(vErrors, validate382.errors);
         errors = vErrors.length;
       }
     }
@@ -17305,18 +18167,18 @@ function validate473(
     }
     errors++;
   }
-  validate473.errors = vErrors;
+  validate484.errors = vErrors;
   return errors === 0;
 }
-validate473.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate484.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate472(
+function validate483(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate472.evaluated;
+  const evaluated0 = validate483.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17324,7 +18186,7 @@ function validate472(
     evaluated0.items = undefined;
   }
   if (!data || typeof data != 'object') {
-    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema121.type } };
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema124.type } };
     if (vErrors === null) {
       vErrors = [err0];
     } else {
@@ -17354,7 +18216,7 @@ function validate472(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate473(data[i0], {
+        !validate484(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -17362,7 +18224,7 @@ function validate472(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate473.errors);
+        vErrors = joined(vErrors, validate484.errors);
         errors = vErrors.length;
       }
     }
@@ -17416,25 +18278,25 @@ function validate472(
       }
     }
   }
-  validate472.errors = vErrors;
+  validate483.errors = vErrors;
   return errors === 0;
 }
-validate472.evaluated = { props: true, items: true, dynamicProps: false, dynamicItems: false };
+validate483.evaluated = { props: true, items: true, dynamicProps: false, dynamicItems: false };
 
-const schema123 = {
+const schema126 = {
   type: 'object',
   properties: { when: { $ref: '#/$defs/condition' }, use: { $ref: '#/$defs/quantity' } },
   required: ['use'],
   additionalProperties: false,
 };
 
-function validate478(
+function validate489(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate478.evaluated;
+  const evaluated0 = validate489.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17474,7 +18336,7 @@ function validate478(
     }
     if (data.when !== undefined) {
       if (
-        !validate384(data.when, {
+        !validate395(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -17482,13 +18344,13 @@ function validate478(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate384.errors);
+        vErrors = joined(vErrors, validate395.errors);
         errors = vErrors.length;
       }
     }
     if (data.use !== undefined) {
       if (
-        !validate371(data.use, {
+        !validate382(data.use, {
           instancePath: instancePath + '/use',
           parentData: data,
           parentDataProperty: 'use',
@@ -17496,7 +18358,7 @@ function validate478(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate371.errors);
+        vErrors = joined(vErrors, validate382.errors);
         errors = vErrors.length;
       }
     }
@@ -17509,18 +18371,18 @@ function validate478(
     }
     errors++;
   }
-  validate478.errors = vErrors;
+  validate489.errors = vErrors;
   return errors === 0;
 }
-validate478.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate489.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate492(
+function validate503(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate492.evaluated;
+  const evaluated0 = validate503.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17560,18 +18422,18 @@ function validate492(
     }
     errors++;
   }
-  validate492.errors = vErrors;
+  validate503.errors = vErrors;
   return errors === 0;
 }
-validate492.evaluated = { dynamicProps: false, dynamicItems: false };
+validate503.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate463(
+function validate474(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate463.evaluated;
+  const evaluated0 = validate474.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17580,7 +18442,7 @@ function validate463(
   }
   if (data && typeof data == 'object' && !Array.isArray(data)) {
     for (const key0 in data) {
-      if (!func5.call(schema119.properties, key0)) {
+      if (!func5.call(schema122.properties, key0)) {
         const err0 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -17597,7 +18459,7 @@ function validate463(
     }
     if (data.title !== undefined) {
       if (
-        !validate364(data.title, {
+        !validate375(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -17605,13 +18467,13 @@ function validate463(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate364.errors);
+        vErrors = joined(vErrors, validate375.errors);
         errors = vErrors.length;
       }
     }
     if (data.meaning !== undefined) {
       if (
-        !validate364(data.meaning, {
+        !validate375(data.meaning, {
           instancePath: instancePath + '/meaning',
           parentData: data,
           parentDataProperty: 'meaning',
@@ -17619,7 +18481,7 @@ function validate463(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate364.errors);
+        vErrors = joined(vErrors, validate375.errors);
         errors = vErrors.length;
       }
     }
@@ -17657,7 +18519,7 @@ function validate463(
     }
     if (data.source !== undefined) {
       if (
-        !validate374(data.source, {
+        !validate385(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -17665,7 +18527,7 @@ function validate463(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate374.errors);
+        vErrors = joined(vErrors, validate385.errors);
         errors = vErrors.length;
       }
     }
@@ -17676,7 +18538,7 @@ function validate463(
           instancePath: instancePath + '/formula',
           schemaPath: '#/properties/formula/type',
           keyword: 'type',
-          params: { type: schema119.properties.formula.type },
+          params: { type: schema122.properties.formula.type },
         };
         if (vErrors === null) {
           vErrors = [err3];
@@ -17704,7 +18566,7 @@ function validate463(
     }
     if (data.curve !== undefined) {
       if (
-        !validate467(data.curve, {
+        !validate478(data.curve, {
           instancePath: instancePath + '/curve',
           parentData: data,
           parentDataProperty: 'curve',
@@ -17712,7 +18574,7 @@ function validate463(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate467.errors);
+        vErrors = joined(vErrors, validate478.errors);
         errors = vErrors.length;
       }
     }
@@ -17750,7 +18612,7 @@ function validate463(
         for (const key1 in data6) {
           const _errs12 = errors;
           if (
-            !validate362(key1, {
+            !validate373(key1, {
               instancePath: instancePath + '/score',
               parentData: data6,
               parentDataProperty: 'score',
@@ -17758,7 +18620,7 @@ function validate463(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate362.errors);
+            vErrors = joined(vErrors, validate373.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs12 === errors;
@@ -17779,7 +18641,7 @@ function validate463(
         }
         for (const key2 in data6) {
           if (
-            !validate472(data6[key2], {
+            !validate483(data6[key2], {
               instancePath: instancePath + '/score/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data6,
               parentDataProperty: key2,
@@ -17787,7 +18649,7 @@ function validate463(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate472.errors);
+            vErrors = joined(vErrors, validate483.errors);
             errors = vErrors.length;
           }
         }
@@ -17840,7 +18702,7 @@ function validate463(
         const len0 = data8.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate478(data8[i0], {
+            !validate489(data8[i0], {
               instancePath: instancePath + '/choose/' + i0,
               parentData: data8,
               parentDataProperty: i0,
@@ -17848,7 +18710,7 @@ function validate463(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate478.errors);
+            vErrors = joined(vErrors, validate489.errors);
             errors = vErrors.length;
           }
         }
@@ -17869,7 +18731,7 @@ function validate463(
     }
     if (data.first_known !== undefined) {
       if (
-        !validate374(data.first_known, {
+        !validate385(data.first_known, {
           instancePath: instancePath + '/first_known',
           parentData: data,
           parentDataProperty: 'first_known',
@@ -17877,13 +18739,13 @@ function validate463(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate374.errors);
+        vErrors = joined(vErrors, validate385.errors);
         errors = vErrors.length;
       }
     }
     if (data.highest !== undefined) {
       if (
-        !validate362(data.highest, {
+        !validate373(data.highest, {
           instancePath: instancePath + '/highest',
           parentData: data,
           parentDataProperty: 'highest',
@@ -17891,13 +18753,13 @@ function validate463(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate362.errors);
+        vErrors = joined(vErrors, validate373.errors);
         errors = vErrors.length;
       }
     }
     if (data.lowest !== undefined) {
       if (
-        !validate362(data.lowest, {
+        !validate373(data.lowest, {
           instancePath: instancePath + '/lowest',
           parentData: data,
           parentDataProperty: 'lowest',
@@ -17905,13 +18767,13 @@ function validate463(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate362.errors);
+        vErrors = joined(vErrors, validate373.errors);
         errors = vErrors.length;
       }
     }
     if (data.average !== undefined) {
       if (
-        !validate362(data.average, {
+        !validate373(data.average, {
           instancePath: instancePath + '/average',
           parentData: data,
           parentDataProperty: 'average',
@@ -17919,13 +18781,13 @@ function validate463(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate362.errors);
+        vErrors = joined(vErrors, validate373.errors);
         errors = vErrors.length;
       }
     }
     if (data.earliest !== undefined) {
       if (
-        !validate362(data.earliest, {
+        !validate373(data.earliest, {
           instancePath: instancePath + '/earliest',
           parentData: data,
           parentDataProperty: 'earliest',
@@ -17933,13 +18795,13 @@ function validate463(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate362.errors);
+        vErrors = joined(vErrors, validate373.errors);
         errors = vErrors.length;
       }
     }
     if (data.latest !== undefined) {
       if (
-        !validate362(data.latest, {
+        !validate373(data.latest, {
           instancePath: instancePath + '/latest',
           parentData: data,
           parentDataProperty: 'latest',
@@ -17947,13 +18809,13 @@ function validate463(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate362.errors);
+        vErrors = joined(vErrors, validate373.errors);
         errors = vErrors.length;
       }
     }
     if (data.change !== undefined) {
       if (
-        !validate362(data.change, {
+        !validate373(data.change, {
           instancePath: instancePath + '/change',
           parentData: data,
           parentDataProperty: 'change',
@@ -17961,13 +18823,13 @@ function validate463(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate362.errors);
+        vErrors = joined(vErrors, validate373.errors);
         errors = vErrors.length;
       }
     }
     if (data.count !== undefined) {
       if (
-        !validate362(data.count, {
+        !validate373(data.count, {
           instancePath: instancePath + '/count',
           parentData: data,
           parentDataProperty: 'count',
@@ -17975,13 +18837,13 @@ function validate463(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate362.errors);
+        vErrors = joined(vErrors, validate373.errors);
         errors = vErrors.length;
       }
     }
     if (data.minutes_since !== undefined) {
       if (
-        !validate362(data.minutes_since, {
+        !validate373(data.minutes_since, {
           instancePath: instancePath + '/minutes_since',
           parentData: data,
           parentDataProperty: 'minutes_since',
@@ -17989,13 +18851,13 @@ function validate463(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate362.errors);
+        vErrors = joined(vErrors, validate373.errors);
         errors = vErrors.length;
       }
     }
     if (data.held !== undefined) {
       if (
-        !validate384(data.held, {
+        !validate395(data.held, {
           instancePath: instancePath + '/held',
           parentData: data,
           parentDataProperty: 'held',
@@ -18003,13 +18865,13 @@ function validate463(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate384.errors);
+        vErrors = joined(vErrors, validate395.errors);
         errors = vErrors.length;
       }
     }
     if (data.over !== undefined) {
       if (
-        !validate492(data.over, {
+        !validate503(data.over, {
           instancePath: instancePath + '/over',
           parentData: data,
           parentDataProperty: 'over',
@@ -18017,13 +18879,13 @@ function validate463(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate492.errors);
+        vErrors = joined(vErrors, validate503.errors);
         errors = vErrors.length;
       }
     }
     if (data.where !== undefined) {
       if (
-        !validate384(data.where, {
+        !validate395(data.where, {
           instancePath: instancePath + '/where',
           parentData: data,
           parentDataProperty: 'where',
@@ -18031,7 +18893,7 @@ function validate463(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate384.errors);
+        vErrors = joined(vErrors, validate395.errors);
         errors = vErrors.length;
       }
     }
@@ -18056,7 +18918,7 @@ function validate463(
           instancePath: instancePath + '/present_set',
           schemaPath: '#/properties/present_set/enum',
           keyword: 'enum',
-          params: { allowedValues: schema119.properties.present_set.enum },
+          params: { allowedValues: schema122.properties.present_set.enum },
         };
         if (vErrors === null) {
           vErrors = [err13];
@@ -18068,7 +18930,7 @@ function validate463(
     }
     if (data.longest_gap !== undefined) {
       if (
-        !validate492(data.longest_gap, {
+        !validate503(data.longest_gap, {
           instancePath: instancePath + '/longest_gap',
           parentData: data,
           parentDataProperty: 'longest_gap',
@@ -18076,13 +18938,13 @@ function validate463(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate492.errors);
+        vErrors = joined(vErrors, validate503.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_reliable_when !== undefined) {
       if (
-        !validate384(data.not_reliable_when, {
+        !validate395(data.not_reliable_when, {
           instancePath: instancePath + '/not_reliable_when',
           parentData: data,
           parentDataProperty: 'not_reliable_when',
@@ -18090,7 +18952,7 @@ function validate463(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate384.errors);
+        vErrors = joined(vErrors, validate395.errors);
         errors = vErrors.length;
       }
     }
@@ -18103,12 +18965,12 @@ function validate463(
     }
     errors++;
   }
-  validate463.errors = vErrors;
+  validate474.errors = vErrors;
   return errors === 0;
 }
-validate463.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate474.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema125 = {
+const schema128 = {
   type: 'object',
   properties: {
     rule: { $ref: '#/$defs/name' },
@@ -18128,7 +18990,7 @@ const schema125 = {
   required: ['rule', 'when'],
   additionalProperties: false,
 };
-const schema126 = {
+const schema129 = {
   type: 'object',
   properties: {
     when: { $ref: '#/$defs/condition' },
@@ -18139,13 +19001,13 @@ const schema126 = {
   additionalProperties: false,
 };
 
-function validate502(
+function validate513(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate502.evaluated;
+  const evaluated0 = validate513.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18185,7 +19047,7 @@ function validate502(
     }
     if (data.when !== undefined) {
       if (
-        !validate384(data.when, {
+        !validate395(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -18193,13 +19055,13 @@ function validate502(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate384.errors);
+        vErrors = joined(vErrors, validate395.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate364(data.says, {
+        !validate375(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -18207,13 +19069,13 @@ function validate502(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate364.errors);
+        vErrors = joined(vErrors, validate375.errors);
         errors = vErrors.length;
       }
     }
     if (data.accepted !== undefined) {
       if (
-        !validate364(data.accepted, {
+        !validate375(data.accepted, {
           instancePath: instancePath + '/accepted',
           parentData: data,
           parentDataProperty: 'accepted',
@@ -18221,7 +19083,7 @@ function validate502(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate364.errors);
+        vErrors = joined(vErrors, validate375.errors);
         errors = vErrors.length;
       }
     }
@@ -18234,12 +19096,12 @@ function validate502(
     }
     errors++;
   }
-  validate502.errors = vErrors;
+  validate513.errors = vErrors;
   return errors === 0;
 }
-validate502.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate513.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema127 = {
+const schema130 = {
   type: 'object',
   properties: {
     when: { $ref: '#/$defs/condition' },
@@ -18250,13 +19112,13 @@ const schema127 = {
   additionalProperties: false,
 };
 
-function validate507(
+function validate518(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate507.evaluated;
+  const evaluated0 = validate518.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18310,7 +19172,7 @@ function validate507(
     }
     if (data.when !== undefined) {
       if (
-        !validate384(data.when, {
+        !validate395(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -18318,13 +19180,13 @@ function validate507(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate384.errors);
+        vErrors = joined(vErrors, validate395.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate364(data.says, {
+        !validate375(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -18332,13 +19194,13 @@ function validate507(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate364.errors);
+        vErrors = joined(vErrors, validate375.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate362(data.level, {
+        !validate373(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -18346,7 +19208,7 @@ function validate507(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate362.errors);
+        vErrors = joined(vErrors, validate373.errors);
         errors = vErrors.length;
       }
     }
@@ -18359,20 +19221,20 @@ function validate507(
     }
     errors++;
   }
-  validate507.errors = vErrors;
+  validate518.errors = vErrors;
   return errors === 0;
 }
-validate507.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate518.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema128 = { type: 'array', items: { $ref: '#/$defs/text' }, minItems: 1, maxItems: 20 };
+const schema131 = { type: 'array', items: { $ref: '#/$defs/text' }, minItems: 1, maxItems: 20 };
 
-function validate516(
+function validate527(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate516.evaluated;
+  const evaluated0 = validate527.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18401,7 +19263,7 @@ function validate516(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate364(data[i0], {
+        !validate375(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -18409,7 +19271,7 @@ function validate516(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate364.errors);
+        vErrors = joined(vErrors, validate375.errors);
         errors = vErrors.length;
       }
     }
@@ -18422,18 +19284,18 @@ function validate516(
     }
     errors++;
   }
-  validate516.errors = vErrors;
+  validate527.errors = vErrors;
   return errors === 0;
 }
-validate516.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate527.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate498(
+function validate509(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate498.evaluated;
+  const evaluated0 = validate509.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18470,7 +19332,7 @@ function validate498(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema125.properties, key0)) {
+      if (!func5.call(schema128.properties, key0)) {
         const err2 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -18487,7 +19349,7 @@ function validate498(
     }
     if (data.rule !== undefined) {
       if (
-        !validate362(data.rule, {
+        !validate373(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -18495,13 +19357,13 @@ function validate498(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate362.errors);
+        vErrors = joined(vErrors, validate373.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate364(data.title, {
+        !validate375(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -18509,13 +19371,13 @@ function validate498(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate364.errors);
+        vErrors = joined(vErrors, validate375.errors);
         errors = vErrors.length;
       }
     }
     if (data.when !== undefined) {
       if (
-        !validate384(data.when, {
+        !validate395(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -18523,13 +19385,13 @@ function validate498(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate384.errors);
+        vErrors = joined(vErrors, validate395.errors);
         errors = vErrors.length;
       }
     }
     if (data.unless !== undefined) {
       if (
-        !validate502(data.unless, {
+        !validate513(data.unless, {
           instancePath: instancePath + '/unless',
           parentData: data,
           parentDataProperty: 'unless',
@@ -18537,13 +19399,13 @@ function validate498(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate502.errors);
+        vErrors = joined(vErrors, validate513.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained_by !== undefined) {
       if (
-        !validate507(data.explained_by, {
+        !validate518(data.explained_by, {
           instancePath: instancePath + '/explained_by',
           parentData: data,
           parentDataProperty: 'explained_by',
@@ -18551,13 +19413,13 @@ function validate498(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate507.errors);
+        vErrors = joined(vErrors, validate518.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_reliable_when !== undefined) {
       if (
-        !validate384(data.not_reliable_when, {
+        !validate395(data.not_reliable_when, {
           instancePath: instancePath + '/not_reliable_when',
           parentData: data,
           parentDataProperty: 'not_reliable_when',
@@ -18565,13 +19427,13 @@ function validate498(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate384.errors);
+        vErrors = joined(vErrors, validate395.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate362(data.level, {
+        !validate373(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -18579,13 +19441,13 @@ function validate498(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate362.errors);
+        vErrors = joined(vErrors, validate373.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate364(data.says, {
+        !validate375(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -18593,13 +19455,13 @@ function validate498(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate364.errors);
+        vErrors = joined(vErrors, validate375.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate364(data.because, {
+        !validate375(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -18607,13 +19469,13 @@ function validate498(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate364.errors);
+        vErrors = joined(vErrors, validate375.errors);
         errors = vErrors.length;
       }
     }
     if (data.ask !== undefined) {
       if (
-        !validate516(data.ask, {
+        !validate527(data.ask, {
           instancePath: instancePath + '/ask',
           parentData: data,
           parentDataProperty: 'ask',
@@ -18621,7 +19483,7 @@ function validate498(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate516.errors);
+        vErrors = joined(vErrors, validate527.errors);
         errors = vErrors.length;
       }
     }
@@ -18659,7 +19521,7 @@ function validate498(
         const len0 = data10.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate455(data10[i0], {
+            !validate466(data10[i0], {
               instancePath: instancePath + '/do/' + i0,
               parentData: data10,
               parentDataProperty: i0,
@@ -18667,7 +19529,7 @@ function validate498(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate455.errors);
+            vErrors = joined(vErrors, validate466.errors);
             errors = vErrors.length;
           }
         }
@@ -18688,7 +19550,7 @@ function validate498(
     }
     if (data.source !== undefined) {
       if (
-        !validate374(data.source, {
+        !validate385(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -18696,13 +19558,13 @@ function validate498(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate374.errors);
+        vErrors = joined(vErrors, validate385.errors);
         errors = vErrors.length;
       }
     }
     if (data.accepted !== undefined) {
       if (
-        !validate364(data.accepted, {
+        !validate375(data.accepted, {
           instancePath: instancePath + '/accepted',
           parentData: data,
           parentDataProperty: 'accepted',
@@ -18710,7 +19572,7 @@ function validate498(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate364.errors);
+        vErrors = joined(vErrors, validate375.errors);
         errors = vErrors.length;
       }
     }
@@ -18723,20 +19585,20 @@ function validate498(
     }
     errors++;
   }
-  validate498.errors = vErrors;
+  validate509.errors = vErrors;
   return errors === 0;
 }
-validate498.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate509.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const pattern23 = new RegExp('^[0-9]{4}-[0-9]{2}-[0-9]{2}$', 'u');
+const pattern24 = new RegExp('^[0-9]{4}-[0-9]{2}-[0-9]{2}$', 'u');
 
-function validate361(
+function validate372(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="protocol.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate361.evaluated;
+  const evaluated0 = validate372.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18801,7 +19663,7 @@ function validate361(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema98.properties, key0)) {
+      if (!func5.call(schema101.properties, key0)) {
         const err4 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -18818,7 +19680,7 @@ function validate361(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate362(data.protocol, {
+        !validate373(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -18826,7 +19688,7 @@ function validate361(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate362.errors);
+        vErrors = joined(vErrors, validate373.errors);
         errors = vErrors.length;
       }
     }
@@ -18879,7 +19741,7 @@ function validate361(
     }
     if (data.title !== undefined) {
       if (
-        !validate364(data.title, {
+        !validate375(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -18887,13 +19749,13 @@ function validate361(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate364.errors);
+        vErrors = joined(vErrors, validate375.errors);
         errors = vErrors.length;
       }
     }
     if (data.about !== undefined) {
       if (
-        !validate364(data.about, {
+        !validate375(data.about, {
           instancePath: instancePath + '/about',
           parentData: data,
           parentDataProperty: 'about',
@@ -18901,13 +19763,13 @@ function validate361(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate364.errors);
+        vErrors = joined(vErrors, validate375.errors);
         errors = vErrors.length;
       }
     }
     if (data.based_on !== undefined) {
       if (
-        !validate367(data.based_on, {
+        !validate378(data.based_on, {
           instancePath: instancePath + '/based_on',
           parentData: data,
           parentDataProperty: 'based_on',
@@ -18915,13 +19777,13 @@ function validate361(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate367.errors);
+        vErrors = joined(vErrors, validate378.errors);
         errors = vErrors.length;
       }
     }
     if (data.ladder !== undefined) {
       if (
-        !validate362(data.ladder, {
+        !validate373(data.ladder, {
           instancePath: instancePath + '/ladder',
           parentData: data,
           parentDataProperty: 'ladder',
@@ -18929,13 +19791,13 @@ function validate361(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate362.errors);
+        vErrors = joined(vErrors, validate373.errors);
         errors = vErrors.length;
       }
     }
     if (data.applies_when !== undefined) {
       if (
-        !validate384(data.applies_when, {
+        !validate395(data.applies_when, {
           instancePath: instancePath + '/applies_when',
           parentData: data,
           parentDataProperty: 'applies_when',
@@ -18943,13 +19805,13 @@ function validate361(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate384.errors);
+        vErrors = joined(vErrors, validate395.errors);
         errors = vErrors.length;
       }
     }
     if (data.otherwise !== undefined) {
       if (
-        !validate364(data.otherwise, {
+        !validate375(data.otherwise, {
           instancePath: instancePath + '/otherwise',
           parentData: data,
           parentDataProperty: 'otherwise',
@@ -18957,14 +19819,14 @@ function validate361(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate364.errors);
+        vErrors = joined(vErrors, validate375.errors);
         errors = vErrors.length;
       }
     }
     if (data.review_by !== undefined) {
       let data8 = data.review_by;
       if (typeof data8 === 'string') {
-        if (!pattern23.test(data8)) {
+        if (!pattern24.test(data8)) {
           const err8 = {
             instancePath: instancePath + '/review_by',
             schemaPath: '#/properties/review_by/pattern',
@@ -19027,7 +19889,7 @@ function validate361(
         const len0 = data9.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate364(data9[i0], {
+            !validate375(data9[i0], {
               instancePath: instancePath + '/owners/' + i0,
               parentData: data9,
               parentDataProperty: i0,
@@ -19035,7 +19897,7 @@ function validate361(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate364.errors);
+            vErrors = joined(vErrors, validate375.errors);
             errors = vErrors.length;
           }
         }
@@ -19060,7 +19922,7 @@ function validate361(
         for (const key1 in data11) {
           const _errs18 = errors;
           if (
-            !validate362(key1, {
+            !validate373(key1, {
               instancePath: instancePath + '/sources',
               parentData: data11,
               parentDataProperty: 'sources',
@@ -19068,7 +19930,7 @@ function validate361(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate362.errors);
+            vErrors = joined(vErrors, validate373.errors);
             errors = vErrors.length;
           }
           var valid3 = _errs18 === errors;
@@ -19089,7 +19951,7 @@ function validate361(
         }
         for (const key2 in data11) {
           if (
-            !validate409(data11[key2], {
+            !validate420(data11[key2], {
               instancePath: instancePath + '/sources/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data11,
               parentDataProperty: key2,
@@ -19097,7 +19959,7 @@ function validate361(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate409.errors);
+            vErrors = joined(vErrors, validate420.errors);
             errors = vErrors.length;
           }
         }
@@ -19118,7 +19980,7 @@ function validate361(
     }
     if (data.observations !== undefined) {
       if (
-        !validate413(data.observations, {
+        !validate424(data.observations, {
           instancePath: instancePath + '/observations',
           parentData: data,
           parentDataProperty: 'observations',
@@ -19126,7 +19988,7 @@ function validate361(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate413.errors);
+        vErrors = joined(vErrors, validate424.errors);
         errors = vErrors.length;
       }
     }
@@ -19136,7 +19998,7 @@ function validate361(
         for (const key3 in data14) {
           const _errs24 = errors;
           if (
-            !validate362(key3, {
+            !validate373(key3, {
               instancePath: instancePath + '/standing',
               parentData: data14,
               parentDataProperty: 'standing',
@@ -19144,7 +20006,7 @@ function validate361(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate362.errors);
+            vErrors = joined(vErrors, validate373.errors);
             errors = vErrors.length;
           }
           var valid5 = _errs24 === errors;
@@ -19165,7 +20027,7 @@ function validate361(
         }
         for (const key4 in data14) {
           if (
-            !validate434(data14[key4], {
+            !validate445(data14[key4], {
               instancePath: instancePath + '/standing/' + key4.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data14,
               parentDataProperty: key4,
@@ -19173,7 +20035,7 @@ function validate361(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate434.errors);
+            vErrors = joined(vErrors, validate445.errors);
             errors = vErrors.length;
           }
         }
@@ -19198,7 +20060,7 @@ function validate361(
         for (const key5 in data16) {
           const _errs29 = errors;
           if (
-            !validate362(key5, {
+            !validate373(key5, {
               instancePath: instancePath + '/limits',
               parentData: data16,
               parentDataProperty: 'limits',
@@ -19206,7 +20068,7 @@ function validate361(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate362.errors);
+            vErrors = joined(vErrors, validate373.errors);
             errors = vErrors.length;
           }
           var valid7 = _errs29 === errors;
@@ -19227,7 +20089,7 @@ function validate361(
         }
         for (const key6 in data16) {
           if (
-            !validate438(data16[key6], {
+            !validate449(data16[key6], {
               instancePath: instancePath + '/limits/' + key6.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data16,
               parentDataProperty: key6,
@@ -19235,7 +20097,7 @@ function validate361(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate438.errors);
+            vErrors = joined(vErrors, validate449.errors);
             errors = vErrors.length;
           }
         }
@@ -19274,7 +20136,7 @@ function validate361(
         const len1 = data18.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate445(data18[i1], {
+            !validate456(data18[i1], {
               instancePath: instancePath + '/faults/' + i1,
               parentData: data18,
               parentDataProperty: i1,
@@ -19282,7 +20144,7 @@ function validate361(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate445.errors);
+            vErrors = joined(vErrors, validate456.errors);
             errors = vErrors.length;
           }
         }
@@ -19307,7 +20169,7 @@ function validate361(
         for (const key7 in data20) {
           const _errs37 = errors;
           if (
-            !validate362(key7, {
+            !validate373(key7, {
               instancePath: instancePath + '/measures',
               parentData: data20,
               parentDataProperty: 'measures',
@@ -19315,7 +20177,7 @@ function validate361(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate362.errors);
+            vErrors = joined(vErrors, validate373.errors);
             errors = vErrors.length;
           }
           var valid11 = _errs37 === errors;
@@ -19336,7 +20198,7 @@ function validate361(
         }
         for (const key8 in data20) {
           if (
-            !validate463(data20[key8], {
+            !validate474(data20[key8], {
               instancePath: instancePath + '/measures/' + key8.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data20,
               parentDataProperty: key8,
@@ -19344,7 +20206,7 @@ function validate361(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate463.errors);
+            vErrors = joined(vErrors, validate474.errors);
             errors = vErrors.length;
           }
         }
@@ -19383,7 +20245,7 @@ function validate361(
         const len2 = data22.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate498(data22[i2], {
+            !validate509(data22[i2], {
               instancePath: instancePath + '/rules/' + i2,
               parentData: data22,
               parentDataProperty: i2,
@@ -19391,7 +20253,7 @@ function validate361(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate498.errors);
+            vErrors = joined(vErrors, validate509.errors);
             errors = vErrors.length;
           }
         }
@@ -19416,7 +20278,7 @@ function validate361(
         for (const key9 in data24) {
           const _errs45 = errors;
           if (
-            !validate362(key9, {
+            !validate373(key9, {
               instancePath: instancePath + '/exactly_one_of',
               parentData: data24,
               parentDataProperty: 'exactly_one_of',
@@ -19424,7 +20286,7 @@ function validate361(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate362.errors);
+            vErrors = joined(vErrors, validate373.errors);
             errors = vErrors.length;
           }
           var valid15 = _errs45 === errors;
@@ -19445,7 +20307,7 @@ function validate361(
         }
         for (const key10 in data24) {
           if (
-            !validate397(data24[key10], {
+            !validate408(data24[key10], {
               instancePath:
                 instancePath + '/exactly_one_of/' + key10.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data24,
@@ -19454,7 +20316,7 @@ function validate361(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate397.errors);
+            vErrors = joined(vErrors, validate408.errors);
             errors = vErrors.length;
           }
         }
@@ -19482,15 +20344,15 @@ function validate361(
     }
     errors++;
   }
-  validate361.errors = vErrors;
+  validate372.errors = vErrors;
   return errors === 0;
 }
-validate361.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate372.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 export const set = validate102;
 
-export const ward = validate525;
-const schema129 = {
+export const ward = validate536;
+const schema132 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ward.schema.json',
   type: 'object',
@@ -19562,13 +20424,13 @@ const schema129 = {
   },
 };
 
-function validate526(
+function validate537(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate526.evaluated;
+  const evaluated0 = validate537.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19608,18 +20470,18 @@ function validate526(
     }
     errors++;
   }
-  validate526.errors = vErrors;
+  validate537.errors = vErrors;
   return errors === 0;
 }
-validate526.evaluated = { dynamicProps: false, dynamicItems: false };
+validate537.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate528(
+function validate539(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate528.evaluated;
+  const evaluated0 = validate539.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19654,18 +20516,18 @@ function validate528(
     }
     errors++;
   }
-  validate528.errors = vErrors;
+  validate539.errors = vErrors;
   return errors === 0;
 }
-validate528.evaluated = { dynamicProps: false, dynamicItems: false };
+validate539.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate534(
+function validate545(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate534.evaluated;
+  const evaluated0 = validate545.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19786,12 +20648,12 @@ function validate534(
     }
     errors++;
   }
-  validate534.errors = vErrors;
+  validate545.errors = vErrors;
   return errors === 0;
 }
-validate534.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate545.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema133 = {
+const schema136 = {
   type: 'object',
   properties: {
     protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -19802,13 +20664,13 @@ const schema133 = {
   additionalProperties: false,
 };
 
-function validate540(
+function validate551(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate540.evaluated;
+  const evaluated0 = validate551.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19853,7 +20715,7 @@ function validate540(
         key0 === 'rule'
       )) {
         if (
-          !validate385(data[key0], {
+          !validate396(data[key0], {
             instancePath: instancePath + '/' + key0.replace(/~/g, '~0').replace(/\//g, '~1'),
             parentData: data,
             parentDataProperty: key0,
@@ -19861,14 +20723,14 @@ function validate540(
             dynamicAnchors,
           })
         ) {
-          vErrors = joined(vErrors, validate385.errors);
+          vErrors = joined(vErrors, validate396.errors);
           errors = vErrors.length;
         }
       }
     }
     if (data.all !== undefined) {
       if (
-        !validate397(data.all, {
+        !validate408(data.all, {
           instancePath: instancePath + '/all',
           parentData: data,
           parentDataProperty: 'all',
@@ -19876,13 +20738,13 @@ function validate540(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate397.errors);
+        vErrors = joined(vErrors, validate408.errors);
         errors = vErrors.length;
       }
     }
     if (data.any !== undefined) {
       if (
-        !validate397(data.any, {
+        !validate408(data.any, {
           instancePath: instancePath + '/any',
           parentData: data,
           parentDataProperty: 'any',
@@ -19890,13 +20752,13 @@ function validate540(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate397.errors);
+        vErrors = joined(vErrors, validate408.errors);
         errors = vErrors.length;
       }
     }
     if (data.none !== undefined) {
       if (
-        !validate397(data.none, {
+        !validate408(data.none, {
           instancePath: instancePath + '/none',
           parentData: data,
           parentDataProperty: 'none',
@@ -19904,13 +20766,13 @@ function validate540(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate397.errors);
+        vErrors = joined(vErrors, validate408.errors);
         errors = vErrors.length;
       }
     }
     if (data.at_least_of !== undefined) {
       if (
-        !validate401(data.at_least_of, {
+        !validate412(data.at_least_of, {
           instancePath: instancePath + '/at_least_of',
           parentData: data,
           parentDataProperty: 'at_least_of',
@@ -19918,13 +20780,13 @@ function validate540(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate401.errors);
+        vErrors = joined(vErrors, validate412.errors);
         errors = vErrors.length;
       }
     }
     if (data.rule !== undefined) {
       if (
-        !validate362(data.rule, {
+        !validate373(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -19932,7 +20794,7 @@ function validate540(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate362.errors);
+        vErrors = joined(vErrors, validate373.errors);
         errors = vErrors.length;
       }
     }
@@ -19945,18 +20807,18 @@ function validate540(
     }
     errors++;
   }
-  validate540.errors = vErrors;
+  validate551.errors = vErrors;
   return errors === 0;
 }
-validate540.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate551.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate538(
+function validate549(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate538.evaluated;
+  const evaluated0 = validate549.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20010,7 +20872,7 @@ function validate538(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate526(data.protocol, {
+        !validate537(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -20018,7 +20880,7 @@ function validate538(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate526.errors);
+        vErrors = joined(vErrors, validate537.errors);
         errors = vErrors.length;
       }
     }
@@ -20071,7 +20933,7 @@ function validate538(
     }
     if (data.when !== undefined) {
       if (
-        !validate540(data.when, {
+        !validate551(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -20079,7 +20941,7 @@ function validate538(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate540.errors);
+        vErrors = joined(vErrors, validate551.errors);
         errors = vErrors.length;
       }
     }
@@ -20092,12 +20954,12 @@ function validate538(
     }
     errors++;
   }
-  validate538.errors = vErrors;
+  validate549.errors = vErrors;
   return errors === 0;
 }
-validate538.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate549.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema135 = {
+const schema138 = {
   type: 'object',
   properties: {
     says: { $ref: 'dictionary.schema.json#/$defs/text' },
@@ -20111,7 +20973,7 @@ const schema135 = {
   required: ['says', 'levels', 'source'],
   additionalProperties: false,
 };
-const schema136 = {
+const schema139 = {
   type: 'object',
   properties: {
     says: { $ref: 'dictionary.schema.json#/$defs/text' },
@@ -20124,13 +20986,13 @@ const schema136 = {
   minProperties: 1,
 };
 
-function validate555(
+function validate566(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate555.evaluated;
+  const evaluated0 = validate566.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20219,18 +21081,18 @@ function validate555(
     }
     errors++;
   }
-  validate555.errors = vErrors;
+  validate566.errors = vErrors;
   return errors === 0;
 }
-validate555.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate566.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate560(
+function validate571(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate560.evaluated;
+  const evaluated0 = validate571.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20270,18 +21132,18 @@ function validate560(
     }
     errors++;
   }
-  validate560.errors = vErrors;
+  validate571.errors = vErrors;
   return errors === 0;
 }
-validate560.evaluated = { dynamicProps: false, dynamicItems: false };
+validate571.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate563(
+function validate574(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate563.evaluated;
+  const evaluated0 = validate574.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20370,18 +21232,18 @@ function validate563(
     }
     errors++;
   }
-  validate563.errors = vErrors;
+  validate574.errors = vErrors;
   return errors === 0;
 }
-validate563.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate574.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate553(
+function validate564(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate553.evaluated;
+  const evaluated0 = validate564.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20427,7 +21289,7 @@ function validate553(
     }
     if (data.says !== undefined) {
       if (
-        !validate528(data.says, {
+        !validate539(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -20435,7 +21297,7 @@ function validate553(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate528.errors);
+        vErrors = joined(vErrors, validate539.errors);
         errors = vErrors.length;
       }
     }
@@ -20473,7 +21335,7 @@ function validate553(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate555(data1[i0], {
+            !validate566(data1[i0], {
               instancePath: instancePath + '/tell/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -20481,7 +21343,7 @@ function validate553(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate555.errors);
+            vErrors = joined(vErrors, validate566.errors);
             errors = vErrors.length;
           }
         }
@@ -20502,7 +21364,7 @@ function validate553(
     }
     if (data.respond !== undefined) {
       if (
-        !validate560(data.respond, {
+        !validate571(data.respond, {
           instancePath: instancePath + '/respond',
           parentData: data,
           parentDataProperty: 'respond',
@@ -20510,13 +21372,13 @@ function validate553(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate560.errors);
+        vErrors = joined(vErrors, validate571.errors);
         errors = vErrors.length;
       }
     }
     if (data.reassess !== undefined) {
       if (
-        !validate560(data.reassess, {
+        !validate571(data.reassess, {
           instancePath: instancePath + '/reassess',
           parentData: data,
           parentDataProperty: 'reassess',
@@ -20524,13 +21386,13 @@ function validate553(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate560.errors);
+        vErrors = joined(vErrors, validate571.errors);
         errors = vErrors.length;
       }
     }
     if (data.if_no_answer !== undefined) {
       if (
-        !validate563(data.if_no_answer, {
+        !validate574(data.if_no_answer, {
           instancePath: instancePath + '/if_no_answer',
           parentData: data,
           parentDataProperty: 'if_no_answer',
@@ -20538,7 +21400,7 @@ function validate553(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate563.errors);
+        vErrors = joined(vErrors, validate574.errors);
         errors = vErrors.length;
       }
     }
@@ -20551,18 +21413,18 @@ function validate553(
     }
     errors++;
   }
-  validate553.errors = vErrors;
+  validate564.errors = vErrors;
   return errors === 0;
 }
-validate553.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate564.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate550(
+function validate561(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate550.evaluated;
+  const evaluated0 = validate561.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20630,7 +21492,7 @@ function validate550(
     }
     if (data.says !== undefined) {
       if (
-        !validate528(data.says, {
+        !validate539(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -20638,7 +21500,7 @@ function validate550(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate528.errors);
+        vErrors = joined(vErrors, validate539.errors);
         errors = vErrors.length;
       }
     }
@@ -20648,7 +21510,7 @@ function validate550(
         for (const key1 in data1) {
           const _errs5 = errors;
           if (
-            !validate526(key1, {
+            !validate537(key1, {
               instancePath: instancePath + '/levels',
               parentData: data1,
               parentDataProperty: 'levels',
@@ -20656,7 +21518,7 @@ function validate550(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate526.errors);
+            vErrors = joined(vErrors, validate537.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs5 === errors;
@@ -20677,7 +21539,7 @@ function validate550(
         }
         for (const key2 in data1) {
           if (
-            !validate553(data1[key2], {
+            !validate564(data1[key2], {
               instancePath: instancePath + '/levels/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data1,
               parentDataProperty: key2,
@@ -20685,7 +21547,7 @@ function validate550(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate553.errors);
+            vErrors = joined(vErrors, validate564.errors);
             errors = vErrors.length;
           }
         }
@@ -20724,7 +21586,7 @@ function validate550(
         const len0 = data3.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate526(data3[i0], {
+            !validate537(data3[i0], {
               instancePath: instancePath + '/source/' + i0,
               parentData: data3,
               parentDataProperty: i0,
@@ -20732,7 +21594,7 @@ function validate550(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate526.errors);
+            vErrors = joined(vErrors, validate537.errors);
             errors = vErrors.length;
           }
         }
@@ -20760,18 +21622,18 @@ function validate550(
     }
     errors++;
   }
-  validate550.errors = vErrors;
+  validate561.errors = vErrors;
   return errors === 0;
 }
-validate550.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate561.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate525(
+function validate536(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ward.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate525.evaluated;
+  const evaluated0 = validate536.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20850,7 +21712,7 @@ function validate525(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema129.properties, key0)) {
+      if (!func5.call(schema132.properties, key0)) {
         const err5 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -20867,7 +21729,7 @@ function validate525(
     }
     if (data.ward !== undefined) {
       if (
-        !validate526(data.ward, {
+        !validate537(data.ward, {
           instancePath: instancePath + '/ward',
           parentData: data,
           parentDataProperty: 'ward',
@@ -20875,7 +21737,7 @@ function validate525(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate526.errors);
+        vErrors = joined(vErrors, validate537.errors);
         errors = vErrors.length;
       }
     }
@@ -20928,7 +21790,7 @@ function validate525(
     }
     if (data.title !== undefined) {
       if (
-        !validate528(data.title, {
+        !validate539(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -20936,13 +21798,13 @@ function validate525(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate528.errors);
+        vErrors = joined(vErrors, validate539.errors);
         errors = vErrors.length;
       }
     }
     if (data.about !== undefined) {
       if (
-        !validate528(data.about, {
+        !validate539(data.about, {
           instancePath: instancePath + '/about',
           parentData: data,
           parentDataProperty: 'about',
@@ -20950,13 +21812,13 @@ function validate525(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate528.errors);
+        vErrors = joined(vErrors, validate539.errors);
         errors = vErrors.length;
       }
     }
     if (data.ladder !== undefined) {
       if (
-        !validate526(data.ladder, {
+        !validate537(data.ladder, {
           instancePath: instancePath + '/ladder',
           parentData: data,
           parentDataProperty: 'ladder',
@@ -20964,7 +21826,7 @@ function validate525(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate526.errors);
+        vErrors = joined(vErrors, validate537.errors);
         errors = vErrors.length;
       }
     }
@@ -21017,7 +21879,7 @@ function validate525(
     if (data.review_by !== undefined) {
       let data6 = data.review_by;
       if (typeof data6 === 'string') {
-        if (!pattern23.test(data6)) {
+        if (!pattern24.test(data6)) {
           const err12 = {
             instancePath: instancePath + '/review_by',
             schemaPath: '#/properties/review_by/pattern',
@@ -21080,7 +21942,7 @@ function validate525(
         const len0 = data7.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate528(data7[i0], {
+            !validate539(data7[i0], {
               instancePath: instancePath + '/owners/' + i0,
               parentData: data7,
               parentDataProperty: i0,
@@ -21088,7 +21950,7 @@ function validate525(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate528.errors);
+            vErrors = joined(vErrors, validate539.errors);
             errors = vErrors.length;
           }
         }
@@ -21113,7 +21975,7 @@ function validate525(
         for (const key1 in data9) {
           const _errs17 = errors;
           if (
-            !validate526(key1, {
+            !validate537(key1, {
               instancePath: instancePath + '/sources',
               parentData: data9,
               parentDataProperty: 'sources',
@@ -21121,7 +21983,7 @@ function validate525(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate526.errors);
+            vErrors = joined(vErrors, validate537.errors);
             errors = vErrors.length;
           }
           var valid3 = _errs17 === errors;
@@ -21142,7 +22004,7 @@ function validate525(
         }
         for (const key2 in data9) {
           if (
-            !validate534(data9[key2], {
+            !validate545(data9[key2], {
               instancePath: instancePath + '/sources/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data9,
               parentDataProperty: key2,
@@ -21150,7 +22012,7 @@ function validate525(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate534.errors);
+            vErrors = joined(vErrors, validate545.errors);
             errors = vErrors.length;
           }
         }
@@ -21203,7 +22065,7 @@ function validate525(
         const len1 = data11.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate538(data11[i1], {
+            !validate549(data11[i1], {
               instancePath: instancePath + '/reads_with/' + i1,
               parentData: data11,
               parentDataProperty: i1,
@@ -21211,7 +22073,7 @@ function validate525(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate538.errors);
+            vErrors = joined(vErrors, validate549.errors);
             errors = vErrors.length;
           }
         }
@@ -21236,7 +22098,7 @@ function validate525(
         for (const key3 in data13) {
           const _errs25 = errors;
           if (
-            !validate526(key3, {
+            !validate537(key3, {
               instancePath: instancePath + '/plans',
               parentData: data13,
               parentDataProperty: 'plans',
@@ -21244,7 +22106,7 @@ function validate525(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate526.errors);
+            vErrors = joined(vErrors, validate537.errors);
             errors = vErrors.length;
           }
           var valid7 = _errs25 === errors;
@@ -21265,7 +22127,7 @@ function validate525(
         }
         for (const key4 in data13) {
           if (
-            !validate550(data13[key4], {
+            !validate561(data13[key4], {
               instancePath: instancePath + '/plans/' + key4.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data13,
               parentDataProperty: key4,
@@ -21273,7 +22135,7 @@ function validate525(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate550.errors);
+            vErrors = joined(vErrors, validate561.errors);
             errors = vErrors.length;
           }
         }
@@ -21301,13 +22163,13 @@ function validate525(
     }
     errors++;
   }
-  validate525.errors = vErrors;
+  validate536.errors = vErrors;
   return errors === 0;
 }
-validate525.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate536.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const ward_cases = validate570;
-const schema140 = {
+export const ward_cases = validate581;
+const schema143 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ward_cases.schema.json',
   type: 'object',
@@ -21357,13 +22219,13 @@ const schema140 = {
   },
 };
 
-function validate571(
+function validate582(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate571.evaluated;
+  const evaluated0 = validate582.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21403,12 +22265,12 @@ function validate571(
     }
     errors++;
   }
-  validate571.errors = vErrors;
+  validate582.errors = vErrors;
   return errors === 0;
 }
-validate571.evaluated = { dynamicProps: false, dynamicItems: false };
+validate582.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema142 = {
+const schema145 = {
   type: 'object',
   properties: {
     case: { $ref: 'dictionary.schema.json#/$defs/text' },
@@ -21423,13 +22285,13 @@ const schema142 = {
   additionalProperties: false,
 };
 
-function validate574(
+function validate585(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate574.evaluated;
+  const evaluated0 = validate585.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21464,12 +22326,12 @@ function validate574(
     }
     errors++;
   }
-  validate574.errors = vErrors;
+  validate585.errors = vErrors;
   return errors === 0;
 }
-validate574.evaluated = { dynamicProps: false, dynamicItems: false };
+validate585.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema144 = {
+const schema147 = {
   type: 'object',
   properties: {
     level: { $ref: 'cases.schema.json#/$defs/expected_level' },
@@ -21487,13 +22349,13 @@ const schema144 = {
   additionalProperties: false,
 };
 
-function validate581(
+function validate592(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate581.evaluated;
+  const evaluated0 = validate592.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21582,18 +22444,18 @@ function validate581(
     }
     errors++;
   }
-  validate581.errors = vErrors;
+  validate592.errors = vErrors;
   return errors === 0;
 }
-validate581.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate592.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate589(
+function validate600(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate589.evaluated;
+  const evaluated0 = validate600.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21623,18 +22485,18 @@ function validate589(
     }
     errors++;
   }
-  validate589.errors = vErrors;
+  validate600.errors = vErrors;
   return errors === 0;
 }
-validate589.evaluated = { dynamicProps: false, dynamicItems: false };
+validate600.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate592(
+function validate603(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate592.evaluated;
+  const evaluated0 = validate603.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21928,18 +22790,18 @@ function validate592(
     }
     errors++;
   }
-  validate592.errors = vErrors;
+  validate603.errors = vErrors;
   return errors === 0;
 }
-validate592.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate603.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate580(
+function validate591(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate580.evaluated;
+  const evaluated0 = validate591.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21986,7 +22848,7 @@ function validate580(
     }
     if (data.level !== undefined) {
       if (
-        !validate581(data.level, {
+        !validate592(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -21994,7 +22856,7 @@ function validate580(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate581.errors);
+        vErrors = joined(vErrors, validate592.errors);
         errors = vErrors.length;
       }
     }
@@ -22032,7 +22894,7 @@ function validate580(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate574(data1[i0], {
+            !validate585(data1[i0], {
               instancePath: instancePath + '/tell/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -22040,7 +22902,7 @@ function validate580(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate574.errors);
+            vErrors = joined(vErrors, validate585.errors);
             errors = vErrors.length;
           }
         }
@@ -22061,7 +22923,7 @@ function validate580(
     }
     if (data.plan !== undefined) {
       if (
-        !validate571(data.plan, {
+        !validate582(data.plan, {
           instancePath: instancePath + '/plan',
           parentData: data,
           parentDataProperty: 'plan',
@@ -22069,13 +22931,13 @@ function validate580(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate571.errors);
+        vErrors = joined(vErrors, validate582.errors);
         errors = vErrors.length;
       }
     }
     if (data.in_force !== undefined) {
       if (
-        !validate571(data.in_force, {
+        !validate582(data.in_force, {
           instancePath: instancePath + '/in_force',
           parentData: data,
           parentDataProperty: 'in_force',
@@ -22083,13 +22945,13 @@ function validate580(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate571.errors);
+        vErrors = joined(vErrors, validate582.errors);
         errors = vErrors.length;
       }
     }
     if (data.may_step_down !== undefined) {
       if (
-        !validate589(data.may_step_down, {
+        !validate600(data.may_step_down, {
           instancePath: instancePath + '/may_step_down',
           parentData: data,
           parentDataProperty: 'may_step_down',
@@ -22097,7 +22959,7 @@ function validate580(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate589.errors);
+        vErrors = joined(vErrors, validate600.errors);
         errors = vErrors.length;
       }
     }
@@ -22107,7 +22969,7 @@ function validate580(
         for (const key1 in data6) {
           const _errs11 = errors;
           if (
-            !validate571(key1, {
+            !validate582(key1, {
               instancePath: instancePath + '/protocols',
               parentData: data6,
               parentDataProperty: 'protocols',
@@ -22115,7 +22977,7 @@ function validate580(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate571.errors);
+            vErrors = joined(vErrors, validate582.errors);
             errors = vErrors.length;
           }
           var valid3 = _errs11 === errors;
@@ -22136,7 +22998,7 @@ function validate580(
         }
         for (const key2 in data6) {
           if (
-            !validate592(data6[key2], {
+            !validate603(data6[key2], {
               instancePath: instancePath + '/protocols/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data6,
               parentDataProperty: key2,
@@ -22144,7 +23006,7 @@ function validate580(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate592.errors);
+            vErrors = joined(vErrors, validate603.errors);
             errors = vErrors.length;
           }
         }
@@ -22172,18 +23034,18 @@ function validate580(
     }
     errors++;
   }
-  validate580.errors = vErrors;
+  validate591.errors = vErrors;
   return errors === 0;
 }
-validate580.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate591.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate608(
+function validate619(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate608.evaluated;
+  const evaluated0 = validate619.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22244,18 +23106,18 @@ function validate608(
     }
     errors++;
   }
-  validate608.errors = vErrors;
+  validate619.errors = vErrors;
   return errors === 0;
 }
-validate608.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate619.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate573(
+function validate584(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate573.evaluated;
+  const evaluated0 = validate584.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22317,7 +23179,7 @@ function validate573(
     }
     if (data.case !== undefined) {
       if (
-        !validate574(data.case, {
+        !validate585(data.case, {
           instancePath: instancePath + '/case',
           parentData: data,
           parentDataProperty: 'case',
@@ -22325,13 +23187,13 @@ function validate573(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate574.errors);
+        vErrors = joined(vErrors, validate585.errors);
         errors = vErrors.length;
       }
     }
     if (data.story !== undefined) {
       if (
-        !validate574(data.story, {
+        !validate585(data.story, {
           instancePath: instancePath + '/story',
           parentData: data,
           parentDataProperty: 'story',
@@ -22339,13 +23201,13 @@ function validate573(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate574.errors);
+        vErrors = joined(vErrors, validate585.errors);
         errors = vErrors.length;
       }
     }
     if (data.source !== undefined) {
       if (
-        !validate571(data.source, {
+        !validate582(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -22353,7 +23215,7 @@ function validate573(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate571.errors);
+        vErrors = joined(vErrors, validate582.errors);
         errors = vErrors.length;
       }
     }
@@ -22387,7 +23249,7 @@ function validate573(
     }
     if (data.expect !== undefined) {
       if (
-        !validate580(data.expect, {
+        !validate591(data.expect, {
           instancePath: instancePath + '/expect',
           parentData: data,
           parentDataProperty: 'expect',
@@ -22395,13 +23257,13 @@ function validate573(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate580.errors);
+        vErrors = joined(vErrors, validate591.errors);
         errors = vErrors.length;
       }
     }
     if (data.teach !== undefined) {
       if (
-        !validate608(data.teach, {
+        !validate619(data.teach, {
           instancePath: instancePath + '/teach',
           parentData: data,
           parentDataProperty: 'teach',
@@ -22409,7 +23271,7 @@ function validate573(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate608.errors);
+        vErrors = joined(vErrors, validate619.errors);
         errors = vErrors.length;
       }
     }
@@ -22422,18 +23284,18 @@ function validate573(
     }
     errors++;
   }
-  validate573.errors = vErrors;
+  validate584.errors = vErrors;
   return errors === 0;
 }
-validate573.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate584.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate570(
+function validate581(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ward_cases.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate570.evaluated;
+  const evaluated0 = validate581.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22487,7 +23349,7 @@ function validate570(
     }
     if (data.ward !== undefined) {
       if (
-        !validate571(data.ward, {
+        !validate582(data.ward, {
           instancePath: instancePath + '/ward',
           parentData: data,
           parentDataProperty: 'ward',
@@ -22495,7 +23357,7 @@ function validate570(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate571.errors);
+        vErrors = joined(vErrors, validate582.errors);
         errors = vErrors.length;
       }
     }
@@ -22519,7 +23381,7 @@ function validate570(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate573(data1[i0], {
+            !validate584(data1[i0], {
               instancePath: instancePath + '/cases/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -22527,7 +23389,7 @@ function validate570(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate573.errors);
+            vErrors = joined(vErrors, validate584.errors);
             errors = vErrors.length;
           }
         }
@@ -22555,13 +23417,13 @@ function validate570(
     }
     errors++;
   }
-  validate570.errors = vErrors;
+  validate581.errors = vErrors;
   return errors === 0;
 }
-validate570.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate581.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const ward_outcome = validate613;
-const schema149 = {
+export const ward_outcome = validate624;
+const schema152 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ward_outcome.schema.json',
   type: 'object',
@@ -22676,13 +23538,13 @@ const schema149 = {
   },
 };
 
-function validate614(
+function validate625(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate614.evaluated;
+  const evaluated0 = validate625.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22722,18 +23584,18 @@ function validate614(
     }
     errors++;
   }
-  validate614.errors = vErrors;
+  validate625.errors = vErrors;
   return errors === 0;
 }
-validate614.evaluated = { dynamicProps: false, dynamicItems: false };
+validate625.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate616(
+function validate627(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate616.evaluated;
+  const evaluated0 = validate627.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22768,18 +23630,18 @@ function validate616(
     }
     errors++;
   }
-  validate616.errors = vErrors;
+  validate627.errors = vErrors;
   return errors === 0;
 }
-validate616.evaluated = { dynamicProps: false, dynamicItems: false };
+validate627.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate618(
+function validate629(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate618.evaluated;
+  const evaluated0 = validate629.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22787,7 +23649,7 @@ function validate618(
     evaluated0.items = undefined;
   }
   if (!(data && typeof data == 'object' && !Array.isArray(data)) && data !== null) {
-    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema80.type } };
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema83.type } };
     if (vErrors === null) {
       vErrors = [err0];
     } else {
@@ -22861,7 +23723,7 @@ function validate618(
           instancePath: instancePath + '/at_least',
           schemaPath: '#/properties/at_least/type',
           keyword: 'type',
-          params: { type: schema80.properties.at_least.type },
+          params: { type: schema83.properties.at_least.type },
         };
         if (vErrors === null) {
           vErrors = [err5];
@@ -22889,7 +23751,7 @@ function validate618(
     }
     if (data.could_be !== undefined) {
       if (
-        !validate245(data.could_be, {
+        !validate256(data.could_be, {
           instancePath: instancePath + '/could_be',
           parentData: data,
           parentDataProperty: 'could_be',
@@ -22897,7 +23759,7 @@ function validate618(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate245.errors);
+        vErrors = joined(vErrors, validate256.errors);
         errors = vErrors.length;
       }
     }
@@ -22918,12 +23780,12 @@ function validate618(
       }
     }
   }
-  validate618.errors = vErrors;
+  validate629.errors = vErrors;
   return errors === 0;
 }
-validate618.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate629.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema153 = {
+const schema156 = {
   type: 'object',
   properties: {
     plan: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -22934,13 +23796,13 @@ const schema153 = {
   additionalProperties: false,
 };
 
-function validate621(
+function validate632(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate621.evaluated;
+  const evaluated0 = validate632.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23008,7 +23870,7 @@ function validate621(
     }
     if (data.plan !== undefined) {
       if (
-        !validate614(data.plan, {
+        !validate625(data.plan, {
           instancePath: instancePath + '/plan',
           parentData: data,
           parentDataProperty: 'plan',
@@ -23016,13 +23878,13 @@ function validate621(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate614.errors);
+        vErrors = joined(vErrors, validate625.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate616(data.title, {
+        !validate627(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -23030,13 +23892,13 @@ function validate621(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate616.errors);
+        vErrors = joined(vErrors, validate627.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate616(data.says, {
+        !validate627(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -23044,7 +23906,7 @@ function validate621(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate616.errors);
+        vErrors = joined(vErrors, validate627.errors);
         errors = vErrors.length;
       }
     }
@@ -23057,12 +23919,12 @@ function validate621(
     }
     errors++;
   }
-  validate621.errors = vErrors;
+  validate632.errors = vErrors;
   return errors === 0;
 }
-validate621.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate632.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema154 = {
+const schema157 = {
   type: 'object',
   properties: {
     level: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -23077,13 +23939,13 @@ const schema154 = {
   additionalProperties: false,
 };
 
-function validate629(
+function validate640(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate629.evaluated;
+  const evaluated0 = validate640.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23172,18 +24034,18 @@ function validate629(
     }
     errors++;
   }
-  validate629.errors = vErrors;
+  validate640.errors = vErrors;
   return errors === 0;
 }
-validate629.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate640.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate634(
+function validate645(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate634.evaluated;
+  const evaluated0 = validate645.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23223,18 +24085,18 @@ function validate634(
     }
     errors++;
   }
-  validate634.errors = vErrors;
+  validate645.errors = vErrors;
   return errors === 0;
 }
-validate634.evaluated = { dynamicProps: false, dynamicItems: false };
+validate645.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate637(
+function validate648(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate637.evaluated;
+  const evaluated0 = validate648.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23323,18 +24185,18 @@ function validate637(
     }
     errors++;
   }
-  validate637.errors = vErrors;
+  validate648.errors = vErrors;
   return errors === 0;
 }
-validate637.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate648.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate641(
+function validate652(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate641.evaluated;
+  const evaluated0 = validate652.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23484,18 +24346,18 @@ function validate641(
     }
     errors++;
   }
-  validate641.errors = vErrors;
+  validate652.errors = vErrors;
   return errors === 0;
 }
-validate641.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate652.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate626(
+function validate637(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate626.evaluated;
+  const evaluated0 = validate637.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23557,7 +24419,7 @@ function validate626(
     }
     if (data.level !== undefined) {
       if (
-        !validate614(data.level, {
+        !validate625(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -23565,13 +24427,13 @@ function validate626(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate614.errors);
+        vErrors = joined(vErrors, validate625.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate616(data.says, {
+        !validate627(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -23579,7 +24441,7 @@ function validate626(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate616.errors);
+        vErrors = joined(vErrors, validate627.errors);
         errors = vErrors.length;
       }
     }
@@ -23589,7 +24451,7 @@ function validate626(
         const len0 = data2.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate629(data2[i0], {
+            !validate640(data2[i0], {
               instancePath: instancePath + '/tell/' + i0,
               parentData: data2,
               parentDataProperty: i0,
@@ -23597,7 +24459,7 @@ function validate626(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate629.errors);
+            vErrors = joined(vErrors, validate640.errors);
             errors = vErrors.length;
           }
         }
@@ -23618,7 +24480,7 @@ function validate626(
     }
     if (data.respond !== undefined) {
       if (
-        !validate634(data.respond, {
+        !validate645(data.respond, {
           instancePath: instancePath + '/respond',
           parentData: data,
           parentDataProperty: 'respond',
@@ -23626,13 +24488,13 @@ function validate626(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate634.errors);
+        vErrors = joined(vErrors, validate645.errors);
         errors = vErrors.length;
       }
     }
     if (data.reassess !== undefined) {
       if (
-        !validate634(data.reassess, {
+        !validate645(data.reassess, {
           instancePath: instancePath + '/reassess',
           parentData: data,
           parentDataProperty: 'reassess',
@@ -23640,13 +24502,13 @@ function validate626(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate634.errors);
+        vErrors = joined(vErrors, validate645.errors);
         errors = vErrors.length;
       }
     }
     if (data.if_no_answer !== undefined) {
       if (
-        !validate637(data.if_no_answer, {
+        !validate648(data.if_no_answer, {
           instancePath: instancePath + '/if_no_answer',
           parentData: data,
           parentDataProperty: 'if_no_answer',
@@ -23654,13 +24516,13 @@ function validate626(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate637.errors);
+        vErrors = joined(vErrors, validate648.errors);
         errors = vErrors.length;
       }
     }
     if (data.step_down !== undefined) {
       if (
-        !validate641(data.step_down, {
+        !validate652(data.step_down, {
           instancePath: instancePath + '/step_down',
           parentData: data,
           parentDataProperty: 'step_down',
@@ -23668,7 +24530,7 @@ function validate626(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate641.errors);
+        vErrors = joined(vErrors, validate652.errors);
         errors = vErrors.length;
       }
     }
@@ -23681,18 +24543,18 @@ function validate626(
     }
     errors++;
   }
-  validate626.errors = vErrors;
+  validate637.errors = vErrors;
   return errors === 0;
 }
-validate626.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate637.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate646(
+function validate657(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate646.evaluated;
+  const evaluated0 = validate657.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23785,7 +24647,7 @@ function validate646(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema93.properties, key0)) {
+      if (!func5.call(schema96.properties, key0)) {
         const err6 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -23802,7 +24664,7 @@ function validate646(
     }
     if (data.level !== undefined) {
       if (
-        !validate245(data.level, {
+        !validate256(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -23810,7 +24672,7 @@ function validate646(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate245.errors);
+        vErrors = joined(vErrors, validate256.errors);
         errors = vErrors.length;
       }
     }
@@ -23916,7 +24778,7 @@ function validate646(
     }
     if (data.agreed_by !== undefined) {
       if (
-        !validate242(data.agreed_by, {
+        !validate253(data.agreed_by, {
           instancePath: instancePath + '/agreed_by',
           parentData: data,
           parentDataProperty: 'agreed_by',
@@ -23924,7 +24786,7 @@ function validate646(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate242.errors);
+        vErrors = joined(vErrors, validate253.errors);
         errors = vErrors.length;
       }
     }
@@ -23953,12 +24815,12 @@ function validate646(
     }
     errors++;
   }
-  validate646.errors = vErrors;
+  validate657.errors = vErrors;
   return errors === 0;
 }
-validate646.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate657.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema160 = {
+const schema163 = {
   type: 'object',
   properties: {
     protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -23975,13 +24837,13 @@ const schema160 = {
   additionalProperties: false,
 };
 
-function validate653(
+function validate664(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate653.evaluated;
+  const evaluated0 = validate664.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24021,18 +24883,18 @@ function validate653(
     }
     errors++;
   }
-  validate653.errors = vErrors;
+  validate664.errors = vErrors;
   return errors === 0;
 }
-validate653.evaluated = { dynamicProps: false, dynamicItems: false };
+validate664.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate659(
+function validate670(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate659.evaluated;
+  const evaluated0 = validate670.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24058,18 +24920,18 @@ function validate659(
     }
     errors++;
   }
-  validate659.errors = vErrors;
+  validate670.errors = vErrors;
   return errors === 0;
 }
-validate659.evaluated = { dynamicProps: false, dynamicItems: false };
+validate670.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate661(
+function validate672(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate661.evaluated;
+  const evaluated0 = validate672.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24080,7 +24942,7 @@ function validate661(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate261(data[i0], {
+        !validate272(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -24088,7 +24950,7 @@ function validate661(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate261.errors);
+        vErrors = joined(vErrors, validate272.errors);
         errors = vErrors.length;
       }
     }
@@ -24101,18 +24963,18 @@ function validate661(
     }
     errors++;
   }
-  validate661.errors = vErrors;
+  validate672.errors = vErrors;
   return errors === 0;
 }
-validate661.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate672.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate651(
+function validate662(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate651.evaluated;
+  const evaluated0 = validate662.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24191,7 +25053,7 @@ function validate651(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema160.properties, key0)) {
+      if (!func5.call(schema163.properties, key0)) {
         const err5 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -24208,7 +25070,7 @@ function validate651(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate614(data.protocol, {
+        !validate625(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -24216,13 +25078,13 @@ function validate651(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate614.errors);
+        vErrors = joined(vErrors, validate625.errors);
         errors = vErrors.length;
       }
     }
     if (data.rule !== undefined) {
       if (
-        !validate653(data.rule, {
+        !validate664(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -24230,13 +25092,13 @@ function validate651(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate653.errors);
+        vErrors = joined(vErrors, validate664.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate616(data.title, {
+        !validate627(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -24244,13 +25106,13 @@ function validate651(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate616.errors);
+        vErrors = joined(vErrors, validate627.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate653(data.level, {
+        !validate664(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -24258,13 +25120,13 @@ function validate651(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate653.errors);
+        vErrors = joined(vErrors, validate664.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate616(data.says, {
+        !validate627(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -24272,13 +25134,13 @@ function validate651(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate616.errors);
+        vErrors = joined(vErrors, validate627.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate616(data.because, {
+        !validate627(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -24286,13 +25148,13 @@ function validate651(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate616.errors);
+        vErrors = joined(vErrors, validate627.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained_by !== undefined) {
       if (
-        !validate659(data.explained_by, {
+        !validate670(data.explained_by, {
           instancePath: instancePath + '/explained_by',
           parentData: data,
           parentDataProperty: 'explained_by',
@@ -24300,13 +25162,13 @@ function validate651(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate659.errors);
+        vErrors = joined(vErrors, validate670.errors);
         errors = vErrors.length;
       }
     }
     if (data.ask !== undefined) {
       if (
-        !validate661(data.ask, {
+        !validate672(data.ask, {
           instancePath: instancePath + '/ask',
           parentData: data,
           parentDataProperty: 'ask',
@@ -24314,13 +25176,13 @@ function validate651(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate661.errors);
+        vErrors = joined(vErrors, validate672.errors);
         errors = vErrors.length;
       }
     }
     if (data.do !== undefined) {
       if (
-        !validate661(data.do, {
+        !validate672(data.do, {
           instancePath: instancePath + '/do',
           parentData: data,
           parentDataProperty: 'do',
@@ -24328,7 +25190,7 @@ function validate651(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate661.errors);
+        vErrors = joined(vErrors, validate672.errors);
         errors = vErrors.length;
       }
     }
@@ -24341,18 +25203,18 @@ function validate651(
     }
     errors++;
   }
-  validate651.errors = vErrors;
+  validate662.errors = vErrors;
   return errors === 0;
 }
-validate651.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate662.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate666(
+function validate677(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate666.evaluated;
+  const evaluated0 = validate677.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24363,7 +25225,7 @@ function validate666(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate245(data[i0], {
+        !validate256(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -24371,7 +25233,7 @@ function validate666(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate245.errors);
+        vErrors = joined(vErrors, validate256.errors);
         errors = vErrors.length;
       }
     }
@@ -24384,18 +25246,18 @@ function validate666(
     }
     errors++;
   }
-  validate666.errors = vErrors;
+  validate677.errors = vErrors;
   return errors === 0;
 }
-validate666.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate677.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate671(
+function validate682(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate671.evaluated;
+  const evaluated0 = validate682.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24435,7 +25297,7 @@ function validate671(
     }
     if (data.observation !== undefined) {
       if (
-        !validate245(data.observation, {
+        !validate256(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -24443,7 +25305,7 @@ function validate671(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate245.errors);
+        vErrors = joined(vErrors, validate256.errors);
         errors = vErrors.length;
       }
     }
@@ -24472,12 +25334,12 @@ function validate671(
     }
     errors++;
   }
-  validate671.errors = vErrors;
+  validate682.errors = vErrors;
   return errors === 0;
 }
-validate671.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate682.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema166 = {
+const schema169 = {
   type: 'object',
   properties: {
     fault: { $ref: 'outcome.schema.json#/$defs/name' },
@@ -24491,13 +25353,13 @@ const schema166 = {
   additionalProperties: false,
 };
 
-function validate681(
+function validate692(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate681.evaluated;
+  const evaluated0 = validate692.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24571,7 +25433,7 @@ function validate681(
     }
     if (data.observation !== undefined) {
       if (
-        !validate245(data.observation, {
+        !validate256(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -24579,7 +25441,7 @@ function validate681(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate245.errors);
+        vErrors = joined(vErrors, validate256.errors);
         errors = vErrors.length;
       }
     }
@@ -24636,7 +25498,7 @@ function validate681(
     }
     if (data.unit !== undefined) {
       if (
-        !validate250(data.unit, {
+        !validate261(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -24644,7 +25506,7 @@ function validate681(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate250.errors);
+        vErrors = joined(vErrors, validate261.errors);
         errors = vErrors.length;
       }
     }
@@ -24657,12 +25519,12 @@ function validate681(
     }
     errors++;
   }
-  validate681.errors = vErrors;
+  validate692.errors = vErrors;
   return errors === 0;
 }
-validate681.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate692.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema168 = {
+const schema171 = {
   type: 'object',
   properties: {
     protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -24674,13 +25536,13 @@ const schema168 = {
   additionalProperties: false,
 };
 
-function validate685(
+function validate696(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate685.evaluated;
+  const evaluated0 = validate696.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24748,7 +25610,7 @@ function validate685(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate614(data.protocol, {
+        !validate625(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -24756,13 +25618,13 @@ function validate685(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate614.errors);
+        vErrors = joined(vErrors, validate625.errors);
         errors = vErrors.length;
       }
     }
     if (data.rule !== undefined) {
       if (
-        !validate653(data.rule, {
+        !validate664(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -24770,13 +25632,13 @@ function validate685(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate653.errors);
+        vErrors = joined(vErrors, validate664.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate616(data.title, {
+        !validate627(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -24784,13 +25646,13 @@ function validate685(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate616.errors);
+        vErrors = joined(vErrors, validate627.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate653(data.level, {
+        !validate664(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -24798,7 +25660,7 @@ function validate685(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate653.errors);
+        vErrors = joined(vErrors, validate664.errors);
         errors = vErrors.length;
       }
     }
@@ -24811,18 +25673,18 @@ function validate685(
     }
     errors++;
   }
-  validate685.errors = vErrors;
+  validate696.errors = vErrors;
   return errors === 0;
 }
-validate685.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate696.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate676(
+function validate687(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate676.evaluated;
+  const evaluated0 = validate687.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24939,7 +25801,7 @@ function validate676(
     }
     if (data.fault !== undefined) {
       if (
-        !validate653(data.fault, {
+        !validate664(data.fault, {
           instancePath: instancePath + '/fault',
           parentData: data,
           parentDataProperty: 'fault',
@@ -24947,13 +25809,13 @@ function validate676(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate653.errors);
+        vErrors = joined(vErrors, validate664.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate616(data.title, {
+        !validate627(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -24961,13 +25823,13 @@ function validate676(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate616.errors);
+        vErrors = joined(vErrors, validate627.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate616(data.says, {
+        !validate627(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -24975,13 +25837,13 @@ function validate676(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate616.errors);
+        vErrors = joined(vErrors, validate627.errors);
         errors = vErrors.length;
       }
     }
     if (data.do !== undefined) {
       if (
-        !validate661(data.do, {
+        !validate672(data.do, {
           instancePath: instancePath + '/do',
           parentData: data,
           parentDataProperty: 'do',
@@ -24989,7 +25851,7 @@ function validate676(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate661.errors);
+        vErrors = joined(vErrors, validate672.errors);
         errors = vErrors.length;
       }
     }
@@ -24999,7 +25861,7 @@ function validate676(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate681(data4[i0], {
+            !validate692(data4[i0], {
               instancePath: instancePath + '/readings/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -25007,7 +25869,7 @@ function validate676(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate681.errors);
+            vErrors = joined(vErrors, validate692.errors);
             errors = vErrors.length;
           }
         }
@@ -25032,7 +25894,7 @@ function validate676(
         const len1 = data6.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate685(data6[i1], {
+            !validate696(data6[i1], {
               instancePath: instancePath + '/changes/' + i1,
               parentData: data6,
               parentDataProperty: i1,
@@ -25040,7 +25902,7 @@ function validate676(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate685.errors);
+            vErrors = joined(vErrors, validate696.errors);
             errors = vErrors.length;
           }
         }
@@ -25068,18 +25930,18 @@ function validate676(
     }
     errors++;
   }
-  validate676.errors = vErrors;
+  validate687.errors = vErrors;
   return errors === 0;
 }
-validate676.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate687.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate692(
+function validate703(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate692.evaluated;
+  const evaluated0 = validate703.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25147,7 +26009,7 @@ function validate692(
     }
     if (data.observation !== undefined) {
       if (
-        !validate245(data.observation, {
+        !validate256(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -25155,7 +26017,7 @@ function validate692(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate245.errors);
+        vErrors = joined(vErrors, validate256.errors);
         errors = vErrors.length;
       }
     }
@@ -25177,7 +26039,7 @@ function validate692(
     }
     if (data.because !== undefined) {
       if (
-        !validate261(data.because, {
+        !validate272(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -25185,7 +26047,7 @@ function validate692(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate261.errors);
+        vErrors = joined(vErrors, validate272.errors);
         errors = vErrors.length;
       }
     }
@@ -25198,18 +26060,18 @@ function validate692(
     }
     errors++;
   }
-  validate692.errors = vErrors;
+  validate703.errors = vErrors;
   return errors === 0;
 }
-validate692.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate703.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate613(
+function validate624(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ward_outcome.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate613.evaluated;
+  const evaluated0 = validate624.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25456,7 +26318,7 @@ function validate613(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema149.properties, key0)) {
+      if (!func5.call(schema152.properties, key0)) {
         const err17 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -25473,7 +26335,7 @@ function validate613(
     }
     if (data.ward !== undefined) {
       if (
-        !validate614(data.ward, {
+        !validate625(data.ward, {
           instancePath: instancePath + '/ward',
           parentData: data,
           parentDataProperty: 'ward',
@@ -25481,7 +26343,7 @@ function validate613(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate614.errors);
+        vErrors = joined(vErrors, validate625.errors);
         errors = vErrors.length;
       }
     }
@@ -25504,7 +26366,7 @@ function validate613(
     }
     if (data.title !== undefined) {
       if (
-        !validate616(data.title, {
+        !validate627(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -25512,7 +26374,7 @@ function validate613(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate616.errors);
+        vErrors = joined(vErrors, validate627.errors);
         errors = vErrors.length;
       }
     }
@@ -25539,7 +26401,7 @@ function validate613(
           instancePath: instancePath + '/at',
           schemaPath: '#/properties/at/type',
           keyword: 'type',
-          params: { type: schema149.properties.at.type },
+          params: { type: schema152.properties.at.type },
         };
         if (vErrors === null) {
           vErrors = [err20];
@@ -25551,7 +26413,7 @@ function validate613(
     }
     if (data.level !== undefined) {
       if (
-        !validate618(data.level, {
+        !validate629(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -25559,13 +26421,13 @@ function validate613(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate618.errors);
+        vErrors = joined(vErrors, validate629.errors);
         errors = vErrors.length;
       }
     }
     if (data.plan !== undefined) {
       if (
-        !validate621(data.plan, {
+        !validate632(data.plan, {
           instancePath: instancePath + '/plan',
           parentData: data,
           parentDataProperty: 'plan',
@@ -25573,13 +26435,13 @@ function validate613(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate621.errors);
+        vErrors = joined(vErrors, validate632.errors);
         errors = vErrors.length;
       }
     }
     if (data.response !== undefined) {
       if (
-        !validate626(data.response, {
+        !validate637(data.response, {
           instancePath: instancePath + '/response',
           parentData: data,
           parentDataProperty: 'response',
@@ -25587,13 +26449,13 @@ function validate613(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate626.errors);
+        vErrors = joined(vErrors, validate637.errors);
         errors = vErrors.length;
       }
     }
     if (data.in_force !== undefined) {
       if (
-        !validate646(data.in_force, {
+        !validate657(data.in_force, {
           instancePath: instancePath + '/in_force',
           parentData: data,
           parentDataProperty: 'in_force',
@@ -25601,7 +26463,7 @@ function validate613(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate646.errors);
+        vErrors = joined(vErrors, validate657.errors);
         errors = vErrors.length;
       }
     }
@@ -25611,7 +26473,7 @@ function validate613(
         const len0 = data9.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate239(data9[i0], {
+            !validate250(data9[i0], {
               instancePath: instancePath + '/reads/' + i0,
               parentData: data9,
               parentDataProperty: i0,
@@ -25619,7 +26481,7 @@ function validate613(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate239.errors);
+            vErrors = joined(vErrors, validate250.errors);
             errors = vErrors.length;
           }
         }
@@ -25644,7 +26506,7 @@ function validate613(
         const len1 = data11.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate651(data11[i1], {
+            !validate662(data11[i1], {
               instancePath: instancePath + '/advice/' + i1,
               parentData: data11,
               parentDataProperty: i1,
@@ -25652,7 +26514,7 @@ function validate613(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate651.errors);
+            vErrors = joined(vErrors, validate662.errors);
             errors = vErrors.length;
           }
         }
@@ -25673,7 +26535,7 @@ function validate613(
     }
     if (data.ask_first !== undefined) {
       if (
-        !validate666(data.ask_first, {
+        !validate677(data.ask_first, {
           instancePath: instancePath + '/ask_first',
           parentData: data,
           parentDataProperty: 'ask_first',
@@ -25681,13 +26543,13 @@ function validate613(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate666.errors);
+        vErrors = joined(vErrors, validate677.errors);
         errors = vErrors.length;
       }
     }
     if (data.take_first !== undefined) {
       if (
-        !validate666(data.take_first, {
+        !validate677(data.take_first, {
           instancePath: instancePath + '/take_first',
           parentData: data,
           parentDataProperty: 'take_first',
@@ -25695,13 +26557,13 @@ function validate613(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate666.errors);
+        vErrors = joined(vErrors, validate677.errors);
         errors = vErrors.length;
       }
     }
     if (data.missing !== undefined) {
       if (
-        !validate666(data.missing, {
+        !validate677(data.missing, {
           instancePath: instancePath + '/missing',
           parentData: data,
           parentDataProperty: 'missing',
@@ -25709,7 +26571,7 @@ function validate613(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate666.errors);
+        vErrors = joined(vErrors, validate677.errors);
         errors = vErrors.length;
       }
     }
@@ -25719,7 +26581,7 @@ function validate613(
         const len2 = data16.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate671(data16[i2], {
+            !validate682(data16[i2], {
               instancePath: instancePath + '/unobtainable/' + i2,
               parentData: data16,
               parentDataProperty: i2,
@@ -25727,7 +26589,7 @@ function validate613(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate671.errors);
+            vErrors = joined(vErrors, validate682.errors);
             errors = vErrors.length;
           }
         }
@@ -25752,7 +26614,7 @@ function validate613(
         const len3 = data18.length;
         for (let i3 = 0; i3 < len3; i3++) {
           if (
-            !validate671(data18[i3], {
+            !validate682(data18[i3], {
               instancePath: instancePath + '/declined/' + i3,
               parentData: data18,
               parentDataProperty: i3,
@@ -25760,7 +26622,7 @@ function validate613(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate671.errors);
+            vErrors = joined(vErrors, validate682.errors);
             errors = vErrors.length;
           }
         }
@@ -25781,7 +26643,7 @@ function validate613(
     }
     if (data.would_tell_more !== undefined) {
       if (
-        !validate666(data.would_tell_more, {
+        !validate677(data.would_tell_more, {
           instancePath: instancePath + '/would_tell_more',
           parentData: data,
           parentDataProperty: 'would_tell_more',
@@ -25789,7 +26651,7 @@ function validate613(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate666.errors);
+        vErrors = joined(vErrors, validate677.errors);
         errors = vErrors.length;
       }
     }
@@ -25799,7 +26661,7 @@ function validate613(
         const len4 = data21.length;
         for (let i4 = 0; i4 < len4; i4++) {
           if (
-            !validate676(data21[i4], {
+            !validate687(data21[i4], {
               instancePath: instancePath + '/faults/' + i4,
               parentData: data21,
               parentDataProperty: i4,
@@ -25807,7 +26669,7 @@ function validate613(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate676.errors);
+            vErrors = joined(vErrors, validate687.errors);
             errors = vErrors.length;
           }
         }
@@ -25832,7 +26694,7 @@ function validate613(
         const len5 = data23.length;
         for (let i5 = 0; i5 < len5; i5++) {
           if (
-            !validate692(data23[i5], {
+            !validate703(data23[i5], {
               instancePath: instancePath + '/refused/' + i5,
               parentData: data23,
               parentDataProperty: i5,
@@ -25840,7 +26702,7 @@ function validate613(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate692.errors);
+            vErrors = joined(vErrors, validate703.errors);
             errors = vErrors.length;
           }
         }
@@ -25865,7 +26727,7 @@ function validate613(
         const len6 = data25.length;
         for (let i6 = 0; i6 < len6; i6++) {
           if (
-            !validate692(data25[i6], {
+            !validate703(data25[i6], {
               instancePath: instancePath + '/questioned/' + i6,
               parentData: data25,
               parentDataProperty: i6,
@@ -25873,7 +26735,7 @@ function validate613(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate692.errors);
+            vErrors = joined(vErrors, validate703.errors);
             errors = vErrors.length;
           }
         }
@@ -25894,7 +26756,7 @@ function validate613(
     }
     if (data.caution !== undefined) {
       if (
-        !validate616(data.caution, {
+        !validate627(data.caution, {
           instancePath: instancePath + '/caution',
           parentData: data,
           parentDataProperty: 'caution',
@@ -25902,7 +26764,7 @@ function validate613(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate616.errors);
+        vErrors = joined(vErrors, validate627.errors);
         errors = vErrors.length;
       }
     }
@@ -25915,10 +26777,10 @@ function validate613(
     }
     errors++;
   }
-  validate613.errors = vErrors;
+  validate624.errors = vErrors;
   return errors === 0;
 }
-validate613.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate624.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 function joined(all, more) {
   if (all === null) return more;
