@@ -17,7 +17,7 @@ function valueOf(draw: Draw, entry: Observation, cuts: readonly number[]): unkno
   switch (entry.kind) {
     case 'number': {
       const value = numberOf(draw, entry, cuts);
-      return draw.chance(15) ? { low: value, high: value + draw.whole(0, 3) } : value;
+      return draw.chance(15) ? { low: value, high: Number((value + draw.whole(0, 3)).toFixed(6)) } : value;
     }
     case 'several':
       return draw.some(choices, 0, choices.length);

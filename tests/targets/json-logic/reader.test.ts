@@ -63,7 +63,7 @@ test.each(names)('%s: a set becomes the inputs and the answers that the kit has'
     );
     expect(answer.rules).toEqual(Object.fromEntries(kit.rules.map(({ rule, state }) => [rule.name, state])));
   });
-  fc.assert(property, { numRuns: 60 });
+  fc.assert(property, { numRuns: 60, seed: 20_261_125 });
 });
 
 const threshold = (set: object): ReturnType<typeof setToInputs> =>
