@@ -13,9 +13,13 @@ const targets: Readonly<Record<string, () => Promise<(compiled: Compiled) => str
     const { logicToArtefact } = await import('../targets/json-logic/logic-to-artefact.ts');
     return ({ logic, protocol }) => logicToArtefact(logic, protocol);
   },
+  typescript: async () => {
+    const { logicToTypescript } = await import('../targets/typescript/logic-to-typescript.ts');
+    return ({ logic, protocol }) => logicToTypescript(logic, protocol);
+  },
 };
 
-/** `vitalwright build PROTOCOL --to json-logic [--out FILE]`. */
+/** `vitalwright build PROTOCOL --to json-logic|typescript [--out FILE]`. */
 export const build: Call = async (args, terminal) => {
   const call = parseCall(args, { to: { type: 'string' }, out: { type: 'string' } }, terminal);
   if (!call) return exit.couldNotAsk;

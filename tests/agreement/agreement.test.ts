@@ -7,12 +7,10 @@ import { drawn } from './draw.ts';
 import { drawExample, examples, type Example } from './generators.ts';
 import { askKit, type KitAnswer } from './kit.ts';
 import { ladderText, levels, type Plain } from './protocols.ts';
+import { runs, seed, sets as setsOfEach } from './settings.ts';
 import { countProtocol, countSet, noShares, shortfalls, shown } from './shares.ts';
 import { asSeries, neverMet, reordered, splitSets, withRuleNeverMet } from './variants.ts';
 
-/** How many protocols, each with ten sets. */
-const runs = Number(process.env.AGREEMENT_RUNS ?? 300);
-const seed = Number(process.env.AGREEMENT_SEED ?? 20_260_302);
 const timeout = 60_000 + runs * 1000;
 const settings = { numRuns: runs, seed };
 const print = (text: string): boolean =>
@@ -38,7 +36,7 @@ test('the made-up protocols and sets cover the language', { timeout }, () => {
     for (const set of example.sets) countSet(shares, example, set, judged(example, set));
   };
   // Shares are of many protocols: of fewer, one that is rare may be lacking by chance.
-  fc.assert(fc.property(examples(10), count), { ...settings, numRuns: Math.max(runs, 200) });
+  fc.assert(fc.property(examples(setsOfEach), count), { ...settings, numRuns: Math.max(runs, 200) });
   print(shown(shares));
   expect(shortfalls(shares)).toEqual([]);
 });
@@ -57,7 +55,7 @@ test('the kit says what the judge says, and nothing that is not so', { timeout }
       if (found.excused.length) excused.push(found.excused.join(', '));
     }
   };
-  fc.assert(fc.property(examples(10), agrees), settings);
+  fc.assert(fc.property(examples(setsOfEach), agrees), settings);
   const percent = (part: number, whole: number): string => `${((100 * part) / whole).toFixed(2)} %`;
   print(
     `${percent(looser, rules)} of rules left undecided, ${percent(excused.length, sets)} of sets excused`,
