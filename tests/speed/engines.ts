@@ -46,6 +46,10 @@ function given(set: HandSet): Readonly<Record<string, unknown>> {
   };
 }
 
+/** The same without what earlier sets say. */
+const plain = (set: HandSet): object =>
+  Object.fromEntries(Object.entries(given(set)).filter(([name]) => name !== 'look_backs'));
+
 /** As many comparisons of whole numbers as the function by hand makes, in a straight line. */
 function straightLine(out: Int32Array): number {
   for (let row = 0; row < count; row += 1) {
@@ -108,7 +112,7 @@ function straightLine(out: Int32Array): number {
 /** Bounds as the kit makes them, one for each of the first patients. */
 function someBounds(): Float64Array[] {
   return patients.slice(0, 200).map((set, index) => {
-    const { look_backs: _backs, ...rest } = given(set);
+    const rest = plain(set);
     const range = index % 2 === 0 ? { systolic: { value: set.systolic, low: set.systolic - 8 } } : {};
     const { series } = readSet('set.json', JSON.stringify({ ...rest, ...range }), compiled);
     if (!series) throw new Error('a patient cannot be read');
@@ -132,7 +136,7 @@ export async function measureEngines(): Promise<readonly Figure[]> {
     Object.fromEntries(logic.inputs.map(({ name }, index) => [name, each[index] ?? 0])),
   );
   const texts = patients.slice(0, 200).map((set) => {
-    const { look_backs: _backs, ...rest } = given(set);
+    const rest = plain(set);
     return readSet('set.json', JSON.stringify(rest), compiled).series;
   });
   const [hand, made] = [new Int32Array(3 * count), new Int32Array(3 * count)];

@@ -32,7 +32,9 @@ export interface ModuleObservation {
 
 export function moduleInputs(logic: Logic, protocol: Protocol): ModuleInputs {
   const reader = readerOf(protocol);
-  const read = reader.observations.filter((each) => each.role !== null || each === reader.age);
+  // What is plausible is not asked here: the age is read where it decides what is possible, or where the protocol itself reads it.
+  const banded = reader.observations.some(({ role, entry }) => role !== null && entry.possible.length > 1);
+  const read = reader.observations.filter((each) => each.role !== null || (banded && each === reader.age));
   const observations = read.map(({ entry }, index) => moduleObservation(entry, index));
   const places = new Map(logic.inputs.map(({ name }, index) => [name, index]));
   const indices = new Map(observations.map(({ entry, index }) => [entry.name, index]));

@@ -96,14 +96,20 @@ function maskOf(value: unknown, choices: readonly string[]): number {
     code`/** Into \`least\` and \`most\`: what is possible at this age, over every band that it touches. */
 function possibleAt(index: number): void {
   const all = bands[index] ?? [];
+  if (all.length === 3) {
+    least = all[1] as number;
+    most = all[2] as number;
+    return;
+  }
   const known = ageAt >= 0 && ageAt !== index && state[ageAt] === 1;
   let begins = -Infinity;
   least = Infinity;
   most = -Infinity;
-  for (const [ageBelow, from, to] of all) {
+  for (let band = 0; band < all.length; band += 3) {
+    const ageBelow = all[band] as number;
     if (!known || ((low[ageAt] as number) < ageBelow && (high[ageAt] as number) >= begins)) {
-      least = Math.min(least, from);
-      most = Math.max(most, to);
+      least = Math.min(least, all[band + 1] as number);
+      most = Math.max(most, all[band + 2] as number);
     }
     begins = ageBelow;
   }
@@ -119,7 +125,7 @@ function possibleAt(index: number): void {
   ],
   [
     'contradict',
-    code`/** Both of a pair, when no values inside their ranges could both be right. */
+    code`/** Marks both of a pair, when no values inside their ranges could both be right. */
 function contradict(
   lower: number,
   higher: number,
@@ -127,10 +133,12 @@ function contradict(
   scale: number,
   factor: number,
   shift: number,
-): readonly number[] {
-  if (state[lower] !== 1 || state[higher] !== 1) return [];
+): void {
+  if (state[lower] !== 1 || state[higher] !== 1) return;
   const gap = factor * (high[higher] as number) + shift - scale * (low[lower] as number);
-  return (mayBeEqual ? gap < 0 : gap <= 0) ? [lower, higher] : [];
+  if (mayBeEqual ? gap >= 0 : gap > 0) return;
+  clashes[lower] = 1;
+  clashes[higher] = 1;
 }`,
   ],
   [

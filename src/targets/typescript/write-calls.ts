@@ -36,9 +36,17 @@ function summary(
 /** From bounds to a packed answer, and the way of an incomplete set. */
 function packFunction({ lookBacks }: ModuleInputs): Code {
   return code`function packAnswers(narrow: Int32Array, wide: Int32Array, out: Int32Array, at: number): void {
-  const [fits = 0, raised = -1] = narrow;
-  const [wideFits = 0, , could = -1, floor = -1] = wide;
-  out[at] = summary((fits & 1) !== 0, (wideFits & 2) !== 0, (wideFits & 1) !== 0, raised, could, floor);
+  const fits = narrow[0] as number;
+  const wideFits = wide[0] as number;
+  const raised = narrow[1] as number;
+  out[at] = summary(
+    (fits & 1) !== 0,
+    (wideFits & 2) !== 0,
+    (wideFits & 1) !== 0,
+    raised,
+    wide[2] as number,
+    wide[3] as number,
+  );
   for (let word = 1; word < words; word += 2) {
     const met = narrow[word + 3] as number;
     out[at + word] = met;

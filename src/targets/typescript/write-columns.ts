@@ -1,7 +1,7 @@
 import { ofLookBack, ofObservation } from './calculations.ts';
 import { Code, code } from './code.ts';
 import type { ModuleInputs, ModuleObservation } from './module-inputs.ts';
-import { completeArguments, isPlain } from './write-reading.ts';
+import { completeArguments, isPlainColumns } from './write-reading.ts';
 
 const short = ({ low, high }: ModuleObservation): boolean => low > -32_000 && high < 32_000;
 const nothingIn = (observation: ModuleObservation): number => (short(observation) ? -32_768 : -2_147_483_648);
@@ -76,7 +76,7 @@ ${Code.joined(
   '\n',
 )}
     if (
-    ${Code.joined([...isNumber, isPlain(inputs)], ' &&\n    ')}
+    ${Code.joined([...isNumber, isPlainColumns(inputs)], ' &&\n    ')}
     ) {
       complete(${completeArguments(inputs)}, out, row * words);
       continue;

@@ -52,6 +52,7 @@ const low = new Float64Array(${observations.length});
 const high = new Float64Array(${observations.length});
 /** 0 nothing, 1 a value, 2 unobtainable, 3 refused. */
 const state = new Uint8Array(${observations.length});
+const clashes = new Uint8Array(${observations.length});
 let least = 0;
 let most = 0;
 const bounds = new Float64Array(${logic.inputs.length});

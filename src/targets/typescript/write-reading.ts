@@ -24,7 +24,7 @@ ${list(lines)}
 
 const bandsOf = ({ entry }: ModuleObservation): Code =>
   code`[${Code.joined(
-    entry.possible.map(({ ageBelow, low, high }) => code`[${ageBelow ?? Code.never}, ${low}, ${high}]`),
+    entry.possible.map(({ ageBelow, low, high }) => code`${ageBelow ?? Code.never}, ${low}, ${high}`),
     ', ',
   )}]`;
 
@@ -38,19 +38,23 @@ export function refuseFunction(inputs: ModuleInputs): Code {
   const checks = ageFirst.map(({ index }) => code`  refuseImpossible(${index});`);
   const pairs = contradictions.map(({ lower, higher, mayBeEqual, scale, factor, shift }) => {
     const [below, above] = [indexOf(lower.name), indexOf(higher.name)];
-    return code`    contradict(${below}, ${above}, ${mayBeEqual}, ${scale}, ${factor}, ${shift}),`;
+    return code`  contradict(${below}, ${above}, ${mayBeEqual}, ${scale}, ${factor}, ${shift});`;
   });
   return code`const ageAt = ${indexOf('age')};
-const bands: readonly (readonly (readonly [ageBelow: number, low: number, high: number])[])[] = [
+/** Of each number its bands of ages: the age below which a band ends, its lowest and its highest step. */
+const bands: readonly (readonly number[])[] = [
 ${list(observations.map((each) => code`  ${bandsOf(each)},`))}
 ];
 
 function refuse(): void {
-${list(checks)}
-  const wrong = [
+${list(checks)}${
+    pairs.length === 0
+      ? code``
+      : code`
+  clashes.fill(0);
 ${list(pairs)}
-  ].flat();
-  for (const index of wrong) state[index] = 3;
+  for (let index = 0; index < clashes.length; index += 1) if (clashes[index] === 1) state[index] = 3;`
+  }
 }`;
 }
 
@@ -112,6 +116,22 @@ export function isPlain({ observations, contradictions }: ModuleInputs): Code {
     return code`${by(scale, lower.name)} ${mayBeEqual ? code`<=` : code`<`} ${right}`;
   });
   return Code.joined([...inside, ...apart], ' &&\n    ');
+}
+
+/**
+ * The same for whole numbers of 32 bits, without a branch for each: a difference below zero sets the sign, and one sign is enough. Values that
+ * stand for nothing are so far off that one of the two differences is below zero whatever is cut off.
+ */
+export function isPlainColumns({ observations, contradictions }: ModuleInputs): Code {
+  const inside = observations.map(({ entry, surely }) => {
+    const value = ofObservation(entry.name);
+    return code`(${value} - ${surely.low}) | (${surely.high} - ${value})`;
+  });
+  const apart = contradictions.map(({ lower, higher, mayBeEqual, scale, factor, shift }) => {
+    const [below, above] = [ofObservation(lower.name), ofObservation(higher.name)];
+    return code`(${factor} * ${above} - ${scale} * ${below} + ${shift - (mayBeEqual ? 0 : 1)})`;
+  });
+  return code`(${Code.joined([...inside, ...apart], ' |\n      ')}) >= 0`;
 }
 
 /** The arguments of `complete`. */
