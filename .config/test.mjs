@@ -3,6 +3,7 @@
 import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, relative } from 'node:path';
+import { browser } from './browser.mjs';
 import { install, npm, root, say } from './house.mjs';
 
 const steps = [
@@ -41,7 +42,9 @@ function runTests() {
   const folder = mkdtempSync(join(tmpdir(), 'vitalwright-test-'));
   const file = join(folder, 'report.json');
   const reporters = ['--reporter=default', '--reporter=json', `--outputFile.json=${file}`];
-  const code = npm(['run', '--silent', 'unit', '--', ...reporters]);
+  const chrome = browser();
+  const env = { ...process.env, ...(chrome ? { CHROME_PATH: chrome } : {}) };
+  const code = npm(['run', '--silent', 'unit', '--', ...reporters], { env });
   const counts = countTests(file);
   rmSync(folder, { recursive: true, force: true });
   const holds = code === 0 && counts.failed === 0 && counts.passed > 0;

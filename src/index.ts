@@ -12,33 +12,40 @@ import { documentToCases } from './cases/document-to-cases.ts';
 import type { CaseResult } from './cases/case-result.ts';
 import { runCase } from './cases/run-case.ts';
 import { runWardCases as casesOfWard } from './cases/ward-cases.ts';
-import { jsonToDocument } from './document/json-to-document.ts';
 import { yamlToDocument } from './document/yaml-to-document.ts';
-import { answersOf } from './outcome/answers.ts';
-import { outcomeOf } from './outcome/bounds-to-outcome.ts';
 import type { Compiled } from './outcome/compile.ts';
-import { inForce } from './outcome/in-force.ts';
-import { inForceToJson } from './outcome/in-force-to-json.ts';
-import { levelsOverTime } from './outcome/levels-over-time.ts';
-import { hasErrors, type Problem } from './problems/problem.ts';
+import { seriesToOutcome } from './outcome/series-to-outcome.ts';
+import type { Problem } from './problems/problem.ts';
 import type { Parents, ParentText } from './protocol/based-on/basis.ts';
 import { documentToLadder } from './protocol/document-to-protocol.ts';
 import type { Ladder } from './protocol/protocol.ts';
+import { documentToCheckedWard } from './review/document-to-checked-ward.ts';
 import { documentToChecked } from './review/document-to-checked.ts';
-import { documentToSeries } from './series/document-to-series.ts';
-import { seriesToBounds } from './series/series-to-bounds.ts';
-import { setVocabularyOf } from './series/set-reading.ts';
 import type { Series } from './series/series.ts';
-import { checkShape } from './shape/check-shape.ts';
+import { setVocabularyOf } from './series/set-reading.ts';
+import { textToSeries } from './series/text-to-series.ts';
 import type { Outcome, WardOutcome } from './shape/generated/types.ts';
 import { textToFile } from './shape/text-to-file.ts';
 import type { Dictionary } from './vocabulary/dictionary.ts';
 import { vitalSigns } from './vocabulary/vital-signs.ts';
-import { documentToWard, type WardSurroundings } from './ward/document-to-ward.ts';
+import type { WardSurroundings } from './ward/document-to-ward.ts';
 import { wardOutcomeOf } from './ward/series-to-ward-outcome.ts';
 import type { Ward } from './ward/ward.ts';
 
 export { showProblem } from './problems/show-problem.ts';
+export {
+  blanks,
+  blanksLeft,
+  emptyBackground,
+  handoffText,
+  type Background,
+  type HandoffFacts,
+} from './bedside/handoff.ts';
+export type { Course } from './bedside/course.ts';
+export type { Field, FieldGroup, Form, LimitField } from './bedside/form.ts';
+export { protocolReader, wardReader, type Reader } from './bedside/reader.ts';
+export type { Gap, Said, Sheet, SheetLevel } from './bedside/sheet.ts';
+export type { LocalTime, SetInJson } from './bedside/text-to-sets.ts';
 export { logicToJson } from './logic/logic-to-json.ts';
 export {
   vitalSigns,
@@ -114,16 +121,11 @@ export function readSet(
   text: string,
   reader: Compiled | Ward,
 ): { series: Series | null; problems: readonly Problem[] } {
-  const { document, problems } = jsonToDocument(file, text);
-  if (!document || hasErrors(problems)) return { series: null, problems };
-  const shape = checkShape('set', document).problems;
-  if (hasErrors(shape)) return { series: null, problems: [...problems, ...shape] };
-  const vocabulary = 'vocabulary' in reader ? reader.vocabulary : setVocabularyOf(reader.protocol);
-  const read = documentToSeries(document, vocabulary, { units: 'ucum' });
-  return {
-    series: hasErrors(read.problems) ? null : read.series,
-    problems: [...problems, ...shape, ...read.problems],
-  };
+  return textToSeries(
+    file,
+    text,
+    'vocabulary' in reader ? reader.vocabulary : setVocabularyOf(reader.protocol),
+  );
 }
 
 /**
@@ -132,11 +134,7 @@ export function readSet(
  * Of an empty set `evaluate(protocol, series).level.at_least` is null: missing is never normal.
  */
 export function evaluate(protocol: Compiled, series: Series): Outcome {
-  const outcome = outcomeOf(protocol, seriesToBounds(protocol.protocol, series));
-  if (series.sets.length < 2) return outcome;
-  const { ladder } = protocol.protocol;
-  const now = answersOf(protocol, seriesToBounds(protocol.protocol, series)).level;
-  return { ...outcome, ...inForceToJson(inForce(levelsOverTime(protocol, series), now, ladder), ladder) };
+  return seriesToOutcome(protocol, series);
 }
 
 /**
@@ -152,7 +150,7 @@ export function readWard(
 ): { ward: Ward | null; problems: readonly Problem[] } {
   const { document, problems } = yamlToDocument(file, text);
   if (!document) return { ward: null, problems: textToFile('ward', file, text).problems };
-  const read = documentToWard(document, surroundings);
+  const read = documentToCheckedWard(document, surroundings);
   return { ward: read.ward, problems: [...problems, ...read.problems] };
 }
 

@@ -1,5 +1,13 @@
 import { readdirSync, readFileSync } from 'node:fs';
-import { readLadder, readProtocol, type Compiled, type Ladder, type Parents } from '../src/index.ts';
+import {
+  readLadder,
+  readProtocol,
+  readWard,
+  type Compiled,
+  type Ladder,
+  type Parents,
+  type Ward,
+} from '../src/index.ts';
 import type { Protocol } from '../src/protocol/protocol.ts';
 
 const folder = new URL('../protocols/', import.meta.url);
@@ -12,6 +20,7 @@ export const bundledNames = [
   'child_low_pressure',
   'sepsis_screen',
   'bleeding_watch',
+  'reading_technique',
 ] as const;
 
 /** The smallest protocols, one idea each, by their place below protocols/. */
@@ -57,3 +66,12 @@ function readBundled(name: string): Compiled {
 
 /** A bundled protocol, checked. */
 export const bundled = (name: string): Protocol => askable(name).protocol;
+
+/** The bundled ward policy, ready to be asked. */
+export function bundledWard(): Ward {
+  const path = 'alder_wing/ward.yaml';
+  const protocols = new Map(bundledNames.map((name) => [name, askable(name)]));
+  const { ward, problems } = readWard(path, bundledText(path), { ladder: bundledLadder(), protocols });
+  if (!ward) throw new Error(problems.map(({ line, says }) => `${path}:${line}: ${says}`).join('\n'));
+  return ward;
+}

@@ -23,6 +23,10 @@ export interface Expectation {
   readonly notMet: readonly string[];
   readonly undecided: readonly string[];
   readonly explained: readonly string[];
+  /** Faults of technique that are there. */
+  readonly faults: readonly string[];
+  /** By the observation: both ends, in its unit. */
+  readonly truth: ReadonlyMap<string, { readonly low: number; readonly high: number }>;
   readonly notReliable: readonly string[];
   readonly refused: readonly string[];
   readonly questioned: readonly string[];

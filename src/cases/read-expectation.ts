@@ -40,6 +40,8 @@ export function readExpectation(
     notMet: names('not_met'),
     undecided: names('undecided'),
     explained: names('explained'),
+    faults: readFaults(file.faults ?? [], [...path, 'faults'], protocol, report),
+    truth: readTruth(file.truth ?? {}, [...path, 'truth'], protocol, report),
     notReliable: names('not_reliable'),
     refused: observed('refused'),
     questioned: observed('questioned'),
@@ -68,6 +70,37 @@ export function readExpectedLevel(
     return name;
   };
   return { atLeast: level('at_least'), couldBe: level('could_be'), settled: yesNo(file.settled) };
+}
+
+/** Of numbers that the protocol reads. */
+function readTruth(
+  file: NonNullable<File.Expect['truth']>,
+  path: Path,
+  { observations }: Protocol,
+  report: Report,
+): Expectation['truth'] {
+  const numbers = [...observations.values()].filter(({ kind }) => kind === 'number');
+  const names = numbers.map(({ name }) => name);
+  for (const name of Object.keys(file)) {
+    if (names.includes(name)) continue;
+    const extra = { part: 'key', nearMiss: nearestOf(name, names) } as const;
+    report('unknown_observation', [...path, name], { name }, extra);
+  }
+  return new Map(Object.entries(file));
+}
+
+function readFaults(
+  names: readonly string[],
+  path: Path,
+  { faults }: Protocol,
+  report: Report,
+): readonly string[] {
+  const declared = new Set(faults.map(({ name }) => name));
+  names.forEach((name, index) => {
+    if (!declared.has(name))
+      report('unknown_fault', [...path, index], { name }, { nearMiss: nearestOf(name, declared) });
+  });
+  return names;
 }
 
 function readMeasures(

@@ -7,6 +7,7 @@ import type { Series } from '../series/series.ts';
 import { seriesToBounds } from '../series/series-to-bounds.ts';
 import type { Case, Expectation } from './case.ts';
 import type { Asked, CaseResult, Difference } from './case-result.ts';
+import { truthDifferences } from './truth-differences.ts';
 import { measureDifference } from './measure-difference.ts';
 
 /** Asks a protocol about a case, and compares. */
@@ -28,6 +29,7 @@ export function differencesOf(
     ...compare('whether it applies', expect.applies, asked.answers.applies, [...path, 'applies']),
     ...stateDifferences(expect, asked),
     ...listDifferences(expect, asked),
+    ...truthDifferences(expect, asked),
     ...[...expect.measures].flatMap(([measure, value]) => measureDifference(measure, value, asked)),
   ];
 }
@@ -94,10 +96,12 @@ function listDifferences(expect: Expectation, asked: Asked): Difference[] {
   const { compiled, bounds, answers, path } = asked;
   const explained = answers.rules.filter((each) => each.explained).map(({ rule }) => rule.name);
   const notReliable = answers.rules.filter((each) => each.notReliable).map(({ rule }) => rule.name);
+  const faults = bounds.facts.faults.map(({ fault }) => fault);
   const observed = (remarks: readonly { readonly observation: string | null }[]): string[] =>
     remarks.flatMap(({ observation }) => observation ?? []);
   const differences = [
     missingFrom(expect.explained, explained, 'explained', [...path, 'explained']),
+    missingFrom(expect.faults, faults, 'a fault that is there', [...path, 'faults']),
     missingFrom(expect.notReliable, notReliable, 'not reliable', [...path, 'not_reliable']),
     missingFrom(expect.refused, observed(bounds.facts.refused), 'refused', [...path, 'refused']),
     missingFrom(expect.questioned, observed(bounds.facts.questioned), 'questioned', [...path, 'questioned']),

@@ -1,6 +1,6 @@
 import type { Compiled } from '../outcome/compile.ts';
 import { showProblem } from '../problems/show-problem.ts';
-import { kindOf } from './check-files.ts';
+import { kindOf } from './kind-of.ts';
 import { findProtocol, UnreadableFile } from './files.ts';
 import { loadProtocol } from './load.ts';
 import { parseCall } from './parse-call.ts';
@@ -63,5 +63,11 @@ async function loadOne(asked: string, terminal: Terminal): Promise<Compiled | nu
   }
   const { compiled, problems } = await loadProtocol(path, null);
   for (const problem of problems) terminal.err(`${showProblem(problem)}\n\n`);
+  if (compiled && compiled.protocol.faults.length > 0) {
+    terminal.err(
+      `"${asked}" has faults of technique, which no target knows: built, it would settle what it must leave open.\n`,
+    );
+    return null;
+  }
   return compiled;
 }

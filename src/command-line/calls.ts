@@ -6,6 +6,7 @@ const calls: Readonly<Record<string, () => Promise<Call>>> = {
   check: async () => (await import('./check.ts')).check,
   read: async () => (await import('./read.ts')).read,
   build: async () => (await import('./build.ts')).build,
+  serve: async () => (await import('./serve.ts')).serve,
   new: async () => (await import('./new.ts')).newProtocol,
 };
 

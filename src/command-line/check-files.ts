@@ -1,4 +1,4 @@
-import { basename, dirname, join } from 'node:path';
+import { dirname, join } from 'node:path';
 import type { CaseResult } from '../cases/case-result.ts';
 import { yamlToDocument } from '../document/yaml-to-document.ts';
 import { toPlain, type Document } from '../document/document.ts';
@@ -7,6 +7,7 @@ import { readLadder, runCases, runWardCases } from '../index.ts';
 import { unknownReasons } from '../review/guards/reasons.ts';
 import { textToFile } from '../shape/text-to-file.ts';
 import { exists, fileNames, filesBelow, readText, type FileKind } from './files.ts';
+import { kindOf } from './kind-of.ts';
 import { loadProtocol } from './load.ts';
 import { loadWard } from './load-ward.ts';
 
@@ -56,18 +57,6 @@ async function checkFile(path: string, all: ReadonlySet<string>, today: string):
     case 'ladder':
       return checkLadder(path);
   }
-}
-
-/** What a file is: by its name, and for a file of another name by what it declares. */
-export async function kindOf(path: string): Promise<FileKind> {
-  const byName = (Object.keys(fileNames) as FileKind[]).find((kind) => fileNames[kind] === basename(path));
-  if (byName) return byName;
-  const { file, text } = await readText(path);
-  const { document } = yamlToDocument(file, text);
-  const keys = document?.root.kind === 'map' ? document.root.entries.map(({ key }) => key) : [];
-  if (keys.includes('cases')) return 'cases';
-  if (keys.includes('ladder') && keys.includes('levels')) return 'ladder';
-  return keys.includes('ward') ? 'ward' : 'protocol';
 }
 
 async function checkProtocol(path: string, today: string): Promise<FileReport> {

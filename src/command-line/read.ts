@@ -1,24 +1,33 @@
-import { evaluate, evaluateWard, readSet, type Ward } from '../index.ts';
 import type { Problem } from '../problems/problem.ts';
 import { showProblem } from '../problems/show-problem.ts';
 import type { Compiled } from '../outcome/compile.ts';
+import { seriesToOutcome } from '../outcome/series-to-outcome.ts';
 import type { Series } from '../series/series.ts';
+import { setVocabularyOf } from '../series/set-reading.ts';
+import { textToSeries } from '../series/text-to-series.ts';
+import type { Ward } from '../ward/ward.ts';
 import { findProtocol, UnreadableFile } from './files.ts';
-import { kindOf } from './check-files.ts';
+import { kindOf } from './kind-of.ts';
 import { loadProtocol } from './load.ts';
-import { loadWard } from './load-ward.ts';
 import { parseCall } from './parse-call.ts';
 import { showOutcome } from './show-outcome.ts';
-import { showWard } from './show-ward.ts';
 import { exit, type Call, type Terminal } from './terminal.ts';
 
-/** `vitalwright read PROTOCOL [--set JSON] [--json]`. */
+/** `vitalwright read PROTOCOL [--set JSON] [--json | --handoff]`. */
 export const read: Call = async (args, terminal) => {
-  const call = parseCall(args, { set: { type: 'string' }, json: { type: 'boolean' } }, terminal);
+  const call = parseCall(
+    args,
+    { set: { type: 'string' }, json: { type: 'boolean' }, handoff: { type: 'boolean' } },
+    terminal,
+  );
   if (!call) return exit.couldNotAsk;
   const [asked, ...more] = call.positionals;
   if (asked === undefined || more.length > 0) {
     terminal.err('One protocol is to be named: its file, its folder, or its name below protocols/.\n');
+    return exit.couldNotAsk;
+  }
+  if (call.values.json && call.values.handoff) {
+    terminal.err('Either --json or --handoff is to be given, not both.\n');
     return exit.couldNotAsk;
   }
   const reader = await readReader(asked, terminal);
@@ -31,22 +40,27 @@ export const read: Call = async (args, terminal) => {
     terminal,
   );
   if (!series) return exit.couldNotAsk;
-  terminal.out(answer(reader, series, call.values.json === true, terminal));
+  const form = call.values.json ? 'json' : call.values.handoff ? 'handoff' : 'words';
+  terminal.out(await answer(reader, series, form, terminal));
   return exit.well;
 };
 
-function answer(
+async function answer(
   reader: Compiled | Ward,
   series: Series,
-  asJson: boolean,
+  form: 'json' | 'handoff' | 'words',
   { width, colour }: Terminal,
-): string {
-  if ('members' in reader) {
-    const outcome = evaluateWard(reader, series);
-    return asJson ? inJson(outcome) : showWard(outcome, reader, { width, colour });
+): Promise<string> {
+  if (form === 'handoff') {
+    const { handoffFor } = await import('./handoff.ts');
+    return handoffFor(reader, series);
   }
-  const outcome = evaluate(reader, series);
-  return asJson ? inJson(outcome) : showOutcome(outcome, reader.protocol, { width, colour });
+  if ('members' in reader) {
+    const { answerOfWard } = await import('./answer-of-ward.ts');
+    return answerOfWard(reader, series, form === 'json', { width, colour });
+  }
+  const outcome = seriesToOutcome(reader, series);
+  return form === 'json' ? inJson(outcome) : showOutcome(outcome, reader.protocol, { width, colour });
 }
 
 const inJson = (outcome: unknown): string => `${JSON.stringify(outcome, null, 2)}\n`;
@@ -62,6 +76,7 @@ async function readReader(asked: string, terminal: Terminal): Promise<Compiled |
   }
   try {
     if ((await kindOf(path)) === 'ward') {
+      const { loadWard } = await import('./load-ward.ts');
       const { ward, problems } = await loadWard(path);
       if (!ward) say(problems, terminal);
       return ward;
@@ -77,7 +92,8 @@ async function readReader(asked: string, terminal: Terminal): Promise<Compiled |
 }
 
 function seriesOf(file: string, text: string, reader: Compiled | Ward, terminal: Terminal): Series | null {
-  const { series, problems } = readSet(file, text, reader);
+  const vocabulary = 'members' in reader ? reader.vocabulary : setVocabularyOf(reader.protocol);
+  const { series, problems } = textToSeries(file, text, vocabulary);
   if (!series) terminal.err(`${nothingRead}\n\n`);
   say(problems, terminal);
   return series;

@@ -4,20 +4,23 @@ import type { Protocol } from '../protocol/protocol.ts';
 import type { Page } from './page.ts';
 import { levelTitle, numberInWords, rangeInWords, titleOf } from './show-words.ts';
 
-/** Faults of technique: what was read, what the truth may be, whether that matters here, and how to take it again. */
+/** So many rules that the truth could meet are named. */
+const mostRules = 4;
+
+/** Faults of technique: each with how to take it again without it; then what all of them together leave open, and whether it matters. */
 export function showFaults({ faults = [] }: Outcome, protocol: Protocol, page: Page): void {
   if (faults.length === 0) return;
   page.heading('How it was taken: take it again, and delay no call for it');
-  const told = new Set<string>();
   for (const fault of faults) {
     page.gap();
     page.title(fault.title);
     page.text(fault.says, 2);
-    for (const each of unsure(fault, protocol).filter((line) => !told.has(line) && told.add(line)))
-      page.item(each, 2);
-    page.text(matters(fault, protocol), 2);
     for (const action of fault.do) page.item(action, 2);
   }
+  page.gap();
+  page.title(faults.length === 1 ? 'What that leaves open' : 'What they leave open together');
+  for (const each of new Set(faults.flatMap((fault) => unsure(fault, protocol)))) page.item(each);
+  page.text(matters(faults, protocol));
 }
 
 const unsure = ({ readings }: OutcomeFault, protocol: Protocol): string[] =>
@@ -28,10 +31,20 @@ const unsure = ({ readings }: OutcomeFault, protocol: Protocol): string[] =>
     return `${title} was read as ${numberInWords(read, unit)}; the truth may be ${range}`;
   });
 
-function matters({ changes }: OutcomeFault, protocol: Protocol): string {
-  if (changes.length === 0) return 'Anywhere in that range every rule answers the same.';
-  const rules = changes.map(({ title, level }) =>
-    level === undefined ? `"${title}"` : `"${title}" (${levelTitle(level, protocol)})`,
+/** The rules that would answer otherwise, those of the highest level first; a rule that several protocols have is named once. */
+function matters(faults: readonly OutcomeFault[], protocol: Protocol): string {
+  const rank = (level: string | undefined): number =>
+    protocol.ladder.levels.findIndex(({ name }) => name === level);
+  const doubted = faults
+    .flatMap(({ changes }) => changes)
+    .toSorted((left, right) => rank(right.level) - rank(left.level));
+  const rules = new Set(
+    doubted.map(({ title, level }) =>
+      level === undefined ? `"${title}"` : `"${title}" (${levelTitle(level, protocol)})`,
+    ),
   );
-  return `It may answer otherwise: ${listed(rules)}. The level that the numbers call for stands.`;
+  if (rules.size === 0) return 'Wherever the truth lies there, every rule answers the same.';
+  const more = rules.size > mostRules ? [`${rules.size - mostRules} more`] : [];
+  const named = listed([...[...rules].slice(0, mostRules), ...more]);
+  return `The level that the numbers call for stands. If the truth lies elsewhere, these may answer otherwise: ${named}.`;
 }

@@ -77,13 +77,11 @@ class Gaps {
     return [...found].map(([values, titles]) => `${values} takes back ${listed(titles)}`);
   }
 
-  /** The rules of the level that is called for which something may explain. */
+  /** The rules that something may explain: those of the level that is called for, where there are any. */
   #explained(): string[] {
-    return this.#outcome.rules
-      .filter(
-        (rule) => rule.could_be_explained_by !== undefined && rule.level === this.#outcome.level?.at_least,
-      )
-      .map(({ title }) => `"${title}"`);
+    const all = this.#outcome.rules.filter((rule) => rule.could_be_explained_by !== undefined);
+    const highest = all.filter(({ level }) => level === this.#outcome.level?.at_least);
+    return [...new Set((highest.length > 0 ? highest : all).map(({ title }) => `"${title}"`))];
   }
 
   list(heading: string, names: readonly string[], numbered: boolean): void {
@@ -114,7 +112,7 @@ class Gaps {
         const line = found.get(values) ?? { rules: [], level: -1 };
         const calls = rule.level === undefined ? '' : ` (${levelTitle(rule.level, this.#protocol)})`;
         found.set(values, {
-          rules: [...line.rules, `"${rule.title}"${calls}`],
+          rules: [...new Set([...line.rules, `"${rule.title}"${calls}`])],
           level: Math.max(line.level, level),
         });
       }

@@ -7,8 +7,9 @@ export function showInForce(found: OutcomeInForce, page: Page): void {
   page.item(`Called for since ${timeInWords(found.since)}, last at ${timeInWords(found.last_at)}.`);
   if (found.sets_asked !== undefined)
     page.item(
-      `Sets in a row below it: ${found.sets_below} of ${found.sets_asked}; time: ${minutes(found.minutes)} of ${minutes(found.minutes_asked ?? 0)}.`,
+      `Better sets in a row: ${found.sets_below} of ${found.sets_asked}; better for ${minutes(found.minutes)} of ${minutes(found.minutes_asked ?? 0)}.`,
     );
+  page.item('If nobody has come yet, call again now. Whoever came decides about stepping down.');
   const by = found.agreed_by ?? 'whoever is responsible';
   page.item(
     found.may_step_down
@@ -17,4 +18,4 @@ export function showInForce(found: OutcomeInForce, page: Page): void {
   );
 }
 
-const minutes = (count: number): string => durationInWords(count * 60_000);
+const minutes = (count: number): string => (count === 0 ? '0 min' : durationInWords(count * 60_000));

@@ -10,38 +10,66 @@ import { listed } from '../protocol/words.ts';
 /** Our own sequence, from pale to dark, for five levels; each also reads in grey. The words say the same. */
 const colours = [109, 74, 68, 98, 91] as const;
 
+/** How a level is answered where it is read: on a ward in other words than the ladder's, and with a plan that limits what is done. */
+export interface AnswerHere {
+  readonly level: Level | null;
+  readonly isPlanned: boolean;
+  /** Whether this is one of several readings of a set. */
+  readonly isAlone: boolean;
+}
+
+const asOnTheLadder: AnswerHere = { level: null, isPlanned: false, isAlone: true };
+
 /**
- * The level, whom to tell by when, and what to do until then. What is not settled never looks settled. `here`: the level as it is
- * answered on a ward, in place of the ladder's own words.
+ * The level; what to take at once where it is not settled; whom to tell by when, and what to do until they come. What is not
+ * settled never looks settled.
  */
-export function showLevel(outcome: Outcome, protocol: Protocol, page: Page, here: Level | null = null): void {
+export function showLevel(
+  outcome: Outcome,
+  protocol: Protocol,
+  page: Page,
+  here: AnswerHere = asOnTheLadder,
+): void {
   const { level } = outcome;
   if (!level) return notForThisPatient(outcome, page);
   if (outcome.in_force) return stillInForce(outcome, protocol, page, here);
   if (level.at_least === null) return noResultYet(outcome, level.could_be, protocol, page);
   const index = indexOf(level.at_least, protocol);
-  const rung = here ?? protocol.ladder.levels[index];
   const title = levelTitle(level.at_least, protocol);
   page.heading(level.settled ? title : `Act now on: ${title}`, colourOf(index, protocol));
-  if (!level.settled) page.title(couldBe(level, protocol));
-  if (rung) showResponse(rung, outcome, page);
+  if (!level.settled) {
+    page.title(couldBe(level, protocol));
+    whatToGet(outcome, protocol, page);
+  }
+  answered(outcome, index, protocol, page, here);
+  if (here.isAlone) page.text(oneOfSeveral);
   page.gap();
   return howFar(outcome, level, protocol, page);
 }
 
+const oneOfSeveral =
+  'This is one reading alone. Where another reading of this set, or your own worry, calls for more, act on that.';
+
+function answered(outcome: Outcome, index: number, protocol: Protocol, page: Page, here: AnswerHere): void {
+  const rung = here.level ?? protocol.ladder.levels[index];
+  if (rung) showResponse(rung, outcome, page, here.isPlanned);
+  page.gap();
+}
+
 /** A level of earlier sets holds until its role agrees to step down: it is what to act on, whatever the latest set calls for. */
-function stillInForce(outcome: Outcome, protocol: Protocol, page: Page, here: Level | null): void {
+function stillInForce(outcome: Outcome, protocol: Protocol, page: Page, here: AnswerHere): void {
   const { in_force: found, level } = outcome;
   if (!found || !level) return;
   const index = indexOf(found.level, protocol);
-  const rung = here ?? protocol.ladder.levels[index];
   page.heading(`Still in force: ${levelTitle(found.level, protocol)}`, colourOf(index, protocol));
   showInForce(found, page);
-  if (rung) showResponse(rung, outcome, page);
-  page.gap();
+  answered(outcome, index, protocol, page, here);
   if (level.at_least === null) return noResultYet(outcome, level.could_be, protocol, page);
   page.title(`The latest set by itself: ${levelTitle(level.at_least, protocol)}`);
-  if (!level.settled) page.text(couldBe(level, protocol));
+  if (!level.settled) {
+    page.text(couldBe(level, protocol));
+    whatToGet(outcome, protocol, page);
+  }
   return howFar(outcome, level, protocol, page);
 }
 
@@ -73,16 +101,18 @@ const couldBe = (
 
 /** How far a settled answer reaches: what it needs is there; what only helps may still take it higher. */
 function settled(outcome: Outcome, index: number, protocol: Protocol, page: Page): void {
-  page.text(
-    outcome.missing.length === 0
-      ? 'Settled: everything that this reading needs is there.'
-      : 'Settled: nothing that this reading still needs could change it.',
-  );
   const raising = mayRaise(outcome, index, protocol);
+  if (isInDoubt(outcome)) page.text('The level is settled; what was measured is not: take it again.');
+  else if (raising.length > 0) page.text('Settled only on what this reading needs.');
+  else if (outcome.missing.length === 0) page.text('Settled: everything that this reading needs is there.');
+  else page.text('Settled: nothing that this reading still needs could change it.');
   if (raising.length === 0) return;
-  page.text('Not taken, not needed, and it could still take the level higher:');
+  page.text('Take or ask these too, they could still take it higher:');
   for (const each of raising) page.item(each);
 }
+
+/** Whether a fault of technique puts a rule in doubt. */
+const isInDoubt = ({ faults = [] }: Outcome): boolean => faults.some(({ changes }) => changes.length > 0);
 
 function notForThisPatient({ applies_because: because, otherwise }: Outcome, page: Page): void {
   page.heading('No result: not for this patient');
@@ -129,8 +159,6 @@ function whatToGet(outcome: Outcome, protocol: Protocol, page: Page): void {
 function unsettled(outcome: Outcome, protocol: Protocol, page: Page): void {
   page.title('Not settled, because');
   for (const reason of reasons(outcome, protocol)) page.item(reason);
-  page.gap();
-  whatToGet(outcome, protocol, page);
 }
 
 /** Why an outcome that calls for something is not settled. */
@@ -150,12 +178,12 @@ function reasons(outcome: Outcome, protocol: Protocol): string[] {
     ...(explained
       ? ['An explanation that nobody has answered may later lower it. Tell first, then ask.']
       : []),
-    ...(outcome.faults?.some(({ changes }) => changes.length > 0)
+    ...(isInDoubt(outcome)
       ? ['A fault of technique makes a reading unsure. Act on this now, and take it again.']
       : []),
     ...(old === '' ? [] : [`Old values stand in, of ${old}.`]),
     ...mayRaise(outcome, index, protocol).map(
-      (each) => `Not taken, not needed, and it may take it higher: ${each}`,
+      (each) => `Take or ask this too, it could take it higher: ${each}`,
     ),
   ];
 }

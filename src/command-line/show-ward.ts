@@ -1,7 +1,6 @@
 import type { Outcome, WardOutcome } from '../shape/generated/types.ts';
 import { timeInWords } from '../outcome/time-in-words.ts';
-import type { Ward } from '../index.ts';
-import type { Level } from '../protocol/protocol.ts';
+import type { Ward } from '../ward/ward.ts';
 import { Page, type Shown } from './page.ts';
 import { showFacts } from './show-facts.ts';
 import { showFaults } from './show-faults.ts';
@@ -11,7 +10,7 @@ import { showMeasures } from './show-measures.ts';
 import { shortDigest, showRemarks } from './show-outcome.ts';
 import { levelTitle } from './show-words.ts';
 import { showWhy } from './show-why.ts';
-import { outcomesAsOne, protocolsAsOne } from './ward-as-one.ts';
+import { answerHere, outcomesAsOne, protocolsAsOne } from '../ward/as-one.ts';
 
 /**
  * The outcome of a ward policy as plain words for a nurse, in the order of an outcome of one protocol: one level and one answer to it,
@@ -26,8 +25,9 @@ export function showWard(whole: WardOutcome, ward: Ward, shown: Shown): string {
   page.gap();
   page.title(whole.title);
   if (whole.at !== null) page.text(timeInWords(whole.at));
-  showLevel(one, protocol, page, answerHere(whole, ward));
   showPlan(whole, page);
+  const here = { level: answerHere(whole, ward), isPlanned: whole.plan !== undefined, isAlone: false };
+  showLevel(one, protocol, page, here);
   showReads(whole, ward, page);
   showFaults(one, protocol, page);
   for (const { outcome, own } of withAdvice(whole, ward))
@@ -44,25 +44,10 @@ export function showWard(whole: WardOutcome, ward: Ward, shown: Shown): string {
   return page.toString();
 }
 
-/** The level as it is answered on this ward, now. */
-function answerHere({ response }: WardOutcome, { ladder }: Ward): Level | null {
-  const level = ladder.levels.find(({ name }) => name === response?.level);
-  if (!level || !response) return null;
-  const { says = null, tell, respond = null, reassess = null, if_no_answer: ifNoAnswer = null } = response;
-  return {
-    ...level,
-    says,
-    tell: tell.map(({ who, from, to }) => ({ who, from: from ?? null, to: to ?? null })),
-    respond,
-    reassess,
-    ifNoAnswer,
-  };
-}
-
 function showPlan({ plan }: WardOutcome, page: Page): void {
   if (!plan) return;
-  page.gap();
-  page.labelled('Plan', [`${plan.title}. ${plan.says} It changes whom to tell and how soon, not the level.`]);
+  page.heading(`Plan: ${plan.title}`);
+  page.text(`${plan.says} It changes whom to tell and how soon, not the level.`);
 }
 
 /** Each protocol with the level that it calls for, and those that are not for this patient. */

@@ -12,9 +12,14 @@ export const usage = `vitalwright: protocols for reading vital signs, written by
       one and no reason is given; prints a case that would, and, as
       no failure, which rules and edges the cases do not show
 
-  vitalwright read PROTOCOL [--set JSON] [--json]
+  vitalwright read PROTOCOL [--set JSON] [--json | --handoff]
       reads one set or series with a protocol; without --set it is
-      taken from standard input
+      taken from standard input; --handoff writes it as a handoff,
+      with blanks for what only a person knows
+
+  vitalwright serve [FOLDER] [--port N]
+      opens the rooms in the browser, on this machine only, with the
+      protocols below FOLDER (default: protocols/)
 
   vitalwright build PROTOCOL --to json-logic|typescript [--out FILE]
       writes the protocol as a program for other systems: JSON Logic, or

@@ -1,5 +1,7 @@
-import type { Observation, Rule } from '../protocol/protocol.ts';
+import type { Observation, Protocol, Rule } from '../protocol/protocol.ts';
+import { observationsOfCondition } from '../protocol/walk.ts';
 import { decidedIf, type Deciding } from './decided-if.ts';
+import { readByRules } from './read-by-rules.ts';
 import type { RuleReaders } from './rule-readers.ts';
 import type { Situation } from './situation.ts';
 import type { Piece } from './suppose.ts';
@@ -66,8 +68,20 @@ function decidingValues(
     const observation = protocol.observations.get(name);
     if (!observation || reads.get(rule.rule.name)?.lookedBackAt.has(name)) return [];
     const answers = ask(observation);
-    return answers ? decidedIf({ rule, observation, situation }, answers) : [];
+    const deciding = answers ? decidedIf({ rule, observation, situation }, answers) : [];
+    return mayBringFault(name, rule.rule, protocol)
+      ? deciding.filter(({ state }) => state === 'met')
+      : deciding;
   });
+}
+
+/** Whether a value may bring a fault of technique that makes what the rule reads unsure, so that it then rules nothing out. */
+function mayBringFault(observation: string, { name }: Rule, protocol: Protocol): boolean {
+  const brought = protocol.faults.filter(({ when }) => observationsOfCondition(when).includes(observation));
+  const reads = readByRules(protocol).get(name);
+  return brought.some(({ readsHigh, readsLow }) =>
+    [...readsHigh.keys(), ...readsLow.keys()].some((each) => reads?.has(each)),
+  );
 }
 
 /** Needs and scope without a value of the present set: what tells whether the protocol applies stands first. */

@@ -21,7 +21,7 @@ export interface InForce {
   /** Sets in a row below it up to now, and how many are asked for; null where the ladder says nothing of stepping down. */
   readonly setsBelow: number;
   readonly setsAsked: number | null;
-  /** From the last set that called for it to the latest of the sets below, in milliseconds, and how long it has to be. */
+  /** From the first to the latest of these sets, in milliseconds, and how long it has to be. */
   readonly time: number;
   readonly timeAsked: number | null;
   readonly agreedBy: string | null;
@@ -54,7 +54,7 @@ export function inForce(
   }
   if (!since || !last || !now || held <= (now.atLeast ?? 0)) return null;
   const stepDown = rungs[held]?.stepDown ?? null;
-  const time = (below.at(-1)?.at ?? last.at ?? 0) - (last.at ?? 0);
+  const time = (below.at(-1)?.at ?? 0) - (below[0]?.at ?? 0);
   const timeAsked = stepDown && parseDuration(stepDown.over);
   return {
     level: held,

@@ -43,7 +43,7 @@ const mayStill =
   };
 
 /** Where answers change at the limits that hold for this patient; for an age also where the ranges of other observations change. */
-function cutsOf({ name }: Observation, situation: Situation): readonly number[] {
+export function cutsOf({ name }: Observation, situation: Situation): readonly number[] {
   const { compiled, bounds } = situation;
   const { protocol } = compiled;
   const changed = [...bounds.facts.limits].some(

@@ -33,9 +33,24 @@ export function suppose(observation: Observation, piece: Piece, situation: Situa
   const { bounds } = situation;
   const wide = Float64Array.from(bounds.wide);
   const replaced = withoutEarlierOf(observation, situation, wide);
-  const narrow = bounds.narrow === bounds.wide ? wide : Float64Array.from(replaced ?? bounds.narrow);
-  for (const inputs of narrow === wide ? [wide] : [narrow, wide]) put(inputs, observation, piece, situation);
+  const isOne = bounds.narrow === bounds.wide && !bounds.facts.doubts.has(observation.name);
+  const narrow = isOne ? wide : Float64Array.from(replaced ?? bounds.narrow);
+  put(wide, observation, inDoubt(piece, observation, situation), situation);
+  if (!isOne) put(narrow, observation, piece, situation);
   return { narrow, wide };
+}
+
+/** A piece as the faults of technique of the present set leave it: what is read now would be no surer than what was read. */
+function inDoubt(piece: Piece, { name, possible }: Observation, { bounds }: Situation): Piece {
+  const doubt = bounds.facts.doubts.get(name);
+  if (!doubt || piece.kind !== 'range') return piece;
+  const lowest = Math.min(piece.low, ...possible.map(({ low }) => low));
+  const highest = Math.max(piece.high, ...possible.map(({ high }) => high));
+  return {
+    kind: 'range',
+    low: Math.max(lowest, piece.low - doubt.high),
+    high: Math.min(highest, piece.high + doubt.low),
+  };
 }
 
 /** The narrow inputs once nothing earlier stands in for the group; null where nothing does now. Marks in `wide` what is then unknown. */

@@ -5,7 +5,9 @@ import { meaningWording } from './wording/meaning.ts';
 import { basedOnWording } from './wording/based-on.ts';
 import { setWording } from './wording/set.ts';
 import { casesWording } from './wording/cases.ts';
+import { faultsWording } from './wording/faults.ts';
 import { wardWording } from './wording/ward.ts';
+import { tableWording } from './wording/table.ts';
 
 /**
  * All wording of problems.
@@ -21,7 +23,9 @@ export const catalogue = {
   ...basedOnWording,
   ...setWording,
   ...casesWording,
+  ...faultsWording,
   ...wardWording,
+  ...tableWording,
 } as const;
 
 export type Code = keyof typeof catalogue;

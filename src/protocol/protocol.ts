@@ -259,6 +259,15 @@ export interface LookBack {
   readonly longestGap: number | null;
 }
 
+/** Something to do. */
+export interface Action {
+  readonly id: string;
+  readonly text: string;
+  readonly under: string | null;
+  /** Actions, by their ids, that must never be advised together with this one. */
+  readonly excludes: readonly string[];
+}
+
 export interface Rule {
   readonly name: string;
   readonly title: string;
@@ -277,7 +286,7 @@ export interface Rule {
   readonly says: string | null;
   readonly because: string | null;
   readonly ask: readonly string[];
-  readonly do: readonly { readonly id: string; readonly text: string; readonly under: string | null }[];
+  readonly do: readonly Action[];
   readonly sources: readonly string[];
   readonly path: Path;
 }

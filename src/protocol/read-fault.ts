@@ -5,7 +5,7 @@ import { sameDimension } from '../vocabulary/units.ts';
 import type { Fault, Observation } from './protocol.ts';
 import { readCondition } from './read-condition.ts';
 import { readQuantity } from './read-quantity.ts';
-import { checkSources } from './read-rule.ts';
+import { checkSources, readAction } from './read-rule.ts';
 import type { Reading } from './reading.ts';
 import { plainWords } from './words.ts';
 
@@ -26,7 +26,7 @@ export function readFault(file: File.Fault, path: Path, reading: Reading): Fault
     readsHigh,
     readsLow,
     says: file.says,
-    do: (file.do ?? []).map(({ id, text, under }) => ({ id, text, under: under ?? null })),
+    do: (file.do ?? []).map(readAction),
     sources: file.source,
     path,
   };

@@ -1,6 +1,6 @@
 import type * as File from '../shape/generated/types.ts';
 import type { Path } from '../problems/place.ts';
-import type { Rule } from './protocol.ts';
+import type { Action, Rule } from './protocol.ts';
 import { readCondition } from './read-condition.ts';
 import type { Reading } from './reading.ts';
 import { nearestOf } from './names.ts';
@@ -28,11 +28,19 @@ export function readRule(file: File.Rule, path: Path, reading: Reading): Rule | 
     says: file.says ?? null,
     because: file.because ?? null,
     ask: file.ask ?? [],
-    do: (file.do ?? []).map(({ id, text, under }) => ({ id, text, under: under ?? null })),
+    do: (file.do ?? []).map(readAction),
     sources: file.source ?? [],
     path,
   };
 }
+
+/** Something to do, as it is written. */
+export const readAction = ({ id, text, under, excludes }: File.Action): Action => ({
+  id,
+  text,
+  under: under ?? null,
+  excludes: excludes ?? [],
+});
 
 function readException(file: File.Exception | undefined, path: Path, reading: Reading): Rule['unless'] {
   const when = file && readCondition(file.when, [...path, 'when'], reading);

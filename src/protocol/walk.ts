@@ -1,4 +1,5 @@
 import type {
+  Action,
   Comparison,
   Condition,
   Expression,
@@ -37,6 +38,10 @@ export function* operandsIn(expression: Expression): Generator<Operand> {
     else yield next;
   }
 }
+
+/** Every action of a protocol: of its rules, then of its faults. */
+export const actionsOf = ({ rules, faults }: Pick<Protocol, 'rules' | 'faults'>): Action[] =>
+  [...rules, ...faults].flatMap((each) => each.do);
 
 /** The numbers that a condition compares. */
 export function operandsOfCondition(condition: Condition | null): Operand[] {

@@ -42,8 +42,9 @@ function seenBeside({ name, side }: Edge, all: readonly Answers[]): Coverage['ed
 }
 
 /** A rule that is certain exactly when it is possible has no third state. */
-function rulesThatMayBeUndecided({ logic }: Compiled): ReadonlySet<string> {
-  const numberOf = new SameLogic().of(logic);
+function rulesThatMayBeUndecided(compiled: Compiled): ReadonlySet<string> {
+  const { logic } = compiled;
+  const numberOf = new SameLogic().of(compiled);
   return new Set(
     logic.rules
       .filter(({ certain, possible }) => numberOf(certain) !== numberOf(possible))

@@ -1,6 +1,6 @@
 import type { Protocol } from '../protocol/protocol.ts';
 import { judgeOf, type Judge, type JudgeNames, type SetWorld } from './judge.ts';
-import { spanFor } from './ranges.ts';
+import { spanFor, type Doubt } from './ranges.ts';
 import type { ReadObservation } from './read-observation.ts';
 import type { SetAt } from './slot.ts';
 
@@ -11,11 +11,8 @@ export interface ReadFault {
   readonly amounts: readonly Amount[];
 }
 
-/** How far one observation may have been read too high, and too low, in steps. */
-interface Amount {
+interface Amount extends Doubt {
   readonly of: ReadObservation;
-  readonly high: number;
-  readonly low: number;
 }
 
 /** The faults of a protocol; what a fault makes unsure and the protocol does not read is left out. */
@@ -39,9 +36,12 @@ export function readFaults(
  * inside what is possible. What was read is kept beside it. A fault that nobody can tell of makes nothing unsure.
  */
 export function applyFaults(set: SetAt, faults: readonly ReadFault[], world: SetWorld): void {
+  set.doubts.clear();
   for (const { name, isThere, amounts } of faults) {
     if (isThere(set, world) !== 2) continue;
     for (const { of, high, low } of amounts) {
+      const before = set.doubts.get(of.name) ?? { high: 0, low: 0 };
+      set.doubts.set(of.name, { high: before.high + high, low: before.low + low });
       const slot = set.slots[of.index];
       if (slot?.state !== 'value' || !of.possible) continue;
       slot.asRead ??= { low: slot.low, high: slot.high };

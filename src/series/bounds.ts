@@ -1,3 +1,5 @@
+import type { Doubt } from './ranges.ts';
+
 /**
  * What is known of a patient at one time, as the flat numbers that logic reads, and what an outcome tells about them.
  */
@@ -22,6 +24,8 @@ export interface SeriesFacts {
   readonly refused: readonly Remark[];
   /** Values that are used and outside what is plausible. */
   readonly questioned: readonly Remark[];
+  /** How far the faults of the present set would make each observation read wrong, by its name. */
+  readonly doubts: ReadonlyMap<string, Doubt>;
   /** Faults of technique that are known to be there, and what each makes unsure. */
   readonly faults: readonly FoundFault[];
   /** Observations that were given and that the protocol does not read, in the order of the alphabet. */

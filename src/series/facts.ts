@@ -31,10 +31,13 @@ export function factsOf(
     taken: [...taken, ...limits.taken],
     refused: [...refused, ...dropped, ...limits.refused],
     questioned,
+    doubts: asked.present?.doubts ?? noDoubts,
     faults: faultsOf(asked, resolved),
     unused: unused.size === 0 ? [] : [...unused].toSorted(),
   };
 }
+
+const noDoubts: SeriesFacts['doubts'] = new Map();
 
 /** The faults behind the values that are used now, in the order of the protocol. */
 function faultsOf({ reader }: Asked, { all }: Resolved): FoundFault[] {

@@ -6,6 +6,12 @@ export interface Span {
   readonly high: number;
 }
 
+/** How far one observation may be read too high, and too low, in steps. */
+export interface Doubt {
+  readonly high: number;
+  readonly low: number;
+}
+
 /** A range with its bands of ages, ready to be asked. */
 export interface Range {
   readonly bands: readonly Band[];

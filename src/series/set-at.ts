@@ -18,6 +18,7 @@ export function emptySet(given: GivenSet, reader: Reader): SetAt {
     foreign: null,
     age: null,
     sureAge: null,
+    doubts: new Map(),
     checked: false,
     remarked: false,
   };

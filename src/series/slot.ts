@@ -1,5 +1,5 @@
 import type { Remark, Taken } from './bounds.ts';
-import type { Span } from './ranges.ts';
+import type { Doubt, Span } from './ranges.ts';
 import type { Observed } from './series.ts';
 import type { Value } from './read-observation.ts';
 
@@ -41,6 +41,8 @@ export interface SetAt extends Moment {
   age: Span | null;
   /** The same without an earlier age that stands in. */
   sureAge: Span | null;
+  /** How far its faults of technique may make each observation read wrong, given or not, by its name. */
+  readonly doubts: Map<string, Doubt>;
   checked: boolean;
   /** Whether something is to be told of one of its values. */
   remarked: boolean;

@@ -7,6 +7,7 @@ import { hasErrors, reporter, type Finding, type Problem, type Report } from '..
 import { digestOfParts } from '../protocol/digest.ts';
 import { nearestOf, type Names } from '../protocol/names.ts';
 import type { Condition, Ladder, Protocol, Source } from '../protocol/protocol.ts';
+import { actionsOf } from '../protocol/walk.ts';
 import { readCondition } from '../protocol/read-condition.ts';
 import { checkShape } from '../shape/check-shape.ts';
 import { asReadByWard } from './as-read-by-ward.ts';
@@ -73,6 +74,7 @@ function readWard(file: File.WardFile, { ladder, protocols }: WardSurroundings, 
       vocabulary: vocabulary.observations,
       report,
     }),
+    neverTogether: readPairs(file, members, report),
     vocabulary,
     own: ownProtocol(file, known, vocabulary.observations),
     digest: digestOfParts({
@@ -121,6 +123,19 @@ function findMembers(
         own: file.ladder,
       });
     return [{ protocol, file: each, path }];
+  });
+}
+
+/** Pairs of actions; each is one that a protocol of the ward knows. */
+function readPairs(file: File.WardFile, members: readonly Member[], report: Report): Ward['neverTogether'] {
+  const known = new Set(members.flatMap(({ protocol }) => actionsOf(protocol).map(({ id }) => id)));
+  return (file.never_together ?? []).map((pair, index) => {
+    const path = ['never_together', index];
+    pair.forEach((name, which) => {
+      if (!known.has(name))
+        report('unknown_action', [...path, which], { name }, { nearMiss: nearestOf(name, known) });
+    });
+    return { pair: [pair[0] ?? '', pair[1] ?? ''], path };
   });
 }
 

@@ -1,5 +1,6 @@
 import type { Compiled } from '../outcome/compile.ts';
 import type { Ladder, Level, Protocol, Source } from '../protocol/protocol.ts';
+import type { Path } from '../problems/place.ts';
 import type { SetVocabulary } from '../series/set-reading.ts';
 
 /** A checked ward policy: several protocols that are read together, on one ladder. */
@@ -20,6 +21,8 @@ export interface Ward {
   readonly members: readonly Compiled[];
   /** By the choice of escalation_plan. */
   readonly plans: ReadonlyMap<string, Plan>;
+  /** Pairs of actions that must never be advised together, each with its place. */
+  readonly neverTogether: readonly { readonly pair: readonly [string, string]; readonly path: Path }[];
   /** What a set for this ward may name. */
   readonly vocabulary: SetVocabulary;
   /** What the ward itself reads: the escalation plan. It has no rules. */

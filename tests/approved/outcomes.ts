@@ -106,10 +106,19 @@ const score: readonly Omit<Approved, 'protocol'>[] = [
   { name: 'no_pulse_found', set: { ...scored, heart_rate: { unobtainable: 'no pulse at the wrist' } } },
 ];
 
+const technique: readonly Omit<Approved, 'protocol'>[] = [
+  { name: 'technique_not_said', set: { ...adult, systolic: 128, diastolic: 74 } },
+  { name: 'tight_cuff_on_a_hanging_arm', set: { ...adult, systolic: 118, diastolic: 74, technique_faults: ['arm_below_heart'], cuff: 'adult', arm_circumference: 36.5 } },
+  { name: 'low_in_a_large_cuff', set: { ...adult, systolic: 88, diastolic: 58, technique_faults: ['cuff_too_large'] } },
+  { name: 'room_under_a_hanging_arm', set: { ...adult, systolic: 148, diastolic: 88, technique_faults: ['arm_below_heart'] } },
+  { name: 'line_worse_than_the_cuff', set: { ...adult, systolic: 118, diastolic: 72, line_systolic: 84, line_diastolic: 52, line_mean: 63, technique_faults: ['line_damped'] } },
+];
+
 /** Every outcome whose printed text people have read. */
 export const outcomes: readonly Approved[] = [
   ...pressure.map((each) => ({ ...each, protocol: 'pressure_reading' })),
   ...score.map((each) => ({ ...each, protocol: 'early_warning_score' })),
+  ...technique.map((each) => ({ ...each, protocol: 'reading_technique' })),
   { name: 'curve_of_a_lesson', protocol: 'lessons/a_curve', set: { systolic: 108, diastolic: 54 } },
   { name: 'first_set_of_a_look_back', protocol: 'lessons/a_look_back', set: { systolic: 108 } },
 ];

@@ -67,8 +67,8 @@ test('a protocol that stands alone prints nothing of this', async () => {
 test('a folder is checked with each protocol and its own cases', async () => {
   const { exit, out } = await ask(['check', 'protocols/lessons']);
   expect(exit).toBe(0);
-  expect(out).toContain('a_limit_to_change · protocol, edition 1 · 1 rule · 7 of 7 cases');
-  expect(out).toContain('a_ward_adapts · protocol, edition 1 · 2 rules · 7 of 7 cases');
+  expect(out).toContain('a_limit_to_change · protocol, edition 1 · 1 rule · 8 of 8 cases');
+  expect(out).toContain('a_ward_adapts · protocol, edition 1 · 2 rules · 8 of 8 cases');
 });
 
 test.each([
@@ -145,7 +145,16 @@ test.each(['document', 'logic', 'bounds'])('--show %s shows the whole', async (s
 test('small changes of the ward’s own numbers are noticed by its own cases', async () => {
   const { exit, out } = await ask(['check', '--unguarded', lesson]);
   expect(exit).toBe(0);
-  expect(out).toContain('mean_floor: 70 moved to 69');
+  expect(out).toContain(' 0 unguarded');
+  const place = folderOf({
+    'alder_ladder/ladder.yaml': ladder,
+    'a_limit_to_change/protocol.yaml': parent,
+    'a_ward_adapts/protocol.yaml': child,
+  });
+  // Without cases every change of its own is unguarded, and none of what it inherits.
+  const without = await ask(['check', '--unguarded', join(place, 'a_ward_adapts')]);
+  expect(without.out).toContain('limit mean_floor, value: 70 to 69\n  UNGUARDED');
+  expect(without.out).not.toMatch(/^rule mean_low, .*\n {2}UNGUARDED/m);
 });
 
 test('another ladder than the parent’s is told as that, whether or not there is such a ladder', async () => {

@@ -45,6 +45,7 @@ test('the order is level, why, what is missing, measures, values, edition, cauti
   const text = shown({ systolic: 104, diastolic: 48, temperature: { value: 98.1, unit: '[degF]' } });
   const places = [
     'ACT NOW ON: LOOK AGAIN',
+    'Take first ',
     'Tell  ',
     'Until they come',
     'Not settled, because',

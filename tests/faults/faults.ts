@@ -272,7 +272,7 @@ export const faults: readonly Fault[] = [
   series(
     'write-inputs.ts',
     'an earlier value settles as a new one does',
-    "wide && state === 'earlier' ? null : value",
+    "state === 'earlier' ? null : value",
     'value',
   ),
   series(
@@ -378,5 +378,19 @@ export const faults: readonly Fault[] = [
     'JSON Logic: age bands begin one step late',
     'age[1] >= begins(index)',
     'age[1] > begins(index)',
+  ),
+
+  // Technique
+  series(
+    'write-inputs.ts',
+    'a fault of technique lowers a level',
+    'return value && asRead(value);',
+    'return value;',
+  ),
+  series(
+    'write-inputs.ts',
+    'a fault of technique makes no range',
+    "if (wide) return state === 'earlier' ? null : value;",
+    "if (wide && state === 'earlier') return null;",
   ),
 ];

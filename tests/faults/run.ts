@@ -38,6 +38,8 @@ function turnsRed(name: string): boolean {
     ],
     { cwd: root, env: { ...process.env, FAULT: name, AGREEMENT_RUNS: '40' }, encoding: 'utf8' },
   );
+  // A run that was stopped from outside says nothing of the fault.
+  if (run.status === null) throw new Error(`The tests were stopped (${run.signal ?? 'no reason given'}).`);
   return run.status !== 0 && /failed/.test(run.stdout);
 }
 

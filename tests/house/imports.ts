@@ -25,7 +25,13 @@ function partsOf(file: SourceFile): Part[] {
   const known = parsed.get(file);
   if (known) return known;
   const { path, text } = file;
-  const lang = path.endsWith('.d.ts') ? 'dts' : path.endsWith('.js') ? 'js' : 'ts';
+  const lang = path.endsWith('.d.ts')
+    ? 'dts'
+    : path.endsWith('.js')
+      ? 'js'
+      : path.endsWith('.tsx')
+        ? 'tsx'
+        : 'ts';
   const { program, errors } = parseSync(path, text, { lang });
   if (errors.length > 0) throw new Error(`${path} cannot be parsed: ${errors[0]?.message}`);
   const parts: Part[] = [];

@@ -36,6 +36,12 @@ export const layers: readonly Layer[] = [
   },
   { folder: 'cases', pure: true, holds: 'a council’s cases, run against its protocol or ward policy' },
   { folder: 'review', pure: true, holds: 'questions about a protocol as a whole' },
+  {
+    folder: 'bedside',
+    pure: true,
+    holds:
+      'what a clinician enters and reads: the form, the outcome in parts, what would raise it, the handoff',
+  },
   { folder: 'command-line', pure: false, holds: '`vitalwright`: files, printing, exit codes' },
   { folder: 'generate', pure: false, holds: 'writes the generated files and reference pages' },
 ];

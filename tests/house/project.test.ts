@@ -2,7 +2,7 @@ import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { anyTypesOf } from './imports.ts';
-import { repositoryFiles, root, sourceFiles, textOfFile } from './repository.ts';
+import { editorFiles, repositoryFiles, root, sourceFiles, textOfFile } from './repository.ts';
 
 const files = repositoryFiles();
 const lines = (text: string): number => text.trimEnd().split('\n').length;
@@ -35,13 +35,15 @@ test('what is built and installed is not in the repository', () => {
   expect(files.filter((path) => /^(?:dist|node_modules|coverage)\//.test(path))).toEqual([]);
 });
 
-test('no hand-written file of src is longer than 350 lines', () => {
-  const long = sourceFiles().filter(({ path, text }) => !path.includes('generated/') && lines(text) > 350);
+test('no hand-written file of src or of the rooms is longer than 350 lines', () => {
+  const long = [...sourceFiles(), ...editorFiles()].filter(
+    ({ path, text }) => !path.includes('generated/') && lines(text) > 350,
+  );
   expect(long.map(({ path, text }) => `${path}: ${lines(text)}`)).toEqual([]);
 });
 
 test('no file says that a type may be anything', () => {
-  const own = files.filter((path) => path.endsWith('.ts') && !path.includes('/generated/'));
+  const own = files.filter((path) => /\.tsx?$/.test(path) && !path.includes('/generated/'));
   expect(own.flatMap((path) => anyTypesOf({ path, text: textOfFile(path) }))).toEqual([]);
 });
 

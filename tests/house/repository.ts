@@ -27,3 +27,10 @@ export function sourceFiles(): SourceFile[] {
     .filter((path) => /^src\/.*\.[jt]s$/.test(path))
     .map((path) => ({ path: path.slice('src/'.length), text: textOfFile(path) }));
 }
+
+/** The files of code of the rooms, by their path below `editor/`. */
+export function editorFiles(): SourceFile[] {
+  return repositoryFiles()
+    .filter((path) => /^editor\/.*\.tsx?$/.test(path))
+    .map((path) => ({ path: path.slice('editor/'.length), text: textOfFile(path) }));
+}

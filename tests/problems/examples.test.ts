@@ -10,6 +10,7 @@ import type { Compiled } from '../../src/outcome/compile.ts';
 import { meaningWording } from '../../src/problems/wording/meaning.ts';
 import { basedOnWording } from '../../src/problems/wording/based-on.ts';
 import { casesWording } from '../../src/problems/wording/cases.ts';
+import { faultsWording } from '../../src/problems/wording/faults.ts';
 import { wardWording } from '../../src/problems/wording/ward.ts';
 import type { Problem } from '../../src/problems/problem.ts';
 import type { Parents } from '../../src/protocol/based-on/basis.ts';
@@ -172,6 +173,12 @@ test.each(examples)('$name', ({ code, of, parents, text, found }) => {
 
 test('every problem of what a file means has a page, and every page a problem', () => {
   expect(codes.sort()).toEqual(
-    Object.keys({ ...meaningWording, ...basedOnWording, ...casesWording, ...wardWording }).sort(),
+    Object.keys({
+      ...meaningWording,
+      ...basedOnWording,
+      ...casesWording,
+      ...faultsWording,
+      ...wardWording,
+    }).sort(),
   );
 });

@@ -35,7 +35,7 @@ export function ask(protocol: Compiled, set: object): Outcome {
   return evaluate(protocol, series);
 }
 
-/** An adult for whom both bundled protocols are, with what is given. */
+/** An adult for whom the bundled protocols are, with what is given. */
 export const adult = (given: object): object => ({
   age: { value: 47, unit: 'a' },
   pregnancy: 'not_pregnant',

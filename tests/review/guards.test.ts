@@ -33,7 +33,10 @@ test('without cases every change that matters is unguarded; pasted, the examples
   expect(names.filter((name) => guards.get(name)?.kind !== 'noticed')).toEqual([]);
 });
 
-test.each(lessonNames)('%s: with its cases taken away, the examples bring them back', (name) => {
+// A lesson that is based on another is held in tests/command-line/based-on.test.ts.
+const alone = lessonNames.filter((name) => name !== 'lessons/a_ward_adapts');
+
+test.each(alone)('%s: with its cases taken away, the examples bring them back', (name) => {
   const ladder = bundledText('alder_ladder/ladder.yaml');
   const protocol = bundledText(`${name}/protocol.yaml`).replace(/^#.*\n/gm, '');
   const head = `protocol: ${name.replace('lessons/', '')}\n`;
@@ -53,6 +56,15 @@ test('a change that no set shows changes nothing, and asks for no case', () => {
   // Whoever is fast calls the doctor already.
   expect(guards.get('rule both, level: call_doctor to look_again')?.kind).toBe('changes_nothing');
   expect(guards.get('rule fast, level: call_doctor to look_again')?.kind).toBe('unguarded');
+});
+
+test('a limit of another value is another protocol, although its logic is built alike', () => {
+  const floor = `limits: { floor: { value: 90, unit: mmHg } }\n${parts.replace('below: 90', 'below: floor')}`;
+  const guards = guardsByName(guarded(floor, noCases));
+  expect(guards.get('limit floor, value: 90 to 91')).toMatchObject({
+    kind: 'unguarded',
+    example: { kind: 'case', yaml: expect.stringContaining('systolic: 90') as unknown },
+  });
 });
 
 test('what the check refuses is noticed', () => {

@@ -32,6 +32,8 @@ const recorded: readonly (readonly [readonly Candidate[], string])[] = [
     dbp diastolic, diastolc diastolic, dystolic diastolic, dyastolic diastolic, diast diastolic, diastolic-pressure diastolic,
     map mean_pressure, MAP mean_pressure, mean mean_pressure, mean_presure mean_pressure, pressure_mean mean_pressure,
     mean_arterial_pressure mean_pressure, mean_bp mean_pressure,
+    art_systolic line_systolic, line_sistolic line_systolic, invasive_diastolic line_diastolic, line_diastolc line_diastolic,
+    line_map line_mean, mean_line line_mean,
     rr respiratory_rate, resps respiratory_rate, resp_rate respiratory_rate, respratory_rate respiratory_rate,
     respiration respiratory_rate, respiratory_rates respiratory_rate, breathing_rate respiratory_rate,
     resperatory_rate respiratory_rate, breaths respiratory_rate,

@@ -16,7 +16,8 @@ const numbers = entries.filter(({ kind }) => kind === 'number');
 
 /** What must be there, with its kind; `*` marks what stands until it is changed. */
 const wanted = `
-  systolic number, diastolic number, mean_pressure number, heart_rate number, respiratory_rate number,
+  systolic number, diastolic number, mean_pressure number, line_systolic number, line_diastolic number,
+  line_mean number, heart_rate number, respiratory_rate number,
   oxygen_saturation number, on_oxygen yes_no, oxygen_flow number, oxygen_scale choice *, temperature number,
   consciousness choice, glasgow_coma_total number, urine_output number, capillary_refill number, lactate number,
   white_cells number, skin choice, pain number, staff_concern yes_no, family_concern yes_no, age number *, weight number *,
@@ -192,12 +193,15 @@ test('years, months, weeks and days all fall on the step of age', () => {
   }
 });
 
-test('the pressures come from one set, and nothing else does', () => {
+test('the pressures of the cuff come from one set, those of a line too, and nothing else does', () => {
   const grouped = entries.filter(({ takenWith }) => takenWith !== null);
   expect(grouped.map(({ name, takenWith }) => [name, takenWith])).toEqual([
     ['systolic', 'pressure'],
     ['diastolic', 'pressure'],
     ['mean_pressure', 'pressure'],
+    ['line_systolic', 'line_pressure'],
+    ['line_diastolic', 'line_pressure'],
+    ['line_mean', 'line_pressure'],
   ]);
   expect(new Set(grouped.map(({ goodFor }) => goodFor)).size).toBe(1);
 });
@@ -207,6 +211,9 @@ test('contradictions: diastolic below systolic, the mean between them', () => {
     { lower: 'diastolic', higher: 'systolic', mayBeEqual: false },
     { lower: 'diastolic', higher: 'mean_pressure', mayBeEqual: true },
     { lower: 'mean_pressure', higher: 'systolic', mayBeEqual: true },
+    { lower: 'line_diastolic', higher: 'line_systolic', mayBeEqual: false },
+    { lower: 'line_diastolic', higher: 'line_mean', mayBeEqual: true },
+    { lower: 'line_mean', higher: 'line_systolic', mayBeEqual: true },
   ]);
 });
 
@@ -258,6 +265,9 @@ const codes: Readonly<Record<string, string>> = {
   '59408-5': 'Oxygen saturation in Arterial blood by Pulse oximetry',
   '6690-2': 'Leukocytes [#/volume] in Blood by Automated count',
   '72514-3': 'Pain severity - 0-10 verbal numeric rating [Score] - Reported',
+  '76213-8': 'Invasive Diastolic blood pressure',
+  '76214-6': 'Invasive Mean blood pressure',
+  '76215-3': 'Invasive Systolic blood pressure',
   '80288-4': 'Level of consciousness AVPU score',
   '82810-3': 'Pregnancy status',
   '8310-5': 'Body temperature',

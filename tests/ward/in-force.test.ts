@@ -28,7 +28,7 @@ test('one lower set does not step down', () => {
     last_at: '2026-03-02T08:00:00Z',
     sets_below: 1,
     sets_asked: 2,
-    minutes: 60,
+    minutes: 0,
     minutes_asked: 60,
     agreed_by: 'Day doctor',
     may_step_down: false,
@@ -41,7 +41,7 @@ test.each([
     [
       ['08:00', 88],
       ['08:30', 120],
-      ['09:00', 120],
+      ['09:30', 120],
     ],
     true,
   ],
@@ -50,7 +50,7 @@ test.each([
     [
       ['08:00', 88],
       ['08:30', 120],
-      ['08:59', 120],
+      ['09:29', 120],
     ],
     false,
   ],
@@ -87,7 +87,7 @@ test.each([
     [
       ['08:00', 88],
       ['08:30', 98],
-      ['09:00', 98],
+      ['09:30', 98],
     ],
     true,
   ],

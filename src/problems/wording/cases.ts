@@ -34,6 +34,10 @@ export const casesWording = {
       `A reason is given for "${f.change}" as if nothing noticed it, but ${f.because}.`,
     () => 'reasons only for changes that nothing notices',
   ),
+  unknown_fault: error(
+    (f: { name: string }) => `There is no fault "${f.name}" in this protocol.`,
+    () => 'the name of a fault of this protocol',
+  ),
   case_fails: error(
     (f: { name: string; what: string; expected: string; found: string }) =>
       `The case "${f.name}" expects ${f.what}: ${f.expected}; it is ${f.found}.`,

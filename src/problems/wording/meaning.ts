@@ -179,29 +179,19 @@ export const meaningWording = {
     (f: { part: string }) => `Here one set is looked at; ${f.part} cannot be asked of it.`,
     () => 'observations compared with numbers, choices or limits',
   ),
-  fault_twice: error(
-    (f: Name) => `There are two faults called "${f.name}".`,
-    () => 'a name of its own for each fault',
+  unknown_action: error(
+    (f: Name) => `There is no action "${f.name}" here.`,
+    () => 'the id of an action',
   ),
-  fault_without_direction: error(
-    (f: Name) => `The fault "${f.name}" does not say what it makes read too high or too low.`,
-    () => 'reads_high or reads_low, with the observation and how far',
+  actions_exclude_each_other: error(
+    (f: { first: string; second: string; rules: readonly string[]; set: string }) =>
+      `"${f.first}" and "${f.second}" must never be advised together, but are: by ${f.rules.map((each) => `"${each}"`).join(' and ')}${f.set === '' ? '' : `, for ${f.set}`}.`,
+    () => 'rules that cannot both be met, or one of the two actions left out',
   ),
-  fault_of_choice: error(
-    (f: Name) => `"${f.name}" is not a number, so it cannot read too high or too low.`,
-    () => 'an observation with a number',
-  ),
-  fault_in_another_unit: error(
-    (f: Name & { written: string; unit: string }) => `${f.written} is no amount of ${f.name}.`,
-    (f) => `an amount in ${f.unit}`,
-  ),
-  fault_amount_not_above_zero: error(
-    (f: Name & { written: string }) => `${f.name} cannot be off by ${f.written}.`,
-    () => 'an amount above 0: reads_high and reads_low say in which direction',
-  ),
-  fault_asks_limit: error(
-    (f: Name) => `Whether a fault is there does not depend on a limit ("${f.name}").`,
-    () => 'observations compared with numbers or choices',
+  actions_may_meet: warning(
+    (f: { first: string; second: string; rules: readonly string[] }) =>
+      `"${f.first}" and "${f.second}" must never be advised together; whether ${f.rules.map((each) => `"${each}"`).join(' and ')} can both be met is more than this check can settle.`,
+    () => 'rules that plainly cannot both be met',
   ),
   rule_not_here: error(
     (f: Name) => `This is decided before any rule, so it cannot depend on one ("${f.name}").`,

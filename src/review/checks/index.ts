@@ -1,3 +1,4 @@
+import { actionsExclude } from './actions-exclude.ts';
 import { comparisonFixed } from './comparison-fixed.ts';
 import type { DeepCheck } from './deep-check.ts';
 import { divisorNotPositive } from './divisor-not-positive.ts';
@@ -10,4 +11,5 @@ export const deepChecks: readonly DeepCheck[] = [
   divisorNotPositive,
   partitionHolds,
   unlessReachesLowest,
+  actionsExclude,
 ];

@@ -59,7 +59,7 @@ export interface Pair {
 
 /** Null when no answer can differ: the two are built alike. */
 export function pairOf(before: Compiled, after: Compiled, change: Change): Pair | null {
-  const differing = differingOf(before.logic, after.logic);
+  const differing = differingOf(before, after);
   const all = [...differing.truths.flat(), ...differing.explained.flat(), ...differing.others];
   if (all.length === 0) return null;
   const read = ({ before: first, after: second }: Named): ReadPair => ({
@@ -93,11 +93,12 @@ export function pairOf(before: Compiled, after: Compiled, change: Change): Pair 
 
 /** The answers that are not built alike in both. */
 function differingOf(
-  before: Logic,
-  after: Logic,
+  compiled: Compiled,
+  changed: Compiled,
 ): Readonly<Record<'truths' | 'explained', NamedTruth[]> & Record<'blind' | 'others', Named[]>> {
   const same = new SameLogic();
-  const [numberBefore, numberAfter] = [same.of(before), same.of(after)];
+  const [before, after]: [Logic, Logic] = [compiled.logic, changed.logic];
+  const [numberBefore, numberAfter] = [same.of(compiled), same.of(changed)];
   const differs = (each: Named): boolean => numberBefore(each.before) !== numberAfter(each.after);
   const blind = notReliableOf(before, after).filter(differs);
   return {

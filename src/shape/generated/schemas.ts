@@ -164,6 +164,18 @@ export const cases: Schema = {
           examples: [['wide_for_this_systolic']],
           $ref: '#/$defs/names',
         },
+        faults: {
+          description: 'Faults of technique that are there.',
+          examples: [['cuff_too_small']],
+          $ref: '#/$defs/names',
+        },
+        truth: {
+          description: 'From where to where the truth may lie, with the faults of technique that are there.',
+          examples: [{ systolic: { low: 94, high: 104 } }],
+          type: 'object',
+          propertyNames: { $ref: 'dictionary.schema.json#/$defs/name' },
+          additionalProperties: { $ref: '#/$defs/expected_range' },
+        },
         not_reliable: {
           description: 'Rules that are not met but reassure nobody.',
           examples: [['fast_rate']],
@@ -237,6 +249,18 @@ export const cases: Schema = {
         },
       },
       minProperties: 1,
+      additionalProperties: false,
+    },
+    expected_range: {
+      title: 'ExpectedRange',
+      description: 'A range of values, both ends included, in the unit of the observation.',
+      examples: [{ low: 94, high: 104 }],
+      type: 'object',
+      properties: {
+        low: { description: 'The lowest that it can truly be.', examples: [94], type: 'number' },
+        high: { description: 'The highest that it can truly be.', examples: [104], type: 'number' },
+      },
+      required: ['low', 'high'],
       additionalProperties: false,
     },
     expected_measure: {
@@ -1609,7 +1633,7 @@ export const outcome: Schema = {
           last_at: '2026-03-02T08:00:00Z',
           sets_below: 1,
           sets_asked: 2,
-          minutes: 60,
+          minutes: 0,
           minutes_asked: 120,
           agreed_by: 'Nurse in charge',
           may_step_down: false,
@@ -2275,7 +2299,7 @@ export const outcome: Schema = {
           last_at: '2026-03-02T08:00:00Z',
           sets_below: 1,
           sets_asked: 2,
-          minutes: 60,
+          minutes: 0,
           minutes_asked: 120,
           agreed_by: 'Nurse in charge',
           may_step_down: false,
@@ -2301,7 +2325,7 @@ export const outcome: Schema = {
         },
         sets_asked: { description: 'How many the ladder asks for.', examples: [2], type: 'integer' },
         minutes: {
-          description: 'Minutes from the last set that called for it to the latest of those below.',
+          description: 'Minutes from the first to the latest of these sets.',
           examples: [60],
           type: 'integer',
         },
@@ -3412,6 +3436,12 @@ export const protocol: Schema = {
           examples: ['own authority', "prescriber's order"],
           $ref: '#/$defs/text',
         },
+        excludes: {
+          description:
+            'Actions of this protocol that must never be advised together with this one. The check looks for a set that would advise both.',
+          examples: [['head_up']],
+          $ref: '#/$defs/names',
+        },
       },
       required: ['id', 'text'],
       additionalProperties: false,
@@ -3677,6 +3707,14 @@ export const ward: Schema = {
       propertyNames: { $ref: 'dictionary.schema.json#/$defs/name' },
       additionalProperties: { $ref: '#/$defs/plan' },
     },
+    never_together: {
+      description:
+        'Pairs of actions, of whatever protocol, that must never be advised together. The check looks for a set that would advise both.',
+      examples: [[['head_up', 'lie_flat']]],
+      type: 'array',
+      items: { $ref: '#/$defs/pair' },
+      maxItems: 200,
+    },
   },
   required: ['ward', 'edition', 'title', 'ladder', 'reads_with'],
   additionalProperties: false,
@@ -3783,6 +3821,15 @@ export const ward: Schema = {
       },
       additionalProperties: false,
       minProperties: 1,
+    },
+    pair: {
+      title: 'ActionPair',
+      description: 'Two actions, by their names.',
+      examples: [['head_up', 'lie_flat']],
+      type: 'array',
+      items: { $ref: 'dictionary.schema.json#/$defs/name' },
+      minItems: 2,
+      maxItems: 2,
     },
   },
 };

@@ -120,6 +120,16 @@ export interface Expect {
    */
   readonly explained?: CaseNames;
   /**
+   * Faults of technique that are there.
+   */
+  readonly faults?: CaseNames;
+  /**
+   * From where to where the truth may lie, with the faults of technique that are there.
+   */
+  readonly truth?: {
+    readonly [k: string]: ExpectedRange;
+  };
+  /**
    * Rules that are not met but reassure nobody.
    */
   readonly not_reliable?: CaseNames;
@@ -172,6 +182,20 @@ export interface ExpectedLevel {
    * yes when nothing that is missing could change it.
    */
   readonly settled?: Yes;
+}
+
+/**
+ * A range of values, both ends included, in the unit of the observation.
+ */
+export interface ExpectedRange {
+  /**
+   * The lowest that it can truly be.
+   */
+  readonly low: number;
+  /**
+   * The highest that it can truly be.
+   */
+  readonly high: number;
 }
 
 /**
@@ -1297,7 +1321,7 @@ export interface OutcomeInForce {
    */
   readonly sets_asked?: number;
   /**
-   * Minutes from the last set that called for it to the latest of those below.
+   * Minutes from the first to the latest of these sets.
    */
   readonly minutes: number;
   /**
@@ -2028,6 +2052,10 @@ export interface Action {
    * On whose authority.
    */
   readonly under?: Text;
+  /**
+   * Actions of this protocol that must never be advised together with this one. The check looks for a set that would advise both.
+   */
+  readonly excludes?: Names;
 }
 
 /**
@@ -2208,6 +2236,10 @@ export interface WardFile {
   readonly plans?: {
     readonly [k: string]: Plan;
   };
+  /**
+   * Pairs of actions, of whatever protocol, that must never be advised together. The check looks for a set that would advise both.
+   */
+  readonly never_together?: readonly ActionPair[];
 }
 
 /**
@@ -2273,6 +2305,14 @@ export interface PlanLevel {
    */
   readonly if_no_answer?: NoAnswer;
 }
+
+/**
+ * Two actions, by their names.
+ *
+ * @minItems 2
+ * @maxItems 2
+ */
+export type ActionPair = readonly [Name, Name];
 
 /**
  * Cases of one ward policy: stories, observations, and the outcome that the ward expects of all its protocols together.

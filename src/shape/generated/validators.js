@@ -45,6 +45,12 @@ const schema19 = {
         not_met: { $ref: '#/$defs/names' },
         undecided: { $ref: '#/$defs/names' },
         explained: { $ref: '#/$defs/names' },
+        faults: { $ref: '#/$defs/names' },
+        truth: {
+          type: 'object',
+          propertyNames: { $ref: 'dictionary.schema.json#/$defs/name' },
+          additionalProperties: { $ref: '#/$defs/expected_range' },
+        },
         not_reliable: { $ref: '#/$defs/names' },
         refused: { $ref: '#/$defs/names' },
         questioned: { $ref: '#/$defs/names' },
@@ -69,6 +75,12 @@ const schema19 = {
         settled: { $ref: 'dictionary.schema.json#/$defs/yes' },
       },
       minProperties: 1,
+      additionalProperties: false,
+    },
+    expected_range: {
+      type: 'object',
+      properties: { low: { type: 'number' }, high: { type: 'number' } },
+      required: ['low', 'high'],
       additionalProperties: false,
     },
     expected_measure: {
@@ -1325,6 +1337,12 @@ const schema43 = {
     not_met: { $ref: '#/$defs/names' },
     undecided: { $ref: '#/$defs/names' },
     explained: { $ref: '#/$defs/names' },
+    faults: { $ref: '#/$defs/names' },
+    truth: {
+      type: 'object',
+      propertyNames: { $ref: 'dictionary.schema.json#/$defs/name' },
+      additionalProperties: { $ref: '#/$defs/expected_range' },
+    },
     not_reliable: { $ref: '#/$defs/names' },
     refused: { $ref: '#/$defs/names' },
     questioned: { $ref: '#/$defs/names' },
@@ -1549,6 +1567,119 @@ function validate136(
 validate136.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
 const schema47 = {
+  type: 'object',
+  properties: { low: { type: 'number' }, high: { type: 'number' } },
+  required: ['low', 'high'],
+  additionalProperties: false,
+};
+
+function validate144(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate144.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.low === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'low' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.high === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'high' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'low' || key0 === 'high')) {
+        const err2 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+    if (data.low !== undefined) {
+      let data0 = data.low;
+      if (!(typeof data0 == 'number' && isFinite(data0))) {
+        const err3 = {
+          instancePath: instancePath + '/low',
+          schemaPath: '#/properties/low/type',
+          keyword: 'type',
+          params: { type: 'number' },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+    }
+    if (data.high !== undefined) {
+      let data1 = data.high;
+      if (!(typeof data1 == 'number' && isFinite(data1))) {
+        const err4 = {
+          instancePath: instancePath + '/high',
+          schemaPath: '#/properties/high/type',
+          keyword: 'type',
+          params: { type: 'number' },
+        };
+        if (vErrors === null) {
+          vErrors = [err4];
+        } else {
+          vErrors.push(err4);
+        }
+        errors++;
+      }
+    }
+  } else {
+    const err5 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err5];
+    } else {
+      vErrors.push(err5);
+    }
+    errors++;
+  }
+  validate144.errors = vErrors;
+  return errors === 0;
+}
+validate144.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema48 = {
   type: ['number', 'string', 'object'],
   properties: { low: { type: 'number' }, high: { type: 'number' } },
   required: ['low', 'high'],
@@ -1556,13 +1687,13 @@ const schema47 = {
   maxLength: 20,
 };
 
-function validate148(
+function validate152(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate148.evaluated;
+  const evaluated0 = validate152.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -1574,7 +1705,7 @@ function validate148(
     typeof data !== 'string' &&
     !(data && typeof data == 'object' && !Array.isArray(data))
   ) {
-    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema47.type } };
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema48.type } };
     if (vErrors === null) {
       vErrors = [err0];
     } else {
@@ -1673,10 +1804,10 @@ function validate148(
       }
     }
   }
-  validate148.errors = vErrors;
+  validate152.errors = vErrors;
   return errors === 0;
 }
-validate148.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate152.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 function validate129(
   data,
@@ -1823,6 +1954,82 @@ function validate129(
         errors = vErrors.length;
       }
     }
+    if (data.faults !== undefined) {
+      if (
+        !validate136(data.faults, {
+          instancePath: instancePath + '/faults',
+          parentData: data,
+          parentDataProperty: 'faults',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate136.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.truth !== undefined) {
+      let data7 = data.truth;
+      if (data7 && typeof data7 == 'object' && !Array.isArray(data7)) {
+        for (const key1 in data7) {
+          const _errs12 = errors;
+          if (
+            !validate95(key1, {
+              instancePath: instancePath + '/truth',
+              parentData: data7,
+              parentDataProperty: 'truth',
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate95.errors);
+            errors = vErrors.length;
+          }
+          var valid1 = _errs12 === errors;
+          if (!valid1) {
+            const err4 = {
+              instancePath: instancePath + '/truth',
+              schemaPath: '#/properties/truth/propertyNames',
+              keyword: 'propertyNames',
+              params: { propertyName: key1 },
+            };
+            if (vErrors === null) {
+              vErrors = [err4];
+            } else {
+              vErrors.push(err4);
+            }
+            errors++;
+          }
+        }
+        for (const key2 in data7) {
+          if (
+            !validate144(data7[key2], {
+              instancePath: instancePath + '/truth/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
+              parentData: data7,
+              parentDataProperty: key2,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate144.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err5 = {
+          instancePath: instancePath + '/truth',
+          schemaPath: '#/properties/truth/type',
+          keyword: 'type',
+          params: { type: 'object' },
+        };
+        if (vErrors === null) {
+          vErrors = [err5];
+        } else {
+          vErrors.push(err5);
+        }
+        errors++;
+      }
+    }
     if (data.not_reliable !== undefined) {
       if (
         !validate136(data.not_reliable, {
@@ -1894,14 +2101,14 @@ function validate129(
       }
     }
     if (data.measures !== undefined) {
-      let data11 = data.measures;
-      if (data11 && typeof data11 == 'object' && !Array.isArray(data11)) {
-        for (const key1 in data11) {
-          const _errs16 = errors;
+      let data14 = data.measures;
+      if (data14 && typeof data14 == 'object' && !Array.isArray(data14)) {
+        for (const key3 in data14) {
+          const _errs22 = errors;
           if (
-            !validate95(key1, {
+            !validate95(key3, {
               instancePath: instancePath + '/measures',
-              parentData: data11,
+              parentData: data14,
               parentDataProperty: 'measures',
               rootData,
               dynamicAnchors,
@@ -1910,47 +2117,47 @@ function validate129(
             vErrors = joined(vErrors, validate95.errors);
             errors = vErrors.length;
           }
-          var valid1 = _errs16 === errors;
-          if (!valid1) {
-            const err4 = {
+          var valid3 = _errs22 === errors;
+          if (!valid3) {
+            const err6 = {
               instancePath: instancePath + '/measures',
               schemaPath: '#/properties/measures/propertyNames',
               keyword: 'propertyNames',
-              params: { propertyName: key1 },
+              params: { propertyName: key3 },
             };
             if (vErrors === null) {
-              vErrors = [err4];
+              vErrors = [err6];
             } else {
-              vErrors.push(err4);
+              vErrors.push(err6);
             }
             errors++;
           }
         }
-        for (const key2 in data11) {
+        for (const key4 in data14) {
           if (
-            !validate148(data11[key2], {
-              instancePath: instancePath + '/measures/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
-              parentData: data11,
-              parentDataProperty: key2,
+            !validate152(data14[key4], {
+              instancePath: instancePath + '/measures/' + key4.replace(/~/g, '~0').replace(/\//g, '~1'),
+              parentData: data14,
+              parentDataProperty: key4,
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate148.errors);
+            vErrors = joined(vErrors, validate152.errors);
             errors = vErrors.length;
           }
         }
       } else {
-        const err5 = {
+        const err7 = {
           instancePath: instancePath + '/measures',
           schemaPath: '#/properties/measures/type',
           keyword: 'type',
           params: { type: 'object' },
         };
         if (vErrors === null) {
-          vErrors = [err5];
+          vErrors = [err7];
         } else {
-          vErrors.push(err5);
+          vErrors.push(err7);
         }
         errors++;
       }
@@ -1970,11 +2177,11 @@ function validate129(
       }
     }
   } else {
-    const err6 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    const err8 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
     if (vErrors === null) {
-      vErrors = [err6];
+      vErrors = [err8];
     } else {
-      vErrors.push(err6);
+      vErrors.push(err8);
     }
     errors++;
   }
@@ -1983,7 +2190,7 @@ function validate129(
 }
 validate129.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema48 = {
+const schema49 = {
   type: 'object',
   properties: {
     ask_first: { $ref: 'dictionary.schema.json#/$defs/text' },
@@ -1992,13 +2199,13 @@ const schema48 = {
   additionalProperties: false,
 };
 
-function validate152(
+function validate156(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate152.evaluated;
+  const evaluated0 = validate156.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -2059,10 +2266,10 @@ function validate152(
     }
     errors++;
   }
-  validate152.errors = vErrors;
+  validate156.errors = vErrors;
   return errors === 0;
 }
-validate152.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate156.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 function validate97(
   data,
@@ -2216,7 +2423,7 @@ function validate97(
     }
     if (data.teach !== undefined) {
       if (
-        !validate152(data.teach, {
+        !validate156(data.teach, {
           instancePath: instancePath + '/teach',
           parentData: data,
           parentDataProperty: 'teach',
@@ -2224,7 +2431,7 @@ function validate97(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate152.errors);
+        vErrors = joined(vErrors, validate156.errors);
         errors = vErrors.length;
       }
     }
@@ -2242,7 +2449,7 @@ function validate97(
 }
 validate97.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema49 = {
+const schema50 = {
   type: 'object',
   properties: {
     change: { $ref: 'dictionary.schema.json#/$defs/text' },
@@ -2252,13 +2459,13 @@ const schema49 = {
   additionalProperties: false,
 };
 
-function validate157(
+function validate161(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate157.evaluated;
+  const evaluated0 = validate161.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -2347,10 +2554,10 @@ function validate157(
     }
     errors++;
   }
-  validate157.errors = vErrors;
+  validate161.errors = vErrors;
   return errors === 0;
 }
-validate157.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate161.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 function validate52(
   data,
@@ -2491,7 +2698,7 @@ function validate52(
         const len1 = data3.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate157(data3[i1], {
+            !validate161(data3[i1], {
               instancePath: instancePath + '/unguarded/' + i1,
               parentData: data3,
               parentDataProperty: i1,
@@ -2499,7 +2706,7 @@ function validate52(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate157.errors);
+            vErrors = joined(vErrors, validate161.errors);
             errors = vErrors.length;
           }
         }
@@ -4368,8 +4575,8 @@ function validate53(
 }
 validate53.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const ladder = validate161;
-const schema50 = {
+export const ladder = validate165;
+const schema51 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ladder.schema.json',
   type: 'object',
@@ -4431,13 +4638,13 @@ const schema50 = {
   },
 };
 
-function validate162(
+function validate166(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate162.evaluated;
+  const evaluated0 = validate166.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -4477,18 +4684,18 @@ function validate162(
     }
     errors++;
   }
-  validate162.errors = vErrors;
+  validate166.errors = vErrors;
   return errors === 0;
 }
-validate162.evaluated = { dynamicProps: false, dynamicItems: false };
+validate166.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate164(
+function validate168(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate164.evaluated;
+  const evaluated0 = validate168.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -4523,12 +4730,12 @@ function validate164(
     }
     errors++;
   }
-  validate164.errors = vErrors;
+  validate168.errors = vErrors;
   return errors === 0;
 }
-validate164.evaluated = { dynamicProps: false, dynamicItems: false };
+validate168.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema53 = {
+const schema54 = {
   type: 'object',
   properties: {
     level: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -4543,7 +4750,7 @@ const schema53 = {
   required: ['level'],
   additionalProperties: false,
 };
-const schema54 = {
+const schema55 = {
   type: 'object',
   properties: {
     who: { $ref: 'dictionary.schema.json#/$defs/text' },
@@ -4553,16 +4760,16 @@ const schema54 = {
   required: ['who'],
   additionalProperties: false,
 };
-const schema55 = { type: 'string', pattern: '^([01][0-9]|2[0-3]):[0-5][0-9]$' };
+const schema56 = { type: 'string', pattern: '^([01][0-9]|2[0-3]):[0-5][0-9]$' };
 const pattern10 = new RegExp('^([01][0-9]|2[0-3]):[0-5][0-9]$', 'u');
 
-function validate173(
+function validate177(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate173.evaluated;
+  const evaluated0 = validate177.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -4593,18 +4800,18 @@ function validate173(
     }
     errors++;
   }
-  validate173.errors = vErrors;
+  validate177.errors = vErrors;
   return errors === 0;
 }
-validate173.evaluated = { dynamicProps: false, dynamicItems: false };
+validate177.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate171(
+function validate175(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate171.evaluated;
+  const evaluated0 = validate175.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -4644,7 +4851,7 @@ function validate171(
     }
     if (data.who !== undefined) {
       if (
-        !validate164(data.who, {
+        !validate168(data.who, {
           instancePath: instancePath + '/who',
           parentData: data,
           parentDataProperty: 'who',
@@ -4652,13 +4859,13 @@ function validate171(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate164.errors);
+        vErrors = joined(vErrors, validate168.errors);
         errors = vErrors.length;
       }
     }
     if (data.from !== undefined) {
       if (
-        !validate173(data.from, {
+        !validate177(data.from, {
           instancePath: instancePath + '/from',
           parentData: data,
           parentDataProperty: 'from',
@@ -4666,13 +4873,13 @@ function validate171(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate173.errors);
+        vErrors = joined(vErrors, validate177.errors);
         errors = vErrors.length;
       }
     }
     if (data.to !== undefined) {
       if (
-        !validate173(data.to, {
+        !validate177(data.to, {
           instancePath: instancePath + '/to',
           parentData: data,
           parentDataProperty: 'to',
@@ -4680,7 +4887,7 @@ function validate171(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate173.errors);
+        vErrors = joined(vErrors, validate177.errors);
         errors = vErrors.length;
       }
     }
@@ -4693,18 +4900,18 @@ function validate171(
     }
     errors++;
   }
-  validate171.errors = vErrors;
+  validate175.errors = vErrors;
   return errors === 0;
 }
-validate171.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate175.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate177(
+function validate181(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate177.evaluated;
+  const evaluated0 = validate181.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -4744,12 +4951,12 @@ function validate177(
     }
     errors++;
   }
-  validate177.errors = vErrors;
+  validate181.errors = vErrors;
   return errors === 0;
 }
-validate177.evaluated = { dynamicProps: false, dynamicItems: false };
+validate181.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema57 = {
+const schema58 = {
   type: 'object',
   properties: {
     after: { $ref: 'dictionary.schema.json#/$defs/duration' },
@@ -4759,13 +4966,13 @@ const schema57 = {
   additionalProperties: false,
 };
 
-function validate180(
+function validate184(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate180.evaluated;
+  const evaluated0 = validate184.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -4819,7 +5026,7 @@ function validate180(
     }
     if (data.after !== undefined) {
       if (
-        !validate177(data.after, {
+        !validate181(data.after, {
           instancePath: instancePath + '/after',
           parentData: data,
           parentDataProperty: 'after',
@@ -4827,13 +5034,13 @@ function validate180(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate177.errors);
+        vErrors = joined(vErrors, validate181.errors);
         errors = vErrors.length;
       }
     }
     if (data.tell !== undefined) {
       if (
-        !validate164(data.tell, {
+        !validate168(data.tell, {
           instancePath: instancePath + '/tell',
           parentData: data,
           parentDataProperty: 'tell',
@@ -4841,7 +5048,7 @@ function validate180(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate164.errors);
+        vErrors = joined(vErrors, validate168.errors);
         errors = vErrors.length;
       }
     }
@@ -4854,12 +5061,12 @@ function validate180(
     }
     errors++;
   }
-  validate180.errors = vErrors;
+  validate184.errors = vErrors;
   return errors === 0;
 }
-validate180.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate184.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema58 = {
+const schema59 = {
   type: 'object',
   properties: {
     sets_in_a_row: { type: 'integer', minimum: 1, maximum: 20 },
@@ -4870,13 +5077,13 @@ const schema58 = {
   additionalProperties: false,
 };
 
-function validate184(
+function validate188(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate184.evaluated;
+  const evaluated0 = validate188.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -4991,7 +5198,7 @@ function validate184(
     }
     if (data.over !== undefined) {
       if (
-        !validate177(data.over, {
+        !validate181(data.over, {
           instancePath: instancePath + '/over',
           parentData: data,
           parentDataProperty: 'over',
@@ -4999,13 +5206,13 @@ function validate184(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate177.errors);
+        vErrors = joined(vErrors, validate181.errors);
         errors = vErrors.length;
       }
     }
     if (data.agreed_by !== undefined) {
       if (
-        !validate164(data.agreed_by, {
+        !validate168(data.agreed_by, {
           instancePath: instancePath + '/agreed_by',
           parentData: data,
           parentDataProperty: 'agreed_by',
@@ -5013,7 +5220,7 @@ function validate184(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate164.errors);
+        vErrors = joined(vErrors, validate168.errors);
         errors = vErrors.length;
       }
     }
@@ -5026,18 +5233,18 @@ function validate184(
     }
     errors++;
   }
-  validate184.errors = vErrors;
+  validate188.errors = vErrors;
   return errors === 0;
 }
-validate184.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate188.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate167(
+function validate171(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate167.evaluated;
+  const evaluated0 = validate171.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -5086,7 +5293,7 @@ function validate167(
     }
     if (data.level !== undefined) {
       if (
-        !validate162(data.level, {
+        !validate166(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -5094,13 +5301,13 @@ function validate167(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate162.errors);
+        vErrors = joined(vErrors, validate166.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate164(data.title, {
+        !validate168(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -5108,13 +5315,13 @@ function validate167(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate164.errors);
+        vErrors = joined(vErrors, validate168.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate164(data.says, {
+        !validate168(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -5122,7 +5329,7 @@ function validate167(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate164.errors);
+        vErrors = joined(vErrors, validate168.errors);
         errors = vErrors.length;
       }
     }
@@ -5160,7 +5367,7 @@ function validate167(
         const len0 = data3.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate171(data3[i0], {
+            !validate175(data3[i0], {
               instancePath: instancePath + '/tell/' + i0,
               parentData: data3,
               parentDataProperty: i0,
@@ -5168,7 +5375,7 @@ function validate167(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate171.errors);
+            vErrors = joined(vErrors, validate175.errors);
             errors = vErrors.length;
           }
         }
@@ -5189,7 +5396,7 @@ function validate167(
     }
     if (data.respond !== undefined) {
       if (
-        !validate177(data.respond, {
+        !validate181(data.respond, {
           instancePath: instancePath + '/respond',
           parentData: data,
           parentDataProperty: 'respond',
@@ -5197,13 +5404,13 @@ function validate167(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate177.errors);
+        vErrors = joined(vErrors, validate181.errors);
         errors = vErrors.length;
       }
     }
     if (data.reassess !== undefined) {
       if (
-        !validate177(data.reassess, {
+        !validate181(data.reassess, {
           instancePath: instancePath + '/reassess',
           parentData: data,
           parentDataProperty: 'reassess',
@@ -5211,13 +5418,13 @@ function validate167(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate177.errors);
+        vErrors = joined(vErrors, validate181.errors);
         errors = vErrors.length;
       }
     }
     if (data.if_no_answer !== undefined) {
       if (
-        !validate180(data.if_no_answer, {
+        !validate184(data.if_no_answer, {
           instancePath: instancePath + '/if_no_answer',
           parentData: data,
           parentDataProperty: 'if_no_answer',
@@ -5225,13 +5432,13 @@ function validate167(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate180.errors);
+        vErrors = joined(vErrors, validate184.errors);
         errors = vErrors.length;
       }
     }
     if (data.step_down !== undefined) {
       if (
-        !validate184(data.step_down, {
+        !validate188(data.step_down, {
           instancePath: instancePath + '/step_down',
           parentData: data,
           parentDataProperty: 'step_down',
@@ -5239,7 +5446,7 @@ function validate167(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate184.errors);
+        vErrors = joined(vErrors, validate188.errors);
         errors = vErrors.length;
       }
     }
@@ -5252,18 +5459,18 @@ function validate167(
     }
     errors++;
   }
-  validate167.errors = vErrors;
+  validate171.errors = vErrors;
   return errors === 0;
 }
-validate167.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate171.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate161(
+function validate165(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ladder.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate161.evaluated;
+  const evaluated0 = validate165.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -5337,7 +5544,7 @@ function validate161(
     }
     if (data.ladder !== undefined) {
       if (
-        !validate162(data.ladder, {
+        !validate166(data.ladder, {
           instancePath: instancePath + '/ladder',
           parentData: data,
           parentDataProperty: 'ladder',
@@ -5345,7 +5552,7 @@ function validate161(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate162.errors);
+        vErrors = joined(vErrors, validate166.errors);
         errors = vErrors.length;
       }
     }
@@ -5398,7 +5605,7 @@ function validate161(
     }
     if (data.title !== undefined) {
       if (
-        !validate164(data.title, {
+        !validate168(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -5406,13 +5613,13 @@ function validate161(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate164.errors);
+        vErrors = joined(vErrors, validate168.errors);
         errors = vErrors.length;
       }
     }
     if (data.about !== undefined) {
       if (
-        !validate164(data.about, {
+        !validate168(data.about, {
           instancePath: instancePath + '/about',
           parentData: data,
           parentDataProperty: 'about',
@@ -5420,7 +5627,7 @@ function validate161(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate164.errors);
+        vErrors = joined(vErrors, validate168.errors);
         errors = vErrors.length;
       }
     }
@@ -5458,7 +5665,7 @@ function validate161(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate167(data4[i0], {
+            !validate171(data4[i0], {
               instancePath: instancePath + '/levels/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -5466,7 +5673,7 @@ function validate161(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate167.errors);
+            vErrors = joined(vErrors, validate171.errors);
             errors = vErrors.length;
           }
         }
@@ -5494,13 +5701,13 @@ function validate161(
     }
     errors++;
   }
-  validate161.errors = vErrors;
+  validate165.errors = vErrors;
   return errors === 0;
 }
-validate161.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate165.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const logic = validate189;
-const schema59 = {
+export const logic = validate193;
+const schema60 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'logic.schema.json',
   type: 'object',
@@ -5678,13 +5885,13 @@ const schema59 = {
   },
 };
 
-function validate190(
+function validate194(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate190.evaluated;
+  const evaluated0 = validate194.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -5724,12 +5931,12 @@ function validate190(
     }
     errors++;
   }
-  validate190.errors = vErrors;
+  validate194.errors = vErrors;
   return errors === 0;
 }
-validate190.evaluated = { dynamicProps: false, dynamicItems: false };
+validate194.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema61 = {
+const schema62 = {
   type: 'object',
   properties: {
     observation: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -5743,20 +5950,20 @@ const schema61 = {
   required: ['observation', 'kind'],
   additionalProperties: false,
 };
-const schema62 = {
+const schema63 = {
   type: 'object',
   properties: { age_below: { type: 'integer' }, low: { type: 'integer' }, high: { type: 'integer' } },
   required: ['low', 'high'],
   additionalProperties: false,
 };
 
-function validate195(
+function validate199(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate195.evaluated;
+  const evaluated0 = validate199.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -5868,20 +6075,20 @@ function validate195(
     }
     errors++;
   }
-  validate195.errors = vErrors;
+  validate199.errors = vErrors;
   return errors === 0;
 }
-validate195.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate199.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const pattern14 = new RegExp('^[0-9]+(/[0-9]+)?$', 'u');
 
-function validate193(
+function validate197(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate193.evaluated;
+  const evaluated0 = validate197.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -5943,7 +6150,7 @@ function validate193(
     }
     if (data.observation !== undefined) {
       if (
-        !validate190(data.observation, {
+        !validate194(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -5951,7 +6158,7 @@ function validate193(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate190.errors);
+        vErrors = joined(vErrors, validate194.errors);
         errors = vErrors.length;
       }
     }
@@ -5976,7 +6183,7 @@ function validate193(
           instancePath: instancePath + '/kind',
           schemaPath: '#/properties/kind/enum',
           keyword: 'enum',
-          params: { allowedValues: schema61.properties.kind.enum },
+          params: { allowedValues: schema62.properties.kind.enum },
         };
         if (vErrors === null) {
           vErrors = [err4];
@@ -6054,7 +6261,7 @@ function validate193(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate195(data4[i0], {
+            !validate199(data4[i0], {
               instancePath: instancePath + '/possible/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -6062,7 +6269,7 @@ function validate193(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate195.errors);
+            vErrors = joined(vErrors, validate199.errors);
             errors = vErrors.length;
           }
         }
@@ -6087,7 +6294,7 @@ function validate193(
         const len1 = data6.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate190(data6[i1], {
+            !validate194(data6[i1], {
               instancePath: instancePath + '/choices/' + i1,
               parentData: data6,
               parentDataProperty: i1,
@@ -6095,7 +6302,7 @@ function validate193(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate190.errors);
+            vErrors = joined(vErrors, validate194.errors);
             errors = vErrors.length;
           }
         }
@@ -6124,7 +6331,7 @@ function validate193(
           instancePath: instancePath + '/assumed',
           schemaPath: '#/properties/assumed/type',
           keyword: 'type',
-          params: { type: schema61.properties.assumed.type },
+          params: { type: schema62.properties.assumed.type },
         };
         if (vErrors === null) {
           vErrors = [err11];
@@ -6143,12 +6350,12 @@ function validate193(
     }
     errors++;
   }
-  validate193.errors = vErrors;
+  validate197.errors = vErrors;
   return errors === 0;
 }
-validate193.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate197.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema63 = {
+const schema64 = {
   type: 'object',
   properties: {
     lower: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -6162,13 +6369,13 @@ const schema63 = {
   additionalProperties: false,
 };
 
-function validate199(
+function validate203(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate199.evaluated;
+  const evaluated0 = validate203.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -6285,7 +6492,7 @@ function validate199(
     }
     if (data.lower !== undefined) {
       if (
-        !validate190(data.lower, {
+        !validate194(data.lower, {
           instancePath: instancePath + '/lower',
           parentData: data,
           parentDataProperty: 'lower',
@@ -6293,13 +6500,13 @@ function validate199(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate190.errors);
+        vErrors = joined(vErrors, validate194.errors);
         errors = vErrors.length;
       }
     }
     if (data.higher !== undefined) {
       if (
-        !validate190(data.higher, {
+        !validate194(data.higher, {
           instancePath: instancePath + '/higher',
           parentData: data,
           parentDataProperty: 'higher',
@@ -6307,7 +6514,7 @@ function validate199(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate190.errors);
+        vErrors = joined(vErrors, validate194.errors);
         errors = vErrors.length;
       }
     }
@@ -6387,12 +6594,12 @@ function validate199(
     }
     errors++;
   }
-  validate199.errors = vErrors;
+  validate203.errors = vErrors;
   return errors === 0;
 }
-validate199.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate203.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema64 = {
+const schema65 = {
   type: 'object',
   properties: {
     input: { type: 'string' },
@@ -6423,13 +6630,13 @@ const schema64 = {
   additionalProperties: false,
 };
 
-function validate203(
+function validate207(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate203.evaluated;
+  const evaluated0 = validate207.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -6555,7 +6762,7 @@ function validate203(
           instancePath: instancePath + '/of',
           schemaPath: '#/properties/of/enum',
           keyword: 'enum',
-          params: { allowedValues: schema64.properties.of.enum },
+          params: { allowedValues: schema65.properties.of.enum },
         };
         if (vErrors === null) {
           vErrors = [err7];
@@ -6567,7 +6774,7 @@ function validate203(
     }
     if (data.name !== undefined) {
       if (
-        !validate190(data.name, {
+        !validate194(data.name, {
           instancePath: instancePath + '/name',
           parentData: data,
           parentDataProperty: 'name',
@@ -6575,7 +6782,7 @@ function validate203(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate190.errors);
+        vErrors = joined(vErrors, validate194.errors);
         errors = vErrors.length;
       }
     }
@@ -6612,7 +6819,7 @@ function validate203(
           instancePath: instancePath + '/part',
           schemaPath: '#/properties/part/enum',
           keyword: 'enum',
-          params: { allowedValues: schema64.properties.part.enum },
+          params: { allowedValues: schema65.properties.part.enum },
         };
         if (vErrors === null) {
           vErrors = [err9];
@@ -6624,7 +6831,7 @@ function validate203(
     }
     if (data.choice !== undefined) {
       if (
-        !validate190(data.choice, {
+        !validate194(data.choice, {
           instancePath: instancePath + '/choice',
           parentData: data,
           parentDataProperty: 'choice',
@@ -6632,7 +6839,7 @@ function validate203(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate190.errors);
+        vErrors = joined(vErrors, validate194.errors);
         errors = vErrors.length;
       }
     }
@@ -6710,18 +6917,18 @@ function validate203(
     }
     errors++;
   }
-  validate203.errors = vErrors;
+  validate207.errors = vErrors;
   return errors === 0;
 }
-validate203.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate207.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema65 = {
+const schema66 = {
   type: 'object',
   properties: { step: { type: 'string' }, is: { $ref: '#/$defs/expression' } },
   required: ['step', 'is'],
   additionalProperties: false,
 };
-const schema66 = {
+const schema67 = {
   type: ['integer', 'boolean', 'object'],
   properties: {
     var: { type: 'string' },
@@ -6741,16 +6948,16 @@ const schema66 = {
   maxProperties: 1,
   additionalProperties: false,
 };
-const schema67 = { type: 'array', items: { $ref: '#/$defs/expression' }, minItems: 1 };
-const wrapper0 = { validate: validate208 };
+const schema68 = { type: 'array', items: { $ref: '#/$defs/expression' }, minItems: 1 };
+const wrapper0 = { validate: validate212 };
 
-function validate209(
+function validate213(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate209.evaluated;
+  const evaluated0 = validate213.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -6791,18 +6998,18 @@ function validate209(
     }
     errors++;
   }
-  validate209.errors = vErrors;
+  validate213.errors = vErrors;
   return errors === 0;
 }
-validate209.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate213.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate208(
+function validate212(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate208.evaluated;
+  const evaluated0 = validate212.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -6814,7 +7021,7 @@ function validate208(
     typeof data !== 'boolean' &&
     !(data && typeof data == 'object' && !Array.isArray(data))
   ) {
-    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema66.type } };
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema67.type } };
     if (vErrors === null) {
       vErrors = [err0];
     } else {
@@ -6852,7 +7059,7 @@ function validate208(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema66.properties, key0)) {
+      if (!func5.call(schema67.properties, key0)) {
         const err3 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -6885,7 +7092,7 @@ function validate208(
     }
     if (data['+'] !== undefined) {
       if (
-        !validate209(data['+'], {
+        !validate213(data['+'], {
           instancePath: instancePath + '/+',
           parentData: data,
           parentDataProperty: '+',
@@ -6893,13 +7100,13 @@ function validate208(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate209.errors);
+        vErrors = joined(vErrors, validate213.errors);
         errors = vErrors.length;
       }
     }
     if (data['-'] !== undefined) {
       if (
-        !validate209(data['-'], {
+        !validate213(data['-'], {
           instancePath: instancePath + '/-',
           parentData: data,
           parentDataProperty: '-',
@@ -6907,13 +7114,13 @@ function validate208(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate209.errors);
+        vErrors = joined(vErrors, validate213.errors);
         errors = vErrors.length;
       }
     }
     if (data['*'] !== undefined) {
       if (
-        !validate209(data['*'], {
+        !validate213(data['*'], {
           instancePath: instancePath + '/*',
           parentData: data,
           parentDataProperty: '*',
@@ -6921,13 +7128,13 @@ function validate208(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate209.errors);
+        vErrors = joined(vErrors, validate213.errors);
         errors = vErrors.length;
       }
     }
     if (data.min !== undefined) {
       if (
-        !validate209(data.min, {
+        !validate213(data.min, {
           instancePath: instancePath + '/min',
           parentData: data,
           parentDataProperty: 'min',
@@ -6935,13 +7142,13 @@ function validate208(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate209.errors);
+        vErrors = joined(vErrors, validate213.errors);
         errors = vErrors.length;
       }
     }
     if (data.max !== undefined) {
       if (
-        !validate209(data.max, {
+        !validate213(data.max, {
           instancePath: instancePath + '/max',
           parentData: data,
           parentDataProperty: 'max',
@@ -6949,13 +7156,13 @@ function validate208(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate209.errors);
+        vErrors = joined(vErrors, validate213.errors);
         errors = vErrors.length;
       }
     }
     if (data['<'] !== undefined) {
       if (
-        !validate209(data['<'], {
+        !validate213(data['<'], {
           instancePath: instancePath + '/<',
           parentData: data,
           parentDataProperty: '<',
@@ -6963,13 +7170,13 @@ function validate208(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate209.errors);
+        vErrors = joined(vErrors, validate213.errors);
         errors = vErrors.length;
       }
     }
     if (data['<='] !== undefined) {
       if (
-        !validate209(data['<='], {
+        !validate213(data['<='], {
           instancePath: instancePath + '/<=',
           parentData: data,
           parentDataProperty: '<=',
@@ -6977,13 +7184,13 @@ function validate208(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate209.errors);
+        vErrors = joined(vErrors, validate213.errors);
         errors = vErrors.length;
       }
     }
     if (data.and !== undefined) {
       if (
-        !validate209(data.and, {
+        !validate213(data.and, {
           instancePath: instancePath + '/and',
           parentData: data,
           parentDataProperty: 'and',
@@ -6991,13 +7198,13 @@ function validate208(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate209.errors);
+        vErrors = joined(vErrors, validate213.errors);
         errors = vErrors.length;
       }
     }
     if (data.or !== undefined) {
       if (
-        !validate209(data.or, {
+        !validate213(data.or, {
           instancePath: instancePath + '/or',
           parentData: data,
           parentDataProperty: 'or',
@@ -7005,13 +7212,13 @@ function validate208(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate209.errors);
+        vErrors = joined(vErrors, validate213.errors);
         errors = vErrors.length;
       }
     }
     if (data['!'] !== undefined) {
       if (
-        !validate209(data['!'], {
+        !validate213(data['!'], {
           instancePath: instancePath + '/!',
           parentData: data,
           parentDataProperty: '!',
@@ -7019,13 +7226,13 @@ function validate208(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate209.errors);
+        vErrors = joined(vErrors, validate213.errors);
         errors = vErrors.length;
       }
     }
     if (data.if !== undefined) {
       if (
-        !validate209(data.if, {
+        !validate213(data.if, {
           instancePath: instancePath + '/if',
           parentData: data,
           parentDataProperty: 'if',
@@ -7033,23 +7240,23 @@ function validate208(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate209.errors);
+        vErrors = joined(vErrors, validate213.errors);
         errors = vErrors.length;
       }
     }
   }
-  validate208.errors = vErrors;
+  validate212.errors = vErrors;
   return errors === 0;
 }
-validate208.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate212.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate207(
+function validate211(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate207.evaluated;
+  const evaluated0 = validate211.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -7119,7 +7326,7 @@ function validate207(
     }
     if (data.is !== undefined) {
       if (
-        !validate208(data.is, {
+        !validate212(data.is, {
           instancePath: instancePath + '/is',
           parentData: data,
           parentDataProperty: 'is',
@@ -7127,7 +7334,7 @@ function validate207(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate208.errors);
+        vErrors = joined(vErrors, validate212.errors);
         errors = vErrors.length;
       }
     }
@@ -7140,12 +7347,12 @@ function validate207(
     }
     errors++;
   }
-  validate207.errors = vErrors;
+  validate211.errors = vErrors;
   return errors === 0;
 }
-validate207.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate211.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema68 = {
+const schema69 = {
   type: 'object',
   properties: {
     applies: { $ref: '#/$defs/truth' },
@@ -7156,20 +7363,20 @@ const schema68 = {
   required: ['applies', 'levels', 'rules', 'measures'],
   additionalProperties: false,
 };
-const schema69 = {
+const schema70 = {
   type: 'object',
   properties: { certain: { $ref: '#/$defs/expression' }, possible: { $ref: '#/$defs/expression' } },
   required: ['certain', 'possible'],
   additionalProperties: false,
 };
 
-function validate224(
+function validate228(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate224.evaluated;
+  const evaluated0 = validate228.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -7223,7 +7430,7 @@ function validate224(
     }
     if (data.certain !== undefined) {
       if (
-        !validate208(data.certain, {
+        !validate212(data.certain, {
           instancePath: instancePath + '/certain',
           parentData: data,
           parentDataProperty: 'certain',
@@ -7231,13 +7438,13 @@ function validate224(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate208.errors);
+        vErrors = joined(vErrors, validate212.errors);
         errors = vErrors.length;
       }
     }
     if (data.possible !== undefined) {
       if (
-        !validate208(data.possible, {
+        !validate212(data.possible, {
           instancePath: instancePath + '/possible',
           parentData: data,
           parentDataProperty: 'possible',
@@ -7245,7 +7452,7 @@ function validate224(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate208.errors);
+        vErrors = joined(vErrors, validate212.errors);
         errors = vErrors.length;
       }
     }
@@ -7258,12 +7465,12 @@ function validate224(
     }
     errors++;
   }
-  validate224.errors = vErrors;
+  validate228.errors = vErrors;
   return errors === 0;
 }
-validate224.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate228.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema70 = {
+const schema71 = {
   type: 'object',
   properties: {
     raised: { $ref: '#/$defs/expression' },
@@ -7274,13 +7481,13 @@ const schema70 = {
   additionalProperties: false,
 };
 
-function validate228(
+function validate232(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate228.evaluated;
+  const evaluated0 = validate232.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -7348,7 +7555,7 @@ function validate228(
     }
     if (data.raised !== undefined) {
       if (
-        !validate208(data.raised, {
+        !validate212(data.raised, {
           instancePath: instancePath + '/raised',
           parentData: data,
           parentDataProperty: 'raised',
@@ -7356,13 +7563,13 @@ function validate228(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate208.errors);
+        vErrors = joined(vErrors, validate212.errors);
         errors = vErrors.length;
       }
     }
     if (data.could !== undefined) {
       if (
-        !validate208(data.could, {
+        !validate212(data.could, {
           instancePath: instancePath + '/could',
           parentData: data,
           parentDataProperty: 'could',
@@ -7370,13 +7577,13 @@ function validate228(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate208.errors);
+        vErrors = joined(vErrors, validate212.errors);
         errors = vErrors.length;
       }
     }
     if (data.floor !== undefined) {
       if (
-        !validate208(data.floor, {
+        !validate212(data.floor, {
           instancePath: instancePath + '/floor',
           parentData: data,
           parentDataProperty: 'floor',
@@ -7384,7 +7591,7 @@ function validate228(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate208.errors);
+        vErrors = joined(vErrors, validate212.errors);
         errors = vErrors.length;
       }
     }
@@ -7397,12 +7604,12 @@ function validate228(
     }
     errors++;
   }
-  validate228.errors = vErrors;
+  validate232.errors = vErrors;
   return errors === 0;
 }
-validate228.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate232.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema71 = {
+const schema72 = {
   type: 'object',
   properties: {
     certain: { $ref: '#/$defs/expression' },
@@ -7416,13 +7623,13 @@ const schema71 = {
   additionalProperties: false,
 };
 
-function validate233(
+function validate237(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate233.evaluated;
+  const evaluated0 = validate237.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -7539,7 +7746,7 @@ function validate233(
     }
     if (data.certain !== undefined) {
       if (
-        !validate208(data.certain, {
+        !validate212(data.certain, {
           instancePath: instancePath + '/certain',
           parentData: data,
           parentDataProperty: 'certain',
@@ -7547,13 +7754,13 @@ function validate233(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate208.errors);
+        vErrors = joined(vErrors, validate212.errors);
         errors = vErrors.length;
       }
     }
     if (data.possible !== undefined) {
       if (
-        !validate208(data.possible, {
+        !validate212(data.possible, {
           instancePath: instancePath + '/possible',
           parentData: data,
           parentDataProperty: 'possible',
@@ -7561,13 +7768,13 @@ function validate233(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate208.errors);
+        vErrors = joined(vErrors, validate212.errors);
         errors = vErrors.length;
       }
     }
     if (data.counts !== undefined) {
       if (
-        !validate208(data.counts, {
+        !validate212(data.counts, {
           instancePath: instancePath + '/counts',
           parentData: data,
           parentDataProperty: 'counts',
@@ -7575,13 +7782,13 @@ function validate233(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate208.errors);
+        vErrors = joined(vErrors, validate212.errors);
         errors = vErrors.length;
       }
     }
     if (data.could !== undefined) {
       if (
-        !validate208(data.could, {
+        !validate212(data.could, {
           instancePath: instancePath + '/could',
           parentData: data,
           parentDataProperty: 'could',
@@ -7589,13 +7796,13 @@ function validate233(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate208.errors);
+        vErrors = joined(vErrors, validate212.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained !== undefined) {
       if (
-        !validate224(data.explained, {
+        !validate228(data.explained, {
           instancePath: instancePath + '/explained',
           parentData: data,
           parentDataProperty: 'explained',
@@ -7603,13 +7810,13 @@ function validate233(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate224.errors);
+        vErrors = joined(vErrors, validate228.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_reliable !== undefined) {
       if (
-        !validate208(data.not_reliable, {
+        !validate212(data.not_reliable, {
           instancePath: instancePath + '/not_reliable',
           parentData: data,
           parentDataProperty: 'not_reliable',
@@ -7617,7 +7824,7 @@ function validate233(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate208.errors);
+        vErrors = joined(vErrors, validate212.errors);
         errors = vErrors.length;
       }
     }
@@ -7630,12 +7837,12 @@ function validate233(
     }
     errors++;
   }
-  validate233.errors = vErrors;
+  validate237.errors = vErrors;
   return errors === 0;
 }
-validate233.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate237.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema72 = {
+const schema73 = {
   type: 'object',
   properties: {
     low: { $ref: '#/$defs/expression' },
@@ -7652,13 +7859,13 @@ const schema72 = {
 };
 const pattern16 = new RegExp('^[0-9]+$', 'u');
 
-function validate241(
+function validate245(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate241.evaluated;
+  const evaluated0 = validate245.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -7805,7 +8012,7 @@ function validate241(
     }
     if (data.low !== undefined) {
       if (
-        !validate208(data.low, {
+        !validate212(data.low, {
           instancePath: instancePath + '/low',
           parentData: data,
           parentDataProperty: 'low',
@@ -7813,13 +8020,13 @@ function validate241(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate208.errors);
+        vErrors = joined(vErrors, validate212.errors);
         errors = vErrors.length;
       }
     }
     if (data.high !== undefined) {
       if (
-        !validate208(data.high, {
+        !validate212(data.high, {
           instancePath: instancePath + '/high',
           parentData: data,
           parentDataProperty: 'high',
@@ -7827,7 +8034,7 @@ function validate241(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate208.errors);
+        vErrors = joined(vErrors, validate212.errors);
         errors = vErrors.length;
       }
     }
@@ -7865,7 +8072,7 @@ function validate241(
     }
     if (data.bottom_low !== undefined) {
       if (
-        !validate208(data.bottom_low, {
+        !validate212(data.bottom_low, {
           instancePath: instancePath + '/bottom_low',
           parentData: data,
           parentDataProperty: 'bottom_low',
@@ -7873,13 +8080,13 @@ function validate241(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate208.errors);
+        vErrors = joined(vErrors, validate212.errors);
         errors = vErrors.length;
       }
     }
     if (data.bottom_high !== undefined) {
       if (
-        !validate208(data.bottom_high, {
+        !validate212(data.bottom_high, {
           instancePath: instancePath + '/bottom_high',
           parentData: data,
           parentDataProperty: 'bottom_high',
@@ -7887,7 +8094,7 @@ function validate241(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate208.errors);
+        vErrors = joined(vErrors, validate212.errors);
         errors = vErrors.length;
       }
     }
@@ -7925,7 +8132,7 @@ function validate241(
     }
     if (data.sure !== undefined) {
       if (
-        !validate208(data.sure, {
+        !validate212(data.sure, {
           instancePath: instancePath + '/sure',
           parentData: data,
           parentDataProperty: 'sure',
@@ -7933,13 +8140,13 @@ function validate241(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate208.errors);
+        vErrors = joined(vErrors, validate212.errors);
         errors = vErrors.length;
       }
     }
     if (data.maybe !== undefined) {
       if (
-        !validate208(data.maybe, {
+        !validate212(data.maybe, {
           instancePath: instancePath + '/maybe',
           parentData: data,
           parentDataProperty: 'maybe',
@@ -7947,7 +8154,7 @@ function validate241(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate208.errors);
+        vErrors = joined(vErrors, validate212.errors);
         errors = vErrors.length;
       }
     }
@@ -7960,18 +8167,18 @@ function validate241(
     }
     errors++;
   }
-  validate241.errors = vErrors;
+  validate245.errors = vErrors;
   return errors === 0;
 }
-validate241.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate245.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate223(
+function validate227(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate223.evaluated;
+  const evaluated0 = validate227.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8053,24 +8260,10 @@ function validate223(
     }
     if (data.applies !== undefined) {
       if (
-        !validate224(data.applies, {
+        !validate228(data.applies, {
           instancePath: instancePath + '/applies',
           parentData: data,
           parentDataProperty: 'applies',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate224.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.levels !== undefined) {
-      if (
-        !validate228(data.levels, {
-          instancePath: instancePath + '/levels',
-          parentData: data,
-          parentDataProperty: 'levels',
           rootData,
           dynamicAnchors,
         })
@@ -8079,12 +8272,26 @@ function validate223(
         errors = vErrors.length;
       }
     }
+    if (data.levels !== undefined) {
+      if (
+        !validate232(data.levels, {
+          instancePath: instancePath + '/levels',
+          parentData: data,
+          parentDataProperty: 'levels',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate232.errors);
+        errors = vErrors.length;
+      }
+    }
     if (data.rules !== undefined) {
       let data2 = data.rules;
       if (data2 && typeof data2 == 'object' && !Array.isArray(data2)) {
         for (const key1 in data2) {
           if (
-            !validate233(data2[key1], {
+            !validate237(data2[key1], {
               instancePath: instancePath + '/rules/' + key1.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data2,
               parentDataProperty: key1,
@@ -8092,7 +8299,7 @@ function validate223(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate233.errors);
+            vErrors = joined(vErrors, validate237.errors);
             errors = vErrors.length;
           }
         }
@@ -8116,7 +8323,7 @@ function validate223(
       if (data4 && typeof data4 == 'object' && !Array.isArray(data4)) {
         for (const key2 in data4) {
           if (
-            !validate241(data4[key2], {
+            !validate245(data4[key2], {
               instancePath: instancePath + '/measures/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data4,
               parentDataProperty: key2,
@@ -8124,7 +8331,7 @@ function validate223(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate241.errors);
+            vErrors = joined(vErrors, validate245.errors);
             errors = vErrors.length;
           }
         }
@@ -8152,20 +8359,20 @@ function validate223(
     }
     errors++;
   }
-  validate223.errors = vErrors;
+  validate227.errors = vErrors;
   return errors === 0;
 }
-validate223.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate227.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const pattern13 = new RegExp('^sha256:[0-9a-f]{64}$', 'u');
 
-function validate189(
+function validate193(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="logic.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate189.evaluated;
+  const evaluated0 = validate193.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8314,7 +8521,7 @@ function validate189(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema59.properties, key0)) {
+      if (!func5.call(schema60.properties, key0)) {
         const err10 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -8362,7 +8569,7 @@ function validate189(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate190(data.protocol, {
+        !validate194(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -8370,7 +8577,7 @@ function validate189(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate190.errors);
+        vErrors = joined(vErrors, validate194.errors);
         errors = vErrors.length;
       }
     }
@@ -8445,7 +8652,7 @@ function validate189(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate190(data4[i0], {
+            !validate194(data4[i0], {
               instancePath: instancePath + '/levels/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -8453,7 +8660,7 @@ function validate189(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate190.errors);
+            vErrors = joined(vErrors, validate194.errors);
             errors = vErrors.length;
           }
         }
@@ -8478,7 +8685,7 @@ function validate189(
         const len1 = data6.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate193(data6[i1], {
+            !validate197(data6[i1], {
               instancePath: instancePath + '/observations/' + i1,
               parentData: data6,
               parentDataProperty: i1,
@@ -8486,7 +8693,7 @@ function validate189(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate193.errors);
+            vErrors = joined(vErrors, validate197.errors);
             errors = vErrors.length;
           }
         }
@@ -8511,7 +8718,7 @@ function validate189(
         const len2 = data8.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate199(data8[i2], {
+            !validate203(data8[i2], {
               instancePath: instancePath + '/contradictions/' + i2,
               parentData: data8,
               parentDataProperty: i2,
@@ -8519,7 +8726,7 @@ function validate189(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate199.errors);
+            vErrors = joined(vErrors, validate203.errors);
             errors = vErrors.length;
           }
         }
@@ -8544,7 +8751,7 @@ function validate189(
         const len3 = data10.length;
         for (let i3 = 0; i3 < len3; i3++) {
           if (
-            !validate203(data10[i3], {
+            !validate207(data10[i3], {
               instancePath: instancePath + '/inputs/' + i3,
               parentData: data10,
               parentDataProperty: i3,
@@ -8552,7 +8759,7 @@ function validate189(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate203.errors);
+            vErrors = joined(vErrors, validate207.errors);
             errors = vErrors.length;
           }
         }
@@ -8577,7 +8784,7 @@ function validate189(
         const len4 = data12.length;
         for (let i4 = 0; i4 < len4; i4++) {
           if (
-            !validate207(data12[i4], {
+            !validate211(data12[i4], {
               instancePath: instancePath + '/steps/' + i4,
               parentData: data12,
               parentDataProperty: i4,
@@ -8585,7 +8792,7 @@ function validate189(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate207.errors);
+            vErrors = joined(vErrors, validate211.errors);
             errors = vErrors.length;
           }
         }
@@ -8606,7 +8813,7 @@ function validate189(
     }
     if (data.answers !== undefined) {
       if (
-        !validate223(data.answers, {
+        !validate227(data.answers, {
           instancePath: instancePath + '/answers',
           parentData: data,
           parentDataProperty: 'answers',
@@ -8614,7 +8821,7 @@ function validate189(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate223.errors);
+        vErrors = joined(vErrors, validate227.errors);
         errors = vErrors.length;
       }
     }
@@ -8627,13 +8834,13 @@ function validate189(
     }
     errors++;
   }
-  validate189.errors = vErrors;
+  validate193.errors = vErrors;
   return errors === 0;
 }
-validate189.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate193.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const outcome = validate250;
-const schema73 = {
+export const outcome = validate254;
+const schema74 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'outcome.schema.json',
   type: 'object',
@@ -8946,13 +9153,13 @@ const schema73 = {
   },
 };
 
-function validate251(
+function validate255(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate251.evaluated;
+  const evaluated0 = validate255.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8992,18 +9199,18 @@ function validate251(
     }
     errors++;
   }
-  validate251.errors = vErrors;
+  validate255.errors = vErrors;
   return errors === 0;
 }
-validate251.evaluated = { dynamicProps: false, dynamicItems: false };
+validate255.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate253(
+function validate257(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate253.evaluated;
+  const evaluated0 = validate257.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9038,12 +9245,12 @@ function validate253(
     }
     errors++;
   }
-  validate253.errors = vErrors;
+  validate257.errors = vErrors;
   return errors === 0;
 }
-validate253.evaluated = { dynamicProps: false, dynamicItems: false };
+validate257.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema76 = {
+const schema77 = {
   type: 'object',
   properties: {
     protocol: { $ref: '#/$defs/name' },
@@ -9057,13 +9264,13 @@ const schema76 = {
   additionalProperties: false,
 };
 
-function validate256(
+function validate260(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate256.evaluated;
+  const evaluated0 = validate260.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9103,12 +9310,12 @@ function validate256(
     }
     errors++;
   }
-  validate256.errors = vErrors;
+  validate260.errors = vErrors;
   return errors === 0;
 }
-validate256.evaluated = { dynamicProps: false, dynamicItems: false };
+validate260.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema78 = {
+const schema79 = {
   type: 'object',
   properties: {
     limit: { $ref: '#/$defs/name' },
@@ -9120,15 +9327,15 @@ const schema78 = {
   required: ['limit', 'value', 'instead_of', 'because'],
   additionalProperties: false,
 };
-const schema79 = { type: 'string', maxLength: 40 };
+const schema80 = { type: 'string', maxLength: 40 };
 
-function validate261(
+function validate265(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate261.evaluated;
+  const evaluated0 = validate265.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9154,18 +9361,18 @@ function validate261(
     }
     errors++;
   }
-  validate261.errors = vErrors;
+  validate265.errors = vErrors;
   return errors === 0;
 }
-validate261.evaluated = { dynamicProps: false, dynamicItems: false };
+validate265.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate259(
+function validate263(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate259.evaluated;
+  const evaluated0 = validate263.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9253,7 +9460,7 @@ function validate259(
     }
     if (data.limit !== undefined) {
       if (
-        !validate256(data.limit, {
+        !validate260(data.limit, {
           instancePath: instancePath + '/limit',
           parentData: data,
           parentDataProperty: 'limit',
@@ -9261,7 +9468,7 @@ function validate259(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate256.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
@@ -9301,7 +9508,7 @@ function validate259(
     }
     if (data.unit !== undefined) {
       if (
-        !validate261(data.unit, {
+        !validate265(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -9309,13 +9516,13 @@ function validate259(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate261.errors);
+        vErrors = joined(vErrors, validate265.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate253(data.because, {
+        !validate257(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -9323,7 +9530,7 @@ function validate259(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate253.errors);
+        vErrors = joined(vErrors, validate257.errors);
         errors = vErrors.length;
       }
     }
@@ -9336,12 +9543,12 @@ function validate259(
     }
     errors++;
   }
-  validate259.errors = vErrors;
+  validate263.errors = vErrors;
   return errors === 0;
 }
-validate259.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate263.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema80 = {
+const schema81 = {
   type: 'object',
   properties: {
     rule: { $ref: '#/$defs/name' },
@@ -9352,13 +9559,13 @@ const schema80 = {
   additionalProperties: false,
 };
 
-function validate265(
+function validate269(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate265.evaluated;
+  const evaluated0 = validate269.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9426,7 +9633,7 @@ function validate265(
     }
     if (data.rule !== undefined) {
       if (
-        !validate256(data.rule, {
+        !validate260(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -9434,13 +9641,13 @@ function validate265(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate256.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate253(data.title, {
+        !validate257(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -9448,13 +9655,13 @@ function validate265(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate253.errors);
+        vErrors = joined(vErrors, validate257.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate253(data.because, {
+        !validate257(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -9462,7 +9669,7 @@ function validate265(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate253.errors);
+        vErrors = joined(vErrors, validate257.errors);
         errors = vErrors.length;
       }
     }
@@ -9475,18 +9682,18 @@ function validate265(
     }
     errors++;
   }
-  validate265.errors = vErrors;
+  validate269.errors = vErrors;
   return errors === 0;
 }
-validate265.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate269.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate255(
+function validate259(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate255.evaluated;
+  const evaluated0 = validate259.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9603,7 +9810,7 @@ function validate255(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate256(data.protocol, {
+        !validate260(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -9611,7 +9818,7 @@ function validate255(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate256.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
@@ -9664,7 +9871,7 @@ function validate255(
     }
     if (data.title !== undefined) {
       if (
-        !validate253(data.title, {
+        !validate257(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -9672,7 +9879,7 @@ function validate255(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate253.errors);
+        vErrors = joined(vErrors, validate257.errors);
         errors = vErrors.length;
       }
     }
@@ -9714,7 +9921,7 @@ function validate255(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate259(data4[i0], {
+            !validate263(data4[i0], {
               instancePath: instancePath + '/limits/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -9722,7 +9929,7 @@ function validate255(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate259.errors);
+            vErrors = joined(vErrors, validate263.errors);
             errors = vErrors.length;
           }
         }
@@ -9747,7 +9954,7 @@ function validate255(
         const len1 = data6.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate265(data6[i1], {
+            !validate269(data6[i1], {
               instancePath: instancePath + '/withdrawn/' + i1,
               parentData: data6,
               parentDataProperty: i1,
@@ -9755,7 +9962,7 @@ function validate255(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate265.errors);
+            vErrors = joined(vErrors, validate269.errors);
             errors = vErrors.length;
           }
         }
@@ -9783,21 +9990,21 @@ function validate255(
     }
     errors++;
   }
-  validate255.errors = vErrors;
+  validate259.errors = vErrors;
   return errors === 0;
 }
-validate255.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate259.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema81 = { type: 'array', items: { $ref: '#/$defs/sentence' } };
-const schema82 = { type: 'string', minLength: 1 };
+const schema82 = { type: 'array', items: { $ref: '#/$defs/sentence' } };
+const schema83 = { type: 'string', minLength: 1 };
 
-function validate272(
+function validate276(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate272.evaluated;
+  const evaluated0 = validate276.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9823,18 +10030,18 @@ function validate272(
     }
     errors++;
   }
-  validate272.errors = vErrors;
+  validate276.errors = vErrors;
   return errors === 0;
 }
-validate272.evaluated = { dynamicProps: false, dynamicItems: false };
+validate276.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate271(
+function validate275(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate271.evaluated;
+  const evaluated0 = validate275.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9845,7 +10052,7 @@ function validate271(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate272(data[i0], {
+        !validate276(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -9853,7 +10060,7 @@ function validate271(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate272.errors);
+        vErrors = joined(vErrors, validate276.errors);
         errors = vErrors.length;
       }
     }
@@ -9866,12 +10073,12 @@ function validate271(
     }
     errors++;
   }
-  validate271.errors = vErrors;
+  validate275.errors = vErrors;
   return errors === 0;
 }
-validate271.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate275.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-const schema83 = {
+const schema84 = {
   type: ['object', 'null'],
   properties: {
     at_least: { type: ['string', 'null'], maxLength: 60 },
@@ -9882,13 +10089,13 @@ const schema83 = {
   additionalProperties: false,
 };
 
-function validate276(
+function validate280(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate276.evaluated;
+  const evaluated0 = validate280.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9896,7 +10103,7 @@ function validate276(
     evaluated0.items = undefined;
   }
   if (!(data && typeof data == 'object' && !Array.isArray(data)) && data !== null) {
-    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema83.type } };
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema84.type } };
     if (vErrors === null) {
       vErrors = [err0];
     } else {
@@ -9970,7 +10177,7 @@ function validate276(
           instancePath: instancePath + '/at_least',
           schemaPath: '#/properties/at_least/type',
           keyword: 'type',
-          params: { type: schema83.properties.at_least.type },
+          params: { type: schema84.properties.at_least.type },
         };
         if (vErrors === null) {
           vErrors = [err5];
@@ -9998,7 +10205,7 @@ function validate276(
     }
     if (data.could_be !== undefined) {
       if (
-        !validate256(data.could_be, {
+        !validate260(data.could_be, {
           instancePath: instancePath + '/could_be',
           parentData: data,
           parentDataProperty: 'could_be',
@@ -10006,7 +10213,7 @@ function validate276(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate256.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
@@ -10027,12 +10234,12 @@ function validate276(
       }
     }
   }
-  validate276.errors = vErrors;
+  validate280.errors = vErrors;
   return errors === 0;
 }
-validate276.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate280.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema84 = {
+const schema85 = {
   type: 'object',
   properties: {
     rule: { $ref: '#/$defs/name' },
@@ -10055,7 +10262,7 @@ const schema84 = {
   required: ['rule', 'title', 'state'],
   additionalProperties: false,
 };
-const schema85 = {
+const schema86 = {
   type: 'object',
   properties: {
     protocol: { $ref: '#/$defs/name' },
@@ -10065,13 +10272,13 @@ const schema85 = {
   additionalProperties: false,
 };
 
-function validate282(
+function validate286(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate282.evaluated;
+  const evaluated0 = validate286.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10125,7 +10332,7 @@ function validate282(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate256(data.protocol, {
+        !validate260(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -10133,7 +10340,7 @@ function validate282(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate256.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
@@ -10193,20 +10400,20 @@ function validate282(
     }
     errors++;
   }
-  validate282.errors = vErrors;
+  validate286.errors = vErrors;
   return errors === 0;
 }
-validate282.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate286.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema86 = { type: 'array', items: { $ref: '#/$defs/name' } };
+const schema87 = { type: 'array', items: { $ref: '#/$defs/name' } };
 
-function validate288(
+function validate292(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate288.evaluated;
+  const evaluated0 = validate292.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10217,7 +10424,7 @@ function validate288(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate256(data[i0], {
+        !validate260(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -10225,7 +10432,7 @@ function validate288(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate256.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
@@ -10238,12 +10445,12 @@ function validate288(
     }
     errors++;
   }
-  validate288.errors = vErrors;
+  validate292.errors = vErrors;
   return errors === 0;
 }
-validate288.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate292.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-const schema87 = {
+const schema88 = {
   type: 'object',
   properties: {
     observation: { $ref: '#/$defs/name' },
@@ -10259,13 +10466,13 @@ const schema87 = {
   additionalProperties: false,
 };
 
-function validate291(
+function validate295(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate291.evaluated;
+  const evaluated0 = validate295.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10328,7 +10535,7 @@ function validate291(
     }
     if (data.observation !== undefined) {
       if (
-        !validate256(data.observation, {
+        !validate260(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -10336,7 +10543,7 @@ function validate291(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate256.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
@@ -10438,7 +10645,7 @@ function validate291(
     }
     if (data.unit !== undefined) {
       if (
-        !validate261(data.unit, {
+        !validate265(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -10446,13 +10653,13 @@ function validate291(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate261.errors);
+        vErrors = joined(vErrors, validate265.errors);
         errors = vErrors.length;
       }
     }
     if (data.choices !== undefined) {
       if (
-        !validate288(data.choices, {
+        !validate292(data.choices, {
           instancePath: instancePath + '/choices',
           parentData: data,
           parentDataProperty: 'choices',
@@ -10460,7 +10667,7 @@ function validate291(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate288.errors);
+        vErrors = joined(vErrors, validate292.errors);
         errors = vErrors.length;
       }
     }
@@ -10485,7 +10692,7 @@ function validate291(
           instancePath: instancePath + '/state',
           schemaPath: '#/properties/state/enum',
           keyword: 'enum',
-          params: { allowedValues: schema87.properties.state.enum },
+          params: { allowedValues: schema88.properties.state.enum },
         };
         if (vErrors === null) {
           vErrors = [err10];
@@ -10504,18 +10711,18 @@ function validate291(
     }
     errors++;
   }
-  validate291.errors = vErrors;
+  validate295.errors = vErrors;
   return errors === 0;
 }
-validate291.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate295.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate279(
+function validate283(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate279.evaluated;
+  const evaluated0 = validate283.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10566,7 +10773,7 @@ function validate279(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema84.properties, key0)) {
+      if (!func5.call(schema85.properties, key0)) {
         const err3 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -10583,7 +10790,7 @@ function validate279(
     }
     if (data.rule !== undefined) {
       if (
-        !validate256(data.rule, {
+        !validate260(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -10591,13 +10798,13 @@ function validate279(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate256.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate253(data.title, {
+        !validate257(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -10605,13 +10812,13 @@ function validate279(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate253.errors);
+        vErrors = joined(vErrors, validate257.errors);
         errors = vErrors.length;
       }
     }
     if (data.from !== undefined) {
       if (
-        !validate282(data.from, {
+        !validate286(data.from, {
           instancePath: instancePath + '/from',
           parentData: data,
           parentDataProperty: 'from',
@@ -10619,7 +10826,7 @@ function validate279(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate282.errors);
+        vErrors = joined(vErrors, validate286.errors);
         errors = vErrors.length;
       }
     }
@@ -10644,7 +10851,7 @@ function validate279(
           instancePath: instancePath + '/state',
           schemaPath: '#/properties/state/enum',
           keyword: 'enum',
-          params: { allowedValues: schema84.properties.state.enum },
+          params: { allowedValues: schema85.properties.state.enum },
         };
         if (vErrors === null) {
           vErrors = [err5];
@@ -10656,7 +10863,7 @@ function validate279(
     }
     if (data.level !== undefined) {
       if (
-        !validate256(data.level, {
+        !validate260(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -10664,13 +10871,13 @@ function validate279(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate256.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
     if (data.lowered_from !== undefined) {
       if (
-        !validate256(data.lowered_from, {
+        !validate260(data.lowered_from, {
           instancePath: instancePath + '/lowered_from',
           parentData: data,
           parentDataProperty: 'lowered_from',
@@ -10678,7 +10885,7 @@ function validate279(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate256.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
@@ -10715,7 +10922,7 @@ function validate279(
     }
     if (data.decided_by !== undefined) {
       if (
-        !validate271(data.decided_by, {
+        !validate275(data.decided_by, {
           instancePath: instancePath + '/decided_by',
           parentData: data,
           parentDataProperty: 'decided_by',
@@ -10723,13 +10930,13 @@ function validate279(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate271.errors);
+        vErrors = joined(vErrors, validate275.errors);
         errors = vErrors.length;
       }
     }
     if (data.waits_for !== undefined) {
       if (
-        !validate288(data.waits_for, {
+        !validate292(data.waits_for, {
           instancePath: instancePath + '/waits_for',
           parentData: data,
           parentDataProperty: 'waits_for',
@@ -10737,7 +10944,7 @@ function validate279(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate288.errors);
+        vErrors = joined(vErrors, validate292.errors);
         errors = vErrors.length;
       }
     }
@@ -10747,7 +10954,7 @@ function validate279(
         const len0 = data9.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate291(data9[i0], {
+            !validate295(data9[i0], {
               instancePath: instancePath + '/decided_if/' + i0,
               parentData: data9,
               parentDataProperty: i0,
@@ -10755,7 +10962,7 @@ function validate279(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate291.errors);
+            vErrors = joined(vErrors, validate295.errors);
             errors = vErrors.length;
           }
         }
@@ -10776,7 +10983,7 @@ function validate279(
     }
     if (data.no_value !== undefined) {
       if (
-        !validate271(data.no_value, {
+        !validate275(data.no_value, {
           instancePath: instancePath + '/no_value',
           parentData: data,
           parentDataProperty: 'no_value',
@@ -10784,13 +10991,13 @@ function validate279(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate271.errors);
+        vErrors = joined(vErrors, validate275.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained_by !== undefined) {
       if (
-        !validate272(data.explained_by, {
+        !validate276(data.explained_by, {
           instancePath: instancePath + '/explained_by',
           parentData: data,
           parentDataProperty: 'explained_by',
@@ -10798,13 +11005,13 @@ function validate279(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate272.errors);
+        vErrors = joined(vErrors, validate276.errors);
         errors = vErrors.length;
       }
     }
     if (data.could_be_explained_by !== undefined) {
       if (
-        !validate272(data.could_be_explained_by, {
+        !validate276(data.could_be_explained_by, {
           instancePath: instancePath + '/could_be_explained_by',
           parentData: data,
           parentDataProperty: 'could_be_explained_by',
@@ -10812,13 +11019,13 @@ function validate279(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate272.errors);
+        vErrors = joined(vErrors, validate276.errors);
         errors = vErrors.length;
       }
     }
     if (data.taken_back_by !== undefined) {
       if (
-        !validate272(data.taken_back_by, {
+        !validate276(data.taken_back_by, {
           instancePath: instancePath + '/taken_back_by',
           parentData: data,
           parentDataProperty: 'taken_back_by',
@@ -10826,13 +11033,13 @@ function validate279(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate272.errors);
+        vErrors = joined(vErrors, validate276.errors);
         errors = vErrors.length;
       }
     }
     if (data.could_be_taken_back_by !== undefined) {
       if (
-        !validate272(data.could_be_taken_back_by, {
+        !validate276(data.could_be_taken_back_by, {
           instancePath: instancePath + '/could_be_taken_back_by',
           parentData: data,
           parentDataProperty: 'could_be_taken_back_by',
@@ -10840,13 +11047,13 @@ function validate279(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate272.errors);
+        vErrors = joined(vErrors, validate276.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_reliable !== undefined) {
       if (
-        !validate271(data.not_reliable, {
+        !validate275(data.not_reliable, {
           instancePath: instancePath + '/not_reliable',
           parentData: data,
           parentDataProperty: 'not_reliable',
@@ -10854,7 +11061,7 @@ function validate279(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate271.errors);
+        vErrors = joined(vErrors, validate275.errors);
         errors = vErrors.length;
       }
     }
@@ -10867,12 +11074,12 @@ function validate279(
     }
     errors++;
   }
-  validate279.errors = vErrors;
+  validate283.errors = vErrors;
   return errors === 0;
 }
-validate279.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate283.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema88 = {
+const schema89 = {
   type: 'object',
   properties: {
     value: { type: 'number' },
@@ -10889,16 +11096,16 @@ const schema88 = {
   },
   additionalProperties: false,
 };
-const schema89 = { type: 'string', pattern: '^-?[0-9]+/[0-9]+$' };
+const schema90 = { type: 'string', pattern: '^-?[0-9]+/[0-9]+$' };
 const pattern22 = new RegExp('^-?[0-9]+/[0-9]+$', 'u');
 
-function validate305(
+function validate309(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate305.evaluated;
+  const evaluated0 = validate309.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10929,18 +11136,18 @@ function validate305(
     }
     errors++;
   }
-  validate305.errors = vErrors;
+  validate309.errors = vErrors;
   return errors === 0;
 }
-validate305.evaluated = { dynamicProps: false, dynamicItems: false };
+validate309.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate304(
+function validate308(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate304.evaluated;
+  const evaluated0 = validate308.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10949,7 +11156,7 @@ function validate304(
   }
   if (data && typeof data == 'object' && !Array.isArray(data)) {
     for (const key0 in data) {
-      if (!func5.call(schema88.properties, key0)) {
+      if (!func5.call(schema89.properties, key0)) {
         const err0 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -10983,7 +11190,7 @@ function validate304(
     }
     if (data.exact !== undefined) {
       if (
-        !validate305(data.exact, {
+        !validate309(data.exact, {
           instancePath: instancePath + '/exact',
           parentData: data,
           parentDataProperty: 'exact',
@@ -10991,7 +11198,7 @@ function validate304(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate305.errors);
+        vErrors = joined(vErrors, validate309.errors);
         errors = vErrors.length;
       }
     }
@@ -11014,7 +11221,7 @@ function validate304(
     }
     if (data.low_exact !== undefined) {
       if (
-        !validate305(data.low_exact, {
+        !validate309(data.low_exact, {
           instancePath: instancePath + '/low_exact',
           parentData: data,
           parentDataProperty: 'low_exact',
@@ -11022,7 +11229,7 @@ function validate304(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate305.errors);
+        vErrors = joined(vErrors, validate309.errors);
         errors = vErrors.length;
       }
     }
@@ -11045,7 +11252,7 @@ function validate304(
     }
     if (data.high_exact !== undefined) {
       if (
-        !validate305(data.high_exact, {
+        !validate309(data.high_exact, {
           instancePath: instancePath + '/high_exact',
           parentData: data,
           parentDataProperty: 'high_exact',
@@ -11053,13 +11260,13 @@ function validate304(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate305.errors);
+        vErrors = joined(vErrors, validate309.errors);
         errors = vErrors.length;
       }
     }
     if (data.unit !== undefined) {
       if (
-        !validate261(data.unit, {
+        !validate265(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -11067,7 +11274,7 @@ function validate304(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate261.errors);
+        vErrors = joined(vErrors, validate265.errors);
         errors = vErrors.length;
       }
     }
@@ -11135,7 +11342,7 @@ function validate304(
     }
     if (data.waits_for !== undefined) {
       if (
-        !validate288(data.waits_for, {
+        !validate292(data.waits_for, {
           instancePath: instancePath + '/waits_for',
           parentData: data,
           parentDataProperty: 'waits_for',
@@ -11143,7 +11350,7 @@ function validate304(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate288.errors);
+        vErrors = joined(vErrors, validate292.errors);
         errors = vErrors.length;
       }
     }
@@ -11187,12 +11394,12 @@ function validate304(
     }
     errors++;
   }
-  validate304.errors = vErrors;
+  validate308.errors = vErrors;
   return errors === 0;
 }
-validate304.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate308.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema90 = {
+const schema91 = {
   type: 'object',
   properties: {
     rule: { $ref: '#/$defs/name' },
@@ -11208,13 +11415,13 @@ const schema90 = {
   additionalProperties: false,
 };
 
-function validate312(
+function validate316(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate312.evaluated;
+  const evaluated0 = validate316.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11305,7 +11512,7 @@ function validate312(
     }
     if (data.rule !== undefined) {
       if (
-        !validate256(data.rule, {
+        !validate260(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -11313,13 +11520,13 @@ function validate312(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate256.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate253(data.title, {
+        !validate257(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -11327,13 +11534,13 @@ function validate312(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate253.errors);
+        vErrors = joined(vErrors, validate257.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate256(data.level, {
+        !validate260(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -11341,13 +11548,13 @@ function validate312(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate256.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate253(data.says, {
+        !validate257(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -11355,13 +11562,13 @@ function validate312(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate253.errors);
+        vErrors = joined(vErrors, validate257.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate253(data.because, {
+        !validate257(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -11369,13 +11576,13 @@ function validate312(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate253.errors);
+        vErrors = joined(vErrors, validate257.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained_by !== undefined) {
       if (
-        !validate272(data.explained_by, {
+        !validate276(data.explained_by, {
           instancePath: instancePath + '/explained_by',
           parentData: data,
           parentDataProperty: 'explained_by',
@@ -11383,13 +11590,13 @@ function validate312(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate272.errors);
+        vErrors = joined(vErrors, validate276.errors);
         errors = vErrors.length;
       }
     }
     if (data.ask !== undefined) {
       if (
-        !validate271(data.ask, {
+        !validate275(data.ask, {
           instancePath: instancePath + '/ask',
           parentData: data,
           parentDataProperty: 'ask',
@@ -11397,13 +11604,13 @@ function validate312(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate271.errors);
+        vErrors = joined(vErrors, validate275.errors);
         errors = vErrors.length;
       }
     }
     if (data.do !== undefined) {
       if (
-        !validate271(data.do, {
+        !validate275(data.do, {
           instancePath: instancePath + '/do',
           parentData: data,
           parentDataProperty: 'do',
@@ -11411,7 +11618,7 @@ function validate312(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate271.errors);
+        vErrors = joined(vErrors, validate275.errors);
         errors = vErrors.length;
       }
     }
@@ -11424,25 +11631,25 @@ function validate312(
     }
     errors++;
   }
-  validate312.errors = vErrors;
+  validate316.errors = vErrors;
   return errors === 0;
 }
-validate312.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate316.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema91 = {
+const schema92 = {
   type: 'object',
   properties: { observation: { $ref: '#/$defs/name' }, because: { type: 'string' } },
   required: ['observation'],
   additionalProperties: false,
 };
 
-function validate325(
+function validate329(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate325.evaluated;
+  const evaluated0 = validate329.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11482,7 +11689,7 @@ function validate325(
     }
     if (data.observation !== undefined) {
       if (
-        !validate256(data.observation, {
+        !validate260(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -11490,7 +11697,7 @@ function validate325(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate256.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
@@ -11519,12 +11726,12 @@ function validate325(
     }
     errors++;
   }
-  validate325.errors = vErrors;
+  validate329.errors = vErrors;
   return errors === 0;
 }
-validate325.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate329.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema92 = {
+const schema93 = {
   type: 'object',
   properties: {
     observation: { $ref: '#/$defs/name' },
@@ -11538,13 +11745,13 @@ const schema92 = {
   additionalProperties: false,
 };
 
-function validate330(
+function validate334(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate330.evaluated;
+  const evaluated0 = validate334.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11605,7 +11812,7 @@ function validate330(
     }
     if (data.observation !== undefined) {
       if (
-        !validate256(data.observation, {
+        !validate260(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -11613,7 +11820,7 @@ function validate330(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate256.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
@@ -11644,7 +11851,7 @@ function validate330(
           instancePath: instancePath + '/value',
           schemaPath: '#/properties/value/type',
           keyword: 'type',
-          params: { type: schema92.properties.value.type },
+          params: { type: schema93.properties.value.type },
         };
         if (vErrors === null) {
           vErrors = [err4];
@@ -11657,7 +11864,7 @@ function validate330(
         const len0 = data2.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate256(data2[i0], {
+            !validate260(data2[i0], {
               instancePath: instancePath + '/value/' + i0,
               parentData: data2,
               parentDataProperty: i0,
@@ -11665,7 +11872,7 @@ function validate330(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate256.errors);
+            vErrors = joined(vErrors, validate260.errors);
             errors = vErrors.length;
           }
         }
@@ -11707,7 +11914,7 @@ function validate330(
     }
     if (data.unit !== undefined) {
       if (
-        !validate261(data.unit, {
+        !validate265(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -11715,7 +11922,7 @@ function validate330(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate261.errors);
+        vErrors = joined(vErrors, validate265.errors);
         errors = vErrors.length;
       }
     }
@@ -11728,12 +11935,12 @@ function validate330(
     }
     errors++;
   }
-  validate330.errors = vErrors;
+  validate334.errors = vErrors;
   return errors === 0;
 }
-validate330.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate334.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema93 = {
+const schema94 = {
   type: 'object',
   properties: {
     fault: { $ref: '#/$defs/name' },
@@ -11746,7 +11953,7 @@ const schema93 = {
   required: ['fault', 'title', 'says', 'do', 'readings', 'changes'],
   additionalProperties: false,
 };
-const schema94 = {
+const schema95 = {
   type: 'object',
   properties: {
     observation: { $ref: '#/$defs/name' },
@@ -11759,13 +11966,13 @@ const schema94 = {
   additionalProperties: false,
 };
 
-function validate340(
+function validate344(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate340.evaluated;
+  const evaluated0 = validate344.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11839,7 +12046,7 @@ function validate340(
     }
     if (data.observation !== undefined) {
       if (
-        !validate256(data.observation, {
+        !validate260(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -11847,7 +12054,7 @@ function validate340(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate256.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
@@ -11904,7 +12111,7 @@ function validate340(
     }
     if (data.unit !== undefined) {
       if (
-        !validate261(data.unit, {
+        !validate265(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -11912,7 +12119,7 @@ function validate340(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate261.errors);
+        vErrors = joined(vErrors, validate265.errors);
         errors = vErrors.length;
       }
     }
@@ -11925,12 +12132,12 @@ function validate340(
     }
     errors++;
   }
-  validate340.errors = vErrors;
+  validate344.errors = vErrors;
   return errors === 0;
 }
-validate340.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate344.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema95 = {
+const schema96 = {
   type: 'object',
   properties: {
     rule: { $ref: '#/$defs/name' },
@@ -11941,13 +12148,13 @@ const schema95 = {
   additionalProperties: false,
 };
 
-function validate344(
+function validate348(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate344.evaluated;
+  const evaluated0 = validate348.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12001,7 +12208,7 @@ function validate344(
     }
     if (data.rule !== undefined) {
       if (
-        !validate256(data.rule, {
+        !validate260(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -12009,13 +12216,13 @@ function validate344(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate256.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate253(data.title, {
+        !validate257(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -12023,13 +12230,13 @@ function validate344(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate253.errors);
+        vErrors = joined(vErrors, validate257.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate256(data.level, {
+        !validate260(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -12037,7 +12244,7 @@ function validate344(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate256.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
@@ -12050,18 +12257,18 @@ function validate344(
     }
     errors++;
   }
-  validate344.errors = vErrors;
+  validate348.errors = vErrors;
   return errors === 0;
 }
-validate344.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate348.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate335(
+function validate339(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate335.evaluated;
+  const evaluated0 = validate339.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12178,7 +12385,7 @@ function validate335(
     }
     if (data.fault !== undefined) {
       if (
-        !validate256(data.fault, {
+        !validate260(data.fault, {
           instancePath: instancePath + '/fault',
           parentData: data,
           parentDataProperty: 'fault',
@@ -12186,13 +12393,13 @@ function validate335(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate256.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate253(data.title, {
+        !validate257(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -12200,13 +12407,13 @@ function validate335(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate253.errors);
+        vErrors = joined(vErrors, validate257.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate253(data.says, {
+        !validate257(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -12214,13 +12421,13 @@ function validate335(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate253.errors);
+        vErrors = joined(vErrors, validate257.errors);
         errors = vErrors.length;
       }
     }
     if (data.do !== undefined) {
       if (
-        !validate271(data.do, {
+        !validate275(data.do, {
           instancePath: instancePath + '/do',
           parentData: data,
           parentDataProperty: 'do',
@@ -12228,7 +12435,7 @@ function validate335(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate271.errors);
+        vErrors = joined(vErrors, validate275.errors);
         errors = vErrors.length;
       }
     }
@@ -12238,7 +12445,7 @@ function validate335(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate340(data4[i0], {
+            !validate344(data4[i0], {
               instancePath: instancePath + '/readings/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -12246,7 +12453,7 @@ function validate335(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate340.errors);
+            vErrors = joined(vErrors, validate344.errors);
             errors = vErrors.length;
           }
         }
@@ -12271,7 +12478,7 @@ function validate335(
         const len1 = data6.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate344(data6[i1], {
+            !validate348(data6[i1], {
               instancePath: instancePath + '/changes/' + i1,
               parentData: data6,
               parentDataProperty: i1,
@@ -12279,7 +12486,7 @@ function validate335(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate344.errors);
+            vErrors = joined(vErrors, validate348.errors);
             errors = vErrors.length;
           }
         }
@@ -12307,12 +12514,12 @@ function validate335(
     }
     errors++;
   }
-  validate335.errors = vErrors;
+  validate339.errors = vErrors;
   return errors === 0;
 }
-validate335.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate339.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema96 = {
+const schema97 = {
   type: 'object',
   properties: {
     level: { $ref: '#/$defs/name' },
@@ -12329,13 +12536,13 @@ const schema96 = {
   additionalProperties: false,
 };
 
-function validate350(
+function validate354(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate350.evaluated;
+  const evaluated0 = validate354.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12428,7 +12635,7 @@ function validate350(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema96.properties, key0)) {
+      if (!func5.call(schema97.properties, key0)) {
         const err6 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -12445,7 +12652,7 @@ function validate350(
     }
     if (data.level !== undefined) {
       if (
-        !validate256(data.level, {
+        !validate260(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -12453,7 +12660,7 @@ function validate350(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate256.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
@@ -12559,7 +12766,7 @@ function validate350(
     }
     if (data.agreed_by !== undefined) {
       if (
-        !validate253(data.agreed_by, {
+        !validate257(data.agreed_by, {
           instancePath: instancePath + '/agreed_by',
           parentData: data,
           parentDataProperty: 'agreed_by',
@@ -12567,7 +12774,7 @@ function validate350(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate253.errors);
+        vErrors = joined(vErrors, validate257.errors);
         errors = vErrors.length;
       }
     }
@@ -12596,12 +12803,12 @@ function validate350(
     }
     errors++;
   }
-  validate350.errors = vErrors;
+  validate354.errors = vErrors;
   return errors === 0;
 }
-validate350.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate354.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema97 = {
+const schema98 = {
   type: 'object',
   properties: {
     observation: { $ref: '#/$defs/name' },
@@ -12612,13 +12819,13 @@ const schema97 = {
   additionalProperties: false,
 };
 
-function validate354(
+function validate358(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate354.evaluated;
+  const evaluated0 = validate358.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12672,7 +12879,7 @@ function validate354(
     }
     if (data.observation !== undefined) {
       if (
-        !validate256(data.observation, {
+        !validate260(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -12680,7 +12887,7 @@ function validate354(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate256.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
@@ -12691,7 +12898,7 @@ function validate354(
           instancePath: instancePath + '/value',
           schemaPath: '#/properties/value/type',
           keyword: 'type',
-          params: { type: schema97.properties.value.type },
+          params: { type: schema98.properties.value.type },
         };
         if (vErrors === null) {
           vErrors = [err3];
@@ -12703,7 +12910,7 @@ function validate354(
     }
     if (data.unit !== undefined) {
       if (
-        !validate261(data.unit, {
+        !validate265(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -12711,7 +12918,7 @@ function validate354(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate261.errors);
+        vErrors = joined(vErrors, validate265.errors);
         errors = vErrors.length;
       }
     }
@@ -12724,12 +12931,12 @@ function validate354(
     }
     errors++;
   }
-  validate354.errors = vErrors;
+  validate358.errors = vErrors;
   return errors === 0;
 }
-validate354.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate358.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema98 = {
+const schema99 = {
   type: 'object',
   properties: {
     limit: { $ref: '#/$defs/name' },
@@ -12743,13 +12950,13 @@ const schema98 = {
   additionalProperties: false,
 };
 
-function validate358(
+function validate362(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate358.evaluated;
+  const evaluated0 = validate362.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12824,7 +13031,7 @@ function validate358(
     }
     if (data.limit !== undefined) {
       if (
-        !validate256(data.limit, {
+        !validate260(data.limit, {
           instancePath: instancePath + '/limit',
           parentData: data,
           parentDataProperty: 'limit',
@@ -12832,7 +13039,7 @@ function validate358(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate256.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
@@ -12855,7 +13062,7 @@ function validate358(
     }
     if (data.unit !== undefined) {
       if (
-        !validate261(data.unit, {
+        !validate265(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -12863,7 +13070,7 @@ function validate358(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate261.errors);
+        vErrors = joined(vErrors, validate265.errors);
         errors = vErrors.length;
       }
     }
@@ -12924,25 +13131,25 @@ function validate358(
     }
     errors++;
   }
-  validate358.errors = vErrors;
+  validate362.errors = vErrors;
   return errors === 0;
 }
-validate358.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate362.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema99 = {
+const schema100 = {
   type: 'object',
   properties: { observation: { $ref: '#/$defs/name' }, given: { type: 'string' }, as: { type: 'string' } },
   required: ['observation', 'given', 'as'],
   additionalProperties: false,
 };
 
-function validate362(
+function validate366(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate362.evaluated;
+  const evaluated0 = validate366.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -13010,7 +13217,7 @@ function validate362(
     }
     if (data.observation !== undefined) {
       if (
-        !validate256(data.observation, {
+        !validate260(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -13018,7 +13225,7 @@ function validate362(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate256.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
@@ -13063,12 +13270,12 @@ function validate362(
     }
     errors++;
   }
-  validate362.errors = vErrors;
+  validate366.errors = vErrors;
   return errors === 0;
 }
-validate362.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate366.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema100 = {
+const schema101 = {
   type: 'object',
   properties: {
     observation: { $ref: '#/$defs/name' },
@@ -13079,13 +13286,13 @@ const schema100 = {
   additionalProperties: false,
 };
 
-function validate365(
+function validate369(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate365.evaluated;
+  const evaluated0 = validate369.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -13153,7 +13360,7 @@ function validate365(
     }
     if (data.observation !== undefined) {
       if (
-        !validate256(data.observation, {
+        !validate260(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -13161,7 +13368,7 @@ function validate365(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate256.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
@@ -13183,7 +13390,7 @@ function validate365(
     }
     if (data.because !== undefined) {
       if (
-        !validate272(data.because, {
+        !validate276(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -13191,7 +13398,7 @@ function validate365(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate272.errors);
+        vErrors = joined(vErrors, validate276.errors);
         errors = vErrors.length;
       }
     }
@@ -13204,18 +13411,18 @@ function validate365(
     }
     errors++;
   }
-  validate365.errors = vErrors;
+  validate369.errors = vErrors;
   return errors === 0;
 }
-validate365.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate369.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate250(
+function validate254(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="outcome.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate250.evaluated;
+  const evaluated0 = validate254.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -13560,7 +13767,7 @@ function validate250(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema73.properties, key0)) {
+      if (!func5.call(schema74.properties, key0)) {
         const err24 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -13577,7 +13784,7 @@ function validate250(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate251(data.protocol, {
+        !validate255(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -13585,7 +13792,7 @@ function validate250(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate251.errors);
+        vErrors = joined(vErrors, validate255.errors);
         errors = vErrors.length;
       }
     }
@@ -13638,7 +13845,7 @@ function validate250(
     }
     if (data.title !== undefined) {
       if (
-        !validate253(data.title, {
+        !validate257(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -13646,7 +13853,7 @@ function validate250(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate253.errors);
+        vErrors = joined(vErrors, validate257.errors);
         errors = vErrors.length;
       }
     }
@@ -13716,7 +13923,7 @@ function validate250(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate255(data4[i0], {
+            !validate259(data4[i0], {
               instancePath: instancePath + '/based_on/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -13724,7 +13931,7 @@ function validate250(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate255.errors);
+            vErrors = joined(vErrors, validate259.errors);
             errors = vErrors.length;
           }
         }
@@ -13750,7 +13957,7 @@ function validate250(
           instancePath: instancePath + '/at',
           schemaPath: '#/properties/at/type',
           keyword: 'type',
-          params: { type: schema73.properties.at.type },
+          params: { type: schema74.properties.at.type },
         };
         if (vErrors === null) {
           vErrors = [err33];
@@ -13781,7 +13988,7 @@ function validate250(
           instancePath: instancePath + '/applies',
           schemaPath: '#/properties/applies/enum',
           keyword: 'enum',
-          params: { allowedValues: schema73.properties.applies.enum },
+          params: { allowedValues: schema74.properties.applies.enum },
         };
         if (vErrors === null) {
           vErrors = [err35];
@@ -13793,7 +14000,7 @@ function validate250(
     }
     if (data.applies_because !== undefined) {
       if (
-        !validate271(data.applies_because, {
+        !validate275(data.applies_because, {
           instancePath: instancePath + '/applies_because',
           parentData: data,
           parentDataProperty: 'applies_because',
@@ -13801,13 +14008,13 @@ function validate250(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate271.errors);
+        vErrors = joined(vErrors, validate275.errors);
         errors = vErrors.length;
       }
     }
     if (data.otherwise !== undefined) {
       if (
-        !validate253(data.otherwise, {
+        !validate257(data.otherwise, {
           instancePath: instancePath + '/otherwise',
           parentData: data,
           parentDataProperty: 'otherwise',
@@ -13815,13 +14022,13 @@ function validate250(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate253.errors);
+        vErrors = joined(vErrors, validate257.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate276(data.level, {
+        !validate280(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -13829,7 +14036,7 @@ function validate250(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate276.errors);
+        vErrors = joined(vErrors, validate280.errors);
         errors = vErrors.length;
       }
     }
@@ -13839,7 +14046,7 @@ function validate250(
         const len1 = data11.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate279(data11[i1], {
+            !validate283(data11[i1], {
               instancePath: instancePath + '/rules/' + i1,
               parentData: data11,
               parentDataProperty: i1,
@@ -13847,7 +14054,7 @@ function validate250(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate279.errors);
+            vErrors = joined(vErrors, validate283.errors);
             errors = vErrors.length;
           }
         }
@@ -13872,7 +14079,7 @@ function validate250(
         for (const key1 in data13) {
           const _errs23 = errors;
           if (
-            !validate251(key1, {
+            !validate255(key1, {
               instancePath: instancePath + '/measures',
               parentData: data13,
               parentDataProperty: 'measures',
@@ -13880,7 +14087,7 @@ function validate250(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate251.errors);
+            vErrors = joined(vErrors, validate255.errors);
             errors = vErrors.length;
           }
           var valid5 = _errs23 === errors;
@@ -13901,7 +14108,7 @@ function validate250(
         }
         for (const key2 in data13) {
           if (
-            !validate304(data13[key2], {
+            !validate308(data13[key2], {
               instancePath: instancePath + '/measures/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data13,
               parentDataProperty: key2,
@@ -13909,7 +14116,7 @@ function validate250(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate304.errors);
+            vErrors = joined(vErrors, validate308.errors);
             errors = vErrors.length;
           }
         }
@@ -13934,7 +14141,7 @@ function validate250(
         const len2 = data15.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate312(data15[i2], {
+            !validate316(data15[i2], {
               instancePath: instancePath + '/advice/' + i2,
               parentData: data15,
               parentDataProperty: i2,
@@ -13942,7 +14149,7 @@ function validate250(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate312.errors);
+            vErrors = joined(vErrors, validate316.errors);
             errors = vErrors.length;
           }
         }
@@ -13963,7 +14170,7 @@ function validate250(
     }
     if (data.ask_first !== undefined) {
       if (
-        !validate288(data.ask_first, {
+        !validate292(data.ask_first, {
           instancePath: instancePath + '/ask_first',
           parentData: data,
           parentDataProperty: 'ask_first',
@@ -13971,13 +14178,13 @@ function validate250(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate288.errors);
+        vErrors = joined(vErrors, validate292.errors);
         errors = vErrors.length;
       }
     }
     if (data.take_first !== undefined) {
       if (
-        !validate288(data.take_first, {
+        !validate292(data.take_first, {
           instancePath: instancePath + '/take_first',
           parentData: data,
           parentDataProperty: 'take_first',
@@ -13985,13 +14192,13 @@ function validate250(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate288.errors);
+        vErrors = joined(vErrors, validate292.errors);
         errors = vErrors.length;
       }
     }
     if (data.missing !== undefined) {
       if (
-        !validate288(data.missing, {
+        !validate292(data.missing, {
           instancePath: instancePath + '/missing',
           parentData: data,
           parentDataProperty: 'missing',
@@ -13999,7 +14206,7 @@ function validate250(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate288.errors);
+        vErrors = joined(vErrors, validate292.errors);
         errors = vErrors.length;
       }
     }
@@ -14009,7 +14216,7 @@ function validate250(
         const len3 = data20.length;
         for (let i3 = 0; i3 < len3; i3++) {
           if (
-            !validate325(data20[i3], {
+            !validate329(data20[i3], {
               instancePath: instancePath + '/unobtainable/' + i3,
               parentData: data20,
               parentDataProperty: i3,
@@ -14017,7 +14224,7 @@ function validate250(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate325.errors);
+            vErrors = joined(vErrors, validate329.errors);
             errors = vErrors.length;
           }
         }
@@ -14042,7 +14249,7 @@ function validate250(
         const len4 = data22.length;
         for (let i4 = 0; i4 < len4; i4++) {
           if (
-            !validate325(data22[i4], {
+            !validate329(data22[i4], {
               instancePath: instancePath + '/declined/' + i4,
               parentData: data22,
               parentDataProperty: i4,
@@ -14050,7 +14257,7 @@ function validate250(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate325.errors);
+            vErrors = joined(vErrors, validate329.errors);
             errors = vErrors.length;
           }
         }
@@ -14071,7 +14278,7 @@ function validate250(
     }
     if (data.would_tell_more !== undefined) {
       if (
-        !validate288(data.would_tell_more, {
+        !validate292(data.would_tell_more, {
           instancePath: instancePath + '/would_tell_more',
           parentData: data,
           parentDataProperty: 'would_tell_more',
@@ -14079,7 +14286,7 @@ function validate250(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate288.errors);
+        vErrors = joined(vErrors, validate292.errors);
         errors = vErrors.length;
       }
     }
@@ -14089,7 +14296,7 @@ function validate250(
         const len5 = data25.length;
         for (let i5 = 0; i5 < len5; i5++) {
           if (
-            !validate330(data25[i5], {
+            !validate334(data25[i5], {
               instancePath: instancePath + '/stands_in/' + i5,
               parentData: data25,
               parentDataProperty: i5,
@@ -14097,7 +14304,7 @@ function validate250(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate330.errors);
+            vErrors = joined(vErrors, validate334.errors);
             errors = vErrors.length;
           }
         }
@@ -14122,7 +14329,7 @@ function validate250(
         const len6 = data27.length;
         for (let i6 = 0; i6 < len6; i6++) {
           if (
-            !validate335(data27[i6], {
+            !validate339(data27[i6], {
               instancePath: instancePath + '/faults/' + i6,
               parentData: data27,
               parentDataProperty: i6,
@@ -14130,7 +14337,7 @@ function validate250(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate335.errors);
+            vErrors = joined(vErrors, validate339.errors);
             errors = vErrors.length;
           }
         }
@@ -14151,7 +14358,7 @@ function validate250(
     }
     if (data.in_force !== undefined) {
       if (
-        !validate350(data.in_force, {
+        !validate354(data.in_force, {
           instancePath: instancePath + '/in_force',
           parentData: data,
           parentDataProperty: 'in_force',
@@ -14159,7 +14366,7 @@ function validate250(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate350.errors);
+        vErrors = joined(vErrors, validate354.errors);
         errors = vErrors.length;
       }
     }
@@ -14169,7 +14376,7 @@ function validate250(
         const len7 = data30.length;
         for (let i7 = 0; i7 < len7; i7++) {
           if (
-            !validate354(data30[i7], {
+            !validate358(data30[i7], {
               instancePath: instancePath + '/assumed/' + i7,
               parentData: data30,
               parentDataProperty: i7,
@@ -14177,7 +14384,7 @@ function validate250(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate354.errors);
+            vErrors = joined(vErrors, validate358.errors);
             errors = vErrors.length;
           }
         }
@@ -14202,7 +14409,7 @@ function validate250(
         const len8 = data32.length;
         for (let i8 = 0; i8 < len8; i8++) {
           if (
-            !validate358(data32[i8], {
+            !validate362(data32[i8], {
               instancePath: instancePath + '/limits/' + i8,
               parentData: data32,
               parentDataProperty: i8,
@@ -14210,7 +14417,7 @@ function validate250(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate358.errors);
+            vErrors = joined(vErrors, validate362.errors);
             errors = vErrors.length;
           }
         }
@@ -14235,7 +14442,7 @@ function validate250(
         const len9 = data34.length;
         for (let i9 = 0; i9 < len9; i9++) {
           if (
-            !validate362(data34[i9], {
+            !validate366(data34[i9], {
               instancePath: instancePath + '/taken/' + i9,
               parentData: data34,
               parentDataProperty: i9,
@@ -14243,7 +14450,7 @@ function validate250(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate362.errors);
+            vErrors = joined(vErrors, validate366.errors);
             errors = vErrors.length;
           }
         }
@@ -14268,7 +14475,7 @@ function validate250(
         const len10 = data36.length;
         for (let i10 = 0; i10 < len10; i10++) {
           if (
-            !validate365(data36[i10], {
+            !validate369(data36[i10], {
               instancePath: instancePath + '/refused/' + i10,
               parentData: data36,
               parentDataProperty: i10,
@@ -14276,7 +14483,7 @@ function validate250(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate365.errors);
+            vErrors = joined(vErrors, validate369.errors);
             errors = vErrors.length;
           }
         }
@@ -14301,7 +14508,7 @@ function validate250(
         const len11 = data38.length;
         for (let i11 = 0; i11 < len11; i11++) {
           if (
-            !validate365(data38[i11], {
+            !validate369(data38[i11], {
               instancePath: instancePath + '/questioned/' + i11,
               parentData: data38,
               parentDataProperty: i11,
@@ -14309,7 +14516,7 @@ function validate250(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate365.errors);
+            vErrors = joined(vErrors, validate369.errors);
             errors = vErrors.length;
           }
         }
@@ -14330,7 +14537,7 @@ function validate250(
     }
     if (data.unused !== undefined) {
       if (
-        !validate288(data.unused, {
+        !validate292(data.unused, {
           instancePath: instancePath + '/unused',
           parentData: data,
           parentDataProperty: 'unused',
@@ -14338,13 +14545,13 @@ function validate250(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate288.errors);
+        vErrors = joined(vErrors, validate292.errors);
         errors = vErrors.length;
       }
     }
     if (data.caution !== undefined) {
       if (
-        !validate253(data.caution, {
+        !validate257(data.caution, {
           instancePath: instancePath + '/caution',
           parentData: data,
           parentDataProperty: 'caution',
@@ -14352,7 +14559,7 @@ function validate250(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate253.errors);
+        vErrors = joined(vErrors, validate257.errors);
         errors = vErrors.length;
       }
     }
@@ -14365,13 +14572,13 @@ function validate250(
     }
     errors++;
   }
-  validate250.errors = vErrors;
+  validate254.errors = vErrors;
   return errors === 0;
 }
-validate250.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate254.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const protocol = validate372;
-const schema101 = {
+export const protocol = validate376;
+const schema102 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'protocol.schema.json',
   type: 'object',
@@ -14672,6 +14879,7 @@ const schema101 = {
         id: { $ref: '#/$defs/name' },
         text: { $ref: '#/$defs/text' },
         under: { $ref: '#/$defs/text' },
+        excludes: { $ref: '#/$defs/names' },
       },
       required: ['id', 'text'],
       additionalProperties: false,
@@ -14679,13 +14887,13 @@ const schema101 = {
   },
 };
 
-function validate373(
+function validate377(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate373.evaluated;
+  const evaluated0 = validate377.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14725,18 +14933,18 @@ function validate373(
     }
     errors++;
   }
-  validate373.errors = vErrors;
+  validate377.errors = vErrors;
   return errors === 0;
 }
-validate373.evaluated = { dynamicProps: false, dynamicItems: false };
+validate377.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate375(
+function validate379(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate375.evaluated;
+  const evaluated0 = validate379.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14771,12 +14979,12 @@ function validate375(
     }
     errors++;
   }
-  validate375.errors = vErrors;
+  validate379.errors = vErrors;
   return errors === 0;
 }
-validate375.evaluated = { dynamicProps: false, dynamicItems: false };
+validate379.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema104 = {
+const schema105 = {
   type: 'object',
   properties: {
     protocol: { $ref: '#/$defs/name' },
@@ -14792,7 +15000,7 @@ const schema104 = {
   required: ['protocol', 'edition'],
   additionalProperties: false,
 };
-const schema105 = {
+const schema106 = {
   type: 'object',
   properties: {
     value: { $ref: '#/$defs/quantity' },
@@ -14803,13 +15011,13 @@ const schema105 = {
   additionalProperties: false,
 };
 
-function validate382(
+function validate386(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate382.evaluated;
+  const evaluated0 = validate386.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14836,20 +15044,20 @@ function validate382(
       errors++;
     }
   }
-  validate382.errors = vErrors;
+  validate386.errors = vErrors;
   return errors === 0;
 }
-validate382.evaluated = { dynamicProps: false, dynamicItems: false };
+validate386.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema107 = { type: 'array', items: { $ref: '#/$defs/name' }, maxItems: 200 };
+const schema108 = { type: 'array', items: { $ref: '#/$defs/name' }, maxItems: 200 };
 
-function validate385(
+function validate389(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate385.evaluated;
+  const evaluated0 = validate389.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14869,7 +15077,7 @@ function validate385(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate373(data[i0], {
+        !validate377(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -14877,7 +15085,7 @@ function validate385(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate373.errors);
+        vErrors = joined(vErrors, validate377.errors);
         errors = vErrors.length;
       }
     }
@@ -14890,18 +15098,18 @@ function validate385(
     }
     errors++;
   }
-  validate385.errors = vErrors;
+  validate389.errors = vErrors;
   return errors === 0;
 }
-validate385.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate389.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate381(
+function validate385(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate381.evaluated;
+  const evaluated0 = validate385.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14955,7 +15163,7 @@ function validate381(
     }
     if (data.value !== undefined) {
       if (
-        !validate382(data.value, {
+        !validate386(data.value, {
           instancePath: instancePath + '/value',
           parentData: data,
           parentDataProperty: 'value',
@@ -14963,13 +15171,13 @@ function validate381(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate382.errors);
+        vErrors = joined(vErrors, validate386.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate375(data.because, {
+        !validate379(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -14977,13 +15185,13 @@ function validate381(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate375.errors);
+        vErrors = joined(vErrors, validate379.errors);
         errors = vErrors.length;
       }
     }
     if (data.source !== undefined) {
       if (
-        !validate385(data.source, {
+        !validate389(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -14991,7 +15199,7 @@ function validate381(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate385.errors);
+        vErrors = joined(vErrors, validate389.errors);
         errors = vErrors.length;
       }
     }
@@ -15004,25 +15212,25 @@ function validate381(
     }
     errors++;
   }
-  validate381.errors = vErrors;
+  validate385.errors = vErrors;
   return errors === 0;
 }
-validate381.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate385.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema108 = {
+const schema109 = {
   type: 'object',
   properties: { rule: { $ref: '#/$defs/name' }, because: { $ref: '#/$defs/text' } },
   required: ['rule', 'because'],
   additionalProperties: false,
 };
 
-function validate389(
+function validate393(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate389.evaluated;
+  const evaluated0 = validate393.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15076,7 +15284,7 @@ function validate389(
     }
     if (data.rule !== undefined) {
       if (
-        !validate373(data.rule, {
+        !validate377(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -15084,13 +15292,13 @@ function validate389(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate373.errors);
+        vErrors = joined(vErrors, validate377.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate375(data.because, {
+        !validate379(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -15098,7 +15306,7 @@ function validate389(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate375.errors);
+        vErrors = joined(vErrors, validate379.errors);
         errors = vErrors.length;
       }
     }
@@ -15111,18 +15319,18 @@ function validate389(
     }
     errors++;
   }
-  validate389.errors = vErrors;
+  validate393.errors = vErrors;
   return errors === 0;
 }
-validate389.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate393.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate378(
+function validate382(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate378.evaluated;
+  const evaluated0 = validate382.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15176,7 +15384,7 @@ function validate378(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate373(data.protocol, {
+        !validate377(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -15184,7 +15392,7 @@ function validate378(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate373.errors);
+        vErrors = joined(vErrors, validate377.errors);
         errors = vErrors.length;
       }
     }
@@ -15255,7 +15463,7 @@ function validate378(
         for (const key1 in data2) {
           const _errs7 = errors;
           if (
-            !validate373(key1, {
+            !validate377(key1, {
               instancePath: instancePath + '/limits',
               parentData: data2,
               parentDataProperty: 'limits',
@@ -15263,7 +15471,7 @@ function validate378(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate373.errors);
+            vErrors = joined(vErrors, validate377.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs7 === errors;
@@ -15284,7 +15492,7 @@ function validate378(
         }
         for (const key2 in data2) {
           if (
-            !validate381(data2[key2], {
+            !validate385(data2[key2], {
               instancePath: instancePath + '/limits/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data2,
               parentDataProperty: key2,
@@ -15292,7 +15500,7 @@ function validate378(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate381.errors);
+            vErrors = joined(vErrors, validate385.errors);
             errors = vErrors.length;
           }
         }
@@ -15345,7 +15553,7 @@ function validate378(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate389(data4[i0], {
+            !validate393(data4[i0], {
               instancePath: instancePath + '/withdraws/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -15353,7 +15561,7 @@ function validate378(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate389.errors);
+            vErrors = joined(vErrors, validate393.errors);
             errors = vErrors.length;
           }
         }
@@ -15381,12 +15589,12 @@ function validate378(
     }
     errors++;
   }
-  validate378.errors = vErrors;
+  validate382.errors = vErrors;
   return errors === 0;
 }
-validate378.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate382.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema109 = {
+const schema110 = {
   type: 'object',
   properties: {
     all: { $ref: '#/$defs/conditions' },
@@ -15399,7 +15607,7 @@ const schema109 = {
   minProperties: 1,
   maxProperties: 100,
 };
-const schema110 = {
+const schema111 = {
   type: 'object',
   properties: {
     below: { $ref: '#/$defs/quantity' },
@@ -15417,13 +15625,13 @@ const schema110 = {
   additionalProperties: false,
 };
 
-function validate403(
+function validate407(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate403.evaluated;
+  const evaluated0 = validate407.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15453,18 +15661,18 @@ function validate403(
     }
     errors++;
   }
-  validate403.errors = vErrors;
+  validate407.errors = vErrors;
   return errors === 0;
 }
-validate403.evaluated = { dynamicProps: false, dynamicItems: false };
+validate407.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate396(
+function validate400(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate396.evaluated;
+  const evaluated0 = validate400.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15487,7 +15695,7 @@ function validate396(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema110.properties, key0)) {
+      if (!func5.call(schema111.properties, key0)) {
         const err1 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -15504,7 +15712,7 @@ function validate396(
     }
     if (data.below !== undefined) {
       if (
-        !validate382(data.below, {
+        !validate386(data.below, {
           instancePath: instancePath + '/below',
           parentData: data,
           parentDataProperty: 'below',
@@ -15512,13 +15720,13 @@ function validate396(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate382.errors);
+        vErrors = joined(vErrors, validate386.errors);
         errors = vErrors.length;
       }
     }
     if (data.above !== undefined) {
       if (
-        !validate382(data.above, {
+        !validate386(data.above, {
           instancePath: instancePath + '/above',
           parentData: data,
           parentDataProperty: 'above',
@@ -15526,13 +15734,13 @@ function validate396(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate382.errors);
+        vErrors = joined(vErrors, validate386.errors);
         errors = vErrors.length;
       }
     }
     if (data.at_most !== undefined) {
       if (
-        !validate382(data.at_most, {
+        !validate386(data.at_most, {
           instancePath: instancePath + '/at_most',
           parentData: data,
           parentDataProperty: 'at_most',
@@ -15540,13 +15748,13 @@ function validate396(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate382.errors);
+        vErrors = joined(vErrors, validate386.errors);
         errors = vErrors.length;
       }
     }
     if (data.at_least !== undefined) {
       if (
-        !validate382(data.at_least, {
+        !validate386(data.at_least, {
           instancePath: instancePath + '/at_least',
           parentData: data,
           parentDataProperty: 'at_least',
@@ -15554,7 +15762,7 @@ function validate396(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate382.errors);
+        vErrors = joined(vErrors, validate386.errors);
         errors = vErrors.length;
       }
     }
@@ -15592,7 +15800,7 @@ function validate396(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate382(data4[i0], {
+            !validate386(data4[i0], {
               instancePath: instancePath + '/between/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -15600,7 +15808,7 @@ function validate396(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate382.errors);
+            vErrors = joined(vErrors, validate386.errors);
             errors = vErrors.length;
           }
         }
@@ -15626,7 +15834,7 @@ function validate396(
           instancePath: instancePath + '/is',
           schemaPath: '#/properties/is/type',
           keyword: 'type',
-          params: { type: schema110.properties.is.type },
+          params: { type: schema111.properties.is.type },
         };
         if (vErrors === null) {
           vErrors = [err5];
@@ -15654,7 +15862,7 @@ function validate396(
     }
     if (data.one_of !== undefined) {
       if (
-        !validate385(data.one_of, {
+        !validate389(data.one_of, {
           instancePath: instancePath + '/one_of',
           parentData: data,
           parentDataProperty: 'one_of',
@@ -15662,13 +15870,13 @@ function validate396(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate385.errors);
+        vErrors = joined(vErrors, validate389.errors);
         errors = vErrors.length;
       }
     }
     if (data.known !== undefined) {
       if (
-        !validate403(data.known, {
+        !validate407(data.known, {
           instancePath: instancePath + '/known',
           parentData: data,
           parentDataProperty: 'known',
@@ -15676,13 +15884,13 @@ function validate396(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate403.errors);
+        vErrors = joined(vErrors, validate407.errors);
         errors = vErrors.length;
       }
     }
     if (data.unobtainable !== undefined) {
       if (
-        !validate403(data.unobtainable, {
+        !validate407(data.unobtainable, {
           instancePath: instancePath + '/unobtainable',
           parentData: data,
           parentDataProperty: 'unobtainable',
@@ -15690,13 +15898,13 @@ function validate396(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate403.errors);
+        vErrors = joined(vErrors, validate407.errors);
         errors = vErrors.length;
       }
     }
     if (data.accepted !== undefined) {
       if (
-        !validate375(data.accepted, {
+        !validate379(data.accepted, {
           instancePath: instancePath + '/accepted',
           parentData: data,
           parentDataProperty: 'accepted',
@@ -15704,7 +15912,7 @@ function validate396(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate375.errors);
+        vErrors = joined(vErrors, validate379.errors);
         errors = vErrors.length;
       }
     }
@@ -15717,21 +15925,21 @@ function validate396(
     }
     errors++;
   }
-  validate396.errors = vErrors;
+  validate400.errors = vErrors;
   return errors === 0;
 }
-validate396.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate400.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema112 = { type: 'array', items: { $ref: '#/$defs/condition' }, minItems: 1, maxItems: 200 };
-const wrapper1 = { validate: validate395 };
+const schema113 = { type: 'array', items: { $ref: '#/$defs/condition' }, minItems: 1, maxItems: 200 };
+const wrapper1 = { validate: validate399 };
 
-function validate408(
+function validate412(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate408.evaluated;
+  const evaluated0 = validate412.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15781,25 +15989,25 @@ function validate408(
     }
     errors++;
   }
-  validate408.errors = vErrors;
+  validate412.errors = vErrors;
   return errors === 0;
 }
-validate408.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate412.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-const schema113 = {
+const schema114 = {
   type: 'object',
   properties: { count: { type: 'integer', minimum: 1, maximum: 200 }, of: { $ref: '#/$defs/conditions' } },
   required: ['count', 'of'],
   additionalProperties: false,
 };
 
-function validate412(
+function validate416(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate412.evaluated;
+  const evaluated0 = validate416.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15900,7 +16108,7 @@ function validate412(
     }
     if (data.of !== undefined) {
       if (
-        !validate408(data.of, {
+        !validate412(data.of, {
           instancePath: instancePath + '/of',
           parentData: data,
           parentDataProperty: 'of',
@@ -15908,7 +16116,7 @@ function validate412(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate408.errors);
+        vErrors = joined(vErrors, validate412.errors);
         errors = vErrors.length;
       }
     }
@@ -15921,18 +16129,18 @@ function validate412(
     }
     errors++;
   }
-  validate412.errors = vErrors;
+  validate416.errors = vErrors;
   return errors === 0;
 }
-validate412.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate416.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate395(
+function validate399(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate395.evaluated;
+  const evaluated0 = validate399.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15977,7 +16185,7 @@ function validate395(
         key0 === 'rule'
       )) {
         if (
-          !validate396(data[key0], {
+          !validate400(data[key0], {
             instancePath: instancePath + '/' + key0.replace(/~/g, '~0').replace(/\//g, '~1'),
             parentData: data,
             parentDataProperty: key0,
@@ -15985,59 +16193,17 @@ function validate395(
             dynamicAnchors,
           })
         ) {
-          vErrors = joined(vErrors, validate396.errors);
+          vErrors = joined(vErrors, validate400.errors);
           errors = vErrors.length;
         }
       }
     }
     if (data.all !== undefined) {
       if (
-        !validate408(data.all, {
+        !validate412(data.all, {
           instancePath: instancePath + '/all',
           parentData: data,
           parentDataProperty: 'all',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate408.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.any !== undefined) {
-      if (
-        !validate408(data.any, {
-          instancePath: instancePath + '/any',
-          parentData: data,
-          parentDataProperty: 'any',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate408.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.none !== undefined) {
-      if (
-        !validate408(data.none, {
-          instancePath: instancePath + '/none',
-          parentData: data,
-          parentDataProperty: 'none',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate408.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.at_least_of !== undefined) {
-      if (
-        !validate412(data.at_least_of, {
-          instancePath: instancePath + '/at_least_of',
-          parentData: data,
-          parentDataProperty: 'at_least_of',
           rootData,
           dynamicAnchors,
         })
@@ -16046,9 +16212,51 @@ function validate395(
         errors = vErrors.length;
       }
     }
+    if (data.any !== undefined) {
+      if (
+        !validate412(data.any, {
+          instancePath: instancePath + '/any',
+          parentData: data,
+          parentDataProperty: 'any',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate412.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.none !== undefined) {
+      if (
+        !validate412(data.none, {
+          instancePath: instancePath + '/none',
+          parentData: data,
+          parentDataProperty: 'none',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate412.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.at_least_of !== undefined) {
+      if (
+        !validate416(data.at_least_of, {
+          instancePath: instancePath + '/at_least_of',
+          parentData: data,
+          parentDataProperty: 'at_least_of',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate416.errors);
+        errors = vErrors.length;
+      }
+    }
     if (data.rule !== undefined) {
       if (
-        !validate373(data.rule, {
+        !validate377(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -16056,7 +16264,7 @@ function validate395(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate373.errors);
+        vErrors = joined(vErrors, validate377.errors);
         errors = vErrors.length;
       }
     }
@@ -16069,18 +16277,18 @@ function validate395(
     }
     errors++;
   }
-  validate395.errors = vErrors;
+  validate399.errors = vErrors;
   return errors === 0;
 }
-validate395.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate399.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate420(
+function validate424(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate420.evaluated;
+  const evaluated0 = validate424.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16201,12 +16409,12 @@ function validate420(
     }
     errors++;
   }
-  validate420.errors = vErrors;
+  validate424.errors = vErrors;
   return errors === 0;
 }
-validate420.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate424.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema115 = {
+const schema116 = {
   type: 'object',
   properties: {
     needs: { $ref: '#/$defs/names' },
@@ -16220,13 +16428,13 @@ const schema115 = {
   additionalProperties: false,
 };
 
-function validate428(
+function validate432(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate428.evaluated;
+  const evaluated0 = validate432.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16783,18 +16991,18 @@ function validate428(
     }
     errors++;
   }
-  validate428.errors = vErrors;
+  validate432.errors = vErrors;
   return errors === 0;
 }
-validate428.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate432.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate424(
+function validate428(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate424.evaluated;
+  const evaluated0 = validate428.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16820,7 +17028,7 @@ function validate424(
     }
     if (data.needs !== undefined) {
       if (
-        !validate385(data.needs, {
+        !validate389(data.needs, {
           instancePath: instancePath + '/needs',
           parentData: data,
           parentDataProperty: 'needs',
@@ -16828,13 +17036,13 @@ function validate424(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate385.errors);
+        vErrors = joined(vErrors, validate389.errors);
         errors = vErrors.length;
       }
     }
     if (data.helps !== undefined) {
       if (
-        !validate385(data.helps, {
+        !validate389(data.helps, {
           instancePath: instancePath + '/helps',
           parentData: data,
           parentDataProperty: 'helps',
@@ -16842,7 +17050,7 @@ function validate424(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate385.errors);
+        vErrors = joined(vErrors, validate389.errors);
         errors = vErrors.length;
       }
     }
@@ -16852,7 +17060,7 @@ function validate424(
         for (const key1 in data2) {
           const _errs6 = errors;
           if (
-            !validate373(key1, {
+            !validate377(key1, {
               instancePath: instancePath + '/declares',
               parentData: data2,
               parentDataProperty: 'declares',
@@ -16860,7 +17068,7 @@ function validate424(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate373.errors);
+            vErrors = joined(vErrors, validate377.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs6 === errors;
@@ -16881,7 +17089,7 @@ function validate424(
         }
         for (const key2 in data2) {
           if (
-            !validate428(data2[key2], {
+            !validate432(data2[key2], {
               instancePath: instancePath + '/declares/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data2,
               parentDataProperty: key2,
@@ -16889,7 +17097,7 @@ function validate424(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate428.errors);
+            vErrors = joined(vErrors, validate432.errors);
             errors = vErrors.length;
           }
         }
@@ -16917,24 +17125,24 @@ function validate424(
     }
     errors++;
   }
-  validate424.errors = vErrors;
+  validate428.errors = vErrors;
   return errors === 0;
 }
-validate424.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate428.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema117 = {
+const schema118 = {
   type: 'object',
   properties: { set_by: { $ref: '#/$defs/text' }, if_not_stated: { type: ['number', 'string', 'boolean'] } },
   additionalProperties: false,
 };
 
-function validate445(
+function validate449(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate445.evaluated;
+  const evaluated0 = validate449.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16960,7 +17168,7 @@ function validate445(
     }
     if (data.set_by !== undefined) {
       if (
-        !validate375(data.set_by, {
+        !validate379(data.set_by, {
           instancePath: instancePath + '/set_by',
           parentData: data,
           parentDataProperty: 'set_by',
@@ -16968,7 +17176,7 @@ function validate445(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate375.errors);
+        vErrors = joined(vErrors, validate379.errors);
         errors = vErrors.length;
       }
     }
@@ -16983,7 +17191,7 @@ function validate445(
           instancePath: instancePath + '/if_not_stated',
           schemaPath: '#/properties/if_not_stated/type',
           keyword: 'type',
-          params: { type: schema117.properties.if_not_stated.type },
+          params: { type: schema118.properties.if_not_stated.type },
         };
         if (vErrors === null) {
           vErrors = [err1];
@@ -17002,12 +17210,12 @@ function validate445(
     }
     errors++;
   }
-  validate445.errors = vErrors;
+  validate449.errors = vErrors;
   return errors === 0;
 }
-validate445.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate449.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema118 = {
+const schema119 = {
   type: 'object',
   properties: {
     value: { $ref: '#/$defs/quantity' },
@@ -17021,13 +17229,13 @@ const schema118 = {
   additionalProperties: false,
 };
 
-function validate449(
+function validate453(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate449.evaluated;
+  const evaluated0 = validate453.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17074,7 +17282,7 @@ function validate449(
     }
     if (data.value !== undefined) {
       if (
-        !validate382(data.value, {
+        !validate386(data.value, {
           instancePath: instancePath + '/value',
           parentData: data,
           parentDataProperty: 'value',
@@ -17082,7 +17290,7 @@ function validate449(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate382.errors);
+        vErrors = joined(vErrors, validate386.errors);
         errors = vErrors.length;
       }
     }
@@ -17152,7 +17360,7 @@ function validate449(
         const len0 = data2.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate382(data2[i0], {
+            !validate386(data2[i0], {
               instancePath: instancePath + '/between/' + i0,
               parentData: data2,
               parentDataProperty: i0,
@@ -17160,7 +17368,7 @@ function validate449(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate382.errors);
+            vErrors = joined(vErrors, validate386.errors);
             errors = vErrors.length;
           }
         }
@@ -17181,7 +17389,7 @@ function validate449(
     }
     if (data.set_by !== undefined) {
       if (
-        !validate375(data.set_by, {
+        !validate379(data.set_by, {
           instancePath: instancePath + '/set_by',
           parentData: data,
           parentDataProperty: 'set_by',
@@ -17189,13 +17397,13 @@ function validate449(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate375.errors);
+        vErrors = joined(vErrors, validate379.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate375(data.title, {
+        !validate379(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -17203,13 +17411,13 @@ function validate449(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate375.errors);
+        vErrors = joined(vErrors, validate379.errors);
         errors = vErrors.length;
       }
     }
     if (data.source !== undefined) {
       if (
-        !validate385(data.source, {
+        !validate389(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -17217,7 +17425,7 @@ function validate449(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate385.errors);
+        vErrors = joined(vErrors, validate389.errors);
         errors = vErrors.length;
       }
     }
@@ -17230,12 +17438,12 @@ function validate449(
     }
     errors++;
   }
-  validate449.errors = vErrors;
+  validate453.errors = vErrors;
   return errors === 0;
 }
-validate449.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate453.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema119 = {
+const schema120 = {
   type: 'object',
   properties: {
     fault: { $ref: '#/$defs/name' },
@@ -17250,7 +17458,7 @@ const schema119 = {
   required: ['fault', 'when', 'says', 'source'],
   additionalProperties: false,
 };
-const schema120 = {
+const schema121 = {
   type: 'object',
   propertyNames: { $ref: '#/$defs/name' },
   additionalProperties: { $ref: '#/$defs/quantity' },
@@ -17258,13 +17466,13 @@ const schema120 = {
   maxProperties: 20,
 };
 
-function validate460(
+function validate464(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate460.evaluated;
+  const evaluated0 = validate464.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17303,9 +17511,9 @@ function validate460(
     for (const key0 in data) {
       const _errs1 = errors;
       if (
-        !validate373(key0, { instancePath, parentData: data, parentDataProperty, rootData, dynamicAnchors })
+        !validate377(key0, { instancePath, parentData: data, parentDataProperty, rootData, dynamicAnchors })
       ) {
-        vErrors = joined(vErrors, validate373.errors);
+        vErrors = joined(vErrors, validate377.errors);
         errors = vErrors.length;
       }
       var valid0 = _errs1 === errors;
@@ -17326,7 +17534,7 @@ function validate460(
     }
     for (const key1 in data) {
       if (
-        !validate382(data[key1], {
+        !validate386(data[key1], {
           instancePath: instancePath + '/' + key1.replace(/~/g, '~0').replace(/\//g, '~1'),
           parentData: data,
           parentDataProperty: key1,
@@ -17334,7 +17542,7 @@ function validate460(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate382.errors);
+        vErrors = joined(vErrors, validate386.errors);
         errors = vErrors.length;
       }
     }
@@ -17347,29 +17555,30 @@ function validate460(
     }
     errors++;
   }
-  validate460.errors = vErrors;
+  validate464.errors = vErrors;
   return errors === 0;
 }
-validate460.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate464.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema121 = {
+const schema122 = {
   type: 'object',
   properties: {
     id: { $ref: '#/$defs/name' },
     text: { $ref: '#/$defs/text' },
     under: { $ref: '#/$defs/text' },
+    excludes: { $ref: '#/$defs/names' },
   },
   required: ['id', 'text'],
   additionalProperties: false,
 };
 
-function validate466(
+function validate470(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate466.evaluated;
+  const evaluated0 = validate470.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17406,7 +17615,7 @@ function validate466(
       errors++;
     }
     for (const key0 in data) {
-      if (!(key0 === 'id' || key0 === 'text' || key0 === 'under')) {
+      if (!(key0 === 'id' || key0 === 'text' || key0 === 'under' || key0 === 'excludes')) {
         const err2 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -17423,7 +17632,7 @@ function validate466(
     }
     if (data.id !== undefined) {
       if (
-        !validate373(data.id, {
+        !validate377(data.id, {
           instancePath: instancePath + '/id',
           parentData: data,
           parentDataProperty: 'id',
@@ -17431,13 +17640,13 @@ function validate466(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate373.errors);
+        vErrors = joined(vErrors, validate377.errors);
         errors = vErrors.length;
       }
     }
     if (data.text !== undefined) {
       if (
-        !validate375(data.text, {
+        !validate379(data.text, {
           instancePath: instancePath + '/text',
           parentData: data,
           parentDataProperty: 'text',
@@ -17445,13 +17654,13 @@ function validate466(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate375.errors);
+        vErrors = joined(vErrors, validate379.errors);
         errors = vErrors.length;
       }
     }
     if (data.under !== undefined) {
       if (
-        !validate375(data.under, {
+        !validate379(data.under, {
           instancePath: instancePath + '/under',
           parentData: data,
           parentDataProperty: 'under',
@@ -17459,7 +17668,21 @@ function validate466(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate375.errors);
+        vErrors = joined(vErrors, validate379.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.excludes !== undefined) {
+      if (
+        !validate389(data.excludes, {
+          instancePath: instancePath + '/excludes',
+          parentData: data,
+          parentDataProperty: 'excludes',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate389.errors);
         errors = vErrors.length;
       }
     }
@@ -17472,18 +17695,18 @@ function validate466(
     }
     errors++;
   }
-  validate466.errors = vErrors;
+  validate470.errors = vErrors;
   return errors === 0;
 }
-validate466.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate470.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate456(
+function validate460(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate456.evaluated;
+  const evaluated0 = validate460.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17574,7 +17797,7 @@ function validate456(
     }
     if (data.fault !== undefined) {
       if (
-        !validate373(data.fault, {
+        !validate377(data.fault, {
           instancePath: instancePath + '/fault',
           parentData: data,
           parentDataProperty: 'fault',
@@ -17582,13 +17805,13 @@ function validate456(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate373.errors);
+        vErrors = joined(vErrors, validate377.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate375(data.title, {
+        !validate379(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -17596,13 +17819,13 @@ function validate456(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate375.errors);
+        vErrors = joined(vErrors, validate379.errors);
         errors = vErrors.length;
       }
     }
     if (data.when !== undefined) {
       if (
-        !validate395(data.when, {
+        !validate399(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -17610,13 +17833,13 @@ function validate456(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate395.errors);
+        vErrors = joined(vErrors, validate399.errors);
         errors = vErrors.length;
       }
     }
     if (data.reads_high !== undefined) {
       if (
-        !validate460(data.reads_high, {
+        !validate464(data.reads_high, {
           instancePath: instancePath + '/reads_high',
           parentData: data,
           parentDataProperty: 'reads_high',
@@ -17624,13 +17847,13 @@ function validate456(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate460.errors);
+        vErrors = joined(vErrors, validate464.errors);
         errors = vErrors.length;
       }
     }
     if (data.reads_low !== undefined) {
       if (
-        !validate460(data.reads_low, {
+        !validate464(data.reads_low, {
           instancePath: instancePath + '/reads_low',
           parentData: data,
           parentDataProperty: 'reads_low',
@@ -17638,13 +17861,13 @@ function validate456(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate460.errors);
+        vErrors = joined(vErrors, validate464.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate375(data.says, {
+        !validate379(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -17652,7 +17875,7 @@ function validate456(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate375.errors);
+        vErrors = joined(vErrors, validate379.errors);
         errors = vErrors.length;
       }
     }
@@ -17690,7 +17913,7 @@ function validate456(
         const len0 = data6.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate466(data6[i0], {
+            !validate470(data6[i0], {
               instancePath: instancePath + '/do/' + i0,
               parentData: data6,
               parentDataProperty: i0,
@@ -17698,7 +17921,7 @@ function validate456(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate466.errors);
+            vErrors = joined(vErrors, validate470.errors);
             errors = vErrors.length;
           }
         }
@@ -17719,7 +17942,7 @@ function validate456(
     }
     if (data.source !== undefined) {
       if (
-        !validate385(data.source, {
+        !validate389(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -17727,7 +17950,7 @@ function validate456(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate385.errors);
+        vErrors = joined(vErrors, validate389.errors);
         errors = vErrors.length;
       }
     }
@@ -17740,12 +17963,12 @@ function validate456(
     }
     errors++;
   }
-  validate456.errors = vErrors;
+  validate460.errors = vErrors;
   return errors === 0;
 }
-validate456.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate460.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema122 = {
+const schema123 = {
   type: 'object',
   properties: {
     title: { $ref: '#/$defs/text' },
@@ -17780,7 +18003,7 @@ const schema122 = {
   },
   additionalProperties: false,
 };
-const schema123 = {
+const schema124 = {
   type: 'object',
   properties: {
     of: { $ref: '#/$defs/name' },
@@ -17796,13 +18019,13 @@ const schema123 = {
   additionalProperties: false,
 };
 
-function validate478(
+function validate483(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate478.evaluated;
+  const evaluated0 = validate483.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17856,7 +18079,7 @@ function validate478(
     }
     if (data.of !== undefined) {
       if (
-        !validate373(data.of, {
+        !validate377(data.of, {
           instancePath: instancePath + '/of',
           parentData: data,
           parentDataProperty: 'of',
@@ -17864,7 +18087,7 @@ function validate478(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate373.errors);
+        vErrors = joined(vErrors, validate377.errors);
         errors = vErrors.length;
       }
     }
@@ -17934,7 +18157,7 @@ function validate478(
             const len1 = data2.length;
             for (let i1 = 0; i1 < len1; i1++) {
               if (
-                !validate382(data2[i1], {
+                !validate386(data2[i1], {
                   instancePath: instancePath + '/points/' + i0 + '/' + i1,
                   parentData: data2,
                   parentDataProperty: i1,
@@ -17942,7 +18165,7 @@ function validate478(
                   dynamicAnchors,
                 })
               ) {
-                vErrors = joined(vErrors, validate382.errors);
+                vErrors = joined(vErrors, validate386.errors);
                 errors = vErrors.length;
               }
             }
@@ -17997,7 +18220,7 @@ function validate478(
           instancePath: instancePath + '/beyond',
           schemaPath: '#/properties/beyond/enum',
           keyword: 'enum',
-          params: { allowedValues: schema123.properties.beyond.enum },
+          params: { allowedValues: schema124.properties.beyond.enum },
         };
         if (vErrors === null) {
           vErrors = [err10];
@@ -18016,19 +18239,19 @@ function validate478(
     }
     errors++;
   }
-  validate478.errors = vErrors;
+  validate483.errors = vErrors;
   return errors === 0;
 }
-validate478.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate483.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema124 = {
+const schema125 = {
   type: ['array', 'object'],
   items: { $ref: '#/$defs/band' },
   additionalProperties: { type: 'integer', minimum: -1000, maximum: 1000 },
   minItems: 1,
   maxItems: 100,
 };
-const schema125 = {
+const schema126 = {
   type: 'object',
   properties: {
     at_most: { $ref: '#/$defs/quantity' },
@@ -18039,13 +18262,13 @@ const schema125 = {
   additionalProperties: false,
 };
 
-function validate484(
+function validate489(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate484.evaluated;
+  const evaluated0 = validate489.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18085,7 +18308,7 @@ function validate484(
     }
     if (data.at_most !== undefined) {
       if (
-        !validate382(data.at_most, {
+        !validate386(data.at_most, {
           instancePath: instancePath + '/at_most',
           parentData: data,
           parentDataProperty: 'at_most',
@@ -18093,13 +18316,13 @@ function validate484(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate382.errors);
+        vErrors = joined(vErrors, validate386.errors);
         errors = vErrors.length;
       }
     }
     if (data.below !== undefined) {
       if (
-        !validate382(data.below, {
+        !validate386(data.below, {
           instancePath: instancePath + '/below',
           parentData: data,
           parentDataProperty: 'below',
@@ -18107,7 +18330,7 @@ function validate484(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate382.errors);
+        vErrors = joined(vErrors, validate386.errors);
         errors = vErrors.length;
       }
     }
@@ -18167,18 +18390,18 @@ function validate484(
     }
     errors++;
   }
-  validate484.errors = vErrors;
+  validate489.errors = vErrors;
   return errors === 0;
 }
-validate484.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate489.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate483(
+function validate488(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate483.evaluated;
+  const evaluated0 = validate488.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18186,7 +18409,7 @@ function validate483(
     evaluated0.items = undefined;
   }
   if (!data || typeof data != 'object') {
-    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema124.type } };
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema125.type } };
     if (vErrors === null) {
       vErrors = [err0];
     } else {
@@ -18216,7 +18439,7 @@ function validate483(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate484(data[i0], {
+        !validate489(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -18224,7 +18447,7 @@ function validate483(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate484.errors);
+        vErrors = joined(vErrors, validate489.errors);
         errors = vErrors.length;
       }
     }
@@ -18278,25 +18501,25 @@ function validate483(
       }
     }
   }
-  validate483.errors = vErrors;
+  validate488.errors = vErrors;
   return errors === 0;
 }
-validate483.evaluated = { props: true, items: true, dynamicProps: false, dynamicItems: false };
+validate488.evaluated = { props: true, items: true, dynamicProps: false, dynamicItems: false };
 
-const schema126 = {
+const schema127 = {
   type: 'object',
   properties: { when: { $ref: '#/$defs/condition' }, use: { $ref: '#/$defs/quantity' } },
   required: ['use'],
   additionalProperties: false,
 };
 
-function validate489(
+function validate494(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate489.evaluated;
+  const evaluated0 = validate494.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18336,7 +18559,7 @@ function validate489(
     }
     if (data.when !== undefined) {
       if (
-        !validate395(data.when, {
+        !validate399(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -18344,13 +18567,13 @@ function validate489(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate395.errors);
+        vErrors = joined(vErrors, validate399.errors);
         errors = vErrors.length;
       }
     }
     if (data.use !== undefined) {
       if (
-        !validate382(data.use, {
+        !validate386(data.use, {
           instancePath: instancePath + '/use',
           parentData: data,
           parentDataProperty: 'use',
@@ -18358,7 +18581,7 @@ function validate489(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate382.errors);
+        vErrors = joined(vErrors, validate386.errors);
         errors = vErrors.length;
       }
     }
@@ -18371,18 +18594,18 @@ function validate489(
     }
     errors++;
   }
-  validate489.errors = vErrors;
+  validate494.errors = vErrors;
   return errors === 0;
 }
-validate489.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate494.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate503(
+function validate508(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate503.evaluated;
+  const evaluated0 = validate508.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18422,18 +18645,18 @@ function validate503(
     }
     errors++;
   }
-  validate503.errors = vErrors;
+  validate508.errors = vErrors;
   return errors === 0;
 }
-validate503.evaluated = { dynamicProps: false, dynamicItems: false };
+validate508.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate474(
+function validate479(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate474.evaluated;
+  const evaluated0 = validate479.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18442,7 +18665,7 @@ function validate474(
   }
   if (data && typeof data == 'object' && !Array.isArray(data)) {
     for (const key0 in data) {
-      if (!func5.call(schema122.properties, key0)) {
+      if (!func5.call(schema123.properties, key0)) {
         const err0 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -18459,7 +18682,7 @@ function validate474(
     }
     if (data.title !== undefined) {
       if (
-        !validate375(data.title, {
+        !validate379(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -18467,13 +18690,13 @@ function validate474(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate375.errors);
+        vErrors = joined(vErrors, validate379.errors);
         errors = vErrors.length;
       }
     }
     if (data.meaning !== undefined) {
       if (
-        !validate375(data.meaning, {
+        !validate379(data.meaning, {
           instancePath: instancePath + '/meaning',
           parentData: data,
           parentDataProperty: 'meaning',
@@ -18481,7 +18704,7 @@ function validate474(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate375.errors);
+        vErrors = joined(vErrors, validate379.errors);
         errors = vErrors.length;
       }
     }
@@ -18519,7 +18742,7 @@ function validate474(
     }
     if (data.source !== undefined) {
       if (
-        !validate385(data.source, {
+        !validate389(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -18527,7 +18750,7 @@ function validate474(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate385.errors);
+        vErrors = joined(vErrors, validate389.errors);
         errors = vErrors.length;
       }
     }
@@ -18538,7 +18761,7 @@ function validate474(
           instancePath: instancePath + '/formula',
           schemaPath: '#/properties/formula/type',
           keyword: 'type',
-          params: { type: schema122.properties.formula.type },
+          params: { type: schema123.properties.formula.type },
         };
         if (vErrors === null) {
           vErrors = [err3];
@@ -18566,7 +18789,7 @@ function validate474(
     }
     if (data.curve !== undefined) {
       if (
-        !validate478(data.curve, {
+        !validate483(data.curve, {
           instancePath: instancePath + '/curve',
           parentData: data,
           parentDataProperty: 'curve',
@@ -18574,7 +18797,7 @@ function validate474(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate478.errors);
+        vErrors = joined(vErrors, validate483.errors);
         errors = vErrors.length;
       }
     }
@@ -18612,7 +18835,7 @@ function validate474(
         for (const key1 in data6) {
           const _errs12 = errors;
           if (
-            !validate373(key1, {
+            !validate377(key1, {
               instancePath: instancePath + '/score',
               parentData: data6,
               parentDataProperty: 'score',
@@ -18620,7 +18843,7 @@ function validate474(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate373.errors);
+            vErrors = joined(vErrors, validate377.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs12 === errors;
@@ -18641,7 +18864,7 @@ function validate474(
         }
         for (const key2 in data6) {
           if (
-            !validate483(data6[key2], {
+            !validate488(data6[key2], {
               instancePath: instancePath + '/score/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data6,
               parentDataProperty: key2,
@@ -18649,7 +18872,7 @@ function validate474(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate483.errors);
+            vErrors = joined(vErrors, validate488.errors);
             errors = vErrors.length;
           }
         }
@@ -18702,7 +18925,7 @@ function validate474(
         const len0 = data8.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate489(data8[i0], {
+            !validate494(data8[i0], {
               instancePath: instancePath + '/choose/' + i0,
               parentData: data8,
               parentDataProperty: i0,
@@ -18710,7 +18933,7 @@ function validate474(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate489.errors);
+            vErrors = joined(vErrors, validate494.errors);
             errors = vErrors.length;
           }
         }
@@ -18731,7 +18954,7 @@ function validate474(
     }
     if (data.first_known !== undefined) {
       if (
-        !validate385(data.first_known, {
+        !validate389(data.first_known, {
           instancePath: instancePath + '/first_known',
           parentData: data,
           parentDataProperty: 'first_known',
@@ -18739,13 +18962,13 @@ function validate474(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate385.errors);
+        vErrors = joined(vErrors, validate389.errors);
         errors = vErrors.length;
       }
     }
     if (data.highest !== undefined) {
       if (
-        !validate373(data.highest, {
+        !validate377(data.highest, {
           instancePath: instancePath + '/highest',
           parentData: data,
           parentDataProperty: 'highest',
@@ -18753,13 +18976,13 @@ function validate474(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate373.errors);
+        vErrors = joined(vErrors, validate377.errors);
         errors = vErrors.length;
       }
     }
     if (data.lowest !== undefined) {
       if (
-        !validate373(data.lowest, {
+        !validate377(data.lowest, {
           instancePath: instancePath + '/lowest',
           parentData: data,
           parentDataProperty: 'lowest',
@@ -18767,13 +18990,13 @@ function validate474(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate373.errors);
+        vErrors = joined(vErrors, validate377.errors);
         errors = vErrors.length;
       }
     }
     if (data.average !== undefined) {
       if (
-        !validate373(data.average, {
+        !validate377(data.average, {
           instancePath: instancePath + '/average',
           parentData: data,
           parentDataProperty: 'average',
@@ -18781,13 +19004,13 @@ function validate474(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate373.errors);
+        vErrors = joined(vErrors, validate377.errors);
         errors = vErrors.length;
       }
     }
     if (data.earliest !== undefined) {
       if (
-        !validate373(data.earliest, {
+        !validate377(data.earliest, {
           instancePath: instancePath + '/earliest',
           parentData: data,
           parentDataProperty: 'earliest',
@@ -18795,13 +19018,13 @@ function validate474(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate373.errors);
+        vErrors = joined(vErrors, validate377.errors);
         errors = vErrors.length;
       }
     }
     if (data.latest !== undefined) {
       if (
-        !validate373(data.latest, {
+        !validate377(data.latest, {
           instancePath: instancePath + '/latest',
           parentData: data,
           parentDataProperty: 'latest',
@@ -18809,13 +19032,13 @@ function validate474(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate373.errors);
+        vErrors = joined(vErrors, validate377.errors);
         errors = vErrors.length;
       }
     }
     if (data.change !== undefined) {
       if (
-        !validate373(data.change, {
+        !validate377(data.change, {
           instancePath: instancePath + '/change',
           parentData: data,
           parentDataProperty: 'change',
@@ -18823,13 +19046,13 @@ function validate474(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate373.errors);
+        vErrors = joined(vErrors, validate377.errors);
         errors = vErrors.length;
       }
     }
     if (data.count !== undefined) {
       if (
-        !validate373(data.count, {
+        !validate377(data.count, {
           instancePath: instancePath + '/count',
           parentData: data,
           parentDataProperty: 'count',
@@ -18837,13 +19060,13 @@ function validate474(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate373.errors);
+        vErrors = joined(vErrors, validate377.errors);
         errors = vErrors.length;
       }
     }
     if (data.minutes_since !== undefined) {
       if (
-        !validate373(data.minutes_since, {
+        !validate377(data.minutes_since, {
           instancePath: instancePath + '/minutes_since',
           parentData: data,
           parentDataProperty: 'minutes_since',
@@ -18851,13 +19074,13 @@ function validate474(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate373.errors);
+        vErrors = joined(vErrors, validate377.errors);
         errors = vErrors.length;
       }
     }
     if (data.held !== undefined) {
       if (
-        !validate395(data.held, {
+        !validate399(data.held, {
           instancePath: instancePath + '/held',
           parentData: data,
           parentDataProperty: 'held',
@@ -18865,13 +19088,13 @@ function validate474(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate395.errors);
+        vErrors = joined(vErrors, validate399.errors);
         errors = vErrors.length;
       }
     }
     if (data.over !== undefined) {
       if (
-        !validate503(data.over, {
+        !validate508(data.over, {
           instancePath: instancePath + '/over',
           parentData: data,
           parentDataProperty: 'over',
@@ -18879,13 +19102,13 @@ function validate474(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate503.errors);
+        vErrors = joined(vErrors, validate508.errors);
         errors = vErrors.length;
       }
     }
     if (data.where !== undefined) {
       if (
-        !validate395(data.where, {
+        !validate399(data.where, {
           instancePath: instancePath + '/where',
           parentData: data,
           parentDataProperty: 'where',
@@ -18893,7 +19116,7 @@ function validate474(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate395.errors);
+        vErrors = joined(vErrors, validate399.errors);
         errors = vErrors.length;
       }
     }
@@ -18918,7 +19141,7 @@ function validate474(
           instancePath: instancePath + '/present_set',
           schemaPath: '#/properties/present_set/enum',
           keyword: 'enum',
-          params: { allowedValues: schema122.properties.present_set.enum },
+          params: { allowedValues: schema123.properties.present_set.enum },
         };
         if (vErrors === null) {
           vErrors = [err13];
@@ -18930,7 +19153,7 @@ function validate474(
     }
     if (data.longest_gap !== undefined) {
       if (
-        !validate503(data.longest_gap, {
+        !validate508(data.longest_gap, {
           instancePath: instancePath + '/longest_gap',
           parentData: data,
           parentDataProperty: 'longest_gap',
@@ -18938,13 +19161,13 @@ function validate474(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate503.errors);
+        vErrors = joined(vErrors, validate508.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_reliable_when !== undefined) {
       if (
-        !validate395(data.not_reliable_when, {
+        !validate399(data.not_reliable_when, {
           instancePath: instancePath + '/not_reliable_when',
           parentData: data,
           parentDataProperty: 'not_reliable_when',
@@ -18952,7 +19175,7 @@ function validate474(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate395.errors);
+        vErrors = joined(vErrors, validate399.errors);
         errors = vErrors.length;
       }
     }
@@ -18965,12 +19188,12 @@ function validate474(
     }
     errors++;
   }
-  validate474.errors = vErrors;
+  validate479.errors = vErrors;
   return errors === 0;
 }
-validate474.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate479.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema128 = {
+const schema129 = {
   type: 'object',
   properties: {
     rule: { $ref: '#/$defs/name' },
@@ -18990,7 +19213,7 @@ const schema128 = {
   required: ['rule', 'when'],
   additionalProperties: false,
 };
-const schema129 = {
+const schema130 = {
   type: 'object',
   properties: {
     when: { $ref: '#/$defs/condition' },
@@ -19001,13 +19224,13 @@ const schema129 = {
   additionalProperties: false,
 };
 
-function validate513(
+function validate518(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate513.evaluated;
+  const evaluated0 = validate518.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19047,7 +19270,7 @@ function validate513(
     }
     if (data.when !== undefined) {
       if (
-        !validate395(data.when, {
+        !validate399(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -19055,13 +19278,13 @@ function validate513(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate395.errors);
+        vErrors = joined(vErrors, validate399.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate375(data.says, {
+        !validate379(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -19069,13 +19292,13 @@ function validate513(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate375.errors);
+        vErrors = joined(vErrors, validate379.errors);
         errors = vErrors.length;
       }
     }
     if (data.accepted !== undefined) {
       if (
-        !validate375(data.accepted, {
+        !validate379(data.accepted, {
           instancePath: instancePath + '/accepted',
           parentData: data,
           parentDataProperty: 'accepted',
@@ -19083,7 +19306,7 @@ function validate513(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate375.errors);
+        vErrors = joined(vErrors, validate379.errors);
         errors = vErrors.length;
       }
     }
@@ -19096,12 +19319,12 @@ function validate513(
     }
     errors++;
   }
-  validate513.errors = vErrors;
+  validate518.errors = vErrors;
   return errors === 0;
 }
-validate513.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate518.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema130 = {
+const schema131 = {
   type: 'object',
   properties: {
     when: { $ref: '#/$defs/condition' },
@@ -19112,13 +19335,13 @@ const schema130 = {
   additionalProperties: false,
 };
 
-function validate518(
+function validate523(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate518.evaluated;
+  const evaluated0 = validate523.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19172,7 +19395,7 @@ function validate518(
     }
     if (data.when !== undefined) {
       if (
-        !validate395(data.when, {
+        !validate399(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -19180,13 +19403,13 @@ function validate518(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate395.errors);
+        vErrors = joined(vErrors, validate399.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate375(data.says, {
+        !validate379(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -19194,13 +19417,13 @@ function validate518(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate375.errors);
+        vErrors = joined(vErrors, validate379.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate373(data.level, {
+        !validate377(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -19208,7 +19431,7 @@ function validate518(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate373.errors);
+        vErrors = joined(vErrors, validate377.errors);
         errors = vErrors.length;
       }
     }
@@ -19221,20 +19444,20 @@ function validate518(
     }
     errors++;
   }
-  validate518.errors = vErrors;
+  validate523.errors = vErrors;
   return errors === 0;
 }
-validate518.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate523.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema131 = { type: 'array', items: { $ref: '#/$defs/text' }, minItems: 1, maxItems: 20 };
+const schema132 = { type: 'array', items: { $ref: '#/$defs/text' }, minItems: 1, maxItems: 20 };
 
-function validate527(
+function validate532(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate527.evaluated;
+  const evaluated0 = validate532.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19263,7 +19486,7 @@ function validate527(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate375(data[i0], {
+        !validate379(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -19271,7 +19494,7 @@ function validate527(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate375.errors);
+        vErrors = joined(vErrors, validate379.errors);
         errors = vErrors.length;
       }
     }
@@ -19284,18 +19507,18 @@ function validate527(
     }
     errors++;
   }
-  validate527.errors = vErrors;
+  validate532.errors = vErrors;
   return errors === 0;
 }
-validate527.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate532.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate509(
+function validate514(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate509.evaluated;
+  const evaluated0 = validate514.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19332,7 +19555,7 @@ function validate509(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema128.properties, key0)) {
+      if (!func5.call(schema129.properties, key0)) {
         const err2 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -19349,7 +19572,7 @@ function validate509(
     }
     if (data.rule !== undefined) {
       if (
-        !validate373(data.rule, {
+        !validate377(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -19357,13 +19580,13 @@ function validate509(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate373.errors);
+        vErrors = joined(vErrors, validate377.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate375(data.title, {
+        !validate379(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -19371,13 +19594,13 @@ function validate509(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate375.errors);
+        vErrors = joined(vErrors, validate379.errors);
         errors = vErrors.length;
       }
     }
     if (data.when !== undefined) {
       if (
-        !validate395(data.when, {
+        !validate399(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -19385,30 +19608,16 @@ function validate509(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate395.errors);
+        vErrors = joined(vErrors, validate399.errors);
         errors = vErrors.length;
       }
     }
     if (data.unless !== undefined) {
       if (
-        !validate513(data.unless, {
+        !validate518(data.unless, {
           instancePath: instancePath + '/unless',
           parentData: data,
           parentDataProperty: 'unless',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate513.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.explained_by !== undefined) {
-      if (
-        !validate518(data.explained_by, {
-          instancePath: instancePath + '/explained_by',
-          parentData: data,
-          parentDataProperty: 'explained_by',
           rootData,
           dynamicAnchors,
         })
@@ -19417,9 +19626,23 @@ function validate509(
         errors = vErrors.length;
       }
     }
+    if (data.explained_by !== undefined) {
+      if (
+        !validate523(data.explained_by, {
+          instancePath: instancePath + '/explained_by',
+          parentData: data,
+          parentDataProperty: 'explained_by',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate523.errors);
+        errors = vErrors.length;
+      }
+    }
     if (data.not_reliable_when !== undefined) {
       if (
-        !validate395(data.not_reliable_when, {
+        !validate399(data.not_reliable_when, {
           instancePath: instancePath + '/not_reliable_when',
           parentData: data,
           parentDataProperty: 'not_reliable_when',
@@ -19427,13 +19650,13 @@ function validate509(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate395.errors);
+        vErrors = joined(vErrors, validate399.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate373(data.level, {
+        !validate377(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -19441,13 +19664,13 @@ function validate509(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate373.errors);
+        vErrors = joined(vErrors, validate377.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate375(data.says, {
+        !validate379(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -19455,13 +19678,13 @@ function validate509(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate375.errors);
+        vErrors = joined(vErrors, validate379.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate375(data.because, {
+        !validate379(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -19469,13 +19692,13 @@ function validate509(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate375.errors);
+        vErrors = joined(vErrors, validate379.errors);
         errors = vErrors.length;
       }
     }
     if (data.ask !== undefined) {
       if (
-        !validate527(data.ask, {
+        !validate532(data.ask, {
           instancePath: instancePath + '/ask',
           parentData: data,
           parentDataProperty: 'ask',
@@ -19483,7 +19706,7 @@ function validate509(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate527.errors);
+        vErrors = joined(vErrors, validate532.errors);
         errors = vErrors.length;
       }
     }
@@ -19521,7 +19744,7 @@ function validate509(
         const len0 = data10.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate466(data10[i0], {
+            !validate470(data10[i0], {
               instancePath: instancePath + '/do/' + i0,
               parentData: data10,
               parentDataProperty: i0,
@@ -19529,7 +19752,7 @@ function validate509(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate466.errors);
+            vErrors = joined(vErrors, validate470.errors);
             errors = vErrors.length;
           }
         }
@@ -19550,7 +19773,7 @@ function validate509(
     }
     if (data.source !== undefined) {
       if (
-        !validate385(data.source, {
+        !validate389(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -19558,13 +19781,13 @@ function validate509(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate385.errors);
+        vErrors = joined(vErrors, validate389.errors);
         errors = vErrors.length;
       }
     }
     if (data.accepted !== undefined) {
       if (
-        !validate375(data.accepted, {
+        !validate379(data.accepted, {
           instancePath: instancePath + '/accepted',
           parentData: data,
           parentDataProperty: 'accepted',
@@ -19572,7 +19795,7 @@ function validate509(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate375.errors);
+        vErrors = joined(vErrors, validate379.errors);
         errors = vErrors.length;
       }
     }
@@ -19585,20 +19808,20 @@ function validate509(
     }
     errors++;
   }
-  validate509.errors = vErrors;
+  validate514.errors = vErrors;
   return errors === 0;
 }
-validate509.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate514.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const pattern24 = new RegExp('^[0-9]{4}-[0-9]{2}-[0-9]{2}$', 'u');
 
-function validate372(
+function validate376(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="protocol.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate372.evaluated;
+  const evaluated0 = validate376.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19663,7 +19886,7 @@ function validate372(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema101.properties, key0)) {
+      if (!func5.call(schema102.properties, key0)) {
         const err4 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -19680,7 +19903,7 @@ function validate372(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate373(data.protocol, {
+        !validate377(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -19688,7 +19911,7 @@ function validate372(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate373.errors);
+        vErrors = joined(vErrors, validate377.errors);
         errors = vErrors.length;
       }
     }
@@ -19741,7 +19964,7 @@ function validate372(
     }
     if (data.title !== undefined) {
       if (
-        !validate375(data.title, {
+        !validate379(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -19749,13 +19972,13 @@ function validate372(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate375.errors);
+        vErrors = joined(vErrors, validate379.errors);
         errors = vErrors.length;
       }
     }
     if (data.about !== undefined) {
       if (
-        !validate375(data.about, {
+        !validate379(data.about, {
           instancePath: instancePath + '/about',
           parentData: data,
           parentDataProperty: 'about',
@@ -19763,13 +19986,13 @@ function validate372(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate375.errors);
+        vErrors = joined(vErrors, validate379.errors);
         errors = vErrors.length;
       }
     }
     if (data.based_on !== undefined) {
       if (
-        !validate378(data.based_on, {
+        !validate382(data.based_on, {
           instancePath: instancePath + '/based_on',
           parentData: data,
           parentDataProperty: 'based_on',
@@ -19777,13 +20000,13 @@ function validate372(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate378.errors);
+        vErrors = joined(vErrors, validate382.errors);
         errors = vErrors.length;
       }
     }
     if (data.ladder !== undefined) {
       if (
-        !validate373(data.ladder, {
+        !validate377(data.ladder, {
           instancePath: instancePath + '/ladder',
           parentData: data,
           parentDataProperty: 'ladder',
@@ -19791,13 +20014,13 @@ function validate372(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate373.errors);
+        vErrors = joined(vErrors, validate377.errors);
         errors = vErrors.length;
       }
     }
     if (data.applies_when !== undefined) {
       if (
-        !validate395(data.applies_when, {
+        !validate399(data.applies_when, {
           instancePath: instancePath + '/applies_when',
           parentData: data,
           parentDataProperty: 'applies_when',
@@ -19805,13 +20028,13 @@ function validate372(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate395.errors);
+        vErrors = joined(vErrors, validate399.errors);
         errors = vErrors.length;
       }
     }
     if (data.otherwise !== undefined) {
       if (
-        !validate375(data.otherwise, {
+        !validate379(data.otherwise, {
           instancePath: instancePath + '/otherwise',
           parentData: data,
           parentDataProperty: 'otherwise',
@@ -19819,7 +20042,7 @@ function validate372(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate375.errors);
+        vErrors = joined(vErrors, validate379.errors);
         errors = vErrors.length;
       }
     }
@@ -19889,7 +20112,7 @@ function validate372(
         const len0 = data9.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate375(data9[i0], {
+            !validate379(data9[i0], {
               instancePath: instancePath + '/owners/' + i0,
               parentData: data9,
               parentDataProperty: i0,
@@ -19897,7 +20120,7 @@ function validate372(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate375.errors);
+            vErrors = joined(vErrors, validate379.errors);
             errors = vErrors.length;
           }
         }
@@ -19922,7 +20145,7 @@ function validate372(
         for (const key1 in data11) {
           const _errs18 = errors;
           if (
-            !validate373(key1, {
+            !validate377(key1, {
               instancePath: instancePath + '/sources',
               parentData: data11,
               parentDataProperty: 'sources',
@@ -19930,7 +20153,7 @@ function validate372(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate373.errors);
+            vErrors = joined(vErrors, validate377.errors);
             errors = vErrors.length;
           }
           var valid3 = _errs18 === errors;
@@ -19951,7 +20174,7 @@ function validate372(
         }
         for (const key2 in data11) {
           if (
-            !validate420(data11[key2], {
+            !validate424(data11[key2], {
               instancePath: instancePath + '/sources/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data11,
               parentDataProperty: key2,
@@ -19959,7 +20182,7 @@ function validate372(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate420.errors);
+            vErrors = joined(vErrors, validate424.errors);
             errors = vErrors.length;
           }
         }
@@ -19980,7 +20203,7 @@ function validate372(
     }
     if (data.observations !== undefined) {
       if (
-        !validate424(data.observations, {
+        !validate428(data.observations, {
           instancePath: instancePath + '/observations',
           parentData: data,
           parentDataProperty: 'observations',
@@ -19988,7 +20211,7 @@ function validate372(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate424.errors);
+        vErrors = joined(vErrors, validate428.errors);
         errors = vErrors.length;
       }
     }
@@ -19998,7 +20221,7 @@ function validate372(
         for (const key3 in data14) {
           const _errs24 = errors;
           if (
-            !validate373(key3, {
+            !validate377(key3, {
               instancePath: instancePath + '/standing',
               parentData: data14,
               parentDataProperty: 'standing',
@@ -20006,7 +20229,7 @@ function validate372(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate373.errors);
+            vErrors = joined(vErrors, validate377.errors);
             errors = vErrors.length;
           }
           var valid5 = _errs24 === errors;
@@ -20027,7 +20250,7 @@ function validate372(
         }
         for (const key4 in data14) {
           if (
-            !validate445(data14[key4], {
+            !validate449(data14[key4], {
               instancePath: instancePath + '/standing/' + key4.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data14,
               parentDataProperty: key4,
@@ -20035,7 +20258,7 @@ function validate372(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate445.errors);
+            vErrors = joined(vErrors, validate449.errors);
             errors = vErrors.length;
           }
         }
@@ -20060,7 +20283,7 @@ function validate372(
         for (const key5 in data16) {
           const _errs29 = errors;
           if (
-            !validate373(key5, {
+            !validate377(key5, {
               instancePath: instancePath + '/limits',
               parentData: data16,
               parentDataProperty: 'limits',
@@ -20068,7 +20291,7 @@ function validate372(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate373.errors);
+            vErrors = joined(vErrors, validate377.errors);
             errors = vErrors.length;
           }
           var valid7 = _errs29 === errors;
@@ -20089,7 +20312,7 @@ function validate372(
         }
         for (const key6 in data16) {
           if (
-            !validate449(data16[key6], {
+            !validate453(data16[key6], {
               instancePath: instancePath + '/limits/' + key6.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data16,
               parentDataProperty: key6,
@@ -20097,7 +20320,7 @@ function validate372(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate449.errors);
+            vErrors = joined(vErrors, validate453.errors);
             errors = vErrors.length;
           }
         }
@@ -20136,7 +20359,7 @@ function validate372(
         const len1 = data18.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate456(data18[i1], {
+            !validate460(data18[i1], {
               instancePath: instancePath + '/faults/' + i1,
               parentData: data18,
               parentDataProperty: i1,
@@ -20144,7 +20367,7 @@ function validate372(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate456.errors);
+            vErrors = joined(vErrors, validate460.errors);
             errors = vErrors.length;
           }
         }
@@ -20169,7 +20392,7 @@ function validate372(
         for (const key7 in data20) {
           const _errs37 = errors;
           if (
-            !validate373(key7, {
+            !validate377(key7, {
               instancePath: instancePath + '/measures',
               parentData: data20,
               parentDataProperty: 'measures',
@@ -20177,7 +20400,7 @@ function validate372(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate373.errors);
+            vErrors = joined(vErrors, validate377.errors);
             errors = vErrors.length;
           }
           var valid11 = _errs37 === errors;
@@ -20198,7 +20421,7 @@ function validate372(
         }
         for (const key8 in data20) {
           if (
-            !validate474(data20[key8], {
+            !validate479(data20[key8], {
               instancePath: instancePath + '/measures/' + key8.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data20,
               parentDataProperty: key8,
@@ -20206,7 +20429,7 @@ function validate372(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate474.errors);
+            vErrors = joined(vErrors, validate479.errors);
             errors = vErrors.length;
           }
         }
@@ -20245,7 +20468,7 @@ function validate372(
         const len2 = data22.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate509(data22[i2], {
+            !validate514(data22[i2], {
               instancePath: instancePath + '/rules/' + i2,
               parentData: data22,
               parentDataProperty: i2,
@@ -20253,7 +20476,7 @@ function validate372(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate509.errors);
+            vErrors = joined(vErrors, validate514.errors);
             errors = vErrors.length;
           }
         }
@@ -20278,7 +20501,7 @@ function validate372(
         for (const key9 in data24) {
           const _errs45 = errors;
           if (
-            !validate373(key9, {
+            !validate377(key9, {
               instancePath: instancePath + '/exactly_one_of',
               parentData: data24,
               parentDataProperty: 'exactly_one_of',
@@ -20286,7 +20509,7 @@ function validate372(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate373.errors);
+            vErrors = joined(vErrors, validate377.errors);
             errors = vErrors.length;
           }
           var valid15 = _errs45 === errors;
@@ -20307,7 +20530,7 @@ function validate372(
         }
         for (const key10 in data24) {
           if (
-            !validate408(data24[key10], {
+            !validate412(data24[key10], {
               instancePath:
                 instancePath + '/exactly_one_of/' + key10.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data24,
@@ -20316,7 +20539,7 @@ function validate372(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate408.errors);
+            vErrors = joined(vErrors, validate412.errors);
             errors = vErrors.length;
           }
         }
@@ -20344,15 +20567,15 @@ function validate372(
     }
     errors++;
   }
-  validate372.errors = vErrors;
+  validate376.errors = vErrors;
   return errors === 0;
 }
-validate372.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate376.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 export const set = validate102;
 
-export const ward = validate536;
-const schema132 = {
+export const ward = validate541;
+const schema133 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ward.schema.json',
   type: 'object',
@@ -20381,6 +20604,7 @@ const schema132 = {
       propertyNames: { $ref: 'dictionary.schema.json#/$defs/name' },
       additionalProperties: { $ref: '#/$defs/plan' },
     },
+    never_together: { type: 'array', items: { $ref: '#/$defs/pair' }, maxItems: 200 },
   },
   required: ['ward', 'edition', 'title', 'ladder', 'reads_with'],
   additionalProperties: false,
@@ -20421,16 +20645,17 @@ const schema132 = {
       additionalProperties: false,
       minProperties: 1,
     },
+    pair: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' }, minItems: 2, maxItems: 2 },
   },
 };
 
-function validate537(
+function validate542(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate537.evaluated;
+  const evaluated0 = validate542.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20470,18 +20695,18 @@ function validate537(
     }
     errors++;
   }
-  validate537.errors = vErrors;
+  validate542.errors = vErrors;
   return errors === 0;
 }
-validate537.evaluated = { dynamicProps: false, dynamicItems: false };
+validate542.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate539(
+function validate544(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate539.evaluated;
+  const evaluated0 = validate544.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20516,18 +20741,18 @@ function validate539(
     }
     errors++;
   }
-  validate539.errors = vErrors;
+  validate544.errors = vErrors;
   return errors === 0;
 }
-validate539.evaluated = { dynamicProps: false, dynamicItems: false };
+validate544.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate545(
+function validate550(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate545.evaluated;
+  const evaluated0 = validate550.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20648,12 +20873,12 @@ function validate545(
     }
     errors++;
   }
-  validate545.errors = vErrors;
+  validate550.errors = vErrors;
   return errors === 0;
 }
-validate545.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate550.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema136 = {
+const schema137 = {
   type: 'object',
   properties: {
     protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -20664,13 +20889,13 @@ const schema136 = {
   additionalProperties: false,
 };
 
-function validate551(
+function validate556(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate551.evaluated;
+  const evaluated0 = validate556.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20715,7 +20940,7 @@ function validate551(
         key0 === 'rule'
       )) {
         if (
-          !validate396(data[key0], {
+          !validate400(data[key0], {
             instancePath: instancePath + '/' + key0.replace(/~/g, '~0').replace(/\//g, '~1'),
             parentData: data,
             parentDataProperty: key0,
@@ -20723,59 +20948,17 @@ function validate551(
             dynamicAnchors,
           })
         ) {
-          vErrors = joined(vErrors, validate396.errors);
+          vErrors = joined(vErrors, validate400.errors);
           errors = vErrors.length;
         }
       }
     }
     if (data.all !== undefined) {
       if (
-        !validate408(data.all, {
+        !validate412(data.all, {
           instancePath: instancePath + '/all',
           parentData: data,
           parentDataProperty: 'all',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate408.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.any !== undefined) {
-      if (
-        !validate408(data.any, {
-          instancePath: instancePath + '/any',
-          parentData: data,
-          parentDataProperty: 'any',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate408.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.none !== undefined) {
-      if (
-        !validate408(data.none, {
-          instancePath: instancePath + '/none',
-          parentData: data,
-          parentDataProperty: 'none',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate408.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.at_least_of !== undefined) {
-      if (
-        !validate412(data.at_least_of, {
-          instancePath: instancePath + '/at_least_of',
-          parentData: data,
-          parentDataProperty: 'at_least_of',
           rootData,
           dynamicAnchors,
         })
@@ -20784,9 +20967,51 @@ function validate551(
         errors = vErrors.length;
       }
     }
+    if (data.any !== undefined) {
+      if (
+        !validate412(data.any, {
+          instancePath: instancePath + '/any',
+          parentData: data,
+          parentDataProperty: 'any',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate412.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.none !== undefined) {
+      if (
+        !validate412(data.none, {
+          instancePath: instancePath + '/none',
+          parentData: data,
+          parentDataProperty: 'none',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate412.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.at_least_of !== undefined) {
+      if (
+        !validate416(data.at_least_of, {
+          instancePath: instancePath + '/at_least_of',
+          parentData: data,
+          parentDataProperty: 'at_least_of',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate416.errors);
+        errors = vErrors.length;
+      }
+    }
     if (data.rule !== undefined) {
       if (
-        !validate373(data.rule, {
+        !validate377(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -20794,7 +21019,7 @@ function validate551(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate373.errors);
+        vErrors = joined(vErrors, validate377.errors);
         errors = vErrors.length;
       }
     }
@@ -20807,18 +21032,18 @@ function validate551(
     }
     errors++;
   }
-  validate551.errors = vErrors;
+  validate556.errors = vErrors;
   return errors === 0;
 }
-validate551.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate556.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate549(
+function validate554(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate549.evaluated;
+  const evaluated0 = validate554.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20872,7 +21097,7 @@ function validate549(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate537(data.protocol, {
+        !validate542(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -20880,7 +21105,7 @@ function validate549(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate537.errors);
+        vErrors = joined(vErrors, validate542.errors);
         errors = vErrors.length;
       }
     }
@@ -20933,7 +21158,7 @@ function validate549(
     }
     if (data.when !== undefined) {
       if (
-        !validate551(data.when, {
+        !validate556(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -20941,7 +21166,7 @@ function validate549(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate551.errors);
+        vErrors = joined(vErrors, validate556.errors);
         errors = vErrors.length;
       }
     }
@@ -20954,12 +21179,12 @@ function validate549(
     }
     errors++;
   }
-  validate549.errors = vErrors;
+  validate554.errors = vErrors;
   return errors === 0;
 }
-validate549.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate554.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema138 = {
+const schema139 = {
   type: 'object',
   properties: {
     says: { $ref: 'dictionary.schema.json#/$defs/text' },
@@ -20973,7 +21198,7 @@ const schema138 = {
   required: ['says', 'levels', 'source'],
   additionalProperties: false,
 };
-const schema139 = {
+const schema140 = {
   type: 'object',
   properties: {
     says: { $ref: 'dictionary.schema.json#/$defs/text' },
@@ -20986,13 +21211,13 @@ const schema139 = {
   minProperties: 1,
 };
 
-function validate566(
+function validate571(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate566.evaluated;
+  const evaluated0 = validate571.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21032,7 +21257,7 @@ function validate566(
     }
     if (data.who !== undefined) {
       if (
-        !validate164(data.who, {
+        !validate168(data.who, {
           instancePath: instancePath + '/who',
           parentData: data,
           parentDataProperty: 'who',
@@ -21040,13 +21265,13 @@ function validate566(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate164.errors);
+        vErrors = joined(vErrors, validate168.errors);
         errors = vErrors.length;
       }
     }
     if (data.from !== undefined) {
       if (
-        !validate173(data.from, {
+        !validate177(data.from, {
           instancePath: instancePath + '/from',
           parentData: data,
           parentDataProperty: 'from',
@@ -21054,13 +21279,13 @@ function validate566(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate173.errors);
+        vErrors = joined(vErrors, validate177.errors);
         errors = vErrors.length;
       }
     }
     if (data.to !== undefined) {
       if (
-        !validate173(data.to, {
+        !validate177(data.to, {
           instancePath: instancePath + '/to',
           parentData: data,
           parentDataProperty: 'to',
@@ -21068,7 +21293,7 @@ function validate566(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate173.errors);
+        vErrors = joined(vErrors, validate177.errors);
         errors = vErrors.length;
       }
     }
@@ -21081,18 +21306,18 @@ function validate566(
     }
     errors++;
   }
-  validate566.errors = vErrors;
+  validate571.errors = vErrors;
   return errors === 0;
 }
-validate566.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate571.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate571(
+function validate576(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate571.evaluated;
+  const evaluated0 = validate576.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21132,18 +21357,18 @@ function validate571(
     }
     errors++;
   }
-  validate571.errors = vErrors;
+  validate576.errors = vErrors;
   return errors === 0;
 }
-validate571.evaluated = { dynamicProps: false, dynamicItems: false };
+validate576.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate574(
+function validate579(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate574.evaluated;
+  const evaluated0 = validate579.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21197,7 +21422,7 @@ function validate574(
     }
     if (data.after !== undefined) {
       if (
-        !validate177(data.after, {
+        !validate181(data.after, {
           instancePath: instancePath + '/after',
           parentData: data,
           parentDataProperty: 'after',
@@ -21205,13 +21430,13 @@ function validate574(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate177.errors);
+        vErrors = joined(vErrors, validate181.errors);
         errors = vErrors.length;
       }
     }
     if (data.tell !== undefined) {
       if (
-        !validate164(data.tell, {
+        !validate168(data.tell, {
           instancePath: instancePath + '/tell',
           parentData: data,
           parentDataProperty: 'tell',
@@ -21219,7 +21444,7 @@ function validate574(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate164.errors);
+        vErrors = joined(vErrors, validate168.errors);
         errors = vErrors.length;
       }
     }
@@ -21232,18 +21457,18 @@ function validate574(
     }
     errors++;
   }
-  validate574.errors = vErrors;
+  validate579.errors = vErrors;
   return errors === 0;
 }
-validate574.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate579.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate564(
+function validate569(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate564.evaluated;
+  const evaluated0 = validate569.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21289,7 +21514,7 @@ function validate564(
     }
     if (data.says !== undefined) {
       if (
-        !validate539(data.says, {
+        !validate544(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -21297,7 +21522,7 @@ function validate564(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate539.errors);
+        vErrors = joined(vErrors, validate544.errors);
         errors = vErrors.length;
       }
     }
@@ -21335,7 +21560,7 @@ function validate564(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate566(data1[i0], {
+            !validate571(data1[i0], {
               instancePath: instancePath + '/tell/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -21343,7 +21568,7 @@ function validate564(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate566.errors);
+            vErrors = joined(vErrors, validate571.errors);
             errors = vErrors.length;
           }
         }
@@ -21364,7 +21589,7 @@ function validate564(
     }
     if (data.respond !== undefined) {
       if (
-        !validate571(data.respond, {
+        !validate576(data.respond, {
           instancePath: instancePath + '/respond',
           parentData: data,
           parentDataProperty: 'respond',
@@ -21372,13 +21597,13 @@ function validate564(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate571.errors);
+        vErrors = joined(vErrors, validate576.errors);
         errors = vErrors.length;
       }
     }
     if (data.reassess !== undefined) {
       if (
-        !validate571(data.reassess, {
+        !validate576(data.reassess, {
           instancePath: instancePath + '/reassess',
           parentData: data,
           parentDataProperty: 'reassess',
@@ -21386,13 +21611,13 @@ function validate564(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate571.errors);
+        vErrors = joined(vErrors, validate576.errors);
         errors = vErrors.length;
       }
     }
     if (data.if_no_answer !== undefined) {
       if (
-        !validate574(data.if_no_answer, {
+        !validate579(data.if_no_answer, {
           instancePath: instancePath + '/if_no_answer',
           parentData: data,
           parentDataProperty: 'if_no_answer',
@@ -21400,7 +21625,7 @@ function validate564(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate574.errors);
+        vErrors = joined(vErrors, validate579.errors);
         errors = vErrors.length;
       }
     }
@@ -21413,18 +21638,18 @@ function validate564(
     }
     errors++;
   }
-  validate564.errors = vErrors;
+  validate569.errors = vErrors;
   return errors === 0;
 }
-validate564.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate569.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate561(
+function validate566(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate561.evaluated;
+  const evaluated0 = validate566.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21492,7 +21717,7 @@ function validate561(
     }
     if (data.says !== undefined) {
       if (
-        !validate539(data.says, {
+        !validate544(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -21500,7 +21725,7 @@ function validate561(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate539.errors);
+        vErrors = joined(vErrors, validate544.errors);
         errors = vErrors.length;
       }
     }
@@ -21510,7 +21735,7 @@ function validate561(
         for (const key1 in data1) {
           const _errs5 = errors;
           if (
-            !validate537(key1, {
+            !validate542(key1, {
               instancePath: instancePath + '/levels',
               parentData: data1,
               parentDataProperty: 'levels',
@@ -21518,7 +21743,7 @@ function validate561(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate537.errors);
+            vErrors = joined(vErrors, validate542.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs5 === errors;
@@ -21539,7 +21764,7 @@ function validate561(
         }
         for (const key2 in data1) {
           if (
-            !validate564(data1[key2], {
+            !validate569(data1[key2], {
               instancePath: instancePath + '/levels/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data1,
               parentDataProperty: key2,
@@ -21547,7 +21772,7 @@ function validate561(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate564.errors);
+            vErrors = joined(vErrors, validate569.errors);
             errors = vErrors.length;
           }
         }
@@ -21586,7 +21811,7 @@ function validate561(
         const len0 = data3.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate537(data3[i0], {
+            !validate542(data3[i0], {
               instancePath: instancePath + '/source/' + i0,
               parentData: data3,
               parentDataProperty: i0,
@@ -21594,7 +21819,7 @@ function validate561(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate537.errors);
+            vErrors = joined(vErrors, validate542.errors);
             errors = vErrors.length;
           }
         }
@@ -21622,18 +21847,86 @@ function validate561(
     }
     errors++;
   }
-  validate561.errors = vErrors;
+  validate566.errors = vErrors;
   return errors === 0;
 }
-validate561.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate566.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate536(
+const schema144 = {
+  type: 'array',
+  items: { $ref: 'dictionary.schema.json#/$defs/name' },
+  minItems: 2,
+  maxItems: 2,
+};
+
+function validate586(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate586.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (Array.isArray(data)) {
+    if (data.length > 2) {
+      const err0 = { instancePath, schemaPath: '#/maxItems', keyword: 'maxItems', params: { limit: 2 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.length < 2) {
+      const err1 = { instancePath, schemaPath: '#/minItems', keyword: 'minItems', params: { limit: 2 } };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    const len0 = data.length;
+    for (let i0 = 0; i0 < len0; i0++) {
+      if (
+        !validate542(data[i0], {
+          instancePath: instancePath + '/' + i0,
+          parentData: data,
+          parentDataProperty: i0,
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate542.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'array' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate586.errors = vErrors;
+  return errors === 0;
+}
+validate586.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+
+function validate541(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ward.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate536.evaluated;
+  const evaluated0 = validate541.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21712,7 +22005,7 @@ function validate536(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema132.properties, key0)) {
+      if (!func5.call(schema133.properties, key0)) {
         const err5 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -21729,7 +22022,7 @@ function validate536(
     }
     if (data.ward !== undefined) {
       if (
-        !validate537(data.ward, {
+        !validate542(data.ward, {
           instancePath: instancePath + '/ward',
           parentData: data,
           parentDataProperty: 'ward',
@@ -21737,7 +22030,7 @@ function validate536(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate537.errors);
+        vErrors = joined(vErrors, validate542.errors);
         errors = vErrors.length;
       }
     }
@@ -21790,7 +22083,7 @@ function validate536(
     }
     if (data.title !== undefined) {
       if (
-        !validate539(data.title, {
+        !validate544(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -21798,13 +22091,13 @@ function validate536(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate539.errors);
+        vErrors = joined(vErrors, validate544.errors);
         errors = vErrors.length;
       }
     }
     if (data.about !== undefined) {
       if (
-        !validate539(data.about, {
+        !validate544(data.about, {
           instancePath: instancePath + '/about',
           parentData: data,
           parentDataProperty: 'about',
@@ -21812,13 +22105,13 @@ function validate536(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate539.errors);
+        vErrors = joined(vErrors, validate544.errors);
         errors = vErrors.length;
       }
     }
     if (data.ladder !== undefined) {
       if (
-        !validate537(data.ladder, {
+        !validate542(data.ladder, {
           instancePath: instancePath + '/ladder',
           parentData: data,
           parentDataProperty: 'ladder',
@@ -21826,7 +22119,7 @@ function validate536(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate537.errors);
+        vErrors = joined(vErrors, validate542.errors);
         errors = vErrors.length;
       }
     }
@@ -21942,7 +22235,7 @@ function validate536(
         const len0 = data7.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate539(data7[i0], {
+            !validate544(data7[i0], {
               instancePath: instancePath + '/owners/' + i0,
               parentData: data7,
               parentDataProperty: i0,
@@ -21950,7 +22243,7 @@ function validate536(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate539.errors);
+            vErrors = joined(vErrors, validate544.errors);
             errors = vErrors.length;
           }
         }
@@ -21975,7 +22268,7 @@ function validate536(
         for (const key1 in data9) {
           const _errs17 = errors;
           if (
-            !validate537(key1, {
+            !validate542(key1, {
               instancePath: instancePath + '/sources',
               parentData: data9,
               parentDataProperty: 'sources',
@@ -21983,7 +22276,7 @@ function validate536(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate537.errors);
+            vErrors = joined(vErrors, validate542.errors);
             errors = vErrors.length;
           }
           var valid3 = _errs17 === errors;
@@ -22004,7 +22297,7 @@ function validate536(
         }
         for (const key2 in data9) {
           if (
-            !validate545(data9[key2], {
+            !validate550(data9[key2], {
               instancePath: instancePath + '/sources/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data9,
               parentDataProperty: key2,
@@ -22012,7 +22305,7 @@ function validate536(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate545.errors);
+            vErrors = joined(vErrors, validate550.errors);
             errors = vErrors.length;
           }
         }
@@ -22065,7 +22358,7 @@ function validate536(
         const len1 = data11.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate549(data11[i1], {
+            !validate554(data11[i1], {
               instancePath: instancePath + '/reads_with/' + i1,
               parentData: data11,
               parentDataProperty: i1,
@@ -22073,7 +22366,7 @@ function validate536(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate549.errors);
+            vErrors = joined(vErrors, validate554.errors);
             errors = vErrors.length;
           }
         }
@@ -22098,7 +22391,7 @@ function validate536(
         for (const key3 in data13) {
           const _errs25 = errors;
           if (
-            !validate537(key3, {
+            !validate542(key3, {
               instancePath: instancePath + '/plans',
               parentData: data13,
               parentDataProperty: 'plans',
@@ -22106,7 +22399,7 @@ function validate536(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate537.errors);
+            vErrors = joined(vErrors, validate542.errors);
             errors = vErrors.length;
           }
           var valid7 = _errs25 === errors;
@@ -22127,7 +22420,7 @@ function validate536(
         }
         for (const key4 in data13) {
           if (
-            !validate561(data13[key4], {
+            !validate566(data13[key4], {
               instancePath: instancePath + '/plans/' + key4.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data13,
               parentDataProperty: key4,
@@ -22135,7 +22428,7 @@ function validate536(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate561.errors);
+            vErrors = joined(vErrors, validate566.errors);
             errors = vErrors.length;
           }
         }
@@ -22154,22 +22447,69 @@ function validate536(
         errors++;
       }
     }
+    if (data.never_together !== undefined) {
+      let data15 = data.never_together;
+      if (Array.isArray(data15)) {
+        if (data15.length > 200) {
+          const err24 = {
+            instancePath: instancePath + '/never_together',
+            schemaPath: '#/properties/never_together/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 200 },
+          };
+          if (vErrors === null) {
+            vErrors = [err24];
+          } else {
+            vErrors.push(err24);
+          }
+          errors++;
+        }
+        const len2 = data15.length;
+        for (let i2 = 0; i2 < len2; i2++) {
+          if (
+            !validate586(data15[i2], {
+              instancePath: instancePath + '/never_together/' + i2,
+              parentData: data15,
+              parentDataProperty: i2,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate586.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err25 = {
+          instancePath: instancePath + '/never_together',
+          schemaPath: '#/properties/never_together/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err25];
+        } else {
+          vErrors.push(err25);
+        }
+        errors++;
+      }
+    }
   } else {
-    const err24 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    const err26 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
     if (vErrors === null) {
-      vErrors = [err24];
+      vErrors = [err26];
     } else {
-      vErrors.push(err24);
+      vErrors.push(err26);
     }
     errors++;
   }
-  validate536.errors = vErrors;
+  validate541.errors = vErrors;
   return errors === 0;
 }
-validate536.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate541.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const ward_cases = validate581;
-const schema143 = {
+export const ward_cases = validate589;
+const schema145 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ward_cases.schema.json',
   type: 'object',
@@ -22219,13 +22559,13 @@ const schema143 = {
   },
 };
 
-function validate582(
+function validate590(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate582.evaluated;
+  const evaluated0 = validate590.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22265,12 +22605,12 @@ function validate582(
     }
     errors++;
   }
-  validate582.errors = vErrors;
+  validate590.errors = vErrors;
   return errors === 0;
 }
-validate582.evaluated = { dynamicProps: false, dynamicItems: false };
+validate590.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema145 = {
+const schema147 = {
   type: 'object',
   properties: {
     case: { $ref: 'dictionary.schema.json#/$defs/text' },
@@ -22285,13 +22625,13 @@ const schema145 = {
   additionalProperties: false,
 };
 
-function validate585(
+function validate593(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate585.evaluated;
+  const evaluated0 = validate593.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22326,12 +22666,12 @@ function validate585(
     }
     errors++;
   }
-  validate585.errors = vErrors;
+  validate593.errors = vErrors;
   return errors === 0;
 }
-validate585.evaluated = { dynamicProps: false, dynamicItems: false };
+validate593.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema147 = {
+const schema149 = {
   type: 'object',
   properties: {
     level: { $ref: 'cases.schema.json#/$defs/expected_level' },
@@ -22349,13 +22689,13 @@ const schema147 = {
   additionalProperties: false,
 };
 
-function validate592(
+function validate600(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate592.evaluated;
+  const evaluated0 = validate600.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22444,18 +22784,18 @@ function validate592(
     }
     errors++;
   }
-  validate592.errors = vErrors;
+  validate600.errors = vErrors;
   return errors === 0;
 }
-validate592.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate600.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate600(
+function validate608(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate600.evaluated;
+  const evaluated0 = validate608.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22485,18 +22825,18 @@ function validate600(
     }
     errors++;
   }
-  validate600.errors = vErrors;
+  validate608.errors = vErrors;
   return errors === 0;
 }
-validate600.evaluated = { dynamicProps: false, dynamicItems: false };
+validate608.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate603(
+function validate611(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate603.evaluated;
+  const evaluated0 = validate611.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22635,6 +22975,82 @@ function validate603(
         errors = vErrors.length;
       }
     }
+    if (data.faults !== undefined) {
+      if (
+        !validate136(data.faults, {
+          instancePath: instancePath + '/faults',
+          parentData: data,
+          parentDataProperty: 'faults',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate136.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.truth !== undefined) {
+      let data7 = data.truth;
+      if (data7 && typeof data7 == 'object' && !Array.isArray(data7)) {
+        for (const key1 in data7) {
+          const _errs12 = errors;
+          if (
+            !validate95(key1, {
+              instancePath: instancePath + '/truth',
+              parentData: data7,
+              parentDataProperty: 'truth',
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate95.errors);
+            errors = vErrors.length;
+          }
+          var valid1 = _errs12 === errors;
+          if (!valid1) {
+            const err4 = {
+              instancePath: instancePath + '/truth',
+              schemaPath: '#/properties/truth/propertyNames',
+              keyword: 'propertyNames',
+              params: { propertyName: key1 },
+            };
+            if (vErrors === null) {
+              vErrors = [err4];
+            } else {
+              vErrors.push(err4);
+            }
+            errors++;
+          }
+        }
+        for (const key2 in data7) {
+          if (
+            !validate144(data7[key2], {
+              instancePath: instancePath + '/truth/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
+              parentData: data7,
+              parentDataProperty: key2,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate144.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err5 = {
+          instancePath: instancePath + '/truth',
+          schemaPath: '#/properties/truth/type',
+          keyword: 'type',
+          params: { type: 'object' },
+        };
+        if (vErrors === null) {
+          vErrors = [err5];
+        } else {
+          vErrors.push(err5);
+        }
+        errors++;
+      }
+    }
     if (data.not_reliable !== undefined) {
       if (
         !validate136(data.not_reliable, {
@@ -22706,14 +23122,14 @@ function validate603(
       }
     }
     if (data.measures !== undefined) {
-      let data11 = data.measures;
-      if (data11 && typeof data11 == 'object' && !Array.isArray(data11)) {
-        for (const key1 in data11) {
-          const _errs16 = errors;
+      let data14 = data.measures;
+      if (data14 && typeof data14 == 'object' && !Array.isArray(data14)) {
+        for (const key3 in data14) {
+          const _errs22 = errors;
           if (
-            !validate95(key1, {
+            !validate95(key3, {
               instancePath: instancePath + '/measures',
-              parentData: data11,
+              parentData: data14,
               parentDataProperty: 'measures',
               rootData,
               dynamicAnchors,
@@ -22722,47 +23138,47 @@ function validate603(
             vErrors = joined(vErrors, validate95.errors);
             errors = vErrors.length;
           }
-          var valid1 = _errs16 === errors;
-          if (!valid1) {
-            const err4 = {
+          var valid3 = _errs22 === errors;
+          if (!valid3) {
+            const err6 = {
               instancePath: instancePath + '/measures',
               schemaPath: '#/properties/measures/propertyNames',
               keyword: 'propertyNames',
-              params: { propertyName: key1 },
+              params: { propertyName: key3 },
             };
             if (vErrors === null) {
-              vErrors = [err4];
+              vErrors = [err6];
             } else {
-              vErrors.push(err4);
+              vErrors.push(err6);
             }
             errors++;
           }
         }
-        for (const key2 in data11) {
+        for (const key4 in data14) {
           if (
-            !validate148(data11[key2], {
-              instancePath: instancePath + '/measures/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
-              parentData: data11,
-              parentDataProperty: key2,
+            !validate152(data14[key4], {
+              instancePath: instancePath + '/measures/' + key4.replace(/~/g, '~0').replace(/\//g, '~1'),
+              parentData: data14,
+              parentDataProperty: key4,
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate148.errors);
+            vErrors = joined(vErrors, validate152.errors);
             errors = vErrors.length;
           }
         }
       } else {
-        const err5 = {
+        const err7 = {
           instancePath: instancePath + '/measures',
           schemaPath: '#/properties/measures/type',
           keyword: 'type',
           params: { type: 'object' },
         };
         if (vErrors === null) {
-          vErrors = [err5];
+          vErrors = [err7];
         } else {
-          vErrors.push(err5);
+          vErrors.push(err7);
         }
         errors++;
       }
@@ -22782,26 +23198,26 @@ function validate603(
       }
     }
   } else {
-    const err6 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    const err8 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
     if (vErrors === null) {
-      vErrors = [err6];
+      vErrors = [err8];
     } else {
-      vErrors.push(err6);
+      vErrors.push(err8);
     }
     errors++;
   }
-  validate603.errors = vErrors;
+  validate611.errors = vErrors;
   return errors === 0;
 }
-validate603.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate611.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate591(
+function validate599(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate591.evaluated;
+  const evaluated0 = validate599.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22848,7 +23264,7 @@ function validate591(
     }
     if (data.level !== undefined) {
       if (
-        !validate592(data.level, {
+        !validate600(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -22856,7 +23272,7 @@ function validate591(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate592.errors);
+        vErrors = joined(vErrors, validate600.errors);
         errors = vErrors.length;
       }
     }
@@ -22894,7 +23310,7 @@ function validate591(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate585(data1[i0], {
+            !validate593(data1[i0], {
               instancePath: instancePath + '/tell/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -22902,7 +23318,7 @@ function validate591(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate585.errors);
+            vErrors = joined(vErrors, validate593.errors);
             errors = vErrors.length;
           }
         }
@@ -22923,7 +23339,7 @@ function validate591(
     }
     if (data.plan !== undefined) {
       if (
-        !validate582(data.plan, {
+        !validate590(data.plan, {
           instancePath: instancePath + '/plan',
           parentData: data,
           parentDataProperty: 'plan',
@@ -22931,13 +23347,13 @@ function validate591(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate582.errors);
+        vErrors = joined(vErrors, validate590.errors);
         errors = vErrors.length;
       }
     }
     if (data.in_force !== undefined) {
       if (
-        !validate582(data.in_force, {
+        !validate590(data.in_force, {
           instancePath: instancePath + '/in_force',
           parentData: data,
           parentDataProperty: 'in_force',
@@ -22945,13 +23361,13 @@ function validate591(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate582.errors);
+        vErrors = joined(vErrors, validate590.errors);
         errors = vErrors.length;
       }
     }
     if (data.may_step_down !== undefined) {
       if (
-        !validate600(data.may_step_down, {
+        !validate608(data.may_step_down, {
           instancePath: instancePath + '/may_step_down',
           parentData: data,
           parentDataProperty: 'may_step_down',
@@ -22959,7 +23375,7 @@ function validate591(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate600.errors);
+        vErrors = joined(vErrors, validate608.errors);
         errors = vErrors.length;
       }
     }
@@ -22969,7 +23385,7 @@ function validate591(
         for (const key1 in data6) {
           const _errs11 = errors;
           if (
-            !validate582(key1, {
+            !validate590(key1, {
               instancePath: instancePath + '/protocols',
               parentData: data6,
               parentDataProperty: 'protocols',
@@ -22977,7 +23393,7 @@ function validate591(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate582.errors);
+            vErrors = joined(vErrors, validate590.errors);
             errors = vErrors.length;
           }
           var valid3 = _errs11 === errors;
@@ -22998,7 +23414,7 @@ function validate591(
         }
         for (const key2 in data6) {
           if (
-            !validate603(data6[key2], {
+            !validate611(data6[key2], {
               instancePath: instancePath + '/protocols/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data6,
               parentDataProperty: key2,
@@ -23006,7 +23422,7 @@ function validate591(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate603.errors);
+            vErrors = joined(vErrors, validate611.errors);
             errors = vErrors.length;
           }
         }
@@ -23034,18 +23450,18 @@ function validate591(
     }
     errors++;
   }
-  validate591.errors = vErrors;
+  validate599.errors = vErrors;
   return errors === 0;
 }
-validate591.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate599.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate619(
+function validate630(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate619.evaluated;
+  const evaluated0 = validate630.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23106,18 +23522,18 @@ function validate619(
     }
     errors++;
   }
-  validate619.errors = vErrors;
+  validate630.errors = vErrors;
   return errors === 0;
 }
-validate619.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate630.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate584(
+function validate592(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate584.evaluated;
+  const evaluated0 = validate592.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23179,7 +23595,7 @@ function validate584(
     }
     if (data.case !== undefined) {
       if (
-        !validate585(data.case, {
+        !validate593(data.case, {
           instancePath: instancePath + '/case',
           parentData: data,
           parentDataProperty: 'case',
@@ -23187,13 +23603,13 @@ function validate584(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate585.errors);
+        vErrors = joined(vErrors, validate593.errors);
         errors = vErrors.length;
       }
     }
     if (data.story !== undefined) {
       if (
-        !validate585(data.story, {
+        !validate593(data.story, {
           instancePath: instancePath + '/story',
           parentData: data,
           parentDataProperty: 'story',
@@ -23201,13 +23617,13 @@ function validate584(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate585.errors);
+        vErrors = joined(vErrors, validate593.errors);
         errors = vErrors.length;
       }
     }
     if (data.source !== undefined) {
       if (
-        !validate582(data.source, {
+        !validate590(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -23215,7 +23631,7 @@ function validate584(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate582.errors);
+        vErrors = joined(vErrors, validate590.errors);
         errors = vErrors.length;
       }
     }
@@ -23249,7 +23665,7 @@ function validate584(
     }
     if (data.expect !== undefined) {
       if (
-        !validate591(data.expect, {
+        !validate599(data.expect, {
           instancePath: instancePath + '/expect',
           parentData: data,
           parentDataProperty: 'expect',
@@ -23257,13 +23673,13 @@ function validate584(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate591.errors);
+        vErrors = joined(vErrors, validate599.errors);
         errors = vErrors.length;
       }
     }
     if (data.teach !== undefined) {
       if (
-        !validate619(data.teach, {
+        !validate630(data.teach, {
           instancePath: instancePath + '/teach',
           parentData: data,
           parentDataProperty: 'teach',
@@ -23271,7 +23687,7 @@ function validate584(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate619.errors);
+        vErrors = joined(vErrors, validate630.errors);
         errors = vErrors.length;
       }
     }
@@ -23284,18 +23700,18 @@ function validate584(
     }
     errors++;
   }
-  validate584.errors = vErrors;
+  validate592.errors = vErrors;
   return errors === 0;
 }
-validate584.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate592.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate581(
+function validate589(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ward_cases.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate581.evaluated;
+  const evaluated0 = validate589.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23349,7 +23765,7 @@ function validate581(
     }
     if (data.ward !== undefined) {
       if (
-        !validate582(data.ward, {
+        !validate590(data.ward, {
           instancePath: instancePath + '/ward',
           parentData: data,
           parentDataProperty: 'ward',
@@ -23357,7 +23773,7 @@ function validate581(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate582.errors);
+        vErrors = joined(vErrors, validate590.errors);
         errors = vErrors.length;
       }
     }
@@ -23381,7 +23797,7 @@ function validate581(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate584(data1[i0], {
+            !validate592(data1[i0], {
               instancePath: instancePath + '/cases/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -23389,7 +23805,7 @@ function validate581(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate584.errors);
+            vErrors = joined(vErrors, validate592.errors);
             errors = vErrors.length;
           }
         }
@@ -23417,13 +23833,13 @@ function validate581(
     }
     errors++;
   }
-  validate581.errors = vErrors;
+  validate589.errors = vErrors;
   return errors === 0;
 }
-validate581.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate589.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const ward_outcome = validate624;
-const schema152 = {
+export const ward_outcome = validate635;
+const schema154 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ward_outcome.schema.json',
   type: 'object',
@@ -23538,13 +23954,13 @@ const schema152 = {
   },
 };
 
-function validate625(
+function validate636(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate625.evaluated;
+  const evaluated0 = validate636.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23584,18 +24000,18 @@ function validate625(
     }
     errors++;
   }
-  validate625.errors = vErrors;
+  validate636.errors = vErrors;
   return errors === 0;
 }
-validate625.evaluated = { dynamicProps: false, dynamicItems: false };
+validate636.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate627(
+function validate638(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate627.evaluated;
+  const evaluated0 = validate638.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23630,18 +24046,18 @@ function validate627(
     }
     errors++;
   }
-  validate627.errors = vErrors;
+  validate638.errors = vErrors;
   return errors === 0;
 }
-validate627.evaluated = { dynamicProps: false, dynamicItems: false };
+validate638.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate629(
+function validate640(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate629.evaluated;
+  const evaluated0 = validate640.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23649,7 +24065,7 @@ function validate629(
     evaluated0.items = undefined;
   }
   if (!(data && typeof data == 'object' && !Array.isArray(data)) && data !== null) {
-    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema83.type } };
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema84.type } };
     if (vErrors === null) {
       vErrors = [err0];
     } else {
@@ -23723,7 +24139,7 @@ function validate629(
           instancePath: instancePath + '/at_least',
           schemaPath: '#/properties/at_least/type',
           keyword: 'type',
-          params: { type: schema83.properties.at_least.type },
+          params: { type: schema84.properties.at_least.type },
         };
         if (vErrors === null) {
           vErrors = [err5];
@@ -23751,7 +24167,7 @@ function validate629(
     }
     if (data.could_be !== undefined) {
       if (
-        !validate256(data.could_be, {
+        !validate260(data.could_be, {
           instancePath: instancePath + '/could_be',
           parentData: data,
           parentDataProperty: 'could_be',
@@ -23759,7 +24175,7 @@ function validate629(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate256.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
@@ -23780,12 +24196,12 @@ function validate629(
       }
     }
   }
-  validate629.errors = vErrors;
+  validate640.errors = vErrors;
   return errors === 0;
 }
-validate629.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate640.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema156 = {
+const schema158 = {
   type: 'object',
   properties: {
     plan: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -23796,13 +24212,13 @@ const schema156 = {
   additionalProperties: false,
 };
 
-function validate632(
+function validate643(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate632.evaluated;
+  const evaluated0 = validate643.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23870,7 +24286,7 @@ function validate632(
     }
     if (data.plan !== undefined) {
       if (
-        !validate625(data.plan, {
+        !validate636(data.plan, {
           instancePath: instancePath + '/plan',
           parentData: data,
           parentDataProperty: 'plan',
@@ -23878,13 +24294,13 @@ function validate632(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate625.errors);
+        vErrors = joined(vErrors, validate636.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate627(data.title, {
+        !validate638(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -23892,13 +24308,13 @@ function validate632(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate627.errors);
+        vErrors = joined(vErrors, validate638.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate627(data.says, {
+        !validate638(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -23906,7 +24322,7 @@ function validate632(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate627.errors);
+        vErrors = joined(vErrors, validate638.errors);
         errors = vErrors.length;
       }
     }
@@ -23919,12 +24335,12 @@ function validate632(
     }
     errors++;
   }
-  validate632.errors = vErrors;
+  validate643.errors = vErrors;
   return errors === 0;
 }
-validate632.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate643.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema157 = {
+const schema159 = {
   type: 'object',
   properties: {
     level: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -23939,13 +24355,13 @@ const schema157 = {
   additionalProperties: false,
 };
 
-function validate640(
+function validate651(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate640.evaluated;
+  const evaluated0 = validate651.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23985,7 +24401,7 @@ function validate640(
     }
     if (data.who !== undefined) {
       if (
-        !validate164(data.who, {
+        !validate168(data.who, {
           instancePath: instancePath + '/who',
           parentData: data,
           parentDataProperty: 'who',
@@ -23993,13 +24409,13 @@ function validate640(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate164.errors);
+        vErrors = joined(vErrors, validate168.errors);
         errors = vErrors.length;
       }
     }
     if (data.from !== undefined) {
       if (
-        !validate173(data.from, {
+        !validate177(data.from, {
           instancePath: instancePath + '/from',
           parentData: data,
           parentDataProperty: 'from',
@@ -24007,13 +24423,13 @@ function validate640(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate173.errors);
+        vErrors = joined(vErrors, validate177.errors);
         errors = vErrors.length;
       }
     }
     if (data.to !== undefined) {
       if (
-        !validate173(data.to, {
+        !validate177(data.to, {
           instancePath: instancePath + '/to',
           parentData: data,
           parentDataProperty: 'to',
@@ -24021,7 +24437,7 @@ function validate640(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate173.errors);
+        vErrors = joined(vErrors, validate177.errors);
         errors = vErrors.length;
       }
     }
@@ -24034,18 +24450,18 @@ function validate640(
     }
     errors++;
   }
-  validate640.errors = vErrors;
+  validate651.errors = vErrors;
   return errors === 0;
 }
-validate640.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate651.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate645(
+function validate656(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate645.evaluated;
+  const evaluated0 = validate656.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24085,18 +24501,18 @@ function validate645(
     }
     errors++;
   }
-  validate645.errors = vErrors;
+  validate656.errors = vErrors;
   return errors === 0;
 }
-validate645.evaluated = { dynamicProps: false, dynamicItems: false };
+validate656.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate648(
+function validate659(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate648.evaluated;
+  const evaluated0 = validate659.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24150,7 +24566,7 @@ function validate648(
     }
     if (data.after !== undefined) {
       if (
-        !validate177(data.after, {
+        !validate181(data.after, {
           instancePath: instancePath + '/after',
           parentData: data,
           parentDataProperty: 'after',
@@ -24158,13 +24574,13 @@ function validate648(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate177.errors);
+        vErrors = joined(vErrors, validate181.errors);
         errors = vErrors.length;
       }
     }
     if (data.tell !== undefined) {
       if (
-        !validate164(data.tell, {
+        !validate168(data.tell, {
           instancePath: instancePath + '/tell',
           parentData: data,
           parentDataProperty: 'tell',
@@ -24172,7 +24588,7 @@ function validate648(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate164.errors);
+        vErrors = joined(vErrors, validate168.errors);
         errors = vErrors.length;
       }
     }
@@ -24185,18 +24601,18 @@ function validate648(
     }
     errors++;
   }
-  validate648.errors = vErrors;
+  validate659.errors = vErrors;
   return errors === 0;
 }
-validate648.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate659.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate652(
+function validate663(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate652.evaluated;
+  const evaluated0 = validate663.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24311,7 +24727,7 @@ function validate652(
     }
     if (data.over !== undefined) {
       if (
-        !validate177(data.over, {
+        !validate181(data.over, {
           instancePath: instancePath + '/over',
           parentData: data,
           parentDataProperty: 'over',
@@ -24319,13 +24735,13 @@ function validate652(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate177.errors);
+        vErrors = joined(vErrors, validate181.errors);
         errors = vErrors.length;
       }
     }
     if (data.agreed_by !== undefined) {
       if (
-        !validate164(data.agreed_by, {
+        !validate168(data.agreed_by, {
           instancePath: instancePath + '/agreed_by',
           parentData: data,
           parentDataProperty: 'agreed_by',
@@ -24333,7 +24749,7 @@ function validate652(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate164.errors);
+        vErrors = joined(vErrors, validate168.errors);
         errors = vErrors.length;
       }
     }
@@ -24346,18 +24762,18 @@ function validate652(
     }
     errors++;
   }
-  validate652.errors = vErrors;
+  validate663.errors = vErrors;
   return errors === 0;
 }
-validate652.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate663.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate637(
+function validate648(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate637.evaluated;
+  const evaluated0 = validate648.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24419,7 +24835,7 @@ function validate637(
     }
     if (data.level !== undefined) {
       if (
-        !validate625(data.level, {
+        !validate636(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -24427,13 +24843,13 @@ function validate637(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate625.errors);
+        vErrors = joined(vErrors, validate636.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate627(data.says, {
+        !validate638(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -24441,7 +24857,7 @@ function validate637(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate627.errors);
+        vErrors = joined(vErrors, validate638.errors);
         errors = vErrors.length;
       }
     }
@@ -24451,7 +24867,7 @@ function validate637(
         const len0 = data2.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate640(data2[i0], {
+            !validate651(data2[i0], {
               instancePath: instancePath + '/tell/' + i0,
               parentData: data2,
               parentDataProperty: i0,
@@ -24459,7 +24875,7 @@ function validate637(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate640.errors);
+            vErrors = joined(vErrors, validate651.errors);
             errors = vErrors.length;
           }
         }
@@ -24480,7 +24896,7 @@ function validate637(
     }
     if (data.respond !== undefined) {
       if (
-        !validate645(data.respond, {
+        !validate656(data.respond, {
           instancePath: instancePath + '/respond',
           parentData: data,
           parentDataProperty: 'respond',
@@ -24488,13 +24904,13 @@ function validate637(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate645.errors);
+        vErrors = joined(vErrors, validate656.errors);
         errors = vErrors.length;
       }
     }
     if (data.reassess !== undefined) {
       if (
-        !validate645(data.reassess, {
+        !validate656(data.reassess, {
           instancePath: instancePath + '/reassess',
           parentData: data,
           parentDataProperty: 'reassess',
@@ -24502,13 +24918,13 @@ function validate637(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate645.errors);
+        vErrors = joined(vErrors, validate656.errors);
         errors = vErrors.length;
       }
     }
     if (data.if_no_answer !== undefined) {
       if (
-        !validate648(data.if_no_answer, {
+        !validate659(data.if_no_answer, {
           instancePath: instancePath + '/if_no_answer',
           parentData: data,
           parentDataProperty: 'if_no_answer',
@@ -24516,13 +24932,13 @@ function validate637(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate648.errors);
+        vErrors = joined(vErrors, validate659.errors);
         errors = vErrors.length;
       }
     }
     if (data.step_down !== undefined) {
       if (
-        !validate652(data.step_down, {
+        !validate663(data.step_down, {
           instancePath: instancePath + '/step_down',
           parentData: data,
           parentDataProperty: 'step_down',
@@ -24530,7 +24946,7 @@ function validate637(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate652.errors);
+        vErrors = joined(vErrors, validate663.errors);
         errors = vErrors.length;
       }
     }
@@ -24543,18 +24959,18 @@ function validate637(
     }
     errors++;
   }
-  validate637.errors = vErrors;
+  validate648.errors = vErrors;
   return errors === 0;
 }
-validate637.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate648.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate657(
+function validate668(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate657.evaluated;
+  const evaluated0 = validate668.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24647,7 +25063,7 @@ function validate657(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema96.properties, key0)) {
+      if (!func5.call(schema97.properties, key0)) {
         const err6 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -24664,7 +25080,7 @@ function validate657(
     }
     if (data.level !== undefined) {
       if (
-        !validate256(data.level, {
+        !validate260(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -24672,7 +25088,7 @@ function validate657(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate256.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
@@ -24778,7 +25194,7 @@ function validate657(
     }
     if (data.agreed_by !== undefined) {
       if (
-        !validate253(data.agreed_by, {
+        !validate257(data.agreed_by, {
           instancePath: instancePath + '/agreed_by',
           parentData: data,
           parentDataProperty: 'agreed_by',
@@ -24786,7 +25202,7 @@ function validate657(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate253.errors);
+        vErrors = joined(vErrors, validate257.errors);
         errors = vErrors.length;
       }
     }
@@ -24815,12 +25231,12 @@ function validate657(
     }
     errors++;
   }
-  validate657.errors = vErrors;
+  validate668.errors = vErrors;
   return errors === 0;
 }
-validate657.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate668.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema163 = {
+const schema165 = {
   type: 'object',
   properties: {
     protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -24837,13 +25253,13 @@ const schema163 = {
   additionalProperties: false,
 };
 
-function validate664(
+function validate675(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate664.evaluated;
+  const evaluated0 = validate675.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24883,18 +25299,18 @@ function validate664(
     }
     errors++;
   }
-  validate664.errors = vErrors;
+  validate675.errors = vErrors;
   return errors === 0;
 }
-validate664.evaluated = { dynamicProps: false, dynamicItems: false };
+validate675.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate670(
+function validate681(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate670.evaluated;
+  const evaluated0 = validate681.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24920,18 +25336,18 @@ function validate670(
     }
     errors++;
   }
-  validate670.errors = vErrors;
+  validate681.errors = vErrors;
   return errors === 0;
 }
-validate670.evaluated = { dynamicProps: false, dynamicItems: false };
+validate681.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate672(
+function validate683(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate672.evaluated;
+  const evaluated0 = validate683.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24942,7 +25358,7 @@ function validate672(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate272(data[i0], {
+        !validate276(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -24950,7 +25366,7 @@ function validate672(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate272.errors);
+        vErrors = joined(vErrors, validate276.errors);
         errors = vErrors.length;
       }
     }
@@ -24963,18 +25379,18 @@ function validate672(
     }
     errors++;
   }
-  validate672.errors = vErrors;
+  validate683.errors = vErrors;
   return errors === 0;
 }
-validate672.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate683.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate662(
+function validate673(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate662.evaluated;
+  const evaluated0 = validate673.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25053,7 +25469,7 @@ function validate662(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema163.properties, key0)) {
+      if (!func5.call(schema165.properties, key0)) {
         const err5 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -25070,7 +25486,7 @@ function validate662(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate625(data.protocol, {
+        !validate636(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -25078,13 +25494,13 @@ function validate662(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate625.errors);
+        vErrors = joined(vErrors, validate636.errors);
         errors = vErrors.length;
       }
     }
     if (data.rule !== undefined) {
       if (
-        !validate664(data.rule, {
+        !validate675(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -25092,13 +25508,13 @@ function validate662(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate664.errors);
+        vErrors = joined(vErrors, validate675.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate627(data.title, {
+        !validate638(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -25106,13 +25522,13 @@ function validate662(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate627.errors);
+        vErrors = joined(vErrors, validate638.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate664(data.level, {
+        !validate675(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -25120,13 +25536,13 @@ function validate662(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate664.errors);
+        vErrors = joined(vErrors, validate675.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate627(data.says, {
+        !validate638(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -25134,13 +25550,13 @@ function validate662(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate627.errors);
+        vErrors = joined(vErrors, validate638.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate627(data.because, {
+        !validate638(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -25148,13 +25564,13 @@ function validate662(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate627.errors);
+        vErrors = joined(vErrors, validate638.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained_by !== undefined) {
       if (
-        !validate670(data.explained_by, {
+        !validate681(data.explained_by, {
           instancePath: instancePath + '/explained_by',
           parentData: data,
           parentDataProperty: 'explained_by',
@@ -25162,13 +25578,13 @@ function validate662(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate670.errors);
+        vErrors = joined(vErrors, validate681.errors);
         errors = vErrors.length;
       }
     }
     if (data.ask !== undefined) {
       if (
-        !validate672(data.ask, {
+        !validate683(data.ask, {
           instancePath: instancePath + '/ask',
           parentData: data,
           parentDataProperty: 'ask',
@@ -25176,13 +25592,13 @@ function validate662(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate672.errors);
+        vErrors = joined(vErrors, validate683.errors);
         errors = vErrors.length;
       }
     }
     if (data.do !== undefined) {
       if (
-        !validate672(data.do, {
+        !validate683(data.do, {
           instancePath: instancePath + '/do',
           parentData: data,
           parentDataProperty: 'do',
@@ -25190,7 +25606,7 @@ function validate662(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate672.errors);
+        vErrors = joined(vErrors, validate683.errors);
         errors = vErrors.length;
       }
     }
@@ -25203,18 +25619,18 @@ function validate662(
     }
     errors++;
   }
-  validate662.errors = vErrors;
+  validate673.errors = vErrors;
   return errors === 0;
 }
-validate662.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate673.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate677(
+function validate688(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate677.evaluated;
+  const evaluated0 = validate688.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25225,7 +25641,7 @@ function validate677(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate256(data[i0], {
+        !validate260(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -25233,7 +25649,7 @@ function validate677(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate256.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
@@ -25246,18 +25662,18 @@ function validate677(
     }
     errors++;
   }
-  validate677.errors = vErrors;
+  validate688.errors = vErrors;
   return errors === 0;
 }
-validate677.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate688.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate682(
+function validate693(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate682.evaluated;
+  const evaluated0 = validate693.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25297,7 +25713,7 @@ function validate682(
     }
     if (data.observation !== undefined) {
       if (
-        !validate256(data.observation, {
+        !validate260(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -25305,7 +25721,7 @@ function validate682(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate256.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
@@ -25334,12 +25750,12 @@ function validate682(
     }
     errors++;
   }
-  validate682.errors = vErrors;
+  validate693.errors = vErrors;
   return errors === 0;
 }
-validate682.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate693.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema169 = {
+const schema171 = {
   type: 'object',
   properties: {
     fault: { $ref: 'outcome.schema.json#/$defs/name' },
@@ -25353,13 +25769,13 @@ const schema169 = {
   additionalProperties: false,
 };
 
-function validate692(
+function validate703(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate692.evaluated;
+  const evaluated0 = validate703.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25433,7 +25849,7 @@ function validate692(
     }
     if (data.observation !== undefined) {
       if (
-        !validate256(data.observation, {
+        !validate260(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -25441,7 +25857,7 @@ function validate692(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate256.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
@@ -25498,7 +25914,7 @@ function validate692(
     }
     if (data.unit !== undefined) {
       if (
-        !validate261(data.unit, {
+        !validate265(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -25506,7 +25922,7 @@ function validate692(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate261.errors);
+        vErrors = joined(vErrors, validate265.errors);
         errors = vErrors.length;
       }
     }
@@ -25519,12 +25935,12 @@ function validate692(
     }
     errors++;
   }
-  validate692.errors = vErrors;
+  validate703.errors = vErrors;
   return errors === 0;
 }
-validate692.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate703.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema171 = {
+const schema173 = {
   type: 'object',
   properties: {
     protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -25536,13 +25952,13 @@ const schema171 = {
   additionalProperties: false,
 };
 
-function validate696(
+function validate707(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate696.evaluated;
+  const evaluated0 = validate707.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25610,7 +26026,7 @@ function validate696(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate625(data.protocol, {
+        !validate636(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -25618,13 +26034,13 @@ function validate696(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate625.errors);
+        vErrors = joined(vErrors, validate636.errors);
         errors = vErrors.length;
       }
     }
     if (data.rule !== undefined) {
       if (
-        !validate664(data.rule, {
+        !validate675(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -25632,13 +26048,13 @@ function validate696(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate664.errors);
+        vErrors = joined(vErrors, validate675.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate627(data.title, {
+        !validate638(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -25646,13 +26062,13 @@ function validate696(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate627.errors);
+        vErrors = joined(vErrors, validate638.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate664(data.level, {
+        !validate675(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -25660,7 +26076,7 @@ function validate696(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate664.errors);
+        vErrors = joined(vErrors, validate675.errors);
         errors = vErrors.length;
       }
     }
@@ -25673,18 +26089,18 @@ function validate696(
     }
     errors++;
   }
-  validate696.errors = vErrors;
+  validate707.errors = vErrors;
   return errors === 0;
 }
-validate696.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate707.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate687(
+function validate698(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate687.evaluated;
+  const evaluated0 = validate698.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25801,7 +26217,7 @@ function validate687(
     }
     if (data.fault !== undefined) {
       if (
-        !validate664(data.fault, {
+        !validate675(data.fault, {
           instancePath: instancePath + '/fault',
           parentData: data,
           parentDataProperty: 'fault',
@@ -25809,13 +26225,13 @@ function validate687(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate664.errors);
+        vErrors = joined(vErrors, validate675.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate627(data.title, {
+        !validate638(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -25823,13 +26239,13 @@ function validate687(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate627.errors);
+        vErrors = joined(vErrors, validate638.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate627(data.says, {
+        !validate638(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -25837,13 +26253,13 @@ function validate687(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate627.errors);
+        vErrors = joined(vErrors, validate638.errors);
         errors = vErrors.length;
       }
     }
     if (data.do !== undefined) {
       if (
-        !validate672(data.do, {
+        !validate683(data.do, {
           instancePath: instancePath + '/do',
           parentData: data,
           parentDataProperty: 'do',
@@ -25851,7 +26267,7 @@ function validate687(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate672.errors);
+        vErrors = joined(vErrors, validate683.errors);
         errors = vErrors.length;
       }
     }
@@ -25861,7 +26277,7 @@ function validate687(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate692(data4[i0], {
+            !validate703(data4[i0], {
               instancePath: instancePath + '/readings/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -25869,7 +26285,7 @@ function validate687(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate692.errors);
+            vErrors = joined(vErrors, validate703.errors);
             errors = vErrors.length;
           }
         }
@@ -25894,7 +26310,7 @@ function validate687(
         const len1 = data6.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate696(data6[i1], {
+            !validate707(data6[i1], {
               instancePath: instancePath + '/changes/' + i1,
               parentData: data6,
               parentDataProperty: i1,
@@ -25902,7 +26318,7 @@ function validate687(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate696.errors);
+            vErrors = joined(vErrors, validate707.errors);
             errors = vErrors.length;
           }
         }
@@ -25930,18 +26346,18 @@ function validate687(
     }
     errors++;
   }
-  validate687.errors = vErrors;
+  validate698.errors = vErrors;
   return errors === 0;
 }
-validate687.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate698.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate703(
+function validate714(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate703.evaluated;
+  const evaluated0 = validate714.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26009,7 +26425,7 @@ function validate703(
     }
     if (data.observation !== undefined) {
       if (
-        !validate256(data.observation, {
+        !validate260(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -26017,7 +26433,7 @@ function validate703(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate256.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
@@ -26039,7 +26455,7 @@ function validate703(
     }
     if (data.because !== undefined) {
       if (
-        !validate272(data.because, {
+        !validate276(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -26047,7 +26463,7 @@ function validate703(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate272.errors);
+        vErrors = joined(vErrors, validate276.errors);
         errors = vErrors.length;
       }
     }
@@ -26060,18 +26476,18 @@ function validate703(
     }
     errors++;
   }
-  validate703.errors = vErrors;
+  validate714.errors = vErrors;
   return errors === 0;
 }
-validate703.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate714.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate624(
+function validate635(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ward_outcome.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate624.evaluated;
+  const evaluated0 = validate635.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26318,7 +26734,7 @@ function validate624(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema152.properties, key0)) {
+      if (!func5.call(schema154.properties, key0)) {
         const err17 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -26335,7 +26751,7 @@ function validate624(
     }
     if (data.ward !== undefined) {
       if (
-        !validate625(data.ward, {
+        !validate636(data.ward, {
           instancePath: instancePath + '/ward',
           parentData: data,
           parentDataProperty: 'ward',
@@ -26343,7 +26759,7 @@ function validate624(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate625.errors);
+        vErrors = joined(vErrors, validate636.errors);
         errors = vErrors.length;
       }
     }
@@ -26366,7 +26782,7 @@ function validate624(
     }
     if (data.title !== undefined) {
       if (
-        !validate627(data.title, {
+        !validate638(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -26374,7 +26790,7 @@ function validate624(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate627.errors);
+        vErrors = joined(vErrors, validate638.errors);
         errors = vErrors.length;
       }
     }
@@ -26401,7 +26817,7 @@ function validate624(
           instancePath: instancePath + '/at',
           schemaPath: '#/properties/at/type',
           keyword: 'type',
-          params: { type: schema152.properties.at.type },
+          params: { type: schema154.properties.at.type },
         };
         if (vErrors === null) {
           vErrors = [err20];
@@ -26413,7 +26829,7 @@ function validate624(
     }
     if (data.level !== undefined) {
       if (
-        !validate629(data.level, {
+        !validate640(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -26421,13 +26837,13 @@ function validate624(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate629.errors);
+        vErrors = joined(vErrors, validate640.errors);
         errors = vErrors.length;
       }
     }
     if (data.plan !== undefined) {
       if (
-        !validate632(data.plan, {
+        !validate643(data.plan, {
           instancePath: instancePath + '/plan',
           parentData: data,
           parentDataProperty: 'plan',
@@ -26435,13 +26851,13 @@ function validate624(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate632.errors);
+        vErrors = joined(vErrors, validate643.errors);
         errors = vErrors.length;
       }
     }
     if (data.response !== undefined) {
       if (
-        !validate637(data.response, {
+        !validate648(data.response, {
           instancePath: instancePath + '/response',
           parentData: data,
           parentDataProperty: 'response',
@@ -26449,13 +26865,13 @@ function validate624(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate637.errors);
+        vErrors = joined(vErrors, validate648.errors);
         errors = vErrors.length;
       }
     }
     if (data.in_force !== undefined) {
       if (
-        !validate657(data.in_force, {
+        !validate668(data.in_force, {
           instancePath: instancePath + '/in_force',
           parentData: data,
           parentDataProperty: 'in_force',
@@ -26463,7 +26879,7 @@ function validate624(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate657.errors);
+        vErrors = joined(vErrors, validate668.errors);
         errors = vErrors.length;
       }
     }
@@ -26473,7 +26889,7 @@ function validate624(
         const len0 = data9.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate250(data9[i0], {
+            !validate254(data9[i0], {
               instancePath: instancePath + '/reads/' + i0,
               parentData: data9,
               parentDataProperty: i0,
@@ -26481,7 +26897,7 @@ function validate624(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate250.errors);
+            vErrors = joined(vErrors, validate254.errors);
             errors = vErrors.length;
           }
         }
@@ -26506,7 +26922,7 @@ function validate624(
         const len1 = data11.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate662(data11[i1], {
+            !validate673(data11[i1], {
               instancePath: instancePath + '/advice/' + i1,
               parentData: data11,
               parentDataProperty: i1,
@@ -26514,7 +26930,7 @@ function validate624(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate662.errors);
+            vErrors = joined(vErrors, validate673.errors);
             errors = vErrors.length;
           }
         }
@@ -26535,7 +26951,7 @@ function validate624(
     }
     if (data.ask_first !== undefined) {
       if (
-        !validate677(data.ask_first, {
+        !validate688(data.ask_first, {
           instancePath: instancePath + '/ask_first',
           parentData: data,
           parentDataProperty: 'ask_first',
@@ -26543,13 +26959,13 @@ function validate624(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate677.errors);
+        vErrors = joined(vErrors, validate688.errors);
         errors = vErrors.length;
       }
     }
     if (data.take_first !== undefined) {
       if (
-        !validate677(data.take_first, {
+        !validate688(data.take_first, {
           instancePath: instancePath + '/take_first',
           parentData: data,
           parentDataProperty: 'take_first',
@@ -26557,13 +26973,13 @@ function validate624(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate677.errors);
+        vErrors = joined(vErrors, validate688.errors);
         errors = vErrors.length;
       }
     }
     if (data.missing !== undefined) {
       if (
-        !validate677(data.missing, {
+        !validate688(data.missing, {
           instancePath: instancePath + '/missing',
           parentData: data,
           parentDataProperty: 'missing',
@@ -26571,7 +26987,7 @@ function validate624(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate677.errors);
+        vErrors = joined(vErrors, validate688.errors);
         errors = vErrors.length;
       }
     }
@@ -26581,7 +26997,7 @@ function validate624(
         const len2 = data16.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate682(data16[i2], {
+            !validate693(data16[i2], {
               instancePath: instancePath + '/unobtainable/' + i2,
               parentData: data16,
               parentDataProperty: i2,
@@ -26589,7 +27005,7 @@ function validate624(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate682.errors);
+            vErrors = joined(vErrors, validate693.errors);
             errors = vErrors.length;
           }
         }
@@ -26614,7 +27030,7 @@ function validate624(
         const len3 = data18.length;
         for (let i3 = 0; i3 < len3; i3++) {
           if (
-            !validate682(data18[i3], {
+            !validate693(data18[i3], {
               instancePath: instancePath + '/declined/' + i3,
               parentData: data18,
               parentDataProperty: i3,
@@ -26622,7 +27038,7 @@ function validate624(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate682.errors);
+            vErrors = joined(vErrors, validate693.errors);
             errors = vErrors.length;
           }
         }
@@ -26643,7 +27059,7 @@ function validate624(
     }
     if (data.would_tell_more !== undefined) {
       if (
-        !validate677(data.would_tell_more, {
+        !validate688(data.would_tell_more, {
           instancePath: instancePath + '/would_tell_more',
           parentData: data,
           parentDataProperty: 'would_tell_more',
@@ -26651,7 +27067,7 @@ function validate624(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate677.errors);
+        vErrors = joined(vErrors, validate688.errors);
         errors = vErrors.length;
       }
     }
@@ -26661,7 +27077,7 @@ function validate624(
         const len4 = data21.length;
         for (let i4 = 0; i4 < len4; i4++) {
           if (
-            !validate687(data21[i4], {
+            !validate698(data21[i4], {
               instancePath: instancePath + '/faults/' + i4,
               parentData: data21,
               parentDataProperty: i4,
@@ -26669,7 +27085,7 @@ function validate624(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate687.errors);
+            vErrors = joined(vErrors, validate698.errors);
             errors = vErrors.length;
           }
         }
@@ -26694,7 +27110,7 @@ function validate624(
         const len5 = data23.length;
         for (let i5 = 0; i5 < len5; i5++) {
           if (
-            !validate703(data23[i5], {
+            !validate714(data23[i5], {
               instancePath: instancePath + '/refused/' + i5,
               parentData: data23,
               parentDataProperty: i5,
@@ -26702,7 +27118,7 @@ function validate624(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate703.errors);
+            vErrors = joined(vErrors, validate714.errors);
             errors = vErrors.length;
           }
         }
@@ -26727,7 +27143,7 @@ function validate624(
         const len6 = data25.length;
         for (let i6 = 0; i6 < len6; i6++) {
           if (
-            !validate703(data25[i6], {
+            !validate714(data25[i6], {
               instancePath: instancePath + '/questioned/' + i6,
               parentData: data25,
               parentDataProperty: i6,
@@ -26735,7 +27151,7 @@ function validate624(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate703.errors);
+            vErrors = joined(vErrors, validate714.errors);
             errors = vErrors.length;
           }
         }
@@ -26756,7 +27172,7 @@ function validate624(
     }
     if (data.caution !== undefined) {
       if (
-        !validate627(data.caution, {
+        !validate638(data.caution, {
           instancePath: instancePath + '/caution',
           parentData: data,
           parentDataProperty: 'caution',
@@ -26764,7 +27180,7 @@ function validate624(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate627.errors);
+        vErrors = joined(vErrors, validate638.errors);
         errors = vErrors.length;
       }
     }
@@ -26777,10 +27193,10 @@ function validate624(
     }
     errors++;
   }
-  validate624.errors = vErrors;
+  validate635.errors = vErrors;
   return errors === 0;
 }
-validate624.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate635.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 function joined(all, more) {
   if (all === null) return more;

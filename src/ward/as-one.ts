@@ -1,6 +1,6 @@
 import type { Outcome, WardOutcome } from '../shape/generated/types.ts';
-import type { Ward } from '../index.ts';
-import type { Protocol } from '../protocol/protocol.ts';
+import type { Level, Protocol } from '../protocol/protocol.ts';
+import type { Ward } from './ward.ts';
 
 /** What all protocols of a ward know by name, as if they were one: for titles, and for the ladder. It decides nothing. */
 export function protocolsAsOne({ own, members, ladder, vocabulary }: Ward): Protocol {
@@ -61,4 +61,19 @@ function readByNone([first, ...others]: readonly Outcome[]): string[] {
 
 function once<T>(all: readonly T[]): T[] {
   return [...new Map(all.map((each) => [JSON.stringify(each), each])).values()];
+}
+
+/** The level as it is answered on this ward, now. */
+export function answerHere({ response }: WardOutcome, { ladder }: Ward): Level | null {
+  const level = ladder.levels.find(({ name }) => name === response?.level);
+  if (!level || !response) return null;
+  const { says = null, tell, respond = null, reassess = null, if_no_answer: ifNoAnswer = null } = response;
+  return {
+    ...level,
+    says,
+    tell: tell.map(({ who, from, to }) => ({ who, from: from ?? null, to: to ?? null })),
+    respond,
+    reassess,
+    ifNoAnswer,
+  };
 }

@@ -1,0 +1,75 @@
+import { useId, type ReactNode } from 'react';
+import { fromField, toField } from '../common/clock.ts';
+import { RoomHeading } from '../common/room-name.tsx';
+import type { SiteProtocol } from '../common/site-protocol.ts';
+import { idleMinutes } from './use-idle.ts';
+
+interface Props {
+  readonly protocol: SiteProtocol;
+  readonly protocols: readonly SiteProtocol[];
+  readonly bed: string;
+  readonly takenAt: string | null;
+  readonly onChoose: (id: string) => void;
+  readonly onBed: (bed: string) => void;
+  readonly onTakenAt: (at: string | null) => void;
+  readonly onNewPatient: () => void;
+}
+
+/** The head of the room: what it is for, what is read with, for which bed, when, and a clean start. */
+export function RoomHead(props: Props): ReactNode {
+  const { protocol, protocols, bed, takenAt, onChoose, onBed, onTakenAt, onNewPatient } = props;
+  const id = useId();
+  return (
+    <header className="head">
+      <RoomHeading
+        room="bedside"
+        protocol={protocol.id}
+        purpose="Enter a set of observations; read what your ward’s protocol makes of it."
+      />
+      <div className="head-fields">
+        <div className="head-field head-protocol">
+          <label htmlFor={`${id}-protocol`}>Read with</label>
+          <select
+            id={`${id}-protocol`}
+            value={protocol.id}
+            onChange={(event) => onChoose(event.target.value)}
+          >
+            {protocols.map((each) => (
+              <option key={each.id} value={each.id}>
+                {each.title}
+              </option>
+            ))}
+          </select>
+        </div>
+        <div className="head-field head-bed">
+          <label htmlFor={`${id}-bed`}>Bed label</label>
+          <input
+            id={`${id}-bed`}
+            className="text-input"
+            autoComplete="off"
+            maxLength={40}
+            placeholder="no names"
+            value={bed}
+            onChange={(event) => onBed(event.target.value)}
+          />
+        </div>
+        <div className="head-field head-time">
+          <label htmlFor={`${id}-at`}>Set taken at</label>
+          <input
+            id={`${id}-at`}
+            className="text-input"
+            type="datetime-local"
+            value={takenAt === null ? '' : toField(takenAt)}
+            onChange={(event) => onTakenAt(fromField(event.target.value))}
+          />
+        </div>
+        <button type="button" className="button button-strong new-patient" onClick={onNewPatient}>
+          New patient
+        </button>
+      </div>
+      <p className="nothing-kept">
+        {`Nothing is kept: what you enter stays in this page and is gone when you close it, press New patient, or leave it untouched for ${idleMinutes} minutes. Leave names out.`}
+      </p>
+    </header>
+  );
+}

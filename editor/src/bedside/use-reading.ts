@@ -1,0 +1,29 @@
+import { useEffect, useRef, useState } from 'react';
+import { ask } from './ask.ts';
+import type { PageReading } from './messages.ts';
+
+/** What the protocol says of what was entered; `failed` when the kit itself is at fault. */
+export type Reading =
+  | { readonly state: 'waiting' }
+  | { readonly state: 'failed' }
+  | { readonly state: 'problems'; readonly problems: readonly string[] }
+  | { readonly state: 'read'; readonly reading: PageReading; readonly text: string };
+
+/** Reads a series whenever it changes. An answer to an older question is never shown. */
+export function useReading(text: string | null): Reading {
+  const [reading, setReading] = useState<Reading>({ state: 'waiting' });
+  const asked = useRef('');
+  useEffect(() => {
+    if (text === null || text === asked.current) return;
+    asked.current = text;
+    ask<'read'>({ kind: 'read', text }).then(
+      ({ readings, problems }) => {
+        if (asked.current !== text) return;
+        const [first] = readings;
+        setReading(first ? { state: 'read', reading: first, text } : { state: 'problems', problems });
+      },
+      () => setReading({ state: 'failed' }),
+    );
+  }, [text]);
+  return reading;
+}

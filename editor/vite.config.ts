@@ -1,0 +1,35 @@
+import react from '@vitejs/plugin-react';
+import { fileURLToPath } from 'node:url';
+import { defineConfig, type Plugin } from 'vite';
+import { protocolsBelow } from '../src/command-line/site-protocols.ts';
+import { siteFiles } from '../src/command-line/site-files.ts';
+
+const root = fileURLToPath(new URL('.', import.meta.url));
+const folder = fileURLToPath(new URL('../protocols', import.meta.url));
+
+/** Puts the bundled protocols into the site, as the text that they are. */
+const protocols: Plugin = {
+  name: 'protocols',
+  async generateBundle() {
+    const source = JSON.stringify(await protocolsBelow(folder));
+    this.emitFile({ type: 'asset', fileName: siteFiles.protocols, source });
+  },
+};
+
+/** The rooms as a static site with relative paths, so that it can stand anywhere on a web server. */
+export default defineConfig({
+  root,
+  base: './',
+  plugins: [react(), protocols],
+  worker: { format: 'es' },
+  build: {
+    target: 'es2023',
+    outDir: '../dist/site',
+    emptyOutDir: true,
+    assetsInlineLimit: 0,
+    modulePreload: { polyfill: false },
+    reportCompressedSize: false,
+    chunkSizeWarningLimit: 1000,
+    rolldownOptions: { checks: { bundlerTimings: false } },
+  },
+});

@@ -1,0 +1,52 @@
+import type { Protocol } from '../protocol/protocol.ts';
+import { listed } from '../protocol/words.ts';
+import type { Advice, Outcome, OutcomeRule } from '../shape/generated/types.ts';
+import type { SheetWhy } from './sheet.ts';
+import { levelTitle, titlesOf } from './words.ts';
+
+/** Why: what each rule says that is met or counts, and what it was found by. A question is asked once. */
+export function sheetWhy(outcome: Outcome, protocol: Protocol): readonly SheetWhy[] {
+  const rules = new Map(outcome.rules.map((rule) => [rule.rule, rule]));
+  const asked = new Set<string>();
+  return outcome.advice.flatMap((advice): SheetWhy[] => {
+    const rule = rules.get(advice.rule);
+    if (!rule) return [];
+    const questions = advice.ask.filter((each) => !asked.has(each));
+    for (const each of questions) asked.add(each);
+    return [{ ...whyOf(advice, rule, protocol), ask: questions, do: doLater(advice, outcome) }];
+  });
+}
+
+/** The actions of the highest level stand beside the level itself. */
+const doLater = (advice: Advice, { level }: Outcome): readonly string[] =>
+  advice.level !== undefined && advice.level === level?.at_least ? [] : advice.do;
+
+function whyOf(advice: Advice, rule: OutcomeRule, protocol: Protocol): Omit<SheetWhy, 'ask' | 'do'> {
+  return {
+    rule: advice.rule,
+    title: advice.title,
+    level: advice.level === undefined ? null : levelTitle(advice.level, protocol),
+    says: advice.says ?? null,
+    because: advice.because ?? null,
+    decidedBy: rule.decided_by ?? [],
+    notes: [...explanation(rule, protocol), ...(rule.counts === true ? [exception(rule, protocol)] : [])],
+  };
+}
+
+function explanation(rule: OutcomeRule, protocol: Protocol): string[] {
+  const { explained_by: by, lowered_from: from, could_be_explained_by: could } = rule;
+  const lowered = from === undefined ? '' : ` It lowers the level from: ${levelTitle(from, protocol)}.`;
+  return [
+    ...(by === undefined ? [] : [`Explained: ${by}${lowered}`]),
+    ...(could === undefined ? [] : [`Not answered yet, and it could explain this: ${could}`]),
+  ];
+}
+
+function exception(
+  { waits_for: waits, could_be_taken_back_by: by }: OutcomeRule,
+  protocol: Protocol,
+): string {
+  const names = listed(titlesOf(waits ?? [], protocol));
+  const words = by === undefined ? '' : ` It would be taken back by: ${by}`;
+  return `It counts until somebody has answered its exception. Ask: ${names}.${words}`;
+}

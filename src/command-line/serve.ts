@@ -1,0 +1,113 @@
+import { createServer, type Server } from 'node:http';
+import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { exists, UnreadableFile } from './files.ts';
+import { parseCall } from './parse-call.ts';
+import { siteAnswer, type Site } from './site-answer.ts';
+import { protocolsBelow } from './site-protocols.ts';
+import { exit, type Call, type Exit, type Terminal } from './terminal.ts';
+
+/** Where the rooms are, when nobody says otherwise. */
+const usualPort = 4710;
+
+/** Only this machine: nobody else on the network reaches the rooms. */
+const thisMachine = '127.0.0.1';
+
+/** `vitalwright serve [FOLDER] [--port N]`: the rooms, with the protocols below a folder, until it is stopped. */
+export const serve: Call = async (args, terminal) => {
+  const call = parseCall(args, { port: { type: 'string' } }, terminal);
+  if (!call) return exit.couldNotAsk;
+  const port = portOf(call.values.port);
+  const [folder = 'protocols', ...more] = call.positionals;
+  if (port === null || more.length > 0) {
+    terminal.err('At most one folder, and a port between 0 and 65535, where 0 takes any that is free.\n');
+    return exit.couldNotAsk;
+  }
+  const site = await builtSite();
+  if (site === null) {
+    terminal.err('The rooms are not built yet: npm run build\n');
+    return exit.couldNotAsk;
+  }
+  try {
+    const count = (await protocolsBelow(folder)).length;
+    return await serveSite(
+      { folder: site, port, protocols: async () => JSON.stringify(await protocolsBelow(folder)) },
+      count,
+      terminal,
+    );
+  } catch (error) {
+    if (!(error instanceof UnreadableFile)) throw error;
+    terminal.err(`${error.message}\n`);
+    return exit.couldNotAsk;
+  }
+};
+
+function portOf(given: string | boolean | undefined): number | null {
+  if (given === undefined) return usualPort;
+  return typeof given === 'string' && /^\d{1,5}$/.test(given) && Number(given) <= 65_535
+    ? Number(given)
+    : null;
+}
+
+/** The folder of the built rooms: beside the bundled command line, or in dist/ when it runs from its source. Null: not built. */
+async function builtSite(): Promise<string | null> {
+  for (let folder = dirname(fileURLToPath(import.meta.url)); ; folder = dirname(folder)) {
+    for (const place of [join(folder, 'site'), join(folder, 'dist', 'site')]) {
+      if (await exists(join(place, 'index.html'))) return place;
+    }
+    if (dirname(folder) === folder) return null;
+  }
+}
+
+/** Listens until the process is told to end, or the port cannot be had. */
+async function serveSite(site: Site, count: number, terminal: Terminal): Promise<Exit> {
+  let { port } = site;
+  const server = createServer((request, response) => {
+    const { method = '', url = '', headers } = request;
+    siteAnswer({ method, url, host: headers.host }, { ...site, port }).then(
+      ({ status, headers: all, body }) => {
+        response.writeHead(status, { ...all, 'Content-Length': Buffer.byteLength(body) });
+        response.end(method === 'HEAD' ? undefined : body);
+      },
+      () => {
+        response.writeHead(500, { 'Content-Type': 'text/plain; charset=utf-8' });
+        response.end('The protocols could not be read.\n');
+      },
+    );
+  });
+  const fault = await listening(server, site.port);
+  if (fault !== null) {
+    terminal.err(
+      fault === 'EADDRINUSE'
+        ? `Port ${site.port} is taken, perhaps by these rooms already. Another one: vitalwright serve --port ${site.port + 1}\n`
+        : `Port ${site.port} cannot be listened on (${fault}).\n`,
+    );
+    return exit.couldNotAsk;
+  }
+  const address = server.address();
+  if (typeof address === 'object' && address !== null) ({ port } = address);
+  terminal.out(
+    `The rooms are open at http://${thisMachine}:${port}/ with ${count} protocols, on this machine only.\n`,
+  );
+  terminal.out('Ctrl-C closes them.\n');
+  await told(server);
+  return exit.well;
+}
+
+/** Null once the server listens, else the code of the reason why it does not. */
+async function listening(server: Server, port: number): Promise<string | null> {
+  return new Promise((resolve) => {
+    server.once('error', (error: NodeJS.ErrnoException) => resolve(error.code ?? error.message));
+    server.listen(port, thisMachine, () => resolve(null));
+  });
+}
+
+/** Waits until the process is told to end, then closes the server. */
+async function told(server: Server): Promise<void> {
+  await new Promise<void>((resolve) => {
+    process.once('SIGINT', () => resolve());
+    process.once('SIGTERM', () => resolve());
+  });
+  server.closeAllConnections();
+  await new Promise((resolve) => server.close(resolve));
+}

@@ -1,0 +1,36 @@
+import { expect, test } from 'vitest';
+import { readSet, wardReader } from '../../src/index.ts';
+import { bundledWard } from '../bundled.ts';
+
+const ward = bundledWard();
+const reader = wardReader(ward);
+const nearlyGone = {
+  age: { value: 84, unit: 'a' },
+  pregnancy: 'not_pregnant',
+  systolic: 74,
+  diastolic: 40,
+  heart_rate: 118,
+  respiratory_rate: 26,
+  consciousness: 'alert',
+};
+
+function levelOf(set: object): NonNullable<ReturnType<typeof reader.read>[number]>['sheet']['level'] {
+  const { series } = readSet('set.json', JSON.stringify(set), ward);
+  const [reading] = series ? reader.read(series) : [];
+  if (!reading) throw new Error('the set cannot be read');
+  return reading.sheet.level;
+}
+
+test('only who is on duty at the ward is told', () => {
+  const { tell } = levelOf({ at: '2026-01-12T23:10:00Z', ...nearlyGone, systolic: 88, respiratory_rate: 16 });
+  expect(tell.join()).not.toContain('Ward doctor on duty');
+});
+
+test('a plan changes whom to tell, is told first, and leaves the level', () => {
+  const set = { at: '2026-01-12T14:00:00Z', ...nearlyGone };
+  const planned = levelOf({ ...set, escalation_plan: 'comfort_care' });
+  expect(planned.reached).toBe(levelOf(set).reached);
+  expect(planned.tell).toEqual(['Palliative team (08:00 to 20:00)', 'Nurse in charge']);
+  expect(planned.reasons[0]).toMatch(/^Plan: comfort care/);
+  expect(levelOf(set).tell).toEqual(['Emergency team', 'Nurse in charge']);
+});
