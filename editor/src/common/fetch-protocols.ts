@@ -1,4 +1,4 @@
-import type { Site, SiteProtocol } from './messages.ts';
+import type { Site, SiteProtocol } from './site-protocol.ts';
 
 /** What stands beside this page, asked for as soon as the page is there. */
 export const siteHere: Promise<Site> = fetchSite();

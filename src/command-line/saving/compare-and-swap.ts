@@ -22,6 +22,9 @@ export const digestOf = (bytes: Uint8Array): string =>
 /**
  * Puts a text into a file if what stands there still has the digest that is expected; null expects that there is no file. Else nothing is
  * written. Only one at a time may do this to one file. Throws what the system says when it cannot be read or written; nothing has changed then.
+ *
+ * The last look at what stands there is the very step before the new file takes its place. Another program that writes in between
+ * is the one thing that is not seen: systems have no step that compares and replaces at once.
  */
 export async function compareAndSwap(
   { file, toMake }: Place,
