@@ -43,7 +43,7 @@ export { setValue } from './authoring/edits/set-value.ts';
 export { hoverAt, type Hover } from './authoring/hover-at.ts';
 export type { AuthoringSurroundings, WrittenKind } from './authoring/known/known.ts';
 export { linesOf, type FileLines, type PartLines } from './authoring/lines-of.ts';
-export { mendsOf, type Mend } from './authoring/mends-of.ts';
+export { mendsOf, type CheckAgain, type Mend } from './authoring/mends-of.ts';
 export type { OfferKind } from './authoring/offers/offer.ts';
 export { spliced, type Splice } from './authoring/splice.ts';
 export type { Plain } from './authoring/yaml-text.ts';
