@@ -35,7 +35,12 @@ import { wardOutcomeOf } from './ward/series-to-ward-outcome.ts';
 import type { Ward } from './ward/ward.ts';
 
 export { completionsAt, type AuthoringQuestion, type Completion } from './authoring/completions-at.ts';
-export type { CaseReport, CasesReport, DecidingRule } from './authoring/document-to-cases-report.ts';
+export {
+  documentToCasesReport,
+  type CaseReport,
+  type CasesReport,
+  type DecidingRule,
+} from './authoring/document-to-cases-report.ts';
 export { addCase, type CasesHead } from './authoring/edits/add-case.ts';
 export { addEntry, addItem } from './authoring/edits/add-part.ts';
 export { removePart } from './authoring/edits/remove-part.ts';

@@ -23,8 +23,8 @@ export function readLimits(file: WholeFile, report: Report): ReadonlyMap<string,
 function readLimit(name: string, file: File.Limit, path: Path, report: Report): Limit | null {
   const unit = file.unit === undefined ? null : unitByWord(file.unit);
   if (unit === undefined) {
-    const unit = String(file.unit);
-    report('unknown_unit', [...path, 'unit'], { unit }, { nearMiss: () => nearestUnit(unit) });
+    const written = String(file.unit);
+    report('unknown_unit', [...path, 'unit'], { unit: written }, { nearMiss: () => nearestUnit(written) });
     return null;
   }
   const value = inUnit(file.value, unit, [...path, 'value'], report);

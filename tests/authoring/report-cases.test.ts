@@ -54,7 +54,7 @@ test('a case names the rules that decide its level, with their sentences, and th
       {
         rule: 'both_fast',
         title: 'Both fast',
-        because: ['the rule "Fast rate" is met', 'the rule "Fast breathing" is met'],
+        because: ['"Fast rate" is met', '"Fast breathing" is met'],
       },
     ],
     met: ['fast_rate', 'fast_breathing', 'both_fast'],
