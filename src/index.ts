@@ -38,6 +38,7 @@ export { isName, startTexts, type StartFrom } from './authoring/start-texts.ts';
 export { completionsAt, type AuthoringQuestion, type Completion } from './authoring/completions-at.ts';
 export { ordinaryValues, type OrdinaryValue } from './authoring/ordinary-values.ts';
 export {
+  documentToCasesReport,
   numbersOf,
   type CaseReport,
   type CasesReport,
@@ -50,7 +51,7 @@ export { setValue } from './authoring/edits/set-value.ts';
 export { hoverAt, type Hover } from './authoring/hover-at.ts';
 export type { AuthoringSurroundings, WrittenKind } from './authoring/known/known.ts';
 export { linesOf, type FileLines, type PartLines } from './authoring/lines-of.ts';
-export { mendsOf, type Mend } from './authoring/mends-of.ts';
+export { mendsOf, type CheckAgain, type Mend } from './authoring/mends-of.ts';
 export type { OfferKind } from './authoring/offers/offer.ts';
 export { spliced, type Splice } from './authoring/splice.ts';
 export type { Plain } from './authoring/yaml-text.ts';

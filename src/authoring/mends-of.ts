@@ -1,7 +1,8 @@
 import type { Code } from '../problems/catalogue.ts';
 import type { Problem } from '../problems/problem.ts';
-import type { Splice } from './splice.ts';
-import { plainText } from './yaml-text.ts';
+import { spliced, type Splice } from './splice.ts';
+import { lineEnd, lineStart } from './edits/places.ts';
+import { lineEndOf, plainText } from './yaml-text.ts';
 
 /** A mend of a problem that is made with one click. */
 export interface Mend {
@@ -10,19 +11,38 @@ export interface Mend {
   readonly splices: readonly Splice[];
 }
 
+/** Checks a text as it was checked when the problem was found. */
+export type CheckAgain = (text: string) => readonly Problem[];
+
 /**
- * The mends of a problem whose place is in a text; only those that are certain to leave this problem behind: mostly none. What was probably meant
- * takes the place of what is written, in its quotation marks, and nothing else changes.
+ * The mends of a problem whose place is in a text: mostly none. What was probably meant takes the place of what is written, in its
+ * quotation marks, and nothing else changes. With `checkAgain` only those that are certain: each is made and checked, takes this
+ * problem away and brings no other.
  *
- * For `levle: call_doctor` it is one, `Put "level" for "levle"`.
+ * For `levle: call_doctor` it is one, `Put “level” for “levle”`.
  */
-export function mendsOf(problem: Problem, text: string): readonly Mend[] {
+export function mendsOf(problem: Problem, text: string, checkAgain?: CheckAgain): readonly Mend[] {
   const start = offsetOf(problem, text);
   if (start === null) return [];
-  const span = { start, end: start + problem.length, written: text.slice(start, start + problem.length) };
-  const mend = others[problem.code]?.(problem, span, text) ?? near(problem, span);
-  return mend ? [mend] : [];
+  const place = { start, end: start + problem.length, written: text.slice(start, start + problem.length) };
+  const mend = others[problem.code]?.(problem, place, text) ?? near(problem, place);
+  if (!mend) return [];
+  return !checkAgain || isCertain(problem, mend, text, checkAgain) ? [mend] : [];
 }
+
+/** Whether a mend takes its problem away and brings none that was not there. */
+function isCertain(problem: Problem, { splices }: Mend, text: string, checkAgain: CheckAgain): boolean {
+  const left = checkAgain(text).map(keyOf);
+  const own = left.indexOf(keyOf(problem));
+  if (own !== -1) left.splice(own, 1);
+  return checkAgain(spliced(text, splices)).every((each) => {
+    const at = left.indexOf(keyOf(each));
+    if (at !== -1) left.splice(at, 1);
+    return at !== -1;
+  });
+}
+
+const keyOf = ({ code, says }: Problem): string => `${code}: ${says}`;
 
 interface Place {
   readonly start: number;
@@ -118,10 +138,19 @@ const others: Partial<Readonly<Record<Code, Special>>> = {
   },
   limit_without_unit(_problem, { start, end, written }, text) {
     const [, number, unit] = /^(-?[0-9]+(?:\.[0-9]+)?) (\S+)$/.exec(written) ?? [];
-    const lineStart = text.lastIndexOf('\n', start - 1) + 1;
-    const isInBrackets = /[{,]\s*value:\s*$/.test(text.slice(lineStart, start));
-    if (number === undefined || unit === undefined || !isInBrackets) return null;
-    const put = `${number}, unit: ${plainText(unit)}`;
-    return { title: `Put “${put}” for “${written}”`, splices: [{ from: start, to: end, text: put }] };
+    if (number === undefined || unit === undefined) return null;
+    const before = text.slice(lineStart(text, start), start);
+    const own = `unit: ${plainText(unit)}`;
+    const title = `Put “${number}” with “${own}” for “${written}”`;
+    if (/[{,]\s*value:\s*$/.test(before))
+      return { title, splices: [{ from: start, to: end, text: `${number}, ${own}` }] };
+    const [, indent] = /^( *)value:\s*$/.exec(before) ?? [];
+    if (indent === undefined) return null;
+    const at = lineEnd(text, end);
+    const splices = [
+      { from: start, to: end, text: number },
+      { from: at, to: at, text: lineEndOf(text) + indent + own },
+    ];
+    return { title, splices };
   },
 };

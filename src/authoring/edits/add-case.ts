@@ -1,4 +1,4 @@
-import { valueIn, type ListNode } from '../../document/document.ts';
+import { partAt, type ListNode } from '../../document/document.ts';
 import { yamlToDocument } from '../../document/yaml-to-document.ts';
 import type { Splice } from '../splice.ts';
 import { lineEndOf, plainText } from '../yaml-text.ts';
@@ -16,11 +16,12 @@ export function addCase(casesText: string, caseYaml: string, head: CasesHead): r
   const lines = dedented(caseYaml);
   if (isEmpty(casesText)) return [atTheEnd(casesText, newFile(lines, head))];
   const { draft: document } = yamlToDocument('', casesText);
-  const cases = document && valueIn(document.root, 'cases');
-  if (!cases) return null;
+  if (!document) return null;
+  const { node: cases, keySpan } = partAt(document, ['cases']);
+  if (!keySpan) return null;
   if (cases.kind === 'list' && cases.items.length > 0) return afterLast(casesText, cases, lines);
   const isNothing = cases.kind === 'list' || (cases.kind === 'scalar' && cases.value === null);
-  return isNothing ? inPlaceOfNothing(casesText, cases.span, lines) : null;
+  return isNothing ? inPlaceOfNothing(casesText, cases.span, keySpan.end, lines) : null;
 }
 
 /** Nothing but comments. */
@@ -73,11 +74,12 @@ function isBlankBefore(text: string, at: number): boolean {
 function inPlaceOfNothing(
   text: string,
   { start, end }: ListNode['span'],
+  keyEnd: number,
   lines: readonly string[],
 ): Splice[] {
   const newline = lineEndOf(text);
   const isWritten = text[start] === '[';
-  const at = lineEnd(text, isWritten ? end : text.indexOf(':', start));
+  const at = lineEnd(text, isWritten ? end : keyEnd);
   const put = {
     from: at,
     to: at,

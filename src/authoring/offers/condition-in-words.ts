@@ -64,8 +64,8 @@ function compared(name: string, part: Part, known: Known): string {
 
 function comparison(key: string, value: Part, name: string, known: Known): string {
   const how = comparisonWords[key];
-  const choice = (each: string): string =>
-    known.observations.get(name)?.choices.find((found) => found.choice === each)?.title ?? plainWords(each);
+  const choice = (named: string): string =>
+    known.observations.get(name)?.choices.find((found) => found.choice === named)?.title ?? plainWords(named);
   if (value.kind === 'list') {
     const texts = textsOf(value);
     if (key === 'between') return `from ${texts.join(' to ')}`;
