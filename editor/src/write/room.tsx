@@ -6,6 +6,7 @@ import { ask } from './ask.ts';
 import { useDesk } from './desk/use-desk.ts';
 import { Head } from './head.tsx';
 import type { RuleHere } from './messages.ts';
+import { JumpLinks } from './jump-links.tsx';
 import { fileOf, type Part } from './parts.ts';
 import { RoomDialogs } from './room-dialogs.tsx';
 import { useLeaving } from './saving/use-leaving.ts';
@@ -106,6 +107,7 @@ export function Room(props: RoomProps): ReactNode {
           onCaseOf={(given) => setNewCase({ from: 'map', given })}
         />
       </main>
+      <JumpLinks />
       <RoomDialogs
         {...props}
         open={open}

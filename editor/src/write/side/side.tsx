@@ -38,7 +38,7 @@ export function Side(props: SideProps): ReactNode {
     ['map', 'Map', <MapPanel key="map" {...props} />],
   ] as const;
   return (
-    <div className="side" id="side">
+    <div className="side" id="side" tabIndex={-1}>
       <Tabs selectedKey={tab} onSelectionChange={(key) => setTab(String(key))} className="side-tabs">
         <TabList aria-label="Beside the text" className="side-tab-list">
           {panels.map(([id, title]) => (

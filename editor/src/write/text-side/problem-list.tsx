@@ -20,7 +20,13 @@ const most = 60;
 export function ProblemList({ problems, kind, isFresh, canMend, onGo, onMend }: Props): ReactNode {
   const errors = problems.filter(({ severity }) => severity === 'error').length;
   return (
-    <section className="panel problems" aria-label="Problems" data-fresh={isFresh}>
+    <section
+      id="problems"
+      tabIndex={-1}
+      className="panel problems"
+      aria-label="Problems"
+      data-fresh={isFresh}
+    >
       <h2 className="panel-heading">
         Problems
         <span className="count">{countInWords(problems.length, errors)}</span>

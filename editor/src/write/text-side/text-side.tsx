@@ -4,6 +4,7 @@ import type { ProblemHere } from '../messages.ts';
 import { fileOf, type Part } from '../parts.ts';
 import { TextField, type FieldHandle, type TabKey } from '../text-field/text-field.tsx';
 import { PartTabs } from './part-tabs.tsx';
+import { PrintedText } from './printed-text.tsx';
 import { ProblemList } from './problem-list.tsx';
 import { useHandle } from './use-handle.ts';
 
@@ -33,7 +34,7 @@ export function TextSide({ open, kind, part, onPart, onCaret, onSave, onHandle }
     [handle, onPart],
   );
   return (
-    <div className="text-side" id="text">
+    <div className="text-side" id="text" tabIndex={-1}>
       <div className="text-frame">
         <PartTabs
           kind={kind}
@@ -65,6 +66,7 @@ export function TextSide({ open, kind, part, onPart, onCaret, onSave, onHandle }
           Ctrl+Space offers what may stand here, Ctrl+F finds, Ctrl+Z takes back, Ctrl+S saves.
         </p>
       </div>
+      <PrintedText model={desk.models[part]} />
       <ProblemList
         problems={problems}
         kind={kind}
