@@ -23,7 +23,7 @@ export const writtenIn = (
   model: editor.ITextModel,
 ): { readonly desk: Desk; readonly part: Part } | undefined => places.get(model);
 
-/** The two texts of one protocol while they are written, with their history. It outlasts the room: a look elsewhere loses nothing. */
+/** The two texts of one protocol while they are written, with all that can be taken back. It outlasts the room: a look elsewhere loses nothing. */
 export class Desk {
   readonly id: string;
   readonly models: Readonly<Record<Part, editor.ITextModel>>;

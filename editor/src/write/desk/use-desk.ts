@@ -7,7 +7,7 @@ import { Desk, type DeskState } from './desk.ts';
 import { readDraft } from './drafts.ts';
 import { markProblems } from './marks.ts';
 
-/** The desks of this page by the ids of their protocols, each with its history. */
+/** The desks of this page by the ids of their protocols, each with all that can be taken back. */
 const desks = new Map<string, Desk>();
 
 function deskOf(protocol: SiteProtocol): Desk {

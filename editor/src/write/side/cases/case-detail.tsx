@@ -2,7 +2,7 @@ import { type ReactNode } from 'react';
 import { keyed } from '../../../common/keyed.ts';
 import { sentence } from '../../../common/sentence.ts';
 import type { CaseHere, RuleInCase } from '../../messages.ts';
-import type { SideProps } from '../side.tsx';
+import type { SideProps } from '../side-props.ts';
 import { useCaseInFull } from './use-case-in-full.ts';
 
 interface Props extends SideProps {

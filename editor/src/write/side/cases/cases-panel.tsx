@@ -1,6 +1,6 @@
 import { useState, type ReactNode } from 'react';
 import { casesAreRead, type CaseHere } from '../../messages.ts';
-import type { SideProps } from '../side.tsx';
+import type { SideProps } from '../side-props.ts';
 import { CaseDetail } from './case-detail.tsx';
 import { CaseRow } from './case-row.tsx';
 

@@ -4,7 +4,7 @@ import { download } from '../../../common/download.ts';
 import { PlaneMap } from '../../../common/map/plane-map.tsx';
 import { sentence } from '../../../common/sentence.ts';
 import type { GivenSet, MapHere } from '../../messages.ts';
-import type { SideProps } from '../side.tsx';
+import type { SideProps } from '../side-props.ts';
 import { HeldValues } from './held-values.tsx';
 import { useMap } from './use-map.ts';
 

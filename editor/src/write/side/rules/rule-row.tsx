@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
 import type { UnguardedChange } from '../../../../../src/index.ts';
 import type { RuleHere } from '../../messages.ts';
-import type { SideProps } from '../side.tsx';
+import type { SideProps } from '../side-props.ts';
 
 interface Props extends SideProps {
   readonly rule: RuleHere;

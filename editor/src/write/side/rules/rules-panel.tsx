@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react';
 import { casesAreRead, type RuleHere } from '../../messages.ts';
-import type { SideProps } from '../side.tsx';
+import type { SideProps } from '../side-props.ts';
 import { RuleRow } from './rule-row.tsx';
 import { useUnguarded } from './use-unguarded.ts';
 
