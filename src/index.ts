@@ -137,6 +137,12 @@ export function evaluate(protocol: Compiled, series: Series): Outcome {
   return seriesToOutcome(protocol, series);
 }
 
+/** What a ward policy is read with. */
+export interface ReadWardWith extends Pick<WardSurroundings, 'ladder' | 'protocols'> {
+  /** Year-month-day, to be told of an overdue review; null (the default) asks nothing. */
+  readonly today?: string | null;
+}
+
 /**
  * Reads and checks a ward policy: the protocols that a ward reads with together. `protocols` holds what was read before, by name;
  * null for one that has errors.
@@ -146,11 +152,11 @@ export function evaluate(protocol: Compiled, series: Series): Outcome {
 export function readWard(
   file: string,
   text: string,
-  surroundings: WardSurroundings,
+  { ladder, protocols, today = null }: ReadWardWith,
 ): { ward: Ward | null; problems: readonly Problem[] } {
   const { document, problems } = yamlToDocument(file, text);
   if (!document) return { ward: null, problems: textToFile('ward', file, text).problems };
-  const read = documentToCheckedWard(document, surroundings);
+  const read = documentToCheckedWard(document, { ladder, protocols, today });
   return { ward: read.ward, problems: [...problems, ...read.problems] };
 }
 

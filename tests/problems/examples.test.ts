@@ -30,6 +30,8 @@ interface Page {
   readonly parents?: readonly string[];
   readonly reject: readonly string[];
   readonly accept: readonly string[];
+  /** The same problem in files of another kind. */
+  readonly also?: readonly Omit<Page, 'also'>[];
 }
 
 const folder = new URL('../../schema/problems/', import.meta.url);
@@ -38,13 +40,13 @@ const levels =
   'ladder: example_ladder\nedition: 1\nlevels: [{ level: usual_round }, { level: look_again }, { level: call_doctor }]\n';
 
 const codes = readdirSync(folder).map((file) => file.replace('.yaml', ''));
-const pages = codes.map((code) => ({
-  code,
-  ...(parse(readFileSync(new URL(`${code}.yaml`, folder), 'utf8')) as Page),
-}));
+const pages = codes.flatMap((code) => {
+  const page = parse(readFileSync(new URL(`${code}.yaml`, folder), 'utf8')) as Page;
+  return [page, ...(page.also ?? [])].map((each) => ({ code, ...each }));
+});
 const examples = pages.flatMap(({ code, of = 'protocol', parents = [], reject, accept }) => [
   ...reject.map((text, index) => ({
-    name: `${code} is found in example ${index + 1}`,
+    name: `${code} is found in example ${index + 1} (${of})`,
     code,
     of,
     parents,
@@ -52,7 +54,7 @@ const examples = pages.flatMap(({ code, of = 'protocol', parents = [], reject, a
     found: true,
   })),
   ...accept.map((text, index) => ({
-    name: `${code} is not found in the mended example ${index + 1}`,
+    name: `${code} is not found in the mended example ${index + 1} (${of})`,
     code,
     of,
     parents,
@@ -87,6 +89,7 @@ function laidOver(below: unknown, above: unknown): unknown {
 const isMap = (value: unknown): value is Record<string, unknown> =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
 
+const today = '2026-03-02';
 const exampleLadder = documentToLadder(document(levels)).ladder;
 
 /** A protocol that is based on the small whole one, and changes nothing. */
@@ -113,7 +116,7 @@ function checked(text: string, ladder = exampleLadder, parents: Parents = new Ma
   return documentToChecked(document(text), {
     dictionary: vitalSigns,
     ladder: ladder?.name === parse(text).ladder ? ladder : null,
-    today: '2026-03-02',
+    today,
     parents,
   });
 }
@@ -132,7 +135,7 @@ function wardProblems(text: string): readonly Problem[] {
       checked(named('with_another_floor', 'limits: { floor: { value: 90.5 } }')).compiled,
     ],
   ]);
-  return documentToWard(document(text), { ladder: exampleLadder, protocols }).problems;
+  return documentToWard(document(text), { ladder: exampleLadder, protocols, today }).problems;
 }
 
 function problemsOf(
@@ -169,6 +172,21 @@ test.each(examples)('$name', ({ code, of, parents, text, found }) => {
   const codesFound = problems.map((problem) => problem.code);
   if (found) expect(codesFound).toContain(code);
   else expect(problems.map((problem) => `${problem.code}: ${problem.says}`).join('\n')).toBe('');
+});
+
+test.each([
+  ['the day before', '2027-09-29', []],
+  ['the day itself', '2027-09-30', []],
+  ['the day after', '2027-10-01', ['review_overdue']],
+  ['no day, as nobody asks', null, []],
+] as const)('a ward policy on %s of its review', (_, asked, expected) => {
+  const text = readFileSync(new URL('ward_protocol_twice.yaml', folder), 'utf8');
+  const [accepted] = (parse(text) as Page).accept;
+  const protocols = new Map([['example', checked(stringify(base)).compiled]]);
+  const dated = document(`${accepted}review_by: 2027-09-30\n`);
+  const { ward, problems } = documentToWard(dated, { ladder: exampleLadder, protocols, today: asked });
+  expect(ward).not.toBeNull();
+  expect(problems.map(({ code }) => code)).toEqual(expected);
 });
 
 test('every problem of what a file means has a page, and every page a problem', () => {
