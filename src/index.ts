@@ -44,7 +44,7 @@ export {
 export type { Course } from './bedside/course.ts';
 export type { Field, FieldGroup, Form, LimitField } from './bedside/form.ts';
 export { protocolReader, wardReader, type Reader } from './bedside/reader.ts';
-export type { Gap, Said, Sheet, SheetLevel } from './bedside/sheet.ts';
+export type { BedsideSheet, Gap, Said, Sheet, SheetFaults, SheetGaps, SheetLevel } from './bedside/sheet.ts';
 export type { LocalTime, SetInJson } from './bedside/text-to-sets.ts';
 export { logicToJson } from './logic/logic-to-json.ts';
 export {

@@ -14,11 +14,15 @@ const nearlyGone = {
   consciousness: 'alert',
 };
 
-function levelOf(set: object): NonNullable<ReturnType<typeof reader.read>[number]>['sheet']['level'] {
+type WardSheet = NonNullable<ReturnType<typeof reader.read>[number]>['sheet'];
+
+const levelOf = (set: object): WardSheet['level'] => sheetOf(set).level;
+
+function sheetOf(set: object): WardSheet {
   const { series } = readSet('set.json', JSON.stringify(set), ward);
   const [reading] = series ? reader.read(series) : [];
   if (!reading) throw new Error('the set cannot be read');
-  return reading.sheet.level;
+  return reading.sheet;
 }
 
 test('only who is on duty at the ward is told', () => {
@@ -31,6 +35,8 @@ test('a plan changes whom to tell, is told first, and leaves the level', () => {
   const planned = levelOf({ ...set, escalation_plan: 'comfort_care' });
   expect(planned.reached).toBe(levelOf(set).reached);
   expect(planned.tell).toEqual(['Palliative team (08:00 to 20:00)', 'Nurse in charge']);
-  expect(planned.reasons[0]).toMatch(/^Plan: comfort care/);
+  expect(planned.doHeading).toBe('As far as the plan allows');
+  expect(sheetOf({ ...set, escalation_plan: 'comfort_care' }).plan?.title).toBe('Plan: comfort care');
+  expect(sheetOf(set).plan).toBeNull();
   expect(levelOf(set).tell).toEqual(['Emergency team', 'Nurse in charge']);
 });

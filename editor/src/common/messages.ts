@@ -1,4 +1,4 @@
-import type { Course, Form, HandoffFacts, SetInJson, Sheet } from '../../../src/index.ts';
+import type { BedsideSheet, Course, Form, HandoffFacts, SetInJson } from '../../../src/index.ts';
 
 /** A protocol, or a ward policy, as protocols.json holds it: text, which the worker checks. */
 export interface SiteProtocol {
@@ -25,7 +25,7 @@ export interface Answers {
 
 /** What one protocol says of a set, as a page shows it. */
 export interface PageReading {
-  readonly sheet: Sheet;
+  readonly sheet: BedsideSheet;
   readonly facts: HandoffFacts;
   readonly courses: readonly Course[];
 }
