@@ -1,4 +1,4 @@
-import type { SiteProtocol } from './messages.ts';
+import type { SiteProtocol } from './site-protocol.ts';
 
 /** The protocols that stand beside this page, asked for as soon as the page is there. */
 export const protocolsHere = fetchProtocols();
