@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { readSet, wardReader } from '../../src/index.ts';
-import { bundledWard } from '../bundled.ts';
+import { openWard, readSet, wardReader } from '../../src/index.ts';
+import { askable, bundledLadder, bundledNames, bundledText, bundledWard } from '../bundled.ts';
 
 const ward = bundledWard();
 const reader = wardReader(ward);
@@ -39,4 +39,29 @@ test('a plan changes whom to tell, is told first, and leaves the level', () => {
   expect(sheetOf({ ...set, escalation_plan: 'comfort_care' }).plan?.title).toBe('Plan: comfort care');
   expect(sheetOf(set).plan).toBeNull();
   expect(levelOf(set).tell).toEqual(['Emergency team', 'Nurse in charge']);
+});
+
+const protocols = new Map(bundledNames.map((name) => [name, askable(name)]));
+const opened = (text: string): ReturnType<typeof openWard> =>
+  openWard('ward.yaml', text, { ladder: bundledLadder(), protocols });
+const wardText = bundledText('alder_wing/ward.yaml');
+
+test('a ward is opened in two halves: the form at once, the ward when all of it is checked', () => {
+  const { form, problems, finish } = opened(wardText);
+  expect(form).toEqual(reader.form);
+  expect(problems).toEqual([]);
+  expect(finish().ward?.digest).toBe(ward.digest);
+});
+
+test('what only all possible sets can show is found before there is any outcome', () => {
+  const [first, second] = ward.members.flatMap(({ protocol }) =>
+    protocol.rules.flatMap((rule) => rule.do.map(({ id }) => id)),
+  );
+  const { form, finish } = opened(
+    wardText.replace(/never_together:[\s\S]*?(?=\n\S|$)/, `never_together: [[${first}, ${second}]]`),
+  );
+  expect(form).not.toBeNull();
+  const { ward: none, problems } = finish();
+  expect(none).toBeNull();
+  expect(problems.length).toBeGreaterThan(0);
 });
