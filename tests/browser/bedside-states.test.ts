@@ -141,6 +141,19 @@ test.each([1440, 390])(
   },
 );
 
+test('an outcome that is older than the last value says so', async () => {
+  const { page, enter, outcome } = await openRoom(browser, `${site.origin}/#/bedside/pressure_reading`);
+  await page.evaluate(`(() => {
+    const post = Worker.prototype.postMessage;
+    Worker.prototype.postMessage = function (asked) { setTimeout(() => post.call(this, asked), 2000); };
+  })()`);
+  await enter('Systolic pressure', '78');
+  await page.locator('.typing').getByText('The last value is being read').waitFor();
+  expect(await outcome.textContent()).toBe('No result yet: complete the set');
+  await page.getByRole('heading', { name: 'Act now on: Emergency call' }).waitFor();
+  expect(await page.locator('.typing').count()).toBe(0);
+});
+
 test('whoever wants no motion sees none', async () => {
   const { page } = await openRoom(browser, `${site.origin}/#/bedside/pressure_reading`);
   await page.emulateMedia({ reducedMotion: 'reduce' });

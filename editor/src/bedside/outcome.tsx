@@ -13,20 +13,18 @@ import { Lines, Why } from './why.tsx';
 interface Props {
   readonly reading: PageReading;
   readonly held: readonly HeldBack[];
-  /** Whether a value is being typed that the outcome does not know of yet. */
-  readonly isTyping: boolean;
+  /** Said where there is a value that the outcome does not know of yet. */
+  readonly older: string | null;
   readonly isBlank: boolean;
 }
 
 /** What the protocol says: refused and questioned values before everything, then the level, then why. */
-export function Outcome({ reading, held, isTyping, isBlank }: Props): ReactNode {
+export function Outcome({ reading, held, older, isBlank }: Props): ReactNode {
   const { sheet, courses } = reading;
   const refused = [...held, ...sheet.refused];
   return (
     <>
-      {isTyping && (
-        <p className="typing">A value is being written. This is the outcome of the values before it.</p>
-      )}
+      {older !== null && <p className="typing">{older}</p>}
       {refused.length > 0 && (
         <section className="before refused" aria-label="Not used">
           <h3>Not used</h3>
