@@ -63,7 +63,7 @@ const states: Readonly<Record<string, State>> = {
   'a questioned value': {
     keys: async (page) => {
       await entered('Age', '58')(page);
-      await page.waitForTimeout(1500);
+      await page.locator('[data-testid=said]').getByText('No result yet').waitFor({ state: 'attached' });
       await entered('Systolic pressure', '42')(page);
     },
     heard: [/^No result yet/, /^Questioned: .*42 mmHg is lower.*Act now on: Emergency call/],
@@ -87,8 +87,11 @@ const liveRegions = `[...document.querySelectorAll('[role=status], [role=alert],
   .filter((each) => each.closest('[aria-hidden=true], [inert]') === null).length`;
 
 async function expectOpenToAll({ page, heard }: Room, expected: readonly RegExp[]): Promise<void> {
+  await expect.poll(async () => (await heard()).length, { timeout: 20_000 }).toBe(expected.length);
   await page.waitForTimeout(1500);
-  expect(await heard()).toEqual(expected.map((each) => expect.stringMatching(each)));
+  const all = await heard();
+  expect(all).toHaveLength(expected.length);
+  expected.forEach((each, index) => expect(all[index]).toMatch(each));
   expect(await page.evaluate(liveRegions)).toBe(1);
   expect(await page.evaluate('document.documentElement.scrollWidth <= innerWidth')).toBe(true);
   expect(await accessibilityFaults(page)).toEqual([]);
