@@ -37,6 +37,12 @@ export const layers: readonly Layer[] = [
   { folder: 'cases', pure: true, holds: 'a council’s cases, run against its protocol or ward policy' },
   { folder: 'review', pure: true, holds: 'questions about a protocol as a whole' },
   {
+    folder: 'authoring',
+    pure: true,
+    holds:
+      'what someone who writes a file is helped with: completion, hover, mends, edits as splices, how each case came out',
+  },
+  {
     folder: 'bedside',
     pure: true,
     holds:
