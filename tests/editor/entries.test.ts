@@ -1,5 +1,4 @@
 import { expect, test } from 'vitest';
-import { readAddress, writeAddress } from '../../editor/src/common/address.ts';
 import { localTime } from '../../editor/src/common/clock.ts';
 import {
   entriesToSet,
@@ -91,14 +90,6 @@ test('the next set leaves the last one among the earlier ones, and a new patient
   expect([next.entries, next.takenAt]).toEqual([{}, null]);
   expect(isBlank(next)).toBe(false);
   expect(isBlank(changed(next, { does: 'new_patient' }))).toBe(true);
-});
-
-test('an address is a room and a protocol, and nothing else is read from one', () => {
-  const address = { room: 'bedside', protocol: 'lessons/a_curve' } as const;
-  expect(readAddress(writeAddress(address))).toEqual(address);
-  for (const hash of ['', '#/bedside/', '#/bedside/../x', '#/bedside/x?systolic=104', '#/other/x']) {
-    expect(readAddress(hash)).toEqual({ room: 'bedside', protocol: null });
-  }
 });
 
 test('a clock time alone is the latest such time that is not after the present set', () => {

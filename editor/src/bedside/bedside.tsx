@@ -4,7 +4,7 @@ import { timeFor } from './time-for.ts';
 import { withOffset } from '../common/clock.ts';
 import { Fault } from '../common/fault-boundary.tsx';
 import { keyed } from '../common/keyed.ts';
-import type { SiteProtocol } from '../common/messages.ts';
+import type { SiteProtocol } from '../common/site-protocol.ts';
 import { readUnits, rememberUnit } from '../common/remembered-units.ts';
 import { EarlierSets } from './earlier-sets.tsx';
 import { givenToJson, heldBack } from './entries.ts';

@@ -1,6 +1,6 @@
 import { useId, useState, type ReactNode } from 'react';
 import type { Form, SetInJson } from '../../../src/index.ts';
-import { ask } from '../common/ask-worker.ts';
+import { ask } from './ask.ts';
 import { keyed } from '../common/keyed.ts';
 import { withOffset } from '../common/clock.ts';
 

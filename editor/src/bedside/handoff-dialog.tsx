@@ -1,7 +1,7 @@
 import { useEffect, useId, useState, type ReactNode } from 'react';
 import { Button, Dialog, Heading, Modal, ModalOverlay } from 'react-aria-components';
 import { blanks, blanksLeft, handoffText, type Background } from '../../../src/index.ts';
-import type { PageReading } from '../common/messages.ts';
+import type { PageReading } from './messages.ts';
 import { sentence } from '../common/sentence.ts';
 
 interface Props {

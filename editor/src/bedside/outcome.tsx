@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react';
 import type { Sheet } from '../../../src/index.ts';
-import type { PageReading } from '../common/messages.ts';
+import type { PageReading } from './messages.ts';
 import { sentence } from '../common/sentence.ts';
 import { Chart } from './chart.tsx';
 import type { HeldBack } from './entries.ts';

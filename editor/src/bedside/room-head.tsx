@@ -1,6 +1,7 @@
 import { useId, type ReactNode } from 'react';
 import { fromField, toField } from '../common/clock.ts';
-import type { SiteProtocol } from '../common/messages.ts';
+import { RoomHeading } from '../common/room-name.tsx';
+import type { SiteProtocol } from '../common/site-protocol.ts';
 import { idleMinutes } from './use-idle.ts';
 
 interface Props {
@@ -20,11 +21,11 @@ export function RoomHead(props: Props): ReactNode {
   const id = useId();
   return (
     <header className="head">
-      <div className="head-name">
-        <span className="brand">Vitalwright</span>
-        <h1>Bedside</h1>
-        <p className="purpose">Enter a set of observations; read what your ward’s protocol makes of it.</p>
-      </div>
+      <RoomHeading
+        room="bedside"
+        protocol={protocol.id}
+        purpose="Enter a set of observations; read what your ward’s protocol makes of it."
+      />
       <div className="head-fields">
         <div className="head-field head-protocol">
           <label htmlFor={`${id}-protocol`}>Read with</label>

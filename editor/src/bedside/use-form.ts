@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'react';
 import type { Form } from '../../../src/index.ts';
-import { ask } from '../common/ask-worker.ts';
-import type { SiteProtocol } from '../common/messages.ts';
+import { ask } from './ask.ts';
+import type { SiteProtocol } from '../common/site-protocol.ts';
 
 export type Opened =
   | { readonly state: 'opening' }

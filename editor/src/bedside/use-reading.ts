@@ -1,6 +1,6 @@
 import { useEffect, useRef, useState } from 'react';
-import { ask } from '../common/ask-worker.ts';
-import type { PageReading } from '../common/messages.ts';
+import { ask } from './ask.ts';
+import type { PageReading } from './messages.ts';
 
 /** What the protocol says of what was entered; `failed` when the kit itself is at fault. */
 export type Reading =

@@ -1,4 +1,4 @@
-import type { Answered, Answers, Question } from './messages.ts';
+import type { Answered } from './answer-questions.ts';
 
 /** Thrown when the kit itself is at fault. It carries nothing of what was entered. */
 class OwnFault extends Error {
@@ -7,29 +7,35 @@ class OwnFault extends Error {
   }
 }
 
-const worker = new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' });
-const waiting = new Map<number, (answer: Answered['answer']) => void>();
-let last = 0;
+interface Kinds {
+  readonly kind: string;
+}
 
-worker.addEventListener('message', ({ data }: MessageEvent<Answered>) => {
-  waiting.get(data.id)?.(data.answer);
-  waiting.delete(data.id);
-});
-worker.addEventListener('error', () => {
-  for (const tell of waiting.values()) tell(null);
-  waiting.clear();
-});
-
-/** Asks the worker. Questions are answered in the order in which they were asked. */
-export async function ask<K extends Question['kind']>(
+/** Asks one kind of question, and gets what that kind is answered with. */
+type Ask<Question extends Kinds, Answers> = <K extends Question['kind'] & keyof Answers>(
   question: Extract<Question, { kind: K }>,
-): Promise<Answers[K]> {
-  last += 1;
-  const id = last;
-  const answer = await new Promise<Answered['answer']>((resolve) => {
-    waiting.set(id, resolve);
-    worker.postMessage({ id, question });
+) => Promise<Answers[K]>;
+
+/** How a page asks a worker. Questions are answered in the order in which they were asked. */
+export function asker<Question extends Kinds, Answers>(worker: Worker): Ask<Question, Answers> {
+  const waiting = new Map<number, (answer: unknown) => void>();
+  let last = 0;
+  worker.addEventListener('message', ({ data }: MessageEvent<Answered<unknown>>) => {
+    waiting.get(data.id)?.(data.answer);
+    waiting.delete(data.id);
   });
-  if (answer === null) throw new OwnFault();
-  return answer as Answers[K];
+  worker.addEventListener('error', () => {
+    for (const tell of waiting.values()) tell(null);
+    waiting.clear();
+  });
+  return async (question) => {
+    last += 1;
+    const id = last;
+    const answer = await new Promise<unknown>((resolve) => {
+      waiting.set(id, resolve);
+      worker.postMessage({ id, question });
+    });
+    if (answer === null) throw new OwnFault();
+    return answer as Answers[(typeof question)['kind'] & keyof Answers];
+  };
 }

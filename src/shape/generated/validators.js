@@ -5716,13 +5716,60 @@ const schema60 = {
     protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
     edition: { type: 'integer', minimum: 1 },
     digest: { type: 'string', pattern: '^sha256:[0-9a-f]{64}$' },
+    levels: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' } },
+    observations: { type: 'array', items: { $ref: '#/$defs/observation' } },
+    contradictions: { type: 'array', items: { $ref: '#/$defs/contradiction' } },
     inputs: { type: 'array', items: { $ref: '#/$defs/input' } },
     steps: { type: 'array', items: { $ref: '#/$defs/step' } },
     answers: { $ref: '#/$defs/answers' },
   },
-  required: ['logic', 'protocol', 'edition', 'digest', 'inputs', 'steps', 'answers'],
+  required: [
+    'logic',
+    'protocol',
+    'edition',
+    'digest',
+    'levels',
+    'observations',
+    'contradictions',
+    'inputs',
+    'steps',
+    'answers',
+  ],
   additionalProperties: false,
   $defs: {
+    observation: {
+      type: 'object',
+      properties: {
+        observation: { $ref: 'dictionary.schema.json#/$defs/name' },
+        kind: { type: 'string', enum: ['number', 'choice', 'several', 'yes_no'] },
+        unit: { type: 'string' },
+        steps_per_unit: { type: 'string', pattern: '^[0-9]+(/[0-9]+)?$' },
+        possible: { type: 'array', items: { $ref: '#/$defs/band' }, minItems: 1 },
+        choices: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' } },
+        assumed: { type: ['integer', 'string'] },
+      },
+      required: ['observation', 'kind'],
+      additionalProperties: false,
+    },
+    band: {
+      type: 'object',
+      properties: { age_below: { type: 'integer' }, low: { type: 'integer' }, high: { type: 'integer' } },
+      required: ['low', 'high'],
+      additionalProperties: false,
+    },
+    contradiction: {
+      type: 'object',
+      properties: {
+        lower: { $ref: 'dictionary.schema.json#/$defs/name' },
+        higher: { $ref: 'dictionary.schema.json#/$defs/name' },
+        may_be_equal: { type: 'boolean' },
+        scale: { type: 'integer' },
+        factor: { type: 'integer' },
+        shift: { type: 'integer' },
+      },
+      required: ['lower', 'higher', 'may_be_equal', 'scale', 'factor', 'shift'],
+      additionalProperties: false,
+    },
     input: {
       type: 'object',
       properties: {
@@ -5748,6 +5795,7 @@ const schema60 = {
         choice: { $ref: 'dictionary.schema.json#/$defs/name' },
         unit: { type: 'string' },
         steps_per_unit: { type: 'string', pattern: '^[0-9]+(/[0-9]+)?$' },
+        otherwise: { type: 'integer' },
       },
       required: ['input', 'of', 'name', 'part'],
       additionalProperties: false,
@@ -5891,6 +5939,669 @@ validate194.evaluated = { dynamicProps: false, dynamicItems: false };
 const schema62 = {
   type: 'object',
   properties: {
+    observation: { $ref: 'dictionary.schema.json#/$defs/name' },
+    kind: { type: 'string', enum: ['number', 'choice', 'several', 'yes_no'] },
+    unit: { type: 'string' },
+    steps_per_unit: { type: 'string', pattern: '^[0-9]+(/[0-9]+)?$' },
+    possible: { type: 'array', items: { $ref: '#/$defs/band' }, minItems: 1 },
+    choices: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' } },
+    assumed: { type: ['integer', 'string'] },
+  },
+  required: ['observation', 'kind'],
+  additionalProperties: false,
+};
+const schema63 = {
+  type: 'object',
+  properties: { age_below: { type: 'integer' }, low: { type: 'integer' }, high: { type: 'integer' } },
+  required: ['low', 'high'],
+  additionalProperties: false,
+};
+
+function validate199(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate199.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.low === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'low' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.high === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'high' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'age_below' || key0 === 'low' || key0 === 'high')) {
+        const err2 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+    if (data.age_below !== undefined) {
+      let data0 = data.age_below;
+      if (!(typeof data0 == 'number' && !(data0 % 1) && !isNaN(data0) && isFinite(data0))) {
+        const err3 = {
+          instancePath: instancePath + '/age_below',
+          schemaPath: '#/properties/age_below/type',
+          keyword: 'type',
+          params: { type: 'integer' },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+    }
+    if (data.low !== undefined) {
+      let data1 = data.low;
+      if (!(typeof data1 == 'number' && !(data1 % 1) && !isNaN(data1) && isFinite(data1))) {
+        const err4 = {
+          instancePath: instancePath + '/low',
+          schemaPath: '#/properties/low/type',
+          keyword: 'type',
+          params: { type: 'integer' },
+        };
+        if (vErrors === null) {
+          vErrors = [err4];
+        } else {
+          vErrors.push(err4);
+        }
+        errors++;
+      }
+    }
+    if (data.high !== undefined) {
+      let data2 = data.high;
+      if (!(typeof data2 == 'number' && !(data2 % 1) && !isNaN(data2) && isFinite(data2))) {
+        const err5 = {
+          instancePath: instancePath + '/high',
+          schemaPath: '#/properties/high/type',
+          keyword: 'type',
+          params: { type: 'integer' },
+        };
+        if (vErrors === null) {
+          vErrors = [err5];
+        } else {
+          vErrors.push(err5);
+        }
+        errors++;
+      }
+    }
+  } else {
+    const err6 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err6];
+    } else {
+      vErrors.push(err6);
+    }
+    errors++;
+  }
+  validate199.errors = vErrors;
+  return errors === 0;
+}
+validate199.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const pattern14 = new RegExp('^[0-9]+(/[0-9]+)?$', 'u');
+
+function validate197(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate197.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.observation === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'observation' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.kind === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'kind' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(
+        key0 === 'observation' ||
+        key0 === 'kind' ||
+        key0 === 'unit' ||
+        key0 === 'steps_per_unit' ||
+        key0 === 'possible' ||
+        key0 === 'choices' ||
+        key0 === 'assumed'
+      )) {
+        const err2 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+    if (data.observation !== undefined) {
+      if (
+        !validate194(data.observation, {
+          instancePath: instancePath + '/observation',
+          parentData: data,
+          parentDataProperty: 'observation',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate194.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.kind !== undefined) {
+      let data1 = data.kind;
+      if (typeof data1 !== 'string') {
+        const err3 = {
+          instancePath: instancePath + '/kind',
+          schemaPath: '#/properties/kind/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+      if (!(data1 === 'number' || data1 === 'choice' || data1 === 'several' || data1 === 'yes_no')) {
+        const err4 = {
+          instancePath: instancePath + '/kind',
+          schemaPath: '#/properties/kind/enum',
+          keyword: 'enum',
+          params: { allowedValues: schema62.properties.kind.enum },
+        };
+        if (vErrors === null) {
+          vErrors = [err4];
+        } else {
+          vErrors.push(err4);
+        }
+        errors++;
+      }
+    }
+    if (data.unit !== undefined) {
+      if (typeof data.unit !== 'string') {
+        const err5 = {
+          instancePath: instancePath + '/unit',
+          schemaPath: '#/properties/unit/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err5];
+        } else {
+          vErrors.push(err5);
+        }
+        errors++;
+      }
+    }
+    if (data.steps_per_unit !== undefined) {
+      let data3 = data.steps_per_unit;
+      if (typeof data3 === 'string') {
+        if (!pattern14.test(data3)) {
+          const err6 = {
+            instancePath: instancePath + '/steps_per_unit',
+            schemaPath: '#/properties/steps_per_unit/pattern',
+            keyword: 'pattern',
+            params: { pattern: '^[0-9]+(/[0-9]+)?$' },
+          };
+          if (vErrors === null) {
+            vErrors = [err6];
+          } else {
+            vErrors.push(err6);
+          }
+          errors++;
+        }
+      } else {
+        const err7 = {
+          instancePath: instancePath + '/steps_per_unit',
+          schemaPath: '#/properties/steps_per_unit/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err7];
+        } else {
+          vErrors.push(err7);
+        }
+        errors++;
+      }
+    }
+    if (data.possible !== undefined) {
+      let data4 = data.possible;
+      if (Array.isArray(data4)) {
+        if (data4.length < 1) {
+          const err8 = {
+            instancePath: instancePath + '/possible',
+            schemaPath: '#/properties/possible/minItems',
+            keyword: 'minItems',
+            params: { limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err8];
+          } else {
+            vErrors.push(err8);
+          }
+          errors++;
+        }
+        const len0 = data4.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          if (
+            !validate199(data4[i0], {
+              instancePath: instancePath + '/possible/' + i0,
+              parentData: data4,
+              parentDataProperty: i0,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate199.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err9 = {
+          instancePath: instancePath + '/possible',
+          schemaPath: '#/properties/possible/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err9];
+        } else {
+          vErrors.push(err9);
+        }
+        errors++;
+      }
+    }
+    if (data.choices !== undefined) {
+      let data6 = data.choices;
+      if (Array.isArray(data6)) {
+        const len1 = data6.length;
+        for (let i1 = 0; i1 < len1; i1++) {
+          if (
+            !validate194(data6[i1], {
+              instancePath: instancePath + '/choices/' + i1,
+              parentData: data6,
+              parentDataProperty: i1,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate194.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err10 = {
+          instancePath: instancePath + '/choices',
+          schemaPath: '#/properties/choices/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err10];
+        } else {
+          vErrors.push(err10);
+        }
+        errors++;
+      }
+    }
+    if (data.assumed !== undefined) {
+      let data8 = data.assumed;
+      if (
+        !(typeof data8 == 'number' && !(data8 % 1) && !isNaN(data8) && isFinite(data8)) &&
+        typeof data8 !== 'string'
+      ) {
+        const err11 = {
+          instancePath: instancePath + '/assumed',
+          schemaPath: '#/properties/assumed/type',
+          keyword: 'type',
+          params: { type: schema62.properties.assumed.type },
+        };
+        if (vErrors === null) {
+          vErrors = [err11];
+        } else {
+          vErrors.push(err11);
+        }
+        errors++;
+      }
+    }
+  } else {
+    const err12 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err12];
+    } else {
+      vErrors.push(err12);
+    }
+    errors++;
+  }
+  validate197.errors = vErrors;
+  return errors === 0;
+}
+validate197.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema64 = {
+  type: 'object',
+  properties: {
+    lower: { $ref: 'dictionary.schema.json#/$defs/name' },
+    higher: { $ref: 'dictionary.schema.json#/$defs/name' },
+    may_be_equal: { type: 'boolean' },
+    scale: { type: 'integer' },
+    factor: { type: 'integer' },
+    shift: { type: 'integer' },
+  },
+  required: ['lower', 'higher', 'may_be_equal', 'scale', 'factor', 'shift'],
+  additionalProperties: false,
+};
+
+function validate203(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate203.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.lower === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'lower' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.higher === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'higher' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    if (data.may_be_equal === undefined) {
+      const err2 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'may_be_equal' },
+      };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    if (data.scale === undefined) {
+      const err3 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'scale' },
+      };
+      if (vErrors === null) {
+        vErrors = [err3];
+      } else {
+        vErrors.push(err3);
+      }
+      errors++;
+    }
+    if (data.factor === undefined) {
+      const err4 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'factor' },
+      };
+      if (vErrors === null) {
+        vErrors = [err4];
+      } else {
+        vErrors.push(err4);
+      }
+      errors++;
+    }
+    if (data.shift === undefined) {
+      const err5 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'shift' },
+      };
+      if (vErrors === null) {
+        vErrors = [err5];
+      } else {
+        vErrors.push(err5);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(
+        key0 === 'lower' ||
+        key0 === 'higher' ||
+        key0 === 'may_be_equal' ||
+        key0 === 'scale' ||
+        key0 === 'factor' ||
+        key0 === 'shift'
+      )) {
+        const err6 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err6];
+        } else {
+          vErrors.push(err6);
+        }
+        errors++;
+      }
+    }
+    if (data.lower !== undefined) {
+      if (
+        !validate194(data.lower, {
+          instancePath: instancePath + '/lower',
+          parentData: data,
+          parentDataProperty: 'lower',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate194.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.higher !== undefined) {
+      if (
+        !validate194(data.higher, {
+          instancePath: instancePath + '/higher',
+          parentData: data,
+          parentDataProperty: 'higher',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate194.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.may_be_equal !== undefined) {
+      if (typeof data.may_be_equal !== 'boolean') {
+        const err7 = {
+          instancePath: instancePath + '/may_be_equal',
+          schemaPath: '#/properties/may_be_equal/type',
+          keyword: 'type',
+          params: { type: 'boolean' },
+        };
+        if (vErrors === null) {
+          vErrors = [err7];
+        } else {
+          vErrors.push(err7);
+        }
+        errors++;
+      }
+    }
+    if (data.scale !== undefined) {
+      let data3 = data.scale;
+      if (!(typeof data3 == 'number' && !(data3 % 1) && !isNaN(data3) && isFinite(data3))) {
+        const err8 = {
+          instancePath: instancePath + '/scale',
+          schemaPath: '#/properties/scale/type',
+          keyword: 'type',
+          params: { type: 'integer' },
+        };
+        if (vErrors === null) {
+          vErrors = [err8];
+        } else {
+          vErrors.push(err8);
+        }
+        errors++;
+      }
+    }
+    if (data.factor !== undefined) {
+      let data4 = data.factor;
+      if (!(typeof data4 == 'number' && !(data4 % 1) && !isNaN(data4) && isFinite(data4))) {
+        const err9 = {
+          instancePath: instancePath + '/factor',
+          schemaPath: '#/properties/factor/type',
+          keyword: 'type',
+          params: { type: 'integer' },
+        };
+        if (vErrors === null) {
+          vErrors = [err9];
+        } else {
+          vErrors.push(err9);
+        }
+        errors++;
+      }
+    }
+    if (data.shift !== undefined) {
+      let data5 = data.shift;
+      if (!(typeof data5 == 'number' && !(data5 % 1) && !isNaN(data5) && isFinite(data5))) {
+        const err10 = {
+          instancePath: instancePath + '/shift',
+          schemaPath: '#/properties/shift/type',
+          keyword: 'type',
+          params: { type: 'integer' },
+        };
+        if (vErrors === null) {
+          vErrors = [err10];
+        } else {
+          vErrors.push(err10);
+        }
+        errors++;
+      }
+    }
+  } else {
+    const err11 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err11];
+    } else {
+      vErrors.push(err11);
+    }
+    errors++;
+  }
+  validate203.errors = vErrors;
+  return errors === 0;
+}
+validate203.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema65 = {
+  type: 'object',
+  properties: {
     input: { type: 'string' },
     of: { type: 'string', enum: ['observation', 'limit', 'look_back'] },
     name: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -5913,19 +6624,19 @@ const schema62 = {
     choice: { $ref: 'dictionary.schema.json#/$defs/name' },
     unit: { type: 'string' },
     steps_per_unit: { type: 'string', pattern: '^[0-9]+(/[0-9]+)?$' },
+    otherwise: { type: 'integer' },
   },
   required: ['input', 'of', 'name', 'part'],
   additionalProperties: false,
 };
-const pattern14 = new RegExp('^[0-9]+(/[0-9]+)?$', 'u');
 
-function validate196(
+function validate207(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate196.evaluated;
+  const evaluated0 = validate207.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -5997,7 +6708,8 @@ function validate196(
         key0 === 'part' ||
         key0 === 'choice' ||
         key0 === 'unit' ||
-        key0 === 'steps_per_unit'
+        key0 === 'steps_per_unit' ||
+        key0 === 'otherwise'
       )) {
         const err4 = {
           instancePath,
@@ -6050,7 +6762,7 @@ function validate196(
           instancePath: instancePath + '/of',
           schemaPath: '#/properties/of/enum',
           keyword: 'enum',
-          params: { allowedValues: schema62.properties.of.enum },
+          params: { allowedValues: schema65.properties.of.enum },
         };
         if (vErrors === null) {
           vErrors = [err7];
@@ -6107,7 +6819,7 @@ function validate196(
           instancePath: instancePath + '/part',
           schemaPath: '#/properties/part/enum',
           keyword: 'enum',
-          params: { allowedValues: schema62.properties.part.enum },
+          params: { allowedValues: schema65.properties.part.enum },
         };
         if (vErrors === null) {
           vErrors = [err9];
@@ -6179,27 +6891,44 @@ function validate196(
         errors++;
       }
     }
+    if (data.otherwise !== undefined) {
+      let data7 = data.otherwise;
+      if (!(typeof data7 == 'number' && !(data7 % 1) && !isNaN(data7) && isFinite(data7))) {
+        const err13 = {
+          instancePath: instancePath + '/otherwise',
+          schemaPath: '#/properties/otherwise/type',
+          keyword: 'type',
+          params: { type: 'integer' },
+        };
+        if (vErrors === null) {
+          vErrors = [err13];
+        } else {
+          vErrors.push(err13);
+        }
+        errors++;
+      }
+    }
   } else {
-    const err13 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    const err14 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
     if (vErrors === null) {
-      vErrors = [err13];
+      vErrors = [err14];
     } else {
-      vErrors.push(err13);
+      vErrors.push(err14);
     }
     errors++;
   }
-  validate196.errors = vErrors;
+  validate207.errors = vErrors;
   return errors === 0;
 }
-validate196.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate207.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema63 = {
+const schema66 = {
   type: 'object',
   properties: { step: { type: 'string' }, is: { $ref: '#/$defs/expression' } },
   required: ['step', 'is'],
   additionalProperties: false,
 };
-const schema64 = {
+const schema67 = {
   type: ['integer', 'boolean', 'object'],
   properties: {
     var: { type: 'string' },
@@ -6219,16 +6948,16 @@ const schema64 = {
   maxProperties: 1,
   additionalProperties: false,
 };
-const schema65 = { type: 'array', items: { $ref: '#/$defs/expression' }, minItems: 1 };
-const wrapper0 = { validate: validate201 };
+const schema68 = { type: 'array', items: { $ref: '#/$defs/expression' }, minItems: 1 };
+const wrapper0 = { validate: validate212 };
 
-function validate202(
+function validate213(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate202.evaluated;
+  const evaluated0 = validate213.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -6269,18 +6998,18 @@ function validate202(
     }
     errors++;
   }
-  validate202.errors = vErrors;
+  validate213.errors = vErrors;
   return errors === 0;
 }
-validate202.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate213.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate201(
+function validate212(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate201.evaluated;
+  const evaluated0 = validate212.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -6292,7 +7021,7 @@ function validate201(
     typeof data !== 'boolean' &&
     !(data && typeof data == 'object' && !Array.isArray(data))
   ) {
-    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema64.type } };
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema67.type } };
     if (vErrors === null) {
       vErrors = [err0];
     } else {
@@ -6330,7 +7059,7 @@ function validate201(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema64.properties, key0)) {
+      if (!func5.call(schema67.properties, key0)) {
         const err3 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -6363,7 +7092,7 @@ function validate201(
     }
     if (data['+'] !== undefined) {
       if (
-        !validate202(data['+'], {
+        !validate213(data['+'], {
           instancePath: instancePath + '/+',
           parentData: data,
           parentDataProperty: '+',
@@ -6371,13 +7100,13 @@ function validate201(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate202.errors);
+        vErrors = joined(vErrors, validate213.errors);
         errors = vErrors.length;
       }
     }
     if (data['-'] !== undefined) {
       if (
-        !validate202(data['-'], {
+        !validate213(data['-'], {
           instancePath: instancePath + '/-',
           parentData: data,
           parentDataProperty: '-',
@@ -6385,13 +7114,13 @@ function validate201(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate202.errors);
+        vErrors = joined(vErrors, validate213.errors);
         errors = vErrors.length;
       }
     }
     if (data['*'] !== undefined) {
       if (
-        !validate202(data['*'], {
+        !validate213(data['*'], {
           instancePath: instancePath + '/*',
           parentData: data,
           parentDataProperty: '*',
@@ -6399,13 +7128,13 @@ function validate201(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate202.errors);
+        vErrors = joined(vErrors, validate213.errors);
         errors = vErrors.length;
       }
     }
     if (data.min !== undefined) {
       if (
-        !validate202(data.min, {
+        !validate213(data.min, {
           instancePath: instancePath + '/min',
           parentData: data,
           parentDataProperty: 'min',
@@ -6413,13 +7142,13 @@ function validate201(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate202.errors);
+        vErrors = joined(vErrors, validate213.errors);
         errors = vErrors.length;
       }
     }
     if (data.max !== undefined) {
       if (
-        !validate202(data.max, {
+        !validate213(data.max, {
           instancePath: instancePath + '/max',
           parentData: data,
           parentDataProperty: 'max',
@@ -6427,13 +7156,13 @@ function validate201(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate202.errors);
+        vErrors = joined(vErrors, validate213.errors);
         errors = vErrors.length;
       }
     }
     if (data['<'] !== undefined) {
       if (
-        !validate202(data['<'], {
+        !validate213(data['<'], {
           instancePath: instancePath + '/<',
           parentData: data,
           parentDataProperty: '<',
@@ -6441,13 +7170,13 @@ function validate201(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate202.errors);
+        vErrors = joined(vErrors, validate213.errors);
         errors = vErrors.length;
       }
     }
     if (data['<='] !== undefined) {
       if (
-        !validate202(data['<='], {
+        !validate213(data['<='], {
           instancePath: instancePath + '/<=',
           parentData: data,
           parentDataProperty: '<=',
@@ -6455,13 +7184,13 @@ function validate201(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate202.errors);
+        vErrors = joined(vErrors, validate213.errors);
         errors = vErrors.length;
       }
     }
     if (data.and !== undefined) {
       if (
-        !validate202(data.and, {
+        !validate213(data.and, {
           instancePath: instancePath + '/and',
           parentData: data,
           parentDataProperty: 'and',
@@ -6469,13 +7198,13 @@ function validate201(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate202.errors);
+        vErrors = joined(vErrors, validate213.errors);
         errors = vErrors.length;
       }
     }
     if (data.or !== undefined) {
       if (
-        !validate202(data.or, {
+        !validate213(data.or, {
           instancePath: instancePath + '/or',
           parentData: data,
           parentDataProperty: 'or',
@@ -6483,13 +7212,13 @@ function validate201(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate202.errors);
+        vErrors = joined(vErrors, validate213.errors);
         errors = vErrors.length;
       }
     }
     if (data['!'] !== undefined) {
       if (
-        !validate202(data['!'], {
+        !validate213(data['!'], {
           instancePath: instancePath + '/!',
           parentData: data,
           parentDataProperty: '!',
@@ -6497,13 +7226,13 @@ function validate201(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate202.errors);
+        vErrors = joined(vErrors, validate213.errors);
         errors = vErrors.length;
       }
     }
     if (data.if !== undefined) {
       if (
-        !validate202(data.if, {
+        !validate213(data.if, {
           instancePath: instancePath + '/if',
           parentData: data,
           parentDataProperty: 'if',
@@ -6511,23 +7240,23 @@ function validate201(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate202.errors);
+        vErrors = joined(vErrors, validate213.errors);
         errors = vErrors.length;
       }
     }
   }
-  validate201.errors = vErrors;
+  validate212.errors = vErrors;
   return errors === 0;
 }
-validate201.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate212.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate200(
+function validate211(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate200.evaluated;
+  const evaluated0 = validate211.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -6597,7 +7326,7 @@ function validate200(
     }
     if (data.is !== undefined) {
       if (
-        !validate201(data.is, {
+        !validate212(data.is, {
           instancePath: instancePath + '/is',
           parentData: data,
           parentDataProperty: 'is',
@@ -6605,7 +7334,7 @@ function validate200(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate201.errors);
+        vErrors = joined(vErrors, validate212.errors);
         errors = vErrors.length;
       }
     }
@@ -6618,12 +7347,12 @@ function validate200(
     }
     errors++;
   }
-  validate200.errors = vErrors;
+  validate211.errors = vErrors;
   return errors === 0;
 }
-validate200.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate211.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema66 = {
+const schema69 = {
   type: 'object',
   properties: {
     applies: { $ref: '#/$defs/truth' },
@@ -6634,20 +7363,20 @@ const schema66 = {
   required: ['applies', 'levels', 'rules', 'measures'],
   additionalProperties: false,
 };
-const schema67 = {
+const schema70 = {
   type: 'object',
   properties: { certain: { $ref: '#/$defs/expression' }, possible: { $ref: '#/$defs/expression' } },
   required: ['certain', 'possible'],
   additionalProperties: false,
 };
 
-function validate217(
+function validate228(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate217.evaluated;
+  const evaluated0 = validate228.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -6701,7 +7430,7 @@ function validate217(
     }
     if (data.certain !== undefined) {
       if (
-        !validate201(data.certain, {
+        !validate212(data.certain, {
           instancePath: instancePath + '/certain',
           parentData: data,
           parentDataProperty: 'certain',
@@ -6709,13 +7438,13 @@ function validate217(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate201.errors);
+        vErrors = joined(vErrors, validate212.errors);
         errors = vErrors.length;
       }
     }
     if (data.possible !== undefined) {
       if (
-        !validate201(data.possible, {
+        !validate212(data.possible, {
           instancePath: instancePath + '/possible',
           parentData: data,
           parentDataProperty: 'possible',
@@ -6723,7 +7452,7 @@ function validate217(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate201.errors);
+        vErrors = joined(vErrors, validate212.errors);
         errors = vErrors.length;
       }
     }
@@ -6736,12 +7465,12 @@ function validate217(
     }
     errors++;
   }
-  validate217.errors = vErrors;
+  validate228.errors = vErrors;
   return errors === 0;
 }
-validate217.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate228.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema68 = {
+const schema71 = {
   type: 'object',
   properties: {
     raised: { $ref: '#/$defs/expression' },
@@ -6752,13 +7481,13 @@ const schema68 = {
   additionalProperties: false,
 };
 
-function validate221(
+function validate232(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate221.evaluated;
+  const evaluated0 = validate232.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -6826,7 +7555,7 @@ function validate221(
     }
     if (data.raised !== undefined) {
       if (
-        !validate201(data.raised, {
+        !validate212(data.raised, {
           instancePath: instancePath + '/raised',
           parentData: data,
           parentDataProperty: 'raised',
@@ -6834,13 +7563,13 @@ function validate221(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate201.errors);
+        vErrors = joined(vErrors, validate212.errors);
         errors = vErrors.length;
       }
     }
     if (data.could !== undefined) {
       if (
-        !validate201(data.could, {
+        !validate212(data.could, {
           instancePath: instancePath + '/could',
           parentData: data,
           parentDataProperty: 'could',
@@ -6848,13 +7577,13 @@ function validate221(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate201.errors);
+        vErrors = joined(vErrors, validate212.errors);
         errors = vErrors.length;
       }
     }
     if (data.floor !== undefined) {
       if (
-        !validate201(data.floor, {
+        !validate212(data.floor, {
           instancePath: instancePath + '/floor',
           parentData: data,
           parentDataProperty: 'floor',
@@ -6862,7 +7591,7 @@ function validate221(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate201.errors);
+        vErrors = joined(vErrors, validate212.errors);
         errors = vErrors.length;
       }
     }
@@ -6875,12 +7604,12 @@ function validate221(
     }
     errors++;
   }
-  validate221.errors = vErrors;
+  validate232.errors = vErrors;
   return errors === 0;
 }
-validate221.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate232.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema69 = {
+const schema72 = {
   type: 'object',
   properties: {
     certain: { $ref: '#/$defs/expression' },
@@ -6894,13 +7623,13 @@ const schema69 = {
   additionalProperties: false,
 };
 
-function validate226(
+function validate237(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate226.evaluated;
+  const evaluated0 = validate237.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -7017,7 +7746,7 @@ function validate226(
     }
     if (data.certain !== undefined) {
       if (
-        !validate201(data.certain, {
+        !validate212(data.certain, {
           instancePath: instancePath + '/certain',
           parentData: data,
           parentDataProperty: 'certain',
@@ -7025,13 +7754,13 @@ function validate226(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate201.errors);
+        vErrors = joined(vErrors, validate212.errors);
         errors = vErrors.length;
       }
     }
     if (data.possible !== undefined) {
       if (
-        !validate201(data.possible, {
+        !validate212(data.possible, {
           instancePath: instancePath + '/possible',
           parentData: data,
           parentDataProperty: 'possible',
@@ -7039,13 +7768,13 @@ function validate226(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate201.errors);
+        vErrors = joined(vErrors, validate212.errors);
         errors = vErrors.length;
       }
     }
     if (data.counts !== undefined) {
       if (
-        !validate201(data.counts, {
+        !validate212(data.counts, {
           instancePath: instancePath + '/counts',
           parentData: data,
           parentDataProperty: 'counts',
@@ -7053,13 +7782,13 @@ function validate226(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate201.errors);
+        vErrors = joined(vErrors, validate212.errors);
         errors = vErrors.length;
       }
     }
     if (data.could !== undefined) {
       if (
-        !validate201(data.could, {
+        !validate212(data.could, {
           instancePath: instancePath + '/could',
           parentData: data,
           parentDataProperty: 'could',
@@ -7067,13 +7796,13 @@ function validate226(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate201.errors);
+        vErrors = joined(vErrors, validate212.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained !== undefined) {
       if (
-        !validate217(data.explained, {
+        !validate228(data.explained, {
           instancePath: instancePath + '/explained',
           parentData: data,
           parentDataProperty: 'explained',
@@ -7081,13 +7810,13 @@ function validate226(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate217.errors);
+        vErrors = joined(vErrors, validate228.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_reliable !== undefined) {
       if (
-        !validate201(data.not_reliable, {
+        !validate212(data.not_reliable, {
           instancePath: instancePath + '/not_reliable',
           parentData: data,
           parentDataProperty: 'not_reliable',
@@ -7095,7 +7824,7 @@ function validate226(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate201.errors);
+        vErrors = joined(vErrors, validate212.errors);
         errors = vErrors.length;
       }
     }
@@ -7108,12 +7837,12 @@ function validate226(
     }
     errors++;
   }
-  validate226.errors = vErrors;
+  validate237.errors = vErrors;
   return errors === 0;
 }
-validate226.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate237.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema70 = {
+const schema73 = {
   type: 'object',
   properties: {
     low: { $ref: '#/$defs/expression' },
@@ -7128,15 +7857,15 @@ const schema70 = {
   required: ['low', 'high', 'scale', 'bottom_low', 'bottom_high', 'bottom_scale', 'sure', 'maybe'],
   additionalProperties: false,
 };
-const pattern15 = new RegExp('^[0-9]+$', 'u');
+const pattern16 = new RegExp('^[0-9]+$', 'u');
 
-function validate234(
+function validate245(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate234.evaluated;
+  const evaluated0 = validate245.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -7283,7 +8012,7 @@ function validate234(
     }
     if (data.low !== undefined) {
       if (
-        !validate201(data.low, {
+        !validate212(data.low, {
           instancePath: instancePath + '/low',
           parentData: data,
           parentDataProperty: 'low',
@@ -7291,13 +8020,13 @@ function validate234(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate201.errors);
+        vErrors = joined(vErrors, validate212.errors);
         errors = vErrors.length;
       }
     }
     if (data.high !== undefined) {
       if (
-        !validate201(data.high, {
+        !validate212(data.high, {
           instancePath: instancePath + '/high',
           parentData: data,
           parentDataProperty: 'high',
@@ -7305,14 +8034,14 @@ function validate234(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate201.errors);
+        vErrors = joined(vErrors, validate212.errors);
         errors = vErrors.length;
       }
     }
     if (data.scale !== undefined) {
       let data2 = data.scale;
       if (typeof data2 === 'string') {
-        if (!pattern15.test(data2)) {
+        if (!pattern16.test(data2)) {
           const err9 = {
             instancePath: instancePath + '/scale',
             schemaPath: '#/properties/scale/pattern',
@@ -7343,7 +8072,7 @@ function validate234(
     }
     if (data.bottom_low !== undefined) {
       if (
-        !validate201(data.bottom_low, {
+        !validate212(data.bottom_low, {
           instancePath: instancePath + '/bottom_low',
           parentData: data,
           parentDataProperty: 'bottom_low',
@@ -7351,13 +8080,13 @@ function validate234(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate201.errors);
+        vErrors = joined(vErrors, validate212.errors);
         errors = vErrors.length;
       }
     }
     if (data.bottom_high !== undefined) {
       if (
-        !validate201(data.bottom_high, {
+        !validate212(data.bottom_high, {
           instancePath: instancePath + '/bottom_high',
           parentData: data,
           parentDataProperty: 'bottom_high',
@@ -7365,14 +8094,14 @@ function validate234(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate201.errors);
+        vErrors = joined(vErrors, validate212.errors);
         errors = vErrors.length;
       }
     }
     if (data.bottom_scale !== undefined) {
       let data5 = data.bottom_scale;
       if (typeof data5 === 'string') {
-        if (!pattern15.test(data5)) {
+        if (!pattern16.test(data5)) {
           const err11 = {
             instancePath: instancePath + '/bottom_scale',
             schemaPath: '#/properties/bottom_scale/pattern',
@@ -7403,7 +8132,7 @@ function validate234(
     }
     if (data.sure !== undefined) {
       if (
-        !validate201(data.sure, {
+        !validate212(data.sure, {
           instancePath: instancePath + '/sure',
           parentData: data,
           parentDataProperty: 'sure',
@@ -7411,13 +8140,13 @@ function validate234(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate201.errors);
+        vErrors = joined(vErrors, validate212.errors);
         errors = vErrors.length;
       }
     }
     if (data.maybe !== undefined) {
       if (
-        !validate201(data.maybe, {
+        !validate212(data.maybe, {
           instancePath: instancePath + '/maybe',
           parentData: data,
           parentDataProperty: 'maybe',
@@ -7425,7 +8154,7 @@ function validate234(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate201.errors);
+        vErrors = joined(vErrors, validate212.errors);
         errors = vErrors.length;
       }
     }
@@ -7438,18 +8167,18 @@ function validate234(
     }
     errors++;
   }
-  validate234.errors = vErrors;
+  validate245.errors = vErrors;
   return errors === 0;
 }
-validate234.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate245.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate216(
+function validate227(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate216.evaluated;
+  const evaluated0 = validate227.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -7531,7 +8260,7 @@ function validate216(
     }
     if (data.applies !== undefined) {
       if (
-        !validate217(data.applies, {
+        !validate228(data.applies, {
           instancePath: instancePath + '/applies',
           parentData: data,
           parentDataProperty: 'applies',
@@ -7539,13 +8268,13 @@ function validate216(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate217.errors);
+        vErrors = joined(vErrors, validate228.errors);
         errors = vErrors.length;
       }
     }
     if (data.levels !== undefined) {
       if (
-        !validate221(data.levels, {
+        !validate232(data.levels, {
           instancePath: instancePath + '/levels',
           parentData: data,
           parentDataProperty: 'levels',
@@ -7553,7 +8282,7 @@ function validate216(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate221.errors);
+        vErrors = joined(vErrors, validate232.errors);
         errors = vErrors.length;
       }
     }
@@ -7562,7 +8291,7 @@ function validate216(
       if (data2 && typeof data2 == 'object' && !Array.isArray(data2)) {
         for (const key1 in data2) {
           if (
-            !validate226(data2[key1], {
+            !validate237(data2[key1], {
               instancePath: instancePath + '/rules/' + key1.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data2,
               parentDataProperty: key1,
@@ -7570,7 +8299,7 @@ function validate216(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate226.errors);
+            vErrors = joined(vErrors, validate237.errors);
             errors = vErrors.length;
           }
         }
@@ -7594,7 +8323,7 @@ function validate216(
       if (data4 && typeof data4 == 'object' && !Array.isArray(data4)) {
         for (const key2 in data4) {
           if (
-            !validate234(data4[key2], {
+            !validate245(data4[key2], {
               instancePath: instancePath + '/measures/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data4,
               parentDataProperty: key2,
@@ -7602,7 +8331,7 @@ function validate216(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate234.errors);
+            vErrors = joined(vErrors, validate245.errors);
             errors = vErrors.length;
           }
         }
@@ -7630,10 +8359,10 @@ function validate216(
     }
     errors++;
   }
-  validate216.errors = vErrors;
+  validate227.errors = vErrors;
   return errors === 0;
 }
-validate216.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate227.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const pattern13 = new RegExp('^sha256:[0-9a-f]{64}$', 'u');
 
@@ -7707,12 +8436,12 @@ function validate193(
       }
       errors++;
     }
-    if (data.inputs === undefined) {
+    if (data.levels === undefined) {
       const err4 = {
         instancePath,
         schemaPath: '#/required',
         keyword: 'required',
-        params: { missingProperty: 'inputs' },
+        params: { missingProperty: 'levels' },
       };
       if (vErrors === null) {
         vErrors = [err4];
@@ -7721,12 +8450,12 @@ function validate193(
       }
       errors++;
     }
-    if (data.steps === undefined) {
+    if (data.observations === undefined) {
       const err5 = {
         instancePath,
         schemaPath: '#/required',
         keyword: 'required',
-        params: { missingProperty: 'steps' },
+        params: { missingProperty: 'observations' },
       };
       if (vErrors === null) {
         vErrors = [err5];
@@ -7735,12 +8464,12 @@ function validate193(
       }
       errors++;
     }
-    if (data.answers === undefined) {
+    if (data.contradictions === undefined) {
       const err6 = {
         instancePath,
         schemaPath: '#/required',
         keyword: 'required',
-        params: { missingProperty: 'answers' },
+        params: { missingProperty: 'contradictions' },
       };
       if (vErrors === null) {
         vErrors = [err6];
@@ -7749,26 +8478,60 @@ function validate193(
       }
       errors++;
     }
+    if (data.inputs === undefined) {
+      const err7 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'inputs' },
+      };
+      if (vErrors === null) {
+        vErrors = [err7];
+      } else {
+        vErrors.push(err7);
+      }
+      errors++;
+    }
+    if (data.steps === undefined) {
+      const err8 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'steps' },
+      };
+      if (vErrors === null) {
+        vErrors = [err8];
+      } else {
+        vErrors.push(err8);
+      }
+      errors++;
+    }
+    if (data.answers === undefined) {
+      const err9 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'answers' },
+      };
+      if (vErrors === null) {
+        vErrors = [err9];
+      } else {
+        vErrors.push(err9);
+      }
+      errors++;
+    }
     for (const key0 in data) {
-      if (!(
-        key0 === 'logic' ||
-        key0 === 'protocol' ||
-        key0 === 'edition' ||
-        key0 === 'digest' ||
-        key0 === 'inputs' ||
-        key0 === 'steps' ||
-        key0 === 'answers'
-      )) {
-        const err7 = {
+      if (!func5.call(schema60.properties, key0)) {
+        const err10 = {
           instancePath,
           schemaPath: '#/additionalProperties',
           keyword: 'additionalProperties',
           params: { additionalProperty: key0 },
         };
         if (vErrors === null) {
-          vErrors = [err7];
+          vErrors = [err10];
         } else {
-          vErrors.push(err7);
+          vErrors.push(err10);
         }
         errors++;
       }
@@ -7776,30 +8539,30 @@ function validate193(
     if (data.logic !== undefined) {
       let data0 = data.logic;
       if (!(typeof data0 == 'number' && !(data0 % 1) && !isNaN(data0) && isFinite(data0))) {
-        const err8 = {
+        const err11 = {
           instancePath: instancePath + '/logic',
           schemaPath: '#/properties/logic/type',
           keyword: 'type',
           params: { type: 'integer' },
         };
         if (vErrors === null) {
-          vErrors = [err8];
+          vErrors = [err11];
         } else {
-          vErrors.push(err8);
+          vErrors.push(err11);
         }
         errors++;
       }
       if (1 !== data0) {
-        const err9 = {
+        const err12 = {
           instancePath: instancePath + '/logic',
           schemaPath: '#/properties/logic/const',
           keyword: 'const',
           params: { allowedValue: 1 },
         };
         if (vErrors === null) {
-          vErrors = [err9];
+          vErrors = [err12];
         } else {
-          vErrors.push(err9);
+          vErrors.push(err12);
         }
         errors++;
       }
@@ -7821,31 +8584,31 @@ function validate193(
     if (data.edition !== undefined) {
       let data2 = data.edition;
       if (!(typeof data2 == 'number' && !(data2 % 1) && !isNaN(data2) && isFinite(data2))) {
-        const err10 = {
+        const err13 = {
           instancePath: instancePath + '/edition',
           schemaPath: '#/properties/edition/type',
           keyword: 'type',
           params: { type: 'integer' },
         };
         if (vErrors === null) {
-          vErrors = [err10];
+          vErrors = [err13];
         } else {
-          vErrors.push(err10);
+          vErrors.push(err13);
         }
         errors++;
       }
       if (typeof data2 == 'number' && isFinite(data2)) {
         if (data2 < 1 || isNaN(data2)) {
-          const err11 = {
+          const err14 = {
             instancePath: instancePath + '/edition',
             schemaPath: '#/properties/edition/minimum',
             keyword: 'minimum',
             params: { comparison: '>=', limit: 1 },
           };
           if (vErrors === null) {
-            vErrors = [err11];
+            vErrors = [err14];
           } else {
-            vErrors.push(err11);
+            vErrors.push(err14);
           }
           errors++;
         }
@@ -7855,103 +8618,202 @@ function validate193(
       let data3 = data.digest;
       if (typeof data3 === 'string') {
         if (!pattern13.test(data3)) {
-          const err12 = {
+          const err15 = {
             instancePath: instancePath + '/digest',
             schemaPath: '#/properties/digest/pattern',
             keyword: 'pattern',
             params: { pattern: '^sha256:[0-9a-f]{64}$' },
           };
           if (vErrors === null) {
-            vErrors = [err12];
+            vErrors = [err15];
           } else {
-            vErrors.push(err12);
+            vErrors.push(err15);
           }
           errors++;
         }
       } else {
-        const err13 = {
+        const err16 = {
           instancePath: instancePath + '/digest',
           schemaPath: '#/properties/digest/type',
           keyword: 'type',
           params: { type: 'string' },
         };
         if (vErrors === null) {
-          vErrors = [err13];
+          vErrors = [err16];
         } else {
-          vErrors.push(err13);
+          vErrors.push(err16);
         }
         errors++;
       }
     }
-    if (data.inputs !== undefined) {
-      let data4 = data.inputs;
+    if (data.levels !== undefined) {
+      let data4 = data.levels;
       if (Array.isArray(data4)) {
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate196(data4[i0], {
-              instancePath: instancePath + '/inputs/' + i0,
+            !validate194(data4[i0], {
+              instancePath: instancePath + '/levels/' + i0,
               parentData: data4,
               parentDataProperty: i0,
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate196.errors);
+            vErrors = joined(vErrors, validate194.errors);
             errors = vErrors.length;
           }
         }
       } else {
-        const err14 = {
-          instancePath: instancePath + '/inputs',
-          schemaPath: '#/properties/inputs/type',
+        const err17 = {
+          instancePath: instancePath + '/levels',
+          schemaPath: '#/properties/levels/type',
           keyword: 'type',
           params: { type: 'array' },
         };
         if (vErrors === null) {
-          vErrors = [err14];
+          vErrors = [err17];
         } else {
-          vErrors.push(err14);
+          vErrors.push(err17);
         }
         errors++;
       }
     }
-    if (data.steps !== undefined) {
-      let data6 = data.steps;
+    if (data.observations !== undefined) {
+      let data6 = data.observations;
       if (Array.isArray(data6)) {
         const len1 = data6.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate200(data6[i1], {
-              instancePath: instancePath + '/steps/' + i1,
+            !validate197(data6[i1], {
+              instancePath: instancePath + '/observations/' + i1,
               parentData: data6,
               parentDataProperty: i1,
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate200.errors);
+            vErrors = joined(vErrors, validate197.errors);
             errors = vErrors.length;
           }
         }
       } else {
-        const err15 = {
+        const err18 = {
+          instancePath: instancePath + '/observations',
+          schemaPath: '#/properties/observations/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err18];
+        } else {
+          vErrors.push(err18);
+        }
+        errors++;
+      }
+    }
+    if (data.contradictions !== undefined) {
+      let data8 = data.contradictions;
+      if (Array.isArray(data8)) {
+        const len2 = data8.length;
+        for (let i2 = 0; i2 < len2; i2++) {
+          if (
+            !validate203(data8[i2], {
+              instancePath: instancePath + '/contradictions/' + i2,
+              parentData: data8,
+              parentDataProperty: i2,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate203.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err19 = {
+          instancePath: instancePath + '/contradictions',
+          schemaPath: '#/properties/contradictions/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err19];
+        } else {
+          vErrors.push(err19);
+        }
+        errors++;
+      }
+    }
+    if (data.inputs !== undefined) {
+      let data10 = data.inputs;
+      if (Array.isArray(data10)) {
+        const len3 = data10.length;
+        for (let i3 = 0; i3 < len3; i3++) {
+          if (
+            !validate207(data10[i3], {
+              instancePath: instancePath + '/inputs/' + i3,
+              parentData: data10,
+              parentDataProperty: i3,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate207.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err20 = {
+          instancePath: instancePath + '/inputs',
+          schemaPath: '#/properties/inputs/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err20];
+        } else {
+          vErrors.push(err20);
+        }
+        errors++;
+      }
+    }
+    if (data.steps !== undefined) {
+      let data12 = data.steps;
+      if (Array.isArray(data12)) {
+        const len4 = data12.length;
+        for (let i4 = 0; i4 < len4; i4++) {
+          if (
+            !validate211(data12[i4], {
+              instancePath: instancePath + '/steps/' + i4,
+              parentData: data12,
+              parentDataProperty: i4,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate211.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err21 = {
           instancePath: instancePath + '/steps',
           schemaPath: '#/properties/steps/type',
           keyword: 'type',
           params: { type: 'array' },
         };
         if (vErrors === null) {
-          vErrors = [err15];
+          vErrors = [err21];
         } else {
-          vErrors.push(err15);
+          vErrors.push(err21);
         }
         errors++;
       }
     }
     if (data.answers !== undefined) {
       if (
-        !validate216(data.answers, {
+        !validate227(data.answers, {
           instancePath: instancePath + '/answers',
           parentData: data,
           parentDataProperty: 'answers',
@@ -7959,16 +8821,16 @@ function validate193(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate216.errors);
+        vErrors = joined(vErrors, validate227.errors);
         errors = vErrors.length;
       }
     }
   } else {
-    const err16 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    const err22 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
     if (vErrors === null) {
-      vErrors = [err16];
+      vErrors = [err22];
     } else {
-      vErrors.push(err16);
+      vErrors.push(err22);
     }
     errors++;
   }
@@ -7977,8 +8839,8 @@ function validate193(
 }
 validate193.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const outcome = validate243;
-const schema71 = {
+export const outcome = validate254;
+const schema74 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'outcome.schema.json',
   type: 'object',
@@ -8291,13 +9153,13 @@ const schema71 = {
   },
 };
 
-function validate244(
+function validate255(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate244.evaluated;
+  const evaluated0 = validate255.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8337,18 +9199,18 @@ function validate244(
     }
     errors++;
   }
-  validate244.errors = vErrors;
+  validate255.errors = vErrors;
   return errors === 0;
 }
-validate244.evaluated = { dynamicProps: false, dynamicItems: false };
+validate255.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate246(
+function validate257(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate246.evaluated;
+  const evaluated0 = validate257.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8383,12 +9245,12 @@ function validate246(
     }
     errors++;
   }
-  validate246.errors = vErrors;
+  validate257.errors = vErrors;
   return errors === 0;
 }
-validate246.evaluated = { dynamicProps: false, dynamicItems: false };
+validate257.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema74 = {
+const schema77 = {
   type: 'object',
   properties: {
     protocol: { $ref: '#/$defs/name' },
@@ -8402,13 +9264,13 @@ const schema74 = {
   additionalProperties: false,
 };
 
-function validate249(
+function validate260(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate249.evaluated;
+  const evaluated0 = validate260.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8448,12 +9310,12 @@ function validate249(
     }
     errors++;
   }
-  validate249.errors = vErrors;
+  validate260.errors = vErrors;
   return errors === 0;
 }
-validate249.evaluated = { dynamicProps: false, dynamicItems: false };
+validate260.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema76 = {
+const schema79 = {
   type: 'object',
   properties: {
     limit: { $ref: '#/$defs/name' },
@@ -8465,15 +9327,15 @@ const schema76 = {
   required: ['limit', 'value', 'instead_of', 'because'],
   additionalProperties: false,
 };
-const schema77 = { type: 'string', maxLength: 40 };
+const schema80 = { type: 'string', maxLength: 40 };
 
-function validate254(
+function validate265(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate254.evaluated;
+  const evaluated0 = validate265.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8499,18 +9361,18 @@ function validate254(
     }
     errors++;
   }
-  validate254.errors = vErrors;
+  validate265.errors = vErrors;
   return errors === 0;
 }
-validate254.evaluated = { dynamicProps: false, dynamicItems: false };
+validate265.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate252(
+function validate263(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate252.evaluated;
+  const evaluated0 = validate263.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8598,7 +9460,7 @@ function validate252(
     }
     if (data.limit !== undefined) {
       if (
-        !validate249(data.limit, {
+        !validate260(data.limit, {
           instancePath: instancePath + '/limit',
           parentData: data,
           parentDataProperty: 'limit',
@@ -8606,7 +9468,7 @@ function validate252(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
@@ -8646,7 +9508,7 @@ function validate252(
     }
     if (data.unit !== undefined) {
       if (
-        !validate254(data.unit, {
+        !validate265(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -8654,13 +9516,13 @@ function validate252(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate254.errors);
+        vErrors = joined(vErrors, validate265.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate246(data.because, {
+        !validate257(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -8668,7 +9530,7 @@ function validate252(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate257.errors);
         errors = vErrors.length;
       }
     }
@@ -8681,12 +9543,12 @@ function validate252(
     }
     errors++;
   }
-  validate252.errors = vErrors;
+  validate263.errors = vErrors;
   return errors === 0;
 }
-validate252.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate263.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema78 = {
+const schema81 = {
   type: 'object',
   properties: {
     rule: { $ref: '#/$defs/name' },
@@ -8697,13 +9559,13 @@ const schema78 = {
   additionalProperties: false,
 };
 
-function validate258(
+function validate269(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate258.evaluated;
+  const evaluated0 = validate269.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8771,7 +9633,7 @@ function validate258(
     }
     if (data.rule !== undefined) {
       if (
-        !validate249(data.rule, {
+        !validate260(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -8779,13 +9641,13 @@ function validate258(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate246(data.title, {
+        !validate257(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -8793,13 +9655,13 @@ function validate258(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate257.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate246(data.because, {
+        !validate257(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -8807,7 +9669,7 @@ function validate258(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate257.errors);
         errors = vErrors.length;
       }
     }
@@ -8820,18 +9682,18 @@ function validate258(
     }
     errors++;
   }
-  validate258.errors = vErrors;
+  validate269.errors = vErrors;
   return errors === 0;
 }
-validate258.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate269.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate248(
+function validate259(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate248.evaluated;
+  const evaluated0 = validate259.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8948,7 +9810,7 @@ function validate248(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate249(data.protocol, {
+        !validate260(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -8956,7 +9818,7 @@ function validate248(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
@@ -9009,7 +9871,7 @@ function validate248(
     }
     if (data.title !== undefined) {
       if (
-        !validate246(data.title, {
+        !validate257(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -9017,7 +9879,7 @@ function validate248(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate257.errors);
         errors = vErrors.length;
       }
     }
@@ -9059,7 +9921,7 @@ function validate248(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate252(data4[i0], {
+            !validate263(data4[i0], {
               instancePath: instancePath + '/limits/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -9067,7 +9929,7 @@ function validate248(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate252.errors);
+            vErrors = joined(vErrors, validate263.errors);
             errors = vErrors.length;
           }
         }
@@ -9092,7 +9954,7 @@ function validate248(
         const len1 = data6.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate258(data6[i1], {
+            !validate269(data6[i1], {
               instancePath: instancePath + '/withdrawn/' + i1,
               parentData: data6,
               parentDataProperty: i1,
@@ -9100,7 +9962,7 @@ function validate248(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate258.errors);
+            vErrors = joined(vErrors, validate269.errors);
             errors = vErrors.length;
           }
         }
@@ -9128,21 +9990,21 @@ function validate248(
     }
     errors++;
   }
-  validate248.errors = vErrors;
+  validate259.errors = vErrors;
   return errors === 0;
 }
-validate248.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate259.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema79 = { type: 'array', items: { $ref: '#/$defs/sentence' } };
-const schema80 = { type: 'string', minLength: 1 };
+const schema82 = { type: 'array', items: { $ref: '#/$defs/sentence' } };
+const schema83 = { type: 'string', minLength: 1 };
 
-function validate265(
+function validate276(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate265.evaluated;
+  const evaluated0 = validate276.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9168,18 +10030,18 @@ function validate265(
     }
     errors++;
   }
-  validate265.errors = vErrors;
+  validate276.errors = vErrors;
   return errors === 0;
 }
-validate265.evaluated = { dynamicProps: false, dynamicItems: false };
+validate276.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate264(
+function validate275(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate264.evaluated;
+  const evaluated0 = validate275.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9190,7 +10052,7 @@ function validate264(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate265(data[i0], {
+        !validate276(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -9198,7 +10060,7 @@ function validate264(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate265.errors);
+        vErrors = joined(vErrors, validate276.errors);
         errors = vErrors.length;
       }
     }
@@ -9211,12 +10073,12 @@ function validate264(
     }
     errors++;
   }
-  validate264.errors = vErrors;
+  validate275.errors = vErrors;
   return errors === 0;
 }
-validate264.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate275.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-const schema81 = {
+const schema84 = {
   type: ['object', 'null'],
   properties: {
     at_least: { type: ['string', 'null'], maxLength: 60 },
@@ -9227,13 +10089,13 @@ const schema81 = {
   additionalProperties: false,
 };
 
-function validate269(
+function validate280(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate269.evaluated;
+  const evaluated0 = validate280.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9241,7 +10103,7 @@ function validate269(
     evaluated0.items = undefined;
   }
   if (!(data && typeof data == 'object' && !Array.isArray(data)) && data !== null) {
-    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema81.type } };
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema84.type } };
     if (vErrors === null) {
       vErrors = [err0];
     } else {
@@ -9315,7 +10177,7 @@ function validate269(
           instancePath: instancePath + '/at_least',
           schemaPath: '#/properties/at_least/type',
           keyword: 'type',
-          params: { type: schema81.properties.at_least.type },
+          params: { type: schema84.properties.at_least.type },
         };
         if (vErrors === null) {
           vErrors = [err5];
@@ -9343,7 +10205,7 @@ function validate269(
     }
     if (data.could_be !== undefined) {
       if (
-        !validate249(data.could_be, {
+        !validate260(data.could_be, {
           instancePath: instancePath + '/could_be',
           parentData: data,
           parentDataProperty: 'could_be',
@@ -9351,7 +10213,7 @@ function validate269(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
@@ -9372,12 +10234,12 @@ function validate269(
       }
     }
   }
-  validate269.errors = vErrors;
+  validate280.errors = vErrors;
   return errors === 0;
 }
-validate269.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate280.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema82 = {
+const schema85 = {
   type: 'object',
   properties: {
     rule: { $ref: '#/$defs/name' },
@@ -9400,7 +10262,7 @@ const schema82 = {
   required: ['rule', 'title', 'state'],
   additionalProperties: false,
 };
-const schema83 = {
+const schema86 = {
   type: 'object',
   properties: {
     protocol: { $ref: '#/$defs/name' },
@@ -9410,13 +10272,13 @@ const schema83 = {
   additionalProperties: false,
 };
 
-function validate275(
+function validate286(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate275.evaluated;
+  const evaluated0 = validate286.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9470,7 +10332,7 @@ function validate275(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate249(data.protocol, {
+        !validate260(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -9478,7 +10340,7 @@ function validate275(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
@@ -9538,20 +10400,20 @@ function validate275(
     }
     errors++;
   }
-  validate275.errors = vErrors;
+  validate286.errors = vErrors;
   return errors === 0;
 }
-validate275.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate286.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema84 = { type: 'array', items: { $ref: '#/$defs/name' } };
+const schema87 = { type: 'array', items: { $ref: '#/$defs/name' } };
 
-function validate281(
+function validate292(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate281.evaluated;
+  const evaluated0 = validate292.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9562,7 +10424,7 @@ function validate281(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate249(data[i0], {
+        !validate260(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -9570,7 +10432,7 @@ function validate281(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
@@ -9583,12 +10445,12 @@ function validate281(
     }
     errors++;
   }
-  validate281.errors = vErrors;
+  validate292.errors = vErrors;
   return errors === 0;
 }
-validate281.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate292.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-const schema85 = {
+const schema88 = {
   type: 'object',
   properties: {
     observation: { $ref: '#/$defs/name' },
@@ -9604,13 +10466,13 @@ const schema85 = {
   additionalProperties: false,
 };
 
-function validate284(
+function validate295(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate284.evaluated;
+  const evaluated0 = validate295.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9673,7 +10535,7 @@ function validate284(
     }
     if (data.observation !== undefined) {
       if (
-        !validate249(data.observation, {
+        !validate260(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -9681,7 +10543,7 @@ function validate284(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
@@ -9783,7 +10645,7 @@ function validate284(
     }
     if (data.unit !== undefined) {
       if (
-        !validate254(data.unit, {
+        !validate265(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -9791,13 +10653,13 @@ function validate284(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate254.errors);
+        vErrors = joined(vErrors, validate265.errors);
         errors = vErrors.length;
       }
     }
     if (data.choices !== undefined) {
       if (
-        !validate281(data.choices, {
+        !validate292(data.choices, {
           instancePath: instancePath + '/choices',
           parentData: data,
           parentDataProperty: 'choices',
@@ -9805,7 +10667,7 @@ function validate284(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate281.errors);
+        vErrors = joined(vErrors, validate292.errors);
         errors = vErrors.length;
       }
     }
@@ -9830,7 +10692,7 @@ function validate284(
           instancePath: instancePath + '/state',
           schemaPath: '#/properties/state/enum',
           keyword: 'enum',
-          params: { allowedValues: schema85.properties.state.enum },
+          params: { allowedValues: schema88.properties.state.enum },
         };
         if (vErrors === null) {
           vErrors = [err10];
@@ -9849,18 +10711,18 @@ function validate284(
     }
     errors++;
   }
-  validate284.errors = vErrors;
+  validate295.errors = vErrors;
   return errors === 0;
 }
-validate284.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate295.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate272(
+function validate283(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate272.evaluated;
+  const evaluated0 = validate283.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9911,7 +10773,7 @@ function validate272(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema82.properties, key0)) {
+      if (!func5.call(schema85.properties, key0)) {
         const err3 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -9928,7 +10790,7 @@ function validate272(
     }
     if (data.rule !== undefined) {
       if (
-        !validate249(data.rule, {
+        !validate260(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -9936,13 +10798,13 @@ function validate272(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate246(data.title, {
+        !validate257(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -9950,13 +10812,13 @@ function validate272(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate257.errors);
         errors = vErrors.length;
       }
     }
     if (data.from !== undefined) {
       if (
-        !validate275(data.from, {
+        !validate286(data.from, {
           instancePath: instancePath + '/from',
           parentData: data,
           parentDataProperty: 'from',
@@ -9964,7 +10826,7 @@ function validate272(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate275.errors);
+        vErrors = joined(vErrors, validate286.errors);
         errors = vErrors.length;
       }
     }
@@ -9989,7 +10851,7 @@ function validate272(
           instancePath: instancePath + '/state',
           schemaPath: '#/properties/state/enum',
           keyword: 'enum',
-          params: { allowedValues: schema82.properties.state.enum },
+          params: { allowedValues: schema85.properties.state.enum },
         };
         if (vErrors === null) {
           vErrors = [err5];
@@ -10001,7 +10863,7 @@ function validate272(
     }
     if (data.level !== undefined) {
       if (
-        !validate249(data.level, {
+        !validate260(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -10009,13 +10871,13 @@ function validate272(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
     if (data.lowered_from !== undefined) {
       if (
-        !validate249(data.lowered_from, {
+        !validate260(data.lowered_from, {
           instancePath: instancePath + '/lowered_from',
           parentData: data,
           parentDataProperty: 'lowered_from',
@@ -10023,7 +10885,7 @@ function validate272(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
@@ -10060,7 +10922,7 @@ function validate272(
     }
     if (data.decided_by !== undefined) {
       if (
-        !validate264(data.decided_by, {
+        !validate275(data.decided_by, {
           instancePath: instancePath + '/decided_by',
           parentData: data,
           parentDataProperty: 'decided_by',
@@ -10068,13 +10930,13 @@ function validate272(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate264.errors);
+        vErrors = joined(vErrors, validate275.errors);
         errors = vErrors.length;
       }
     }
     if (data.waits_for !== undefined) {
       if (
-        !validate281(data.waits_for, {
+        !validate292(data.waits_for, {
           instancePath: instancePath + '/waits_for',
           parentData: data,
           parentDataProperty: 'waits_for',
@@ -10082,7 +10944,7 @@ function validate272(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate281.errors);
+        vErrors = joined(vErrors, validate292.errors);
         errors = vErrors.length;
       }
     }
@@ -10092,7 +10954,7 @@ function validate272(
         const len0 = data9.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate284(data9[i0], {
+            !validate295(data9[i0], {
               instancePath: instancePath + '/decided_if/' + i0,
               parentData: data9,
               parentDataProperty: i0,
@@ -10100,7 +10962,7 @@ function validate272(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate284.errors);
+            vErrors = joined(vErrors, validate295.errors);
             errors = vErrors.length;
           }
         }
@@ -10121,7 +10983,7 @@ function validate272(
     }
     if (data.no_value !== undefined) {
       if (
-        !validate264(data.no_value, {
+        !validate275(data.no_value, {
           instancePath: instancePath + '/no_value',
           parentData: data,
           parentDataProperty: 'no_value',
@@ -10129,13 +10991,13 @@ function validate272(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate264.errors);
+        vErrors = joined(vErrors, validate275.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained_by !== undefined) {
       if (
-        !validate265(data.explained_by, {
+        !validate276(data.explained_by, {
           instancePath: instancePath + '/explained_by',
           parentData: data,
           parentDataProperty: 'explained_by',
@@ -10143,13 +11005,13 @@ function validate272(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate265.errors);
+        vErrors = joined(vErrors, validate276.errors);
         errors = vErrors.length;
       }
     }
     if (data.could_be_explained_by !== undefined) {
       if (
-        !validate265(data.could_be_explained_by, {
+        !validate276(data.could_be_explained_by, {
           instancePath: instancePath + '/could_be_explained_by',
           parentData: data,
           parentDataProperty: 'could_be_explained_by',
@@ -10157,13 +11019,13 @@ function validate272(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate265.errors);
+        vErrors = joined(vErrors, validate276.errors);
         errors = vErrors.length;
       }
     }
     if (data.taken_back_by !== undefined) {
       if (
-        !validate265(data.taken_back_by, {
+        !validate276(data.taken_back_by, {
           instancePath: instancePath + '/taken_back_by',
           parentData: data,
           parentDataProperty: 'taken_back_by',
@@ -10171,13 +11033,13 @@ function validate272(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate265.errors);
+        vErrors = joined(vErrors, validate276.errors);
         errors = vErrors.length;
       }
     }
     if (data.could_be_taken_back_by !== undefined) {
       if (
-        !validate265(data.could_be_taken_back_by, {
+        !validate276(data.could_be_taken_back_by, {
           instancePath: instancePath + '/could_be_taken_back_by',
           parentData: data,
           parentDataProperty: 'could_be_taken_back_by',
@@ -10185,13 +11047,13 @@ function validate272(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate265.errors);
+        vErrors = joined(vErrors, validate276.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_reliable !== undefined) {
       if (
-        !validate264(data.not_reliable, {
+        !validate275(data.not_reliable, {
           instancePath: instancePath + '/not_reliable',
           parentData: data,
           parentDataProperty: 'not_reliable',
@@ -10199,7 +11061,7 @@ function validate272(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate264.errors);
+        vErrors = joined(vErrors, validate275.errors);
         errors = vErrors.length;
       }
     }
@@ -10212,12 +11074,12 @@ function validate272(
     }
     errors++;
   }
-  validate272.errors = vErrors;
+  validate283.errors = vErrors;
   return errors === 0;
 }
-validate272.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate283.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema86 = {
+const schema89 = {
   type: 'object',
   properties: {
     value: { type: 'number' },
@@ -10234,16 +11096,16 @@ const schema86 = {
   },
   additionalProperties: false,
 };
-const schema87 = { type: 'string', pattern: '^-?[0-9]+/[0-9]+$' };
-const pattern21 = new RegExp('^-?[0-9]+/[0-9]+$', 'u');
+const schema90 = { type: 'string', pattern: '^-?[0-9]+/[0-9]+$' };
+const pattern22 = new RegExp('^-?[0-9]+/[0-9]+$', 'u');
 
-function validate298(
+function validate309(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate298.evaluated;
+  const evaluated0 = validate309.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10251,7 +11113,7 @@ function validate298(
     evaluated0.items = undefined;
   }
   if (typeof data === 'string') {
-    if (!pattern21.test(data)) {
+    if (!pattern22.test(data)) {
       const err0 = {
         instancePath,
         schemaPath: '#/pattern',
@@ -10274,18 +11136,18 @@ function validate298(
     }
     errors++;
   }
-  validate298.errors = vErrors;
+  validate309.errors = vErrors;
   return errors === 0;
 }
-validate298.evaluated = { dynamicProps: false, dynamicItems: false };
+validate309.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate297(
+function validate308(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate297.evaluated;
+  const evaluated0 = validate308.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10294,7 +11156,7 @@ function validate297(
   }
   if (data && typeof data == 'object' && !Array.isArray(data)) {
     for (const key0 in data) {
-      if (!func5.call(schema86.properties, key0)) {
+      if (!func5.call(schema89.properties, key0)) {
         const err0 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -10328,7 +11190,7 @@ function validate297(
     }
     if (data.exact !== undefined) {
       if (
-        !validate298(data.exact, {
+        !validate309(data.exact, {
           instancePath: instancePath + '/exact',
           parentData: data,
           parentDataProperty: 'exact',
@@ -10336,7 +11198,7 @@ function validate297(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate298.errors);
+        vErrors = joined(vErrors, validate309.errors);
         errors = vErrors.length;
       }
     }
@@ -10359,7 +11221,7 @@ function validate297(
     }
     if (data.low_exact !== undefined) {
       if (
-        !validate298(data.low_exact, {
+        !validate309(data.low_exact, {
           instancePath: instancePath + '/low_exact',
           parentData: data,
           parentDataProperty: 'low_exact',
@@ -10367,7 +11229,7 @@ function validate297(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate298.errors);
+        vErrors = joined(vErrors, validate309.errors);
         errors = vErrors.length;
       }
     }
@@ -10390,7 +11252,7 @@ function validate297(
     }
     if (data.high_exact !== undefined) {
       if (
-        !validate298(data.high_exact, {
+        !validate309(data.high_exact, {
           instancePath: instancePath + '/high_exact',
           parentData: data,
           parentDataProperty: 'high_exact',
@@ -10398,13 +11260,13 @@ function validate297(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate298.errors);
+        vErrors = joined(vErrors, validate309.errors);
         errors = vErrors.length;
       }
     }
     if (data.unit !== undefined) {
       if (
-        !validate254(data.unit, {
+        !validate265(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -10412,7 +11274,7 @@ function validate297(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate254.errors);
+        vErrors = joined(vErrors, validate265.errors);
         errors = vErrors.length;
       }
     }
@@ -10480,7 +11342,7 @@ function validate297(
     }
     if (data.waits_for !== undefined) {
       if (
-        !validate281(data.waits_for, {
+        !validate292(data.waits_for, {
           instancePath: instancePath + '/waits_for',
           parentData: data,
           parentDataProperty: 'waits_for',
@@ -10488,7 +11350,7 @@ function validate297(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate281.errors);
+        vErrors = joined(vErrors, validate292.errors);
         errors = vErrors.length;
       }
     }
@@ -10532,12 +11394,12 @@ function validate297(
     }
     errors++;
   }
-  validate297.errors = vErrors;
+  validate308.errors = vErrors;
   return errors === 0;
 }
-validate297.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate308.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema88 = {
+const schema91 = {
   type: 'object',
   properties: {
     rule: { $ref: '#/$defs/name' },
@@ -10553,13 +11415,13 @@ const schema88 = {
   additionalProperties: false,
 };
 
-function validate305(
+function validate316(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate305.evaluated;
+  const evaluated0 = validate316.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10650,7 +11512,7 @@ function validate305(
     }
     if (data.rule !== undefined) {
       if (
-        !validate249(data.rule, {
+        !validate260(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -10658,13 +11520,13 @@ function validate305(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate246(data.title, {
+        !validate257(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -10672,13 +11534,13 @@ function validate305(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate257.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate249(data.level, {
+        !validate260(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -10686,13 +11548,13 @@ function validate305(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate246(data.says, {
+        !validate257(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -10700,13 +11562,13 @@ function validate305(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate257.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate246(data.because, {
+        !validate257(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -10714,13 +11576,13 @@ function validate305(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate257.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained_by !== undefined) {
       if (
-        !validate265(data.explained_by, {
+        !validate276(data.explained_by, {
           instancePath: instancePath + '/explained_by',
           parentData: data,
           parentDataProperty: 'explained_by',
@@ -10728,13 +11590,13 @@ function validate305(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate265.errors);
+        vErrors = joined(vErrors, validate276.errors);
         errors = vErrors.length;
       }
     }
     if (data.ask !== undefined) {
       if (
-        !validate264(data.ask, {
+        !validate275(data.ask, {
           instancePath: instancePath + '/ask',
           parentData: data,
           parentDataProperty: 'ask',
@@ -10742,13 +11604,13 @@ function validate305(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate264.errors);
+        vErrors = joined(vErrors, validate275.errors);
         errors = vErrors.length;
       }
     }
     if (data.do !== undefined) {
       if (
-        !validate264(data.do, {
+        !validate275(data.do, {
           instancePath: instancePath + '/do',
           parentData: data,
           parentDataProperty: 'do',
@@ -10756,7 +11618,7 @@ function validate305(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate264.errors);
+        vErrors = joined(vErrors, validate275.errors);
         errors = vErrors.length;
       }
     }
@@ -10769,25 +11631,25 @@ function validate305(
     }
     errors++;
   }
-  validate305.errors = vErrors;
+  validate316.errors = vErrors;
   return errors === 0;
 }
-validate305.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate316.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema89 = {
+const schema92 = {
   type: 'object',
   properties: { observation: { $ref: '#/$defs/name' }, because: { type: 'string' } },
   required: ['observation'],
   additionalProperties: false,
 };
 
-function validate318(
+function validate329(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate318.evaluated;
+  const evaluated0 = validate329.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10827,7 +11689,7 @@ function validate318(
     }
     if (data.observation !== undefined) {
       if (
-        !validate249(data.observation, {
+        !validate260(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -10835,7 +11697,7 @@ function validate318(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
@@ -10864,12 +11726,12 @@ function validate318(
     }
     errors++;
   }
-  validate318.errors = vErrors;
+  validate329.errors = vErrors;
   return errors === 0;
 }
-validate318.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate329.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema90 = {
+const schema93 = {
   type: 'object',
   properties: {
     observation: { $ref: '#/$defs/name' },
@@ -10883,13 +11745,13 @@ const schema90 = {
   additionalProperties: false,
 };
 
-function validate323(
+function validate334(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate323.evaluated;
+  const evaluated0 = validate334.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10950,7 +11812,7 @@ function validate323(
     }
     if (data.observation !== undefined) {
       if (
-        !validate249(data.observation, {
+        !validate260(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -10958,7 +11820,7 @@ function validate323(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
@@ -10989,7 +11851,7 @@ function validate323(
           instancePath: instancePath + '/value',
           schemaPath: '#/properties/value/type',
           keyword: 'type',
-          params: { type: schema90.properties.value.type },
+          params: { type: schema93.properties.value.type },
         };
         if (vErrors === null) {
           vErrors = [err4];
@@ -11002,7 +11864,7 @@ function validate323(
         const len0 = data2.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate249(data2[i0], {
+            !validate260(data2[i0], {
               instancePath: instancePath + '/value/' + i0,
               parentData: data2,
               parentDataProperty: i0,
@@ -11010,7 +11872,7 @@ function validate323(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate249.errors);
+            vErrors = joined(vErrors, validate260.errors);
             errors = vErrors.length;
           }
         }
@@ -11052,7 +11914,7 @@ function validate323(
     }
     if (data.unit !== undefined) {
       if (
-        !validate254(data.unit, {
+        !validate265(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -11060,7 +11922,7 @@ function validate323(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate254.errors);
+        vErrors = joined(vErrors, validate265.errors);
         errors = vErrors.length;
       }
     }
@@ -11073,12 +11935,12 @@ function validate323(
     }
     errors++;
   }
-  validate323.errors = vErrors;
+  validate334.errors = vErrors;
   return errors === 0;
 }
-validate323.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate334.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema91 = {
+const schema94 = {
   type: 'object',
   properties: {
     fault: { $ref: '#/$defs/name' },
@@ -11091,7 +11953,7 @@ const schema91 = {
   required: ['fault', 'title', 'says', 'do', 'readings', 'changes'],
   additionalProperties: false,
 };
-const schema92 = {
+const schema95 = {
   type: 'object',
   properties: {
     observation: { $ref: '#/$defs/name' },
@@ -11104,13 +11966,13 @@ const schema92 = {
   additionalProperties: false,
 };
 
-function validate333(
+function validate344(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate333.evaluated;
+  const evaluated0 = validate344.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11184,7 +12046,7 @@ function validate333(
     }
     if (data.observation !== undefined) {
       if (
-        !validate249(data.observation, {
+        !validate260(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -11192,7 +12054,7 @@ function validate333(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
@@ -11249,7 +12111,7 @@ function validate333(
     }
     if (data.unit !== undefined) {
       if (
-        !validate254(data.unit, {
+        !validate265(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -11257,7 +12119,7 @@ function validate333(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate254.errors);
+        vErrors = joined(vErrors, validate265.errors);
         errors = vErrors.length;
       }
     }
@@ -11270,12 +12132,12 @@ function validate333(
     }
     errors++;
   }
-  validate333.errors = vErrors;
+  validate344.errors = vErrors;
   return errors === 0;
 }
-validate333.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate344.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema93 = {
+const schema96 = {
   type: 'object',
   properties: {
     rule: { $ref: '#/$defs/name' },
@@ -11286,13 +12148,13 @@ const schema93 = {
   additionalProperties: false,
 };
 
-function validate337(
+function validate348(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate337.evaluated;
+  const evaluated0 = validate348.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11346,7 +12208,7 @@ function validate337(
     }
     if (data.rule !== undefined) {
       if (
-        !validate249(data.rule, {
+        !validate260(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -11354,13 +12216,13 @@ function validate337(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate246(data.title, {
+        !validate257(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -11368,13 +12230,13 @@ function validate337(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate257.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate249(data.level, {
+        !validate260(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -11382,7 +12244,7 @@ function validate337(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
@@ -11395,18 +12257,18 @@ function validate337(
     }
     errors++;
   }
-  validate337.errors = vErrors;
+  validate348.errors = vErrors;
   return errors === 0;
 }
-validate337.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate348.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate328(
+function validate339(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate328.evaluated;
+  const evaluated0 = validate339.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11523,7 +12385,7 @@ function validate328(
     }
     if (data.fault !== undefined) {
       if (
-        !validate249(data.fault, {
+        !validate260(data.fault, {
           instancePath: instancePath + '/fault',
           parentData: data,
           parentDataProperty: 'fault',
@@ -11531,13 +12393,13 @@ function validate328(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate246(data.title, {
+        !validate257(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -11545,13 +12407,13 @@ function validate328(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate257.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate246(data.says, {
+        !validate257(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -11559,13 +12421,13 @@ function validate328(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate257.errors);
         errors = vErrors.length;
       }
     }
     if (data.do !== undefined) {
       if (
-        !validate264(data.do, {
+        !validate275(data.do, {
           instancePath: instancePath + '/do',
           parentData: data,
           parentDataProperty: 'do',
@@ -11573,7 +12435,7 @@ function validate328(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate264.errors);
+        vErrors = joined(vErrors, validate275.errors);
         errors = vErrors.length;
       }
     }
@@ -11583,7 +12445,7 @@ function validate328(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate333(data4[i0], {
+            !validate344(data4[i0], {
               instancePath: instancePath + '/readings/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -11591,7 +12453,7 @@ function validate328(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate333.errors);
+            vErrors = joined(vErrors, validate344.errors);
             errors = vErrors.length;
           }
         }
@@ -11616,7 +12478,7 @@ function validate328(
         const len1 = data6.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate337(data6[i1], {
+            !validate348(data6[i1], {
               instancePath: instancePath + '/changes/' + i1,
               parentData: data6,
               parentDataProperty: i1,
@@ -11624,7 +12486,7 @@ function validate328(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate337.errors);
+            vErrors = joined(vErrors, validate348.errors);
             errors = vErrors.length;
           }
         }
@@ -11652,12 +12514,12 @@ function validate328(
     }
     errors++;
   }
-  validate328.errors = vErrors;
+  validate339.errors = vErrors;
   return errors === 0;
 }
-validate328.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate339.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema94 = {
+const schema97 = {
   type: 'object',
   properties: {
     level: { $ref: '#/$defs/name' },
@@ -11674,13 +12536,13 @@ const schema94 = {
   additionalProperties: false,
 };
 
-function validate343(
+function validate354(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate343.evaluated;
+  const evaluated0 = validate354.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11773,7 +12635,7 @@ function validate343(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema94.properties, key0)) {
+      if (!func5.call(schema97.properties, key0)) {
         const err6 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -11790,7 +12652,7 @@ function validate343(
     }
     if (data.level !== undefined) {
       if (
-        !validate249(data.level, {
+        !validate260(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -11798,7 +12660,7 @@ function validate343(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
@@ -11904,7 +12766,7 @@ function validate343(
     }
     if (data.agreed_by !== undefined) {
       if (
-        !validate246(data.agreed_by, {
+        !validate257(data.agreed_by, {
           instancePath: instancePath + '/agreed_by',
           parentData: data,
           parentDataProperty: 'agreed_by',
@@ -11912,7 +12774,7 @@ function validate343(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate257.errors);
         errors = vErrors.length;
       }
     }
@@ -11941,12 +12803,12 @@ function validate343(
     }
     errors++;
   }
-  validate343.errors = vErrors;
+  validate354.errors = vErrors;
   return errors === 0;
 }
-validate343.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate354.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema95 = {
+const schema98 = {
   type: 'object',
   properties: {
     observation: { $ref: '#/$defs/name' },
@@ -11957,13 +12819,13 @@ const schema95 = {
   additionalProperties: false,
 };
 
-function validate347(
+function validate358(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate347.evaluated;
+  const evaluated0 = validate358.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12017,7 +12879,7 @@ function validate347(
     }
     if (data.observation !== undefined) {
       if (
-        !validate249(data.observation, {
+        !validate260(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -12025,7 +12887,7 @@ function validate347(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
@@ -12036,7 +12898,7 @@ function validate347(
           instancePath: instancePath + '/value',
           schemaPath: '#/properties/value/type',
           keyword: 'type',
-          params: { type: schema95.properties.value.type },
+          params: { type: schema98.properties.value.type },
         };
         if (vErrors === null) {
           vErrors = [err3];
@@ -12048,7 +12910,7 @@ function validate347(
     }
     if (data.unit !== undefined) {
       if (
-        !validate254(data.unit, {
+        !validate265(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -12056,7 +12918,7 @@ function validate347(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate254.errors);
+        vErrors = joined(vErrors, validate265.errors);
         errors = vErrors.length;
       }
     }
@@ -12069,12 +12931,12 @@ function validate347(
     }
     errors++;
   }
-  validate347.errors = vErrors;
+  validate358.errors = vErrors;
   return errors === 0;
 }
-validate347.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate358.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema96 = {
+const schema99 = {
   type: 'object',
   properties: {
     limit: { $ref: '#/$defs/name' },
@@ -12088,13 +12950,13 @@ const schema96 = {
   additionalProperties: false,
 };
 
-function validate351(
+function validate362(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate351.evaluated;
+  const evaluated0 = validate362.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12169,7 +13031,7 @@ function validate351(
     }
     if (data.limit !== undefined) {
       if (
-        !validate249(data.limit, {
+        !validate260(data.limit, {
           instancePath: instancePath + '/limit',
           parentData: data,
           parentDataProperty: 'limit',
@@ -12177,7 +13039,7 @@ function validate351(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
@@ -12200,7 +13062,7 @@ function validate351(
     }
     if (data.unit !== undefined) {
       if (
-        !validate254(data.unit, {
+        !validate265(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -12208,7 +13070,7 @@ function validate351(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate254.errors);
+        vErrors = joined(vErrors, validate265.errors);
         errors = vErrors.length;
       }
     }
@@ -12269,25 +13131,25 @@ function validate351(
     }
     errors++;
   }
-  validate351.errors = vErrors;
+  validate362.errors = vErrors;
   return errors === 0;
 }
-validate351.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate362.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema97 = {
+const schema100 = {
   type: 'object',
   properties: { observation: { $ref: '#/$defs/name' }, given: { type: 'string' }, as: { type: 'string' } },
   required: ['observation', 'given', 'as'],
   additionalProperties: false,
 };
 
-function validate355(
+function validate366(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate355.evaluated;
+  const evaluated0 = validate366.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12355,7 +13217,7 @@ function validate355(
     }
     if (data.observation !== undefined) {
       if (
-        !validate249(data.observation, {
+        !validate260(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -12363,7 +13225,7 @@ function validate355(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
@@ -12408,12 +13270,12 @@ function validate355(
     }
     errors++;
   }
-  validate355.errors = vErrors;
+  validate366.errors = vErrors;
   return errors === 0;
 }
-validate355.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate366.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema98 = {
+const schema101 = {
   type: 'object',
   properties: {
     observation: { $ref: '#/$defs/name' },
@@ -12424,13 +13286,13 @@ const schema98 = {
   additionalProperties: false,
 };
 
-function validate358(
+function validate369(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate358.evaluated;
+  const evaluated0 = validate369.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12498,7 +13360,7 @@ function validate358(
     }
     if (data.observation !== undefined) {
       if (
-        !validate249(data.observation, {
+        !validate260(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -12506,7 +13368,7 @@ function validate358(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
@@ -12528,7 +13390,7 @@ function validate358(
     }
     if (data.because !== undefined) {
       if (
-        !validate265(data.because, {
+        !validate276(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -12536,7 +13398,7 @@ function validate358(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate265.errors);
+        vErrors = joined(vErrors, validate276.errors);
         errors = vErrors.length;
       }
     }
@@ -12549,18 +13411,18 @@ function validate358(
     }
     errors++;
   }
-  validate358.errors = vErrors;
+  validate369.errors = vErrors;
   return errors === 0;
 }
-validate358.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate369.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate243(
+function validate254(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="outcome.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate243.evaluated;
+  const evaluated0 = validate254.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12905,7 +13767,7 @@ function validate243(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema71.properties, key0)) {
+      if (!func5.call(schema74.properties, key0)) {
         const err24 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -12922,7 +13784,7 @@ function validate243(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate244(data.protocol, {
+        !validate255(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -12930,7 +13792,7 @@ function validate243(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate244.errors);
+        vErrors = joined(vErrors, validate255.errors);
         errors = vErrors.length;
       }
     }
@@ -12983,7 +13845,7 @@ function validate243(
     }
     if (data.title !== undefined) {
       if (
-        !validate246(data.title, {
+        !validate257(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -12991,7 +13853,7 @@ function validate243(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate257.errors);
         errors = vErrors.length;
       }
     }
@@ -13061,7 +13923,7 @@ function validate243(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate248(data4[i0], {
+            !validate259(data4[i0], {
               instancePath: instancePath + '/based_on/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -13069,7 +13931,7 @@ function validate243(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate248.errors);
+            vErrors = joined(vErrors, validate259.errors);
             errors = vErrors.length;
           }
         }
@@ -13095,7 +13957,7 @@ function validate243(
           instancePath: instancePath + '/at',
           schemaPath: '#/properties/at/type',
           keyword: 'type',
-          params: { type: schema71.properties.at.type },
+          params: { type: schema74.properties.at.type },
         };
         if (vErrors === null) {
           vErrors = [err33];
@@ -13126,7 +13988,7 @@ function validate243(
           instancePath: instancePath + '/applies',
           schemaPath: '#/properties/applies/enum',
           keyword: 'enum',
-          params: { allowedValues: schema71.properties.applies.enum },
+          params: { allowedValues: schema74.properties.applies.enum },
         };
         if (vErrors === null) {
           vErrors = [err35];
@@ -13138,7 +14000,7 @@ function validate243(
     }
     if (data.applies_because !== undefined) {
       if (
-        !validate264(data.applies_because, {
+        !validate275(data.applies_because, {
           instancePath: instancePath + '/applies_because',
           parentData: data,
           parentDataProperty: 'applies_because',
@@ -13146,13 +14008,13 @@ function validate243(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate264.errors);
+        vErrors = joined(vErrors, validate275.errors);
         errors = vErrors.length;
       }
     }
     if (data.otherwise !== undefined) {
       if (
-        !validate246(data.otherwise, {
+        !validate257(data.otherwise, {
           instancePath: instancePath + '/otherwise',
           parentData: data,
           parentDataProperty: 'otherwise',
@@ -13160,13 +14022,13 @@ function validate243(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate257.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate269(data.level, {
+        !validate280(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -13174,7 +14036,7 @@ function validate243(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate269.errors);
+        vErrors = joined(vErrors, validate280.errors);
         errors = vErrors.length;
       }
     }
@@ -13184,7 +14046,7 @@ function validate243(
         const len1 = data11.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate272(data11[i1], {
+            !validate283(data11[i1], {
               instancePath: instancePath + '/rules/' + i1,
               parentData: data11,
               parentDataProperty: i1,
@@ -13192,7 +14054,7 @@ function validate243(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate272.errors);
+            vErrors = joined(vErrors, validate283.errors);
             errors = vErrors.length;
           }
         }
@@ -13217,7 +14079,7 @@ function validate243(
         for (const key1 in data13) {
           const _errs23 = errors;
           if (
-            !validate244(key1, {
+            !validate255(key1, {
               instancePath: instancePath + '/measures',
               parentData: data13,
               parentDataProperty: 'measures',
@@ -13225,7 +14087,7 @@ function validate243(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate244.errors);
+            vErrors = joined(vErrors, validate255.errors);
             errors = vErrors.length;
           }
           var valid5 = _errs23 === errors;
@@ -13246,7 +14108,7 @@ function validate243(
         }
         for (const key2 in data13) {
           if (
-            !validate297(data13[key2], {
+            !validate308(data13[key2], {
               instancePath: instancePath + '/measures/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data13,
               parentDataProperty: key2,
@@ -13254,7 +14116,7 @@ function validate243(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate297.errors);
+            vErrors = joined(vErrors, validate308.errors);
             errors = vErrors.length;
           }
         }
@@ -13279,7 +14141,7 @@ function validate243(
         const len2 = data15.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate305(data15[i2], {
+            !validate316(data15[i2], {
               instancePath: instancePath + '/advice/' + i2,
               parentData: data15,
               parentDataProperty: i2,
@@ -13287,7 +14149,7 @@ function validate243(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate305.errors);
+            vErrors = joined(vErrors, validate316.errors);
             errors = vErrors.length;
           }
         }
@@ -13308,7 +14170,7 @@ function validate243(
     }
     if (data.ask_first !== undefined) {
       if (
-        !validate281(data.ask_first, {
+        !validate292(data.ask_first, {
           instancePath: instancePath + '/ask_first',
           parentData: data,
           parentDataProperty: 'ask_first',
@@ -13316,13 +14178,13 @@ function validate243(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate281.errors);
+        vErrors = joined(vErrors, validate292.errors);
         errors = vErrors.length;
       }
     }
     if (data.take_first !== undefined) {
       if (
-        !validate281(data.take_first, {
+        !validate292(data.take_first, {
           instancePath: instancePath + '/take_first',
           parentData: data,
           parentDataProperty: 'take_first',
@@ -13330,13 +14192,13 @@ function validate243(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate281.errors);
+        vErrors = joined(vErrors, validate292.errors);
         errors = vErrors.length;
       }
     }
     if (data.missing !== undefined) {
       if (
-        !validate281(data.missing, {
+        !validate292(data.missing, {
           instancePath: instancePath + '/missing',
           parentData: data,
           parentDataProperty: 'missing',
@@ -13344,7 +14206,7 @@ function validate243(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate281.errors);
+        vErrors = joined(vErrors, validate292.errors);
         errors = vErrors.length;
       }
     }
@@ -13354,7 +14216,7 @@ function validate243(
         const len3 = data20.length;
         for (let i3 = 0; i3 < len3; i3++) {
           if (
-            !validate318(data20[i3], {
+            !validate329(data20[i3], {
               instancePath: instancePath + '/unobtainable/' + i3,
               parentData: data20,
               parentDataProperty: i3,
@@ -13362,7 +14224,7 @@ function validate243(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate318.errors);
+            vErrors = joined(vErrors, validate329.errors);
             errors = vErrors.length;
           }
         }
@@ -13387,7 +14249,7 @@ function validate243(
         const len4 = data22.length;
         for (let i4 = 0; i4 < len4; i4++) {
           if (
-            !validate318(data22[i4], {
+            !validate329(data22[i4], {
               instancePath: instancePath + '/declined/' + i4,
               parentData: data22,
               parentDataProperty: i4,
@@ -13395,7 +14257,7 @@ function validate243(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate318.errors);
+            vErrors = joined(vErrors, validate329.errors);
             errors = vErrors.length;
           }
         }
@@ -13416,7 +14278,7 @@ function validate243(
     }
     if (data.would_tell_more !== undefined) {
       if (
-        !validate281(data.would_tell_more, {
+        !validate292(data.would_tell_more, {
           instancePath: instancePath + '/would_tell_more',
           parentData: data,
           parentDataProperty: 'would_tell_more',
@@ -13424,7 +14286,7 @@ function validate243(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate281.errors);
+        vErrors = joined(vErrors, validate292.errors);
         errors = vErrors.length;
       }
     }
@@ -13434,7 +14296,7 @@ function validate243(
         const len5 = data25.length;
         for (let i5 = 0; i5 < len5; i5++) {
           if (
-            !validate323(data25[i5], {
+            !validate334(data25[i5], {
               instancePath: instancePath + '/stands_in/' + i5,
               parentData: data25,
               parentDataProperty: i5,
@@ -13442,7 +14304,7 @@ function validate243(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate323.errors);
+            vErrors = joined(vErrors, validate334.errors);
             errors = vErrors.length;
           }
         }
@@ -13467,7 +14329,7 @@ function validate243(
         const len6 = data27.length;
         for (let i6 = 0; i6 < len6; i6++) {
           if (
-            !validate328(data27[i6], {
+            !validate339(data27[i6], {
               instancePath: instancePath + '/faults/' + i6,
               parentData: data27,
               parentDataProperty: i6,
@@ -13475,7 +14337,7 @@ function validate243(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate328.errors);
+            vErrors = joined(vErrors, validate339.errors);
             errors = vErrors.length;
           }
         }
@@ -13496,7 +14358,7 @@ function validate243(
     }
     if (data.in_force !== undefined) {
       if (
-        !validate343(data.in_force, {
+        !validate354(data.in_force, {
           instancePath: instancePath + '/in_force',
           parentData: data,
           parentDataProperty: 'in_force',
@@ -13504,7 +14366,7 @@ function validate243(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate343.errors);
+        vErrors = joined(vErrors, validate354.errors);
         errors = vErrors.length;
       }
     }
@@ -13514,7 +14376,7 @@ function validate243(
         const len7 = data30.length;
         for (let i7 = 0; i7 < len7; i7++) {
           if (
-            !validate347(data30[i7], {
+            !validate358(data30[i7], {
               instancePath: instancePath + '/assumed/' + i7,
               parentData: data30,
               parentDataProperty: i7,
@@ -13522,7 +14384,7 @@ function validate243(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate347.errors);
+            vErrors = joined(vErrors, validate358.errors);
             errors = vErrors.length;
           }
         }
@@ -13547,7 +14409,7 @@ function validate243(
         const len8 = data32.length;
         for (let i8 = 0; i8 < len8; i8++) {
           if (
-            !validate351(data32[i8], {
+            !validate362(data32[i8], {
               instancePath: instancePath + '/limits/' + i8,
               parentData: data32,
               parentDataProperty: i8,
@@ -13555,7 +14417,7 @@ function validate243(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate351.errors);
+            vErrors = joined(vErrors, validate362.errors);
             errors = vErrors.length;
           }
         }
@@ -13580,7 +14442,7 @@ function validate243(
         const len9 = data34.length;
         for (let i9 = 0; i9 < len9; i9++) {
           if (
-            !validate355(data34[i9], {
+            !validate366(data34[i9], {
               instancePath: instancePath + '/taken/' + i9,
               parentData: data34,
               parentDataProperty: i9,
@@ -13588,7 +14450,7 @@ function validate243(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate355.errors);
+            vErrors = joined(vErrors, validate366.errors);
             errors = vErrors.length;
           }
         }
@@ -13613,7 +14475,7 @@ function validate243(
         const len10 = data36.length;
         for (let i10 = 0; i10 < len10; i10++) {
           if (
-            !validate358(data36[i10], {
+            !validate369(data36[i10], {
               instancePath: instancePath + '/refused/' + i10,
               parentData: data36,
               parentDataProperty: i10,
@@ -13621,7 +14483,7 @@ function validate243(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate358.errors);
+            vErrors = joined(vErrors, validate369.errors);
             errors = vErrors.length;
           }
         }
@@ -13646,7 +14508,7 @@ function validate243(
         const len11 = data38.length;
         for (let i11 = 0; i11 < len11; i11++) {
           if (
-            !validate358(data38[i11], {
+            !validate369(data38[i11], {
               instancePath: instancePath + '/questioned/' + i11,
               parentData: data38,
               parentDataProperty: i11,
@@ -13654,7 +14516,7 @@ function validate243(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate358.errors);
+            vErrors = joined(vErrors, validate369.errors);
             errors = vErrors.length;
           }
         }
@@ -13675,7 +14537,7 @@ function validate243(
     }
     if (data.unused !== undefined) {
       if (
-        !validate281(data.unused, {
+        !validate292(data.unused, {
           instancePath: instancePath + '/unused',
           parentData: data,
           parentDataProperty: 'unused',
@@ -13683,13 +14545,13 @@ function validate243(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate281.errors);
+        vErrors = joined(vErrors, validate292.errors);
         errors = vErrors.length;
       }
     }
     if (data.caution !== undefined) {
       if (
-        !validate246(data.caution, {
+        !validate257(data.caution, {
           instancePath: instancePath + '/caution',
           parentData: data,
           parentDataProperty: 'caution',
@@ -13697,7 +14559,7 @@ function validate243(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate257.errors);
         errors = vErrors.length;
       }
     }
@@ -13710,13 +14572,13 @@ function validate243(
     }
     errors++;
   }
-  validate243.errors = vErrors;
+  validate254.errors = vErrors;
   return errors === 0;
 }
-validate243.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate254.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const protocol = validate365;
-const schema99 = {
+export const protocol = validate376;
+const schema102 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'protocol.schema.json',
   type: 'object',
@@ -14025,13 +14887,13 @@ const schema99 = {
   },
 };
 
-function validate366(
+function validate377(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate366.evaluated;
+  const evaluated0 = validate377.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14071,18 +14933,18 @@ function validate366(
     }
     errors++;
   }
-  validate366.errors = vErrors;
+  validate377.errors = vErrors;
   return errors === 0;
 }
-validate366.evaluated = { dynamicProps: false, dynamicItems: false };
+validate377.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate368(
+function validate379(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate368.evaluated;
+  const evaluated0 = validate379.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14117,12 +14979,12 @@ function validate368(
     }
     errors++;
   }
-  validate368.errors = vErrors;
+  validate379.errors = vErrors;
   return errors === 0;
 }
-validate368.evaluated = { dynamicProps: false, dynamicItems: false };
+validate379.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema102 = {
+const schema105 = {
   type: 'object',
   properties: {
     protocol: { $ref: '#/$defs/name' },
@@ -14138,7 +15000,7 @@ const schema102 = {
   required: ['protocol', 'edition'],
   additionalProperties: false,
 };
-const schema103 = {
+const schema106 = {
   type: 'object',
   properties: {
     value: { $ref: '#/$defs/quantity' },
@@ -14149,13 +15011,13 @@ const schema103 = {
   additionalProperties: false,
 };
 
-function validate375(
+function validate386(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate375.evaluated;
+  const evaluated0 = validate386.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14182,20 +15044,20 @@ function validate375(
       errors++;
     }
   }
-  validate375.errors = vErrors;
+  validate386.errors = vErrors;
   return errors === 0;
 }
-validate375.evaluated = { dynamicProps: false, dynamicItems: false };
+validate386.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema105 = { type: 'array', items: { $ref: '#/$defs/name' }, maxItems: 200 };
+const schema108 = { type: 'array', items: { $ref: '#/$defs/name' }, maxItems: 200 };
 
-function validate378(
+function validate389(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate378.evaluated;
+  const evaluated0 = validate389.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14215,7 +15077,7 @@ function validate378(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate366(data[i0], {
+        !validate377(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -14223,7 +15085,7 @@ function validate378(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate366.errors);
+        vErrors = joined(vErrors, validate377.errors);
         errors = vErrors.length;
       }
     }
@@ -14236,18 +15098,18 @@ function validate378(
     }
     errors++;
   }
-  validate378.errors = vErrors;
+  validate389.errors = vErrors;
   return errors === 0;
 }
-validate378.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate389.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate374(
+function validate385(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate374.evaluated;
+  const evaluated0 = validate385.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14301,7 +15163,7 @@ function validate374(
     }
     if (data.value !== undefined) {
       if (
-        !validate375(data.value, {
+        !validate386(data.value, {
           instancePath: instancePath + '/value',
           parentData: data,
           parentDataProperty: 'value',
@@ -14309,13 +15171,13 @@ function validate374(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate375.errors);
+        vErrors = joined(vErrors, validate386.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate368(data.because, {
+        !validate379(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -14323,13 +15185,13 @@ function validate374(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate368.errors);
+        vErrors = joined(vErrors, validate379.errors);
         errors = vErrors.length;
       }
     }
     if (data.source !== undefined) {
       if (
-        !validate378(data.source, {
+        !validate389(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -14337,7 +15199,7 @@ function validate374(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate378.errors);
+        vErrors = joined(vErrors, validate389.errors);
         errors = vErrors.length;
       }
     }
@@ -14350,25 +15212,25 @@ function validate374(
     }
     errors++;
   }
-  validate374.errors = vErrors;
+  validate385.errors = vErrors;
   return errors === 0;
 }
-validate374.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate385.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema106 = {
+const schema109 = {
   type: 'object',
   properties: { rule: { $ref: '#/$defs/name' }, because: { $ref: '#/$defs/text' } },
   required: ['rule', 'because'],
   additionalProperties: false,
 };
 
-function validate382(
+function validate393(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate382.evaluated;
+  const evaluated0 = validate393.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14422,7 +15284,7 @@ function validate382(
     }
     if (data.rule !== undefined) {
       if (
-        !validate366(data.rule, {
+        !validate377(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -14430,13 +15292,13 @@ function validate382(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate366.errors);
+        vErrors = joined(vErrors, validate377.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate368(data.because, {
+        !validate379(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -14444,7 +15306,7 @@ function validate382(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate368.errors);
+        vErrors = joined(vErrors, validate379.errors);
         errors = vErrors.length;
       }
     }
@@ -14457,18 +15319,18 @@ function validate382(
     }
     errors++;
   }
-  validate382.errors = vErrors;
+  validate393.errors = vErrors;
   return errors === 0;
 }
-validate382.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate393.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate371(
+function validate382(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate371.evaluated;
+  const evaluated0 = validate382.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14522,7 +15384,7 @@ function validate371(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate366(data.protocol, {
+        !validate377(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -14530,7 +15392,7 @@ function validate371(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate366.errors);
+        vErrors = joined(vErrors, validate377.errors);
         errors = vErrors.length;
       }
     }
@@ -14601,7 +15463,7 @@ function validate371(
         for (const key1 in data2) {
           const _errs7 = errors;
           if (
-            !validate366(key1, {
+            !validate377(key1, {
               instancePath: instancePath + '/limits',
               parentData: data2,
               parentDataProperty: 'limits',
@@ -14609,7 +15471,7 @@ function validate371(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate366.errors);
+            vErrors = joined(vErrors, validate377.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs7 === errors;
@@ -14630,7 +15492,7 @@ function validate371(
         }
         for (const key2 in data2) {
           if (
-            !validate374(data2[key2], {
+            !validate385(data2[key2], {
               instancePath: instancePath + '/limits/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data2,
               parentDataProperty: key2,
@@ -14638,7 +15500,7 @@ function validate371(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate374.errors);
+            vErrors = joined(vErrors, validate385.errors);
             errors = vErrors.length;
           }
         }
@@ -14691,7 +15553,7 @@ function validate371(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate382(data4[i0], {
+            !validate393(data4[i0], {
               instancePath: instancePath + '/withdraws/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -14699,7 +15561,7 @@ function validate371(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate382.errors);
+            vErrors = joined(vErrors, validate393.errors);
             errors = vErrors.length;
           }
         }
@@ -14727,12 +15589,12 @@ function validate371(
     }
     errors++;
   }
-  validate371.errors = vErrors;
+  validate382.errors = vErrors;
   return errors === 0;
 }
-validate371.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate382.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema107 = {
+const schema110 = {
   type: 'object',
   properties: {
     all: { $ref: '#/$defs/conditions' },
@@ -14745,7 +15607,7 @@ const schema107 = {
   minProperties: 1,
   maxProperties: 100,
 };
-const schema108 = {
+const schema111 = {
   type: 'object',
   properties: {
     below: { $ref: '#/$defs/quantity' },
@@ -14763,13 +15625,13 @@ const schema108 = {
   additionalProperties: false,
 };
 
-function validate396(
+function validate407(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate396.evaluated;
+  const evaluated0 = validate407.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14799,18 +15661,18 @@ function validate396(
     }
     errors++;
   }
-  validate396.errors = vErrors;
+  validate407.errors = vErrors;
   return errors === 0;
 }
-validate396.evaluated = { dynamicProps: false, dynamicItems: false };
+validate407.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate389(
+function validate400(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate389.evaluated;
+  const evaluated0 = validate400.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14833,7 +15695,7 @@ function validate389(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema108.properties, key0)) {
+      if (!func5.call(schema111.properties, key0)) {
         const err1 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -14850,7 +15712,7 @@ function validate389(
     }
     if (data.below !== undefined) {
       if (
-        !validate375(data.below, {
+        !validate386(data.below, {
           instancePath: instancePath + '/below',
           parentData: data,
           parentDataProperty: 'below',
@@ -14858,13 +15720,13 @@ function validate389(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate375.errors);
+        vErrors = joined(vErrors, validate386.errors);
         errors = vErrors.length;
       }
     }
     if (data.above !== undefined) {
       if (
-        !validate375(data.above, {
+        !validate386(data.above, {
           instancePath: instancePath + '/above',
           parentData: data,
           parentDataProperty: 'above',
@@ -14872,13 +15734,13 @@ function validate389(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate375.errors);
+        vErrors = joined(vErrors, validate386.errors);
         errors = vErrors.length;
       }
     }
     if (data.at_most !== undefined) {
       if (
-        !validate375(data.at_most, {
+        !validate386(data.at_most, {
           instancePath: instancePath + '/at_most',
           parentData: data,
           parentDataProperty: 'at_most',
@@ -14886,13 +15748,13 @@ function validate389(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate375.errors);
+        vErrors = joined(vErrors, validate386.errors);
         errors = vErrors.length;
       }
     }
     if (data.at_least !== undefined) {
       if (
-        !validate375(data.at_least, {
+        !validate386(data.at_least, {
           instancePath: instancePath + '/at_least',
           parentData: data,
           parentDataProperty: 'at_least',
@@ -14900,7 +15762,7 @@ function validate389(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate375.errors);
+        vErrors = joined(vErrors, validate386.errors);
         errors = vErrors.length;
       }
     }
@@ -14938,7 +15800,7 @@ function validate389(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate375(data4[i0], {
+            !validate386(data4[i0], {
               instancePath: instancePath + '/between/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -14946,7 +15808,7 @@ function validate389(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate375.errors);
+            vErrors = joined(vErrors, validate386.errors);
             errors = vErrors.length;
           }
         }
@@ -14972,7 +15834,7 @@ function validate389(
           instancePath: instancePath + '/is',
           schemaPath: '#/properties/is/type',
           keyword: 'type',
-          params: { type: schema108.properties.is.type },
+          params: { type: schema111.properties.is.type },
         };
         if (vErrors === null) {
           vErrors = [err5];
@@ -15000,7 +15862,7 @@ function validate389(
     }
     if (data.one_of !== undefined) {
       if (
-        !validate378(data.one_of, {
+        !validate389(data.one_of, {
           instancePath: instancePath + '/one_of',
           parentData: data,
           parentDataProperty: 'one_of',
@@ -15008,13 +15870,13 @@ function validate389(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate378.errors);
+        vErrors = joined(vErrors, validate389.errors);
         errors = vErrors.length;
       }
     }
     if (data.known !== undefined) {
       if (
-        !validate396(data.known, {
+        !validate407(data.known, {
           instancePath: instancePath + '/known',
           parentData: data,
           parentDataProperty: 'known',
@@ -15022,13 +15884,13 @@ function validate389(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate396.errors);
+        vErrors = joined(vErrors, validate407.errors);
         errors = vErrors.length;
       }
     }
     if (data.unobtainable !== undefined) {
       if (
-        !validate396(data.unobtainable, {
+        !validate407(data.unobtainable, {
           instancePath: instancePath + '/unobtainable',
           parentData: data,
           parentDataProperty: 'unobtainable',
@@ -15036,13 +15898,13 @@ function validate389(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate396.errors);
+        vErrors = joined(vErrors, validate407.errors);
         errors = vErrors.length;
       }
     }
     if (data.accepted !== undefined) {
       if (
-        !validate368(data.accepted, {
+        !validate379(data.accepted, {
           instancePath: instancePath + '/accepted',
           parentData: data,
           parentDataProperty: 'accepted',
@@ -15050,7 +15912,7 @@ function validate389(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate368.errors);
+        vErrors = joined(vErrors, validate379.errors);
         errors = vErrors.length;
       }
     }
@@ -15063,21 +15925,21 @@ function validate389(
     }
     errors++;
   }
-  validate389.errors = vErrors;
+  validate400.errors = vErrors;
   return errors === 0;
 }
-validate389.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate400.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema110 = { type: 'array', items: { $ref: '#/$defs/condition' }, minItems: 1, maxItems: 200 };
-const wrapper1 = { validate: validate388 };
+const schema113 = { type: 'array', items: { $ref: '#/$defs/condition' }, minItems: 1, maxItems: 200 };
+const wrapper1 = { validate: validate399 };
 
-function validate401(
+function validate412(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate401.evaluated;
+  const evaluated0 = validate412.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15127,25 +15989,25 @@ function validate401(
     }
     errors++;
   }
-  validate401.errors = vErrors;
+  validate412.errors = vErrors;
   return errors === 0;
 }
-validate401.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate412.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-const schema111 = {
+const schema114 = {
   type: 'object',
   properties: { count: { type: 'integer', minimum: 1, maximum: 200 }, of: { $ref: '#/$defs/conditions' } },
   required: ['count', 'of'],
   additionalProperties: false,
 };
 
-function validate405(
+function validate416(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate405.evaluated;
+  const evaluated0 = validate416.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15246,7 +16108,7 @@ function validate405(
     }
     if (data.of !== undefined) {
       if (
-        !validate401(data.of, {
+        !validate412(data.of, {
           instancePath: instancePath + '/of',
           parentData: data,
           parentDataProperty: 'of',
@@ -15254,7 +16116,7 @@ function validate405(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate401.errors);
+        vErrors = joined(vErrors, validate412.errors);
         errors = vErrors.length;
       }
     }
@@ -15267,18 +16129,18 @@ function validate405(
     }
     errors++;
   }
-  validate405.errors = vErrors;
+  validate416.errors = vErrors;
   return errors === 0;
 }
-validate405.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate416.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate388(
+function validate399(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate388.evaluated;
+  const evaluated0 = validate399.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15323,7 +16185,7 @@ function validate388(
         key0 === 'rule'
       )) {
         if (
-          !validate389(data[key0], {
+          !validate400(data[key0], {
             instancePath: instancePath + '/' + key0.replace(/~/g, '~0').replace(/\//g, '~1'),
             parentData: data,
             parentDataProperty: key0,
@@ -15331,14 +16193,14 @@ function validate388(
             dynamicAnchors,
           })
         ) {
-          vErrors = joined(vErrors, validate389.errors);
+          vErrors = joined(vErrors, validate400.errors);
           errors = vErrors.length;
         }
       }
     }
     if (data.all !== undefined) {
       if (
-        !validate401(data.all, {
+        !validate412(data.all, {
           instancePath: instancePath + '/all',
           parentData: data,
           parentDataProperty: 'all',
@@ -15346,13 +16208,13 @@ function validate388(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate401.errors);
+        vErrors = joined(vErrors, validate412.errors);
         errors = vErrors.length;
       }
     }
     if (data.any !== undefined) {
       if (
-        !validate401(data.any, {
+        !validate412(data.any, {
           instancePath: instancePath + '/any',
           parentData: data,
           parentDataProperty: 'any',
@@ -15360,13 +16222,13 @@ function validate388(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate401.errors);
+        vErrors = joined(vErrors, validate412.errors);
         errors = vErrors.length;
       }
     }
     if (data.none !== undefined) {
       if (
-        !validate401(data.none, {
+        !validate412(data.none, {
           instancePath: instancePath + '/none',
           parentData: data,
           parentDataProperty: 'none',
@@ -15374,13 +16236,13 @@ function validate388(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate401.errors);
+        vErrors = joined(vErrors, validate412.errors);
         errors = vErrors.length;
       }
     }
     if (data.at_least_of !== undefined) {
       if (
-        !validate405(data.at_least_of, {
+        !validate416(data.at_least_of, {
           instancePath: instancePath + '/at_least_of',
           parentData: data,
           parentDataProperty: 'at_least_of',
@@ -15388,13 +16250,13 @@ function validate388(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate405.errors);
+        vErrors = joined(vErrors, validate416.errors);
         errors = vErrors.length;
       }
     }
     if (data.rule !== undefined) {
       if (
-        !validate366(data.rule, {
+        !validate377(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -15402,7 +16264,7 @@ function validate388(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate366.errors);
+        vErrors = joined(vErrors, validate377.errors);
         errors = vErrors.length;
       }
     }
@@ -15415,18 +16277,18 @@ function validate388(
     }
     errors++;
   }
-  validate388.errors = vErrors;
+  validate399.errors = vErrors;
   return errors === 0;
 }
-validate388.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate399.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate413(
+function validate424(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate413.evaluated;
+  const evaluated0 = validate424.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15547,12 +16409,12 @@ function validate413(
     }
     errors++;
   }
-  validate413.errors = vErrors;
+  validate424.errors = vErrors;
   return errors === 0;
 }
-validate413.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate424.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema113 = {
+const schema116 = {
   type: 'object',
   properties: {
     needs: { $ref: '#/$defs/names' },
@@ -15566,13 +16428,13 @@ const schema113 = {
   additionalProperties: false,
 };
 
-function validate421(
+function validate432(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate421.evaluated;
+  const evaluated0 = validate432.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16129,18 +16991,18 @@ function validate421(
     }
     errors++;
   }
-  validate421.errors = vErrors;
+  validate432.errors = vErrors;
   return errors === 0;
 }
-validate421.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate432.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate417(
+function validate428(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate417.evaluated;
+  const evaluated0 = validate428.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16166,7 +17028,7 @@ function validate417(
     }
     if (data.needs !== undefined) {
       if (
-        !validate378(data.needs, {
+        !validate389(data.needs, {
           instancePath: instancePath + '/needs',
           parentData: data,
           parentDataProperty: 'needs',
@@ -16174,13 +17036,13 @@ function validate417(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate378.errors);
+        vErrors = joined(vErrors, validate389.errors);
         errors = vErrors.length;
       }
     }
     if (data.helps !== undefined) {
       if (
-        !validate378(data.helps, {
+        !validate389(data.helps, {
           instancePath: instancePath + '/helps',
           parentData: data,
           parentDataProperty: 'helps',
@@ -16188,7 +17050,7 @@ function validate417(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate378.errors);
+        vErrors = joined(vErrors, validate389.errors);
         errors = vErrors.length;
       }
     }
@@ -16198,7 +17060,7 @@ function validate417(
         for (const key1 in data2) {
           const _errs6 = errors;
           if (
-            !validate366(key1, {
+            !validate377(key1, {
               instancePath: instancePath + '/declares',
               parentData: data2,
               parentDataProperty: 'declares',
@@ -16206,7 +17068,7 @@ function validate417(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate366.errors);
+            vErrors = joined(vErrors, validate377.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs6 === errors;
@@ -16227,7 +17089,7 @@ function validate417(
         }
         for (const key2 in data2) {
           if (
-            !validate421(data2[key2], {
+            !validate432(data2[key2], {
               instancePath: instancePath + '/declares/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data2,
               parentDataProperty: key2,
@@ -16235,7 +17097,7 @@ function validate417(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate421.errors);
+            vErrors = joined(vErrors, validate432.errors);
             errors = vErrors.length;
           }
         }
@@ -16263,24 +17125,24 @@ function validate417(
     }
     errors++;
   }
-  validate417.errors = vErrors;
+  validate428.errors = vErrors;
   return errors === 0;
 }
-validate417.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate428.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema115 = {
+const schema118 = {
   type: 'object',
   properties: { set_by: { $ref: '#/$defs/text' }, if_not_stated: { type: ['number', 'string', 'boolean'] } },
   additionalProperties: false,
 };
 
-function validate438(
+function validate449(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate438.evaluated;
+  const evaluated0 = validate449.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16306,7 +17168,7 @@ function validate438(
     }
     if (data.set_by !== undefined) {
       if (
-        !validate368(data.set_by, {
+        !validate379(data.set_by, {
           instancePath: instancePath + '/set_by',
           parentData: data,
           parentDataProperty: 'set_by',
@@ -16314,7 +17176,7 @@ function validate438(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate368.errors);
+        vErrors = joined(vErrors, validate379.errors);
         errors = vErrors.length;
       }
     }
@@ -16329,7 +17191,7 @@ function validate438(
           instancePath: instancePath + '/if_not_stated',
           schemaPath: '#/properties/if_not_stated/type',
           keyword: 'type',
-          params: { type: schema115.properties.if_not_stated.type },
+          params: { type: schema118.properties.if_not_stated.type },
         };
         if (vErrors === null) {
           vErrors = [err1];
@@ -16348,12 +17210,12 @@ function validate438(
     }
     errors++;
   }
-  validate438.errors = vErrors;
+  validate449.errors = vErrors;
   return errors === 0;
 }
-validate438.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate449.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema116 = {
+const schema119 = {
   type: 'object',
   properties: {
     value: { $ref: '#/$defs/quantity' },
@@ -16367,13 +17229,13 @@ const schema116 = {
   additionalProperties: false,
 };
 
-function validate442(
+function validate453(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate442.evaluated;
+  const evaluated0 = validate453.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16420,7 +17282,7 @@ function validate442(
     }
     if (data.value !== undefined) {
       if (
-        !validate375(data.value, {
+        !validate386(data.value, {
           instancePath: instancePath + '/value',
           parentData: data,
           parentDataProperty: 'value',
@@ -16428,7 +17290,7 @@ function validate442(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate375.errors);
+        vErrors = joined(vErrors, validate386.errors);
         errors = vErrors.length;
       }
     }
@@ -16498,7 +17360,7 @@ function validate442(
         const len0 = data2.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate375(data2[i0], {
+            !validate386(data2[i0], {
               instancePath: instancePath + '/between/' + i0,
               parentData: data2,
               parentDataProperty: i0,
@@ -16506,7 +17368,7 @@ function validate442(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate375.errors);
+            vErrors = joined(vErrors, validate386.errors);
             errors = vErrors.length;
           }
         }
@@ -16527,7 +17389,7 @@ function validate442(
     }
     if (data.set_by !== undefined) {
       if (
-        !validate368(data.set_by, {
+        !validate379(data.set_by, {
           instancePath: instancePath + '/set_by',
           parentData: data,
           parentDataProperty: 'set_by',
@@ -16535,13 +17397,13 @@ function validate442(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate368.errors);
+        vErrors = joined(vErrors, validate379.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate368(data.title, {
+        !validate379(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -16549,13 +17411,13 @@ function validate442(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate368.errors);
+        vErrors = joined(vErrors, validate379.errors);
         errors = vErrors.length;
       }
     }
     if (data.source !== undefined) {
       if (
-        !validate378(data.source, {
+        !validate389(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -16563,7 +17425,7 @@ function validate442(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate378.errors);
+        vErrors = joined(vErrors, validate389.errors);
         errors = vErrors.length;
       }
     }
@@ -16576,12 +17438,12 @@ function validate442(
     }
     errors++;
   }
-  validate442.errors = vErrors;
+  validate453.errors = vErrors;
   return errors === 0;
 }
-validate442.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate453.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema117 = {
+const schema120 = {
   type: 'object',
   properties: {
     fault: { $ref: '#/$defs/name' },
@@ -16596,7 +17458,7 @@ const schema117 = {
   required: ['fault', 'when', 'says', 'source'],
   additionalProperties: false,
 };
-const schema118 = {
+const schema121 = {
   type: 'object',
   propertyNames: { $ref: '#/$defs/name' },
   additionalProperties: { $ref: '#/$defs/quantity' },
@@ -16604,13 +17466,13 @@ const schema118 = {
   maxProperties: 20,
 };
 
-function validate453(
+function validate464(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate453.evaluated;
+  const evaluated0 = validate464.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16649,9 +17511,9 @@ function validate453(
     for (const key0 in data) {
       const _errs1 = errors;
       if (
-        !validate366(key0, { instancePath, parentData: data, parentDataProperty, rootData, dynamicAnchors })
+        !validate377(key0, { instancePath, parentData: data, parentDataProperty, rootData, dynamicAnchors })
       ) {
-        vErrors = joined(vErrors, validate366.errors);
+        vErrors = joined(vErrors, validate377.errors);
         errors = vErrors.length;
       }
       var valid0 = _errs1 === errors;
@@ -16672,7 +17534,7 @@ function validate453(
     }
     for (const key1 in data) {
       if (
-        !validate375(data[key1], {
+        !validate386(data[key1], {
           instancePath: instancePath + '/' + key1.replace(/~/g, '~0').replace(/\//g, '~1'),
           parentData: data,
           parentDataProperty: key1,
@@ -16680,7 +17542,7 @@ function validate453(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate375.errors);
+        vErrors = joined(vErrors, validate386.errors);
         errors = vErrors.length;
       }
     }
@@ -16693,12 +17555,12 @@ function validate453(
     }
     errors++;
   }
-  validate453.errors = vErrors;
+  validate464.errors = vErrors;
   return errors === 0;
 }
-validate453.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate464.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema119 = {
+const schema122 = {
   type: 'object',
   properties: {
     id: { $ref: '#/$defs/name' },
@@ -16710,13 +17572,13 @@ const schema119 = {
   additionalProperties: false,
 };
 
-function validate459(
+function validate470(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate459.evaluated;
+  const evaluated0 = validate470.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16770,7 +17632,7 @@ function validate459(
     }
     if (data.id !== undefined) {
       if (
-        !validate366(data.id, {
+        !validate377(data.id, {
           instancePath: instancePath + '/id',
           parentData: data,
           parentDataProperty: 'id',
@@ -16778,13 +17640,13 @@ function validate459(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate366.errors);
+        vErrors = joined(vErrors, validate377.errors);
         errors = vErrors.length;
       }
     }
     if (data.text !== undefined) {
       if (
-        !validate368(data.text, {
+        !validate379(data.text, {
           instancePath: instancePath + '/text',
           parentData: data,
           parentDataProperty: 'text',
@@ -16792,13 +17654,13 @@ function validate459(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate368.errors);
+        vErrors = joined(vErrors, validate379.errors);
         errors = vErrors.length;
       }
     }
     if (data.under !== undefined) {
       if (
-        !validate368(data.under, {
+        !validate379(data.under, {
           instancePath: instancePath + '/under',
           parentData: data,
           parentDataProperty: 'under',
@@ -16806,13 +17668,13 @@ function validate459(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate368.errors);
+        vErrors = joined(vErrors, validate379.errors);
         errors = vErrors.length;
       }
     }
     if (data.excludes !== undefined) {
       if (
-        !validate378(data.excludes, {
+        !validate389(data.excludes, {
           instancePath: instancePath + '/excludes',
           parentData: data,
           parentDataProperty: 'excludes',
@@ -16820,7 +17682,7 @@ function validate459(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate378.errors);
+        vErrors = joined(vErrors, validate389.errors);
         errors = vErrors.length;
       }
     }
@@ -16833,18 +17695,18 @@ function validate459(
     }
     errors++;
   }
-  validate459.errors = vErrors;
+  validate470.errors = vErrors;
   return errors === 0;
 }
-validate459.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate470.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate449(
+function validate460(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate449.evaluated;
+  const evaluated0 = validate460.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16935,7 +17797,7 @@ function validate449(
     }
     if (data.fault !== undefined) {
       if (
-        !validate366(data.fault, {
+        !validate377(data.fault, {
           instancePath: instancePath + '/fault',
           parentData: data,
           parentDataProperty: 'fault',
@@ -16943,13 +17805,13 @@ function validate449(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate366.errors);
+        vErrors = joined(vErrors, validate377.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate368(data.title, {
+        !validate379(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -16957,13 +17819,13 @@ function validate449(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate368.errors);
+        vErrors = joined(vErrors, validate379.errors);
         errors = vErrors.length;
       }
     }
     if (data.when !== undefined) {
       if (
-        !validate388(data.when, {
+        !validate399(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -16971,13 +17833,13 @@ function validate449(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate388.errors);
+        vErrors = joined(vErrors, validate399.errors);
         errors = vErrors.length;
       }
     }
     if (data.reads_high !== undefined) {
       if (
-        !validate453(data.reads_high, {
+        !validate464(data.reads_high, {
           instancePath: instancePath + '/reads_high',
           parentData: data,
           parentDataProperty: 'reads_high',
@@ -16985,13 +17847,13 @@ function validate449(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate453.errors);
+        vErrors = joined(vErrors, validate464.errors);
         errors = vErrors.length;
       }
     }
     if (data.reads_low !== undefined) {
       if (
-        !validate453(data.reads_low, {
+        !validate464(data.reads_low, {
           instancePath: instancePath + '/reads_low',
           parentData: data,
           parentDataProperty: 'reads_low',
@@ -16999,13 +17861,13 @@ function validate449(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate453.errors);
+        vErrors = joined(vErrors, validate464.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate368(data.says, {
+        !validate379(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -17013,7 +17875,7 @@ function validate449(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate368.errors);
+        vErrors = joined(vErrors, validate379.errors);
         errors = vErrors.length;
       }
     }
@@ -17051,7 +17913,7 @@ function validate449(
         const len0 = data6.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate459(data6[i0], {
+            !validate470(data6[i0], {
               instancePath: instancePath + '/do/' + i0,
               parentData: data6,
               parentDataProperty: i0,
@@ -17059,7 +17921,7 @@ function validate449(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate459.errors);
+            vErrors = joined(vErrors, validate470.errors);
             errors = vErrors.length;
           }
         }
@@ -17080,7 +17942,7 @@ function validate449(
     }
     if (data.source !== undefined) {
       if (
-        !validate378(data.source, {
+        !validate389(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -17088,7 +17950,7 @@ function validate449(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate378.errors);
+        vErrors = joined(vErrors, validate389.errors);
         errors = vErrors.length;
       }
     }
@@ -17101,12 +17963,12 @@ function validate449(
     }
     errors++;
   }
-  validate449.errors = vErrors;
+  validate460.errors = vErrors;
   return errors === 0;
 }
-validate449.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate460.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema120 = {
+const schema123 = {
   type: 'object',
   properties: {
     title: { $ref: '#/$defs/text' },
@@ -17141,7 +18003,7 @@ const schema120 = {
   },
   additionalProperties: false,
 };
-const schema121 = {
+const schema124 = {
   type: 'object',
   properties: {
     of: { $ref: '#/$defs/name' },
@@ -17157,13 +18019,13 @@ const schema121 = {
   additionalProperties: false,
 };
 
-function validate472(
+function validate483(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate472.evaluated;
+  const evaluated0 = validate483.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17217,7 +18079,7 @@ function validate472(
     }
     if (data.of !== undefined) {
       if (
-        !validate366(data.of, {
+        !validate377(data.of, {
           instancePath: instancePath + '/of',
           parentData: data,
           parentDataProperty: 'of',
@@ -17225,7 +18087,7 @@ function validate472(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate366.errors);
+        vErrors = joined(vErrors, validate377.errors);
         errors = vErrors.length;
       }
     }
@@ -17295,7 +18157,7 @@ function validate472(
             const len1 = data2.length;
             for (let i1 = 0; i1 < len1; i1++) {
               if (
-                !validate375(data2[i1], {
+                !validate386(data2[i1], {
                   instancePath: instancePath + '/points/' + i0 + '/' + i1,
                   parentData: data2,
                   parentDataProperty: i1,
@@ -17303,7 +18165,7 @@ function validate472(
                   dynamicAnchors,
                 })
               ) {
-                vErrors = joined(vErrors, validate375.errors);
+                vErrors = joined(vErrors, validate386.errors);
                 errors = vErrors.length;
               }
             }
@@ -17358,7 +18220,7 @@ function validate472(
           instancePath: instancePath + '/beyond',
           schemaPath: '#/properties/beyond/enum',
           keyword: 'enum',
-          params: { allowedValues: schema121.properties.beyond.enum },
+          params: { allowedValues: schema124.properties.beyond.enum },
         };
         if (vErrors === null) {
           vErrors = [err10];
@@ -17377,19 +18239,19 @@ function validate472(
     }
     errors++;
   }
-  validate472.errors = vErrors;
+  validate483.errors = vErrors;
   return errors === 0;
 }
-validate472.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate483.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema122 = {
+const schema125 = {
   type: ['array', 'object'],
   items: { $ref: '#/$defs/band' },
   additionalProperties: { type: 'integer', minimum: -1000, maximum: 1000 },
   minItems: 1,
   maxItems: 100,
 };
-const schema123 = {
+const schema126 = {
   type: 'object',
   properties: {
     at_most: { $ref: '#/$defs/quantity' },
@@ -17400,13 +18262,13 @@ const schema123 = {
   additionalProperties: false,
 };
 
-function validate478(
+function validate489(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate478.evaluated;
+  const evaluated0 = validate489.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17446,7 +18308,7 @@ function validate478(
     }
     if (data.at_most !== undefined) {
       if (
-        !validate375(data.at_most, {
+        !validate386(data.at_most, {
           instancePath: instancePath + '/at_most',
           parentData: data,
           parentDataProperty: 'at_most',
@@ -17454,13 +18316,13 @@ function validate478(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate375.errors);
+        vErrors = joined(vErrors, validate386.errors);
         errors = vErrors.length;
       }
     }
     if (data.below !== undefined) {
       if (
-        !validate375(data.below, {
+        !validate386(data.below, {
           instancePath: instancePath + '/below',
           parentData: data,
           parentDataProperty: 'below',
@@ -17468,7 +18330,7 @@ function validate478(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate375.errors);
+        vErrors = joined(vErrors, validate386.errors);
         errors = vErrors.length;
       }
     }
@@ -17528,18 +18390,18 @@ function validate478(
     }
     errors++;
   }
-  validate478.errors = vErrors;
+  validate489.errors = vErrors;
   return errors === 0;
 }
-validate478.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate489.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate477(
+function validate488(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate477.evaluated;
+  const evaluated0 = validate488.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17547,7 +18409,7 @@ function validate477(
     evaluated0.items = undefined;
   }
   if (!data || typeof data != 'object') {
-    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema122.type } };
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema125.type } };
     if (vErrors === null) {
       vErrors = [err0];
     } else {
@@ -17577,7 +18439,7 @@ function validate477(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate478(data[i0], {
+        !validate489(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -17585,7 +18447,7 @@ function validate477(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate478.errors);
+        vErrors = joined(vErrors, validate489.errors);
         errors = vErrors.length;
       }
     }
@@ -17639,25 +18501,25 @@ function validate477(
       }
     }
   }
-  validate477.errors = vErrors;
+  validate488.errors = vErrors;
   return errors === 0;
 }
-validate477.evaluated = { props: true, items: true, dynamicProps: false, dynamicItems: false };
+validate488.evaluated = { props: true, items: true, dynamicProps: false, dynamicItems: false };
 
-const schema124 = {
+const schema127 = {
   type: 'object',
   properties: { when: { $ref: '#/$defs/condition' }, use: { $ref: '#/$defs/quantity' } },
   required: ['use'],
   additionalProperties: false,
 };
 
-function validate483(
+function validate494(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate483.evaluated;
+  const evaluated0 = validate494.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17697,7 +18559,7 @@ function validate483(
     }
     if (data.when !== undefined) {
       if (
-        !validate388(data.when, {
+        !validate399(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -17705,13 +18567,13 @@ function validate483(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate388.errors);
+        vErrors = joined(vErrors, validate399.errors);
         errors = vErrors.length;
       }
     }
     if (data.use !== undefined) {
       if (
-        !validate375(data.use, {
+        !validate386(data.use, {
           instancePath: instancePath + '/use',
           parentData: data,
           parentDataProperty: 'use',
@@ -17719,7 +18581,7 @@ function validate483(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate375.errors);
+        vErrors = joined(vErrors, validate386.errors);
         errors = vErrors.length;
       }
     }
@@ -17732,18 +18594,18 @@ function validate483(
     }
     errors++;
   }
-  validate483.errors = vErrors;
+  validate494.errors = vErrors;
   return errors === 0;
 }
-validate483.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate494.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate497(
+function validate508(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate497.evaluated;
+  const evaluated0 = validate508.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17783,18 +18645,18 @@ function validate497(
     }
     errors++;
   }
-  validate497.errors = vErrors;
+  validate508.errors = vErrors;
   return errors === 0;
 }
-validate497.evaluated = { dynamicProps: false, dynamicItems: false };
+validate508.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate468(
+function validate479(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate468.evaluated;
+  const evaluated0 = validate479.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17803,7 +18665,7 @@ function validate468(
   }
   if (data && typeof data == 'object' && !Array.isArray(data)) {
     for (const key0 in data) {
-      if (!func5.call(schema120.properties, key0)) {
+      if (!func5.call(schema123.properties, key0)) {
         const err0 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -17820,7 +18682,7 @@ function validate468(
     }
     if (data.title !== undefined) {
       if (
-        !validate368(data.title, {
+        !validate379(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -17828,13 +18690,13 @@ function validate468(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate368.errors);
+        vErrors = joined(vErrors, validate379.errors);
         errors = vErrors.length;
       }
     }
     if (data.meaning !== undefined) {
       if (
-        !validate368(data.meaning, {
+        !validate379(data.meaning, {
           instancePath: instancePath + '/meaning',
           parentData: data,
           parentDataProperty: 'meaning',
@@ -17842,7 +18704,7 @@ function validate468(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate368.errors);
+        vErrors = joined(vErrors, validate379.errors);
         errors = vErrors.length;
       }
     }
@@ -17880,7 +18742,7 @@ function validate468(
     }
     if (data.source !== undefined) {
       if (
-        !validate378(data.source, {
+        !validate389(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -17888,7 +18750,7 @@ function validate468(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate378.errors);
+        vErrors = joined(vErrors, validate389.errors);
         errors = vErrors.length;
       }
     }
@@ -17899,7 +18761,7 @@ function validate468(
           instancePath: instancePath + '/formula',
           schemaPath: '#/properties/formula/type',
           keyword: 'type',
-          params: { type: schema120.properties.formula.type },
+          params: { type: schema123.properties.formula.type },
         };
         if (vErrors === null) {
           vErrors = [err3];
@@ -17927,7 +18789,7 @@ function validate468(
     }
     if (data.curve !== undefined) {
       if (
-        !validate472(data.curve, {
+        !validate483(data.curve, {
           instancePath: instancePath + '/curve',
           parentData: data,
           parentDataProperty: 'curve',
@@ -17935,7 +18797,7 @@ function validate468(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate472.errors);
+        vErrors = joined(vErrors, validate483.errors);
         errors = vErrors.length;
       }
     }
@@ -17973,7 +18835,7 @@ function validate468(
         for (const key1 in data6) {
           const _errs12 = errors;
           if (
-            !validate366(key1, {
+            !validate377(key1, {
               instancePath: instancePath + '/score',
               parentData: data6,
               parentDataProperty: 'score',
@@ -17981,7 +18843,7 @@ function validate468(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate366.errors);
+            vErrors = joined(vErrors, validate377.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs12 === errors;
@@ -18002,7 +18864,7 @@ function validate468(
         }
         for (const key2 in data6) {
           if (
-            !validate477(data6[key2], {
+            !validate488(data6[key2], {
               instancePath: instancePath + '/score/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data6,
               parentDataProperty: key2,
@@ -18010,7 +18872,7 @@ function validate468(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate477.errors);
+            vErrors = joined(vErrors, validate488.errors);
             errors = vErrors.length;
           }
         }
@@ -18063,7 +18925,7 @@ function validate468(
         const len0 = data8.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate483(data8[i0], {
+            !validate494(data8[i0], {
               instancePath: instancePath + '/choose/' + i0,
               parentData: data8,
               parentDataProperty: i0,
@@ -18071,7 +18933,7 @@ function validate468(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate483.errors);
+            vErrors = joined(vErrors, validate494.errors);
             errors = vErrors.length;
           }
         }
@@ -18092,7 +18954,7 @@ function validate468(
     }
     if (data.first_known !== undefined) {
       if (
-        !validate378(data.first_known, {
+        !validate389(data.first_known, {
           instancePath: instancePath + '/first_known',
           parentData: data,
           parentDataProperty: 'first_known',
@@ -18100,13 +18962,13 @@ function validate468(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate378.errors);
+        vErrors = joined(vErrors, validate389.errors);
         errors = vErrors.length;
       }
     }
     if (data.highest !== undefined) {
       if (
-        !validate366(data.highest, {
+        !validate377(data.highest, {
           instancePath: instancePath + '/highest',
           parentData: data,
           parentDataProperty: 'highest',
@@ -18114,13 +18976,13 @@ function validate468(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate366.errors);
+        vErrors = joined(vErrors, validate377.errors);
         errors = vErrors.length;
       }
     }
     if (data.lowest !== undefined) {
       if (
-        !validate366(data.lowest, {
+        !validate377(data.lowest, {
           instancePath: instancePath + '/lowest',
           parentData: data,
           parentDataProperty: 'lowest',
@@ -18128,13 +18990,13 @@ function validate468(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate366.errors);
+        vErrors = joined(vErrors, validate377.errors);
         errors = vErrors.length;
       }
     }
     if (data.average !== undefined) {
       if (
-        !validate366(data.average, {
+        !validate377(data.average, {
           instancePath: instancePath + '/average',
           parentData: data,
           parentDataProperty: 'average',
@@ -18142,13 +19004,13 @@ function validate468(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate366.errors);
+        vErrors = joined(vErrors, validate377.errors);
         errors = vErrors.length;
       }
     }
     if (data.earliest !== undefined) {
       if (
-        !validate366(data.earliest, {
+        !validate377(data.earliest, {
           instancePath: instancePath + '/earliest',
           parentData: data,
           parentDataProperty: 'earliest',
@@ -18156,13 +19018,13 @@ function validate468(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate366.errors);
+        vErrors = joined(vErrors, validate377.errors);
         errors = vErrors.length;
       }
     }
     if (data.latest !== undefined) {
       if (
-        !validate366(data.latest, {
+        !validate377(data.latest, {
           instancePath: instancePath + '/latest',
           parentData: data,
           parentDataProperty: 'latest',
@@ -18170,13 +19032,13 @@ function validate468(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate366.errors);
+        vErrors = joined(vErrors, validate377.errors);
         errors = vErrors.length;
       }
     }
     if (data.change !== undefined) {
       if (
-        !validate366(data.change, {
+        !validate377(data.change, {
           instancePath: instancePath + '/change',
           parentData: data,
           parentDataProperty: 'change',
@@ -18184,13 +19046,13 @@ function validate468(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate366.errors);
+        vErrors = joined(vErrors, validate377.errors);
         errors = vErrors.length;
       }
     }
     if (data.count !== undefined) {
       if (
-        !validate366(data.count, {
+        !validate377(data.count, {
           instancePath: instancePath + '/count',
           parentData: data,
           parentDataProperty: 'count',
@@ -18198,13 +19060,13 @@ function validate468(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate366.errors);
+        vErrors = joined(vErrors, validate377.errors);
         errors = vErrors.length;
       }
     }
     if (data.minutes_since !== undefined) {
       if (
-        !validate366(data.minutes_since, {
+        !validate377(data.minutes_since, {
           instancePath: instancePath + '/minutes_since',
           parentData: data,
           parentDataProperty: 'minutes_since',
@@ -18212,13 +19074,13 @@ function validate468(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate366.errors);
+        vErrors = joined(vErrors, validate377.errors);
         errors = vErrors.length;
       }
     }
     if (data.held !== undefined) {
       if (
-        !validate388(data.held, {
+        !validate399(data.held, {
           instancePath: instancePath + '/held',
           parentData: data,
           parentDataProperty: 'held',
@@ -18226,13 +19088,13 @@ function validate468(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate388.errors);
+        vErrors = joined(vErrors, validate399.errors);
         errors = vErrors.length;
       }
     }
     if (data.over !== undefined) {
       if (
-        !validate497(data.over, {
+        !validate508(data.over, {
           instancePath: instancePath + '/over',
           parentData: data,
           parentDataProperty: 'over',
@@ -18240,13 +19102,13 @@ function validate468(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate497.errors);
+        vErrors = joined(vErrors, validate508.errors);
         errors = vErrors.length;
       }
     }
     if (data.where !== undefined) {
       if (
-        !validate388(data.where, {
+        !validate399(data.where, {
           instancePath: instancePath + '/where',
           parentData: data,
           parentDataProperty: 'where',
@@ -18254,7 +19116,7 @@ function validate468(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate388.errors);
+        vErrors = joined(vErrors, validate399.errors);
         errors = vErrors.length;
       }
     }
@@ -18279,7 +19141,7 @@ function validate468(
           instancePath: instancePath + '/present_set',
           schemaPath: '#/properties/present_set/enum',
           keyword: 'enum',
-          params: { allowedValues: schema120.properties.present_set.enum },
+          params: { allowedValues: schema123.properties.present_set.enum },
         };
         if (vErrors === null) {
           vErrors = [err13];
@@ -18291,7 +19153,7 @@ function validate468(
     }
     if (data.longest_gap !== undefined) {
       if (
-        !validate497(data.longest_gap, {
+        !validate508(data.longest_gap, {
           instancePath: instancePath + '/longest_gap',
           parentData: data,
           parentDataProperty: 'longest_gap',
@@ -18299,13 +19161,13 @@ function validate468(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate497.errors);
+        vErrors = joined(vErrors, validate508.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_reliable_when !== undefined) {
       if (
-        !validate388(data.not_reliable_when, {
+        !validate399(data.not_reliable_when, {
           instancePath: instancePath + '/not_reliable_when',
           parentData: data,
           parentDataProperty: 'not_reliable_when',
@@ -18313,7 +19175,7 @@ function validate468(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate388.errors);
+        vErrors = joined(vErrors, validate399.errors);
         errors = vErrors.length;
       }
     }
@@ -18326,12 +19188,12 @@ function validate468(
     }
     errors++;
   }
-  validate468.errors = vErrors;
+  validate479.errors = vErrors;
   return errors === 0;
 }
-validate468.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate479.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema126 = {
+const schema129 = {
   type: 'object',
   properties: {
     rule: { $ref: '#/$defs/name' },
@@ -18351,7 +19213,7 @@ const schema126 = {
   required: ['rule', 'when'],
   additionalProperties: false,
 };
-const schema127 = {
+const schema130 = {
   type: 'object',
   properties: {
     when: { $ref: '#/$defs/condition' },
@@ -18362,13 +19224,13 @@ const schema127 = {
   additionalProperties: false,
 };
 
-function validate507(
+function validate518(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate507.evaluated;
+  const evaluated0 = validate518.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18408,7 +19270,7 @@ function validate507(
     }
     if (data.when !== undefined) {
       if (
-        !validate388(data.when, {
+        !validate399(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -18416,13 +19278,13 @@ function validate507(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate388.errors);
+        vErrors = joined(vErrors, validate399.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate368(data.says, {
+        !validate379(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -18430,13 +19292,13 @@ function validate507(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate368.errors);
+        vErrors = joined(vErrors, validate379.errors);
         errors = vErrors.length;
       }
     }
     if (data.accepted !== undefined) {
       if (
-        !validate368(data.accepted, {
+        !validate379(data.accepted, {
           instancePath: instancePath + '/accepted',
           parentData: data,
           parentDataProperty: 'accepted',
@@ -18444,7 +19306,7 @@ function validate507(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate368.errors);
+        vErrors = joined(vErrors, validate379.errors);
         errors = vErrors.length;
       }
     }
@@ -18457,12 +19319,12 @@ function validate507(
     }
     errors++;
   }
-  validate507.errors = vErrors;
+  validate518.errors = vErrors;
   return errors === 0;
 }
-validate507.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate518.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema128 = {
+const schema131 = {
   type: 'object',
   properties: {
     when: { $ref: '#/$defs/condition' },
@@ -18473,13 +19335,13 @@ const schema128 = {
   additionalProperties: false,
 };
 
-function validate512(
+function validate523(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate512.evaluated;
+  const evaluated0 = validate523.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18533,7 +19395,7 @@ function validate512(
     }
     if (data.when !== undefined) {
       if (
-        !validate388(data.when, {
+        !validate399(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -18541,13 +19403,13 @@ function validate512(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate388.errors);
+        vErrors = joined(vErrors, validate399.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate368(data.says, {
+        !validate379(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -18555,13 +19417,13 @@ function validate512(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate368.errors);
+        vErrors = joined(vErrors, validate379.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate366(data.level, {
+        !validate377(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -18569,7 +19431,7 @@ function validate512(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate366.errors);
+        vErrors = joined(vErrors, validate377.errors);
         errors = vErrors.length;
       }
     }
@@ -18582,20 +19444,20 @@ function validate512(
     }
     errors++;
   }
-  validate512.errors = vErrors;
+  validate523.errors = vErrors;
   return errors === 0;
 }
-validate512.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate523.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema129 = { type: 'array', items: { $ref: '#/$defs/text' }, minItems: 1, maxItems: 20 };
+const schema132 = { type: 'array', items: { $ref: '#/$defs/text' }, minItems: 1, maxItems: 20 };
 
-function validate521(
+function validate532(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate521.evaluated;
+  const evaluated0 = validate532.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18624,7 +19486,7 @@ function validate521(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate368(data[i0], {
+        !validate379(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -18632,7 +19494,7 @@ function validate521(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate368.errors);
+        vErrors = joined(vErrors, validate379.errors);
         errors = vErrors.length;
       }
     }
@@ -18645,18 +19507,18 @@ function validate521(
     }
     errors++;
   }
-  validate521.errors = vErrors;
+  validate532.errors = vErrors;
   return errors === 0;
 }
-validate521.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate532.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate503(
+function validate514(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate503.evaluated;
+  const evaluated0 = validate514.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18693,7 +19555,7 @@ function validate503(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema126.properties, key0)) {
+      if (!func5.call(schema129.properties, key0)) {
         const err2 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -18710,7 +19572,7 @@ function validate503(
     }
     if (data.rule !== undefined) {
       if (
-        !validate366(data.rule, {
+        !validate377(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -18718,13 +19580,13 @@ function validate503(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate366.errors);
+        vErrors = joined(vErrors, validate377.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate368(data.title, {
+        !validate379(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -18732,13 +19594,13 @@ function validate503(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate368.errors);
+        vErrors = joined(vErrors, validate379.errors);
         errors = vErrors.length;
       }
     }
     if (data.when !== undefined) {
       if (
-        !validate388(data.when, {
+        !validate399(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -18746,13 +19608,13 @@ function validate503(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate388.errors);
+        vErrors = joined(vErrors, validate399.errors);
         errors = vErrors.length;
       }
     }
     if (data.unless !== undefined) {
       if (
-        !validate507(data.unless, {
+        !validate518(data.unless, {
           instancePath: instancePath + '/unless',
           parentData: data,
           parentDataProperty: 'unless',
@@ -18760,13 +19622,13 @@ function validate503(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate507.errors);
+        vErrors = joined(vErrors, validate518.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained_by !== undefined) {
       if (
-        !validate512(data.explained_by, {
+        !validate523(data.explained_by, {
           instancePath: instancePath + '/explained_by',
           parentData: data,
           parentDataProperty: 'explained_by',
@@ -18774,13 +19636,13 @@ function validate503(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate512.errors);
+        vErrors = joined(vErrors, validate523.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_reliable_when !== undefined) {
       if (
-        !validate388(data.not_reliable_when, {
+        !validate399(data.not_reliable_when, {
           instancePath: instancePath + '/not_reliable_when',
           parentData: data,
           parentDataProperty: 'not_reliable_when',
@@ -18788,13 +19650,13 @@ function validate503(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate388.errors);
+        vErrors = joined(vErrors, validate399.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate366(data.level, {
+        !validate377(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -18802,13 +19664,13 @@ function validate503(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate366.errors);
+        vErrors = joined(vErrors, validate377.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate368(data.says, {
+        !validate379(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -18816,13 +19678,13 @@ function validate503(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate368.errors);
+        vErrors = joined(vErrors, validate379.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate368(data.because, {
+        !validate379(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -18830,13 +19692,13 @@ function validate503(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate368.errors);
+        vErrors = joined(vErrors, validate379.errors);
         errors = vErrors.length;
       }
     }
     if (data.ask !== undefined) {
       if (
-        !validate521(data.ask, {
+        !validate532(data.ask, {
           instancePath: instancePath + '/ask',
           parentData: data,
           parentDataProperty: 'ask',
@@ -18844,7 +19706,7 @@ function validate503(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate521.errors);
+        vErrors = joined(vErrors, validate532.errors);
         errors = vErrors.length;
       }
     }
@@ -18882,7 +19744,7 @@ function validate503(
         const len0 = data10.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate459(data10[i0], {
+            !validate470(data10[i0], {
               instancePath: instancePath + '/do/' + i0,
               parentData: data10,
               parentDataProperty: i0,
@@ -18890,7 +19752,7 @@ function validate503(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate459.errors);
+            vErrors = joined(vErrors, validate470.errors);
             errors = vErrors.length;
           }
         }
@@ -18911,7 +19773,7 @@ function validate503(
     }
     if (data.source !== undefined) {
       if (
-        !validate378(data.source, {
+        !validate389(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -18919,13 +19781,13 @@ function validate503(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate378.errors);
+        vErrors = joined(vErrors, validate389.errors);
         errors = vErrors.length;
       }
     }
     if (data.accepted !== undefined) {
       if (
-        !validate368(data.accepted, {
+        !validate379(data.accepted, {
           instancePath: instancePath + '/accepted',
           parentData: data,
           parentDataProperty: 'accepted',
@@ -18933,7 +19795,7 @@ function validate503(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate368.errors);
+        vErrors = joined(vErrors, validate379.errors);
         errors = vErrors.length;
       }
     }
@@ -18946,20 +19808,20 @@ function validate503(
     }
     errors++;
   }
-  validate503.errors = vErrors;
+  validate514.errors = vErrors;
   return errors === 0;
 }
-validate503.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate514.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const pattern23 = new RegExp('^[0-9]{4}-[0-9]{2}-[0-9]{2}$', 'u');
+const pattern24 = new RegExp('^[0-9]{4}-[0-9]{2}-[0-9]{2}$', 'u');
 
-function validate365(
+function validate376(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="protocol.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate365.evaluated;
+  const evaluated0 = validate376.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19024,7 +19886,7 @@ function validate365(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema99.properties, key0)) {
+      if (!func5.call(schema102.properties, key0)) {
         const err4 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -19041,7 +19903,7 @@ function validate365(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate366(data.protocol, {
+        !validate377(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -19049,7 +19911,7 @@ function validate365(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate366.errors);
+        vErrors = joined(vErrors, validate377.errors);
         errors = vErrors.length;
       }
     }
@@ -19102,7 +19964,7 @@ function validate365(
     }
     if (data.title !== undefined) {
       if (
-        !validate368(data.title, {
+        !validate379(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -19110,13 +19972,13 @@ function validate365(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate368.errors);
+        vErrors = joined(vErrors, validate379.errors);
         errors = vErrors.length;
       }
     }
     if (data.about !== undefined) {
       if (
-        !validate368(data.about, {
+        !validate379(data.about, {
           instancePath: instancePath + '/about',
           parentData: data,
           parentDataProperty: 'about',
@@ -19124,13 +19986,13 @@ function validate365(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate368.errors);
+        vErrors = joined(vErrors, validate379.errors);
         errors = vErrors.length;
       }
     }
     if (data.based_on !== undefined) {
       if (
-        !validate371(data.based_on, {
+        !validate382(data.based_on, {
           instancePath: instancePath + '/based_on',
           parentData: data,
           parentDataProperty: 'based_on',
@@ -19138,13 +20000,13 @@ function validate365(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate371.errors);
+        vErrors = joined(vErrors, validate382.errors);
         errors = vErrors.length;
       }
     }
     if (data.ladder !== undefined) {
       if (
-        !validate366(data.ladder, {
+        !validate377(data.ladder, {
           instancePath: instancePath + '/ladder',
           parentData: data,
           parentDataProperty: 'ladder',
@@ -19152,13 +20014,13 @@ function validate365(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate366.errors);
+        vErrors = joined(vErrors, validate377.errors);
         errors = vErrors.length;
       }
     }
     if (data.applies_when !== undefined) {
       if (
-        !validate388(data.applies_when, {
+        !validate399(data.applies_when, {
           instancePath: instancePath + '/applies_when',
           parentData: data,
           parentDataProperty: 'applies_when',
@@ -19166,13 +20028,13 @@ function validate365(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate388.errors);
+        vErrors = joined(vErrors, validate399.errors);
         errors = vErrors.length;
       }
     }
     if (data.otherwise !== undefined) {
       if (
-        !validate368(data.otherwise, {
+        !validate379(data.otherwise, {
           instancePath: instancePath + '/otherwise',
           parentData: data,
           parentDataProperty: 'otherwise',
@@ -19180,14 +20042,14 @@ function validate365(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate368.errors);
+        vErrors = joined(vErrors, validate379.errors);
         errors = vErrors.length;
       }
     }
     if (data.review_by !== undefined) {
       let data8 = data.review_by;
       if (typeof data8 === 'string') {
-        if (!pattern23.test(data8)) {
+        if (!pattern24.test(data8)) {
           const err8 = {
             instancePath: instancePath + '/review_by',
             schemaPath: '#/properties/review_by/pattern',
@@ -19250,7 +20112,7 @@ function validate365(
         const len0 = data9.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate368(data9[i0], {
+            !validate379(data9[i0], {
               instancePath: instancePath + '/owners/' + i0,
               parentData: data9,
               parentDataProperty: i0,
@@ -19258,7 +20120,7 @@ function validate365(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate368.errors);
+            vErrors = joined(vErrors, validate379.errors);
             errors = vErrors.length;
           }
         }
@@ -19283,7 +20145,7 @@ function validate365(
         for (const key1 in data11) {
           const _errs18 = errors;
           if (
-            !validate366(key1, {
+            !validate377(key1, {
               instancePath: instancePath + '/sources',
               parentData: data11,
               parentDataProperty: 'sources',
@@ -19291,7 +20153,7 @@ function validate365(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate366.errors);
+            vErrors = joined(vErrors, validate377.errors);
             errors = vErrors.length;
           }
           var valid3 = _errs18 === errors;
@@ -19312,7 +20174,7 @@ function validate365(
         }
         for (const key2 in data11) {
           if (
-            !validate413(data11[key2], {
+            !validate424(data11[key2], {
               instancePath: instancePath + '/sources/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data11,
               parentDataProperty: key2,
@@ -19320,7 +20182,7 @@ function validate365(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate413.errors);
+            vErrors = joined(vErrors, validate424.errors);
             errors = vErrors.length;
           }
         }
@@ -19341,7 +20203,7 @@ function validate365(
     }
     if (data.observations !== undefined) {
       if (
-        !validate417(data.observations, {
+        !validate428(data.observations, {
           instancePath: instancePath + '/observations',
           parentData: data,
           parentDataProperty: 'observations',
@@ -19349,7 +20211,7 @@ function validate365(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate417.errors);
+        vErrors = joined(vErrors, validate428.errors);
         errors = vErrors.length;
       }
     }
@@ -19359,7 +20221,7 @@ function validate365(
         for (const key3 in data14) {
           const _errs24 = errors;
           if (
-            !validate366(key3, {
+            !validate377(key3, {
               instancePath: instancePath + '/standing',
               parentData: data14,
               parentDataProperty: 'standing',
@@ -19367,7 +20229,7 @@ function validate365(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate366.errors);
+            vErrors = joined(vErrors, validate377.errors);
             errors = vErrors.length;
           }
           var valid5 = _errs24 === errors;
@@ -19388,7 +20250,7 @@ function validate365(
         }
         for (const key4 in data14) {
           if (
-            !validate438(data14[key4], {
+            !validate449(data14[key4], {
               instancePath: instancePath + '/standing/' + key4.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data14,
               parentDataProperty: key4,
@@ -19396,7 +20258,7 @@ function validate365(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate438.errors);
+            vErrors = joined(vErrors, validate449.errors);
             errors = vErrors.length;
           }
         }
@@ -19421,7 +20283,7 @@ function validate365(
         for (const key5 in data16) {
           const _errs29 = errors;
           if (
-            !validate366(key5, {
+            !validate377(key5, {
               instancePath: instancePath + '/limits',
               parentData: data16,
               parentDataProperty: 'limits',
@@ -19429,7 +20291,7 @@ function validate365(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate366.errors);
+            vErrors = joined(vErrors, validate377.errors);
             errors = vErrors.length;
           }
           var valid7 = _errs29 === errors;
@@ -19450,7 +20312,7 @@ function validate365(
         }
         for (const key6 in data16) {
           if (
-            !validate442(data16[key6], {
+            !validate453(data16[key6], {
               instancePath: instancePath + '/limits/' + key6.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data16,
               parentDataProperty: key6,
@@ -19458,7 +20320,7 @@ function validate365(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate442.errors);
+            vErrors = joined(vErrors, validate453.errors);
             errors = vErrors.length;
           }
         }
@@ -19497,7 +20359,7 @@ function validate365(
         const len1 = data18.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate449(data18[i1], {
+            !validate460(data18[i1], {
               instancePath: instancePath + '/faults/' + i1,
               parentData: data18,
               parentDataProperty: i1,
@@ -19505,7 +20367,7 @@ function validate365(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate449.errors);
+            vErrors = joined(vErrors, validate460.errors);
             errors = vErrors.length;
           }
         }
@@ -19530,7 +20392,7 @@ function validate365(
         for (const key7 in data20) {
           const _errs37 = errors;
           if (
-            !validate366(key7, {
+            !validate377(key7, {
               instancePath: instancePath + '/measures',
               parentData: data20,
               parentDataProperty: 'measures',
@@ -19538,7 +20400,7 @@ function validate365(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate366.errors);
+            vErrors = joined(vErrors, validate377.errors);
             errors = vErrors.length;
           }
           var valid11 = _errs37 === errors;
@@ -19559,7 +20421,7 @@ function validate365(
         }
         for (const key8 in data20) {
           if (
-            !validate468(data20[key8], {
+            !validate479(data20[key8], {
               instancePath: instancePath + '/measures/' + key8.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data20,
               parentDataProperty: key8,
@@ -19567,7 +20429,7 @@ function validate365(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate468.errors);
+            vErrors = joined(vErrors, validate479.errors);
             errors = vErrors.length;
           }
         }
@@ -19606,7 +20468,7 @@ function validate365(
         const len2 = data22.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate503(data22[i2], {
+            !validate514(data22[i2], {
               instancePath: instancePath + '/rules/' + i2,
               parentData: data22,
               parentDataProperty: i2,
@@ -19614,7 +20476,7 @@ function validate365(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate503.errors);
+            vErrors = joined(vErrors, validate514.errors);
             errors = vErrors.length;
           }
         }
@@ -19639,7 +20501,7 @@ function validate365(
         for (const key9 in data24) {
           const _errs45 = errors;
           if (
-            !validate366(key9, {
+            !validate377(key9, {
               instancePath: instancePath + '/exactly_one_of',
               parentData: data24,
               parentDataProperty: 'exactly_one_of',
@@ -19647,7 +20509,7 @@ function validate365(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate366.errors);
+            vErrors = joined(vErrors, validate377.errors);
             errors = vErrors.length;
           }
           var valid15 = _errs45 === errors;
@@ -19668,7 +20530,7 @@ function validate365(
         }
         for (const key10 in data24) {
           if (
-            !validate401(data24[key10], {
+            !validate412(data24[key10], {
               instancePath:
                 instancePath + '/exactly_one_of/' + key10.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data24,
@@ -19677,7 +20539,7 @@ function validate365(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate401.errors);
+            vErrors = joined(vErrors, validate412.errors);
             errors = vErrors.length;
           }
         }
@@ -19705,15 +20567,15 @@ function validate365(
     }
     errors++;
   }
-  validate365.errors = vErrors;
+  validate376.errors = vErrors;
   return errors === 0;
 }
-validate365.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate376.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 export const set = validate102;
 
-export const ward = validate530;
-const schema130 = {
+export const ward = validate541;
+const schema133 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ward.schema.json',
   type: 'object',
@@ -19787,13 +20649,13 @@ const schema130 = {
   },
 };
 
-function validate531(
+function validate542(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate531.evaluated;
+  const evaluated0 = validate542.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19833,18 +20695,18 @@ function validate531(
     }
     errors++;
   }
-  validate531.errors = vErrors;
+  validate542.errors = vErrors;
   return errors === 0;
 }
-validate531.evaluated = { dynamicProps: false, dynamicItems: false };
+validate542.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate533(
+function validate544(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate533.evaluated;
+  const evaluated0 = validate544.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19879,18 +20741,18 @@ function validate533(
     }
     errors++;
   }
-  validate533.errors = vErrors;
+  validate544.errors = vErrors;
   return errors === 0;
 }
-validate533.evaluated = { dynamicProps: false, dynamicItems: false };
+validate544.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate539(
+function validate550(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate539.evaluated;
+  const evaluated0 = validate550.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20011,12 +20873,12 @@ function validate539(
     }
     errors++;
   }
-  validate539.errors = vErrors;
+  validate550.errors = vErrors;
   return errors === 0;
 }
-validate539.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate550.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema134 = {
+const schema137 = {
   type: 'object',
   properties: {
     protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -20027,13 +20889,13 @@ const schema134 = {
   additionalProperties: false,
 };
 
-function validate545(
+function validate556(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate545.evaluated;
+  const evaluated0 = validate556.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20078,7 +20940,7 @@ function validate545(
         key0 === 'rule'
       )) {
         if (
-          !validate389(data[key0], {
+          !validate400(data[key0], {
             instancePath: instancePath + '/' + key0.replace(/~/g, '~0').replace(/\//g, '~1'),
             parentData: data,
             parentDataProperty: key0,
@@ -20086,14 +20948,14 @@ function validate545(
             dynamicAnchors,
           })
         ) {
-          vErrors = joined(vErrors, validate389.errors);
+          vErrors = joined(vErrors, validate400.errors);
           errors = vErrors.length;
         }
       }
     }
     if (data.all !== undefined) {
       if (
-        !validate401(data.all, {
+        !validate412(data.all, {
           instancePath: instancePath + '/all',
           parentData: data,
           parentDataProperty: 'all',
@@ -20101,13 +20963,13 @@ function validate545(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate401.errors);
+        vErrors = joined(vErrors, validate412.errors);
         errors = vErrors.length;
       }
     }
     if (data.any !== undefined) {
       if (
-        !validate401(data.any, {
+        !validate412(data.any, {
           instancePath: instancePath + '/any',
           parentData: data,
           parentDataProperty: 'any',
@@ -20115,13 +20977,13 @@ function validate545(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate401.errors);
+        vErrors = joined(vErrors, validate412.errors);
         errors = vErrors.length;
       }
     }
     if (data.none !== undefined) {
       if (
-        !validate401(data.none, {
+        !validate412(data.none, {
           instancePath: instancePath + '/none',
           parentData: data,
           parentDataProperty: 'none',
@@ -20129,13 +20991,13 @@ function validate545(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate401.errors);
+        vErrors = joined(vErrors, validate412.errors);
         errors = vErrors.length;
       }
     }
     if (data.at_least_of !== undefined) {
       if (
-        !validate405(data.at_least_of, {
+        !validate416(data.at_least_of, {
           instancePath: instancePath + '/at_least_of',
           parentData: data,
           parentDataProperty: 'at_least_of',
@@ -20143,13 +21005,13 @@ function validate545(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate405.errors);
+        vErrors = joined(vErrors, validate416.errors);
         errors = vErrors.length;
       }
     }
     if (data.rule !== undefined) {
       if (
-        !validate366(data.rule, {
+        !validate377(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -20157,7 +21019,7 @@ function validate545(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate366.errors);
+        vErrors = joined(vErrors, validate377.errors);
         errors = vErrors.length;
       }
     }
@@ -20170,18 +21032,18 @@ function validate545(
     }
     errors++;
   }
-  validate545.errors = vErrors;
+  validate556.errors = vErrors;
   return errors === 0;
 }
-validate545.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate556.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate543(
+function validate554(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate543.evaluated;
+  const evaluated0 = validate554.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20235,7 +21097,7 @@ function validate543(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate531(data.protocol, {
+        !validate542(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -20243,7 +21105,7 @@ function validate543(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate531.errors);
+        vErrors = joined(vErrors, validate542.errors);
         errors = vErrors.length;
       }
     }
@@ -20296,7 +21158,7 @@ function validate543(
     }
     if (data.when !== undefined) {
       if (
-        !validate545(data.when, {
+        !validate556(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -20304,7 +21166,7 @@ function validate543(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate545.errors);
+        vErrors = joined(vErrors, validate556.errors);
         errors = vErrors.length;
       }
     }
@@ -20317,12 +21179,12 @@ function validate543(
     }
     errors++;
   }
-  validate543.errors = vErrors;
+  validate554.errors = vErrors;
   return errors === 0;
 }
-validate543.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate554.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema136 = {
+const schema139 = {
   type: 'object',
   properties: {
     says: { $ref: 'dictionary.schema.json#/$defs/text' },
@@ -20336,7 +21198,7 @@ const schema136 = {
   required: ['says', 'levels', 'source'],
   additionalProperties: false,
 };
-const schema137 = {
+const schema140 = {
   type: 'object',
   properties: {
     says: { $ref: 'dictionary.schema.json#/$defs/text' },
@@ -20349,13 +21211,13 @@ const schema137 = {
   minProperties: 1,
 };
 
-function validate560(
+function validate571(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate560.evaluated;
+  const evaluated0 = validate571.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20444,18 +21306,18 @@ function validate560(
     }
     errors++;
   }
-  validate560.errors = vErrors;
+  validate571.errors = vErrors;
   return errors === 0;
 }
-validate560.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate571.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate565(
+function validate576(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate565.evaluated;
+  const evaluated0 = validate576.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20495,18 +21357,18 @@ function validate565(
     }
     errors++;
   }
-  validate565.errors = vErrors;
+  validate576.errors = vErrors;
   return errors === 0;
 }
-validate565.evaluated = { dynamicProps: false, dynamicItems: false };
+validate576.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate568(
+function validate579(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate568.evaluated;
+  const evaluated0 = validate579.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20595,18 +21457,18 @@ function validate568(
     }
     errors++;
   }
-  validate568.errors = vErrors;
+  validate579.errors = vErrors;
   return errors === 0;
 }
-validate568.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate579.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate558(
+function validate569(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate558.evaluated;
+  const evaluated0 = validate569.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20652,7 +21514,7 @@ function validate558(
     }
     if (data.says !== undefined) {
       if (
-        !validate533(data.says, {
+        !validate544(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -20660,7 +21522,7 @@ function validate558(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate533.errors);
+        vErrors = joined(vErrors, validate544.errors);
         errors = vErrors.length;
       }
     }
@@ -20698,7 +21560,7 @@ function validate558(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate560(data1[i0], {
+            !validate571(data1[i0], {
               instancePath: instancePath + '/tell/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -20706,7 +21568,7 @@ function validate558(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate560.errors);
+            vErrors = joined(vErrors, validate571.errors);
             errors = vErrors.length;
           }
         }
@@ -20727,7 +21589,7 @@ function validate558(
     }
     if (data.respond !== undefined) {
       if (
-        !validate565(data.respond, {
+        !validate576(data.respond, {
           instancePath: instancePath + '/respond',
           parentData: data,
           parentDataProperty: 'respond',
@@ -20735,13 +21597,13 @@ function validate558(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate565.errors);
+        vErrors = joined(vErrors, validate576.errors);
         errors = vErrors.length;
       }
     }
     if (data.reassess !== undefined) {
       if (
-        !validate565(data.reassess, {
+        !validate576(data.reassess, {
           instancePath: instancePath + '/reassess',
           parentData: data,
           parentDataProperty: 'reassess',
@@ -20749,13 +21611,13 @@ function validate558(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate565.errors);
+        vErrors = joined(vErrors, validate576.errors);
         errors = vErrors.length;
       }
     }
     if (data.if_no_answer !== undefined) {
       if (
-        !validate568(data.if_no_answer, {
+        !validate579(data.if_no_answer, {
           instancePath: instancePath + '/if_no_answer',
           parentData: data,
           parentDataProperty: 'if_no_answer',
@@ -20763,7 +21625,7 @@ function validate558(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate568.errors);
+        vErrors = joined(vErrors, validate579.errors);
         errors = vErrors.length;
       }
     }
@@ -20776,18 +21638,18 @@ function validate558(
     }
     errors++;
   }
-  validate558.errors = vErrors;
+  validate569.errors = vErrors;
   return errors === 0;
 }
-validate558.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate569.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate555(
+function validate566(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate555.evaluated;
+  const evaluated0 = validate566.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20855,7 +21717,7 @@ function validate555(
     }
     if (data.says !== undefined) {
       if (
-        !validate533(data.says, {
+        !validate544(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -20863,7 +21725,7 @@ function validate555(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate533.errors);
+        vErrors = joined(vErrors, validate544.errors);
         errors = vErrors.length;
       }
     }
@@ -20873,7 +21735,7 @@ function validate555(
         for (const key1 in data1) {
           const _errs5 = errors;
           if (
-            !validate531(key1, {
+            !validate542(key1, {
               instancePath: instancePath + '/levels',
               parentData: data1,
               parentDataProperty: 'levels',
@@ -20881,7 +21743,7 @@ function validate555(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate531.errors);
+            vErrors = joined(vErrors, validate542.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs5 === errors;
@@ -20902,7 +21764,7 @@ function validate555(
         }
         for (const key2 in data1) {
           if (
-            !validate558(data1[key2], {
+            !validate569(data1[key2], {
               instancePath: instancePath + '/levels/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data1,
               parentDataProperty: key2,
@@ -20910,7 +21772,7 @@ function validate555(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate558.errors);
+            vErrors = joined(vErrors, validate569.errors);
             errors = vErrors.length;
           }
         }
@@ -20949,7 +21811,7 @@ function validate555(
         const len0 = data3.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate531(data3[i0], {
+            !validate542(data3[i0], {
               instancePath: instancePath + '/source/' + i0,
               parentData: data3,
               parentDataProperty: i0,
@@ -20957,7 +21819,7 @@ function validate555(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate531.errors);
+            vErrors = joined(vErrors, validate542.errors);
             errors = vErrors.length;
           }
         }
@@ -20985,25 +21847,25 @@ function validate555(
     }
     errors++;
   }
-  validate555.errors = vErrors;
+  validate566.errors = vErrors;
   return errors === 0;
 }
-validate555.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate566.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema141 = {
+const schema144 = {
   type: 'array',
   items: { $ref: 'dictionary.schema.json#/$defs/name' },
   minItems: 2,
   maxItems: 2,
 };
 
-function validate575(
+function validate586(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate575.evaluated;
+  const evaluated0 = validate586.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21032,7 +21894,7 @@ function validate575(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate531(data[i0], {
+        !validate542(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -21040,7 +21902,7 @@ function validate575(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate531.errors);
+        vErrors = joined(vErrors, validate542.errors);
         errors = vErrors.length;
       }
     }
@@ -21053,18 +21915,18 @@ function validate575(
     }
     errors++;
   }
-  validate575.errors = vErrors;
+  validate586.errors = vErrors;
   return errors === 0;
 }
-validate575.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate586.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate530(
+function validate541(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ward.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate530.evaluated;
+  const evaluated0 = validate541.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21143,7 +22005,7 @@ function validate530(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema130.properties, key0)) {
+      if (!func5.call(schema133.properties, key0)) {
         const err5 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -21160,7 +22022,7 @@ function validate530(
     }
     if (data.ward !== undefined) {
       if (
-        !validate531(data.ward, {
+        !validate542(data.ward, {
           instancePath: instancePath + '/ward',
           parentData: data,
           parentDataProperty: 'ward',
@@ -21168,7 +22030,7 @@ function validate530(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate531.errors);
+        vErrors = joined(vErrors, validate542.errors);
         errors = vErrors.length;
       }
     }
@@ -21221,7 +22083,7 @@ function validate530(
     }
     if (data.title !== undefined) {
       if (
-        !validate533(data.title, {
+        !validate544(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -21229,13 +22091,13 @@ function validate530(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate533.errors);
+        vErrors = joined(vErrors, validate544.errors);
         errors = vErrors.length;
       }
     }
     if (data.about !== undefined) {
       if (
-        !validate533(data.about, {
+        !validate544(data.about, {
           instancePath: instancePath + '/about',
           parentData: data,
           parentDataProperty: 'about',
@@ -21243,13 +22105,13 @@ function validate530(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate533.errors);
+        vErrors = joined(vErrors, validate544.errors);
         errors = vErrors.length;
       }
     }
     if (data.ladder !== undefined) {
       if (
-        !validate531(data.ladder, {
+        !validate542(data.ladder, {
           instancePath: instancePath + '/ladder',
           parentData: data,
           parentDataProperty: 'ladder',
@@ -21257,7 +22119,7 @@ function validate530(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate531.errors);
+        vErrors = joined(vErrors, validate542.errors);
         errors = vErrors.length;
       }
     }
@@ -21310,7 +22172,7 @@ function validate530(
     if (data.review_by !== undefined) {
       let data6 = data.review_by;
       if (typeof data6 === 'string') {
-        if (!pattern23.test(data6)) {
+        if (!pattern24.test(data6)) {
           const err12 = {
             instancePath: instancePath + '/review_by',
             schemaPath: '#/properties/review_by/pattern',
@@ -21373,7 +22235,7 @@ function validate530(
         const len0 = data7.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate533(data7[i0], {
+            !validate544(data7[i0], {
               instancePath: instancePath + '/owners/' + i0,
               parentData: data7,
               parentDataProperty: i0,
@@ -21381,7 +22243,7 @@ function validate530(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate533.errors);
+            vErrors = joined(vErrors, validate544.errors);
             errors = vErrors.length;
           }
         }
@@ -21406,7 +22268,7 @@ function validate530(
         for (const key1 in data9) {
           const _errs17 = errors;
           if (
-            !validate531(key1, {
+            !validate542(key1, {
               instancePath: instancePath + '/sources',
               parentData: data9,
               parentDataProperty: 'sources',
@@ -21414,7 +22276,7 @@ function validate530(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate531.errors);
+            vErrors = joined(vErrors, validate542.errors);
             errors = vErrors.length;
           }
           var valid3 = _errs17 === errors;
@@ -21435,7 +22297,7 @@ function validate530(
         }
         for (const key2 in data9) {
           if (
-            !validate539(data9[key2], {
+            !validate550(data9[key2], {
               instancePath: instancePath + '/sources/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data9,
               parentDataProperty: key2,
@@ -21443,7 +22305,7 @@ function validate530(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate539.errors);
+            vErrors = joined(vErrors, validate550.errors);
             errors = vErrors.length;
           }
         }
@@ -21496,7 +22358,7 @@ function validate530(
         const len1 = data11.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate543(data11[i1], {
+            !validate554(data11[i1], {
               instancePath: instancePath + '/reads_with/' + i1,
               parentData: data11,
               parentDataProperty: i1,
@@ -21504,7 +22366,7 @@ function validate530(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate543.errors);
+            vErrors = joined(vErrors, validate554.errors);
             errors = vErrors.length;
           }
         }
@@ -21529,7 +22391,7 @@ function validate530(
         for (const key3 in data13) {
           const _errs25 = errors;
           if (
-            !validate531(key3, {
+            !validate542(key3, {
               instancePath: instancePath + '/plans',
               parentData: data13,
               parentDataProperty: 'plans',
@@ -21537,7 +22399,7 @@ function validate530(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate531.errors);
+            vErrors = joined(vErrors, validate542.errors);
             errors = vErrors.length;
           }
           var valid7 = _errs25 === errors;
@@ -21558,7 +22420,7 @@ function validate530(
         }
         for (const key4 in data13) {
           if (
-            !validate555(data13[key4], {
+            !validate566(data13[key4], {
               instancePath: instancePath + '/plans/' + key4.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data13,
               parentDataProperty: key4,
@@ -21566,7 +22428,7 @@ function validate530(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate555.errors);
+            vErrors = joined(vErrors, validate566.errors);
             errors = vErrors.length;
           }
         }
@@ -21605,7 +22467,7 @@ function validate530(
         const len2 = data15.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate575(data15[i2], {
+            !validate586(data15[i2], {
               instancePath: instancePath + '/never_together/' + i2,
               parentData: data15,
               parentDataProperty: i2,
@@ -21613,7 +22475,7 @@ function validate530(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate575.errors);
+            vErrors = joined(vErrors, validate586.errors);
             errors = vErrors.length;
           }
         }
@@ -21641,13 +22503,13 @@ function validate530(
     }
     errors++;
   }
-  validate530.errors = vErrors;
+  validate541.errors = vErrors;
   return errors === 0;
 }
-validate530.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate541.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const ward_cases = validate578;
-const schema142 = {
+export const ward_cases = validate589;
+const schema145 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ward_cases.schema.json',
   type: 'object',
@@ -21697,13 +22559,13 @@ const schema142 = {
   },
 };
 
-function validate579(
+function validate590(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate579.evaluated;
+  const evaluated0 = validate590.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21743,12 +22605,12 @@ function validate579(
     }
     errors++;
   }
-  validate579.errors = vErrors;
+  validate590.errors = vErrors;
   return errors === 0;
 }
-validate579.evaluated = { dynamicProps: false, dynamicItems: false };
+validate590.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema144 = {
+const schema147 = {
   type: 'object',
   properties: {
     case: { $ref: 'dictionary.schema.json#/$defs/text' },
@@ -21763,13 +22625,13 @@ const schema144 = {
   additionalProperties: false,
 };
 
-function validate582(
+function validate593(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate582.evaluated;
+  const evaluated0 = validate593.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21804,12 +22666,12 @@ function validate582(
     }
     errors++;
   }
-  validate582.errors = vErrors;
+  validate593.errors = vErrors;
   return errors === 0;
 }
-validate582.evaluated = { dynamicProps: false, dynamicItems: false };
+validate593.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema146 = {
+const schema149 = {
   type: 'object',
   properties: {
     level: { $ref: 'cases.schema.json#/$defs/expected_level' },
@@ -21827,13 +22689,13 @@ const schema146 = {
   additionalProperties: false,
 };
 
-function validate589(
+function validate600(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate589.evaluated;
+  const evaluated0 = validate600.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21922,18 +22784,18 @@ function validate589(
     }
     errors++;
   }
-  validate589.errors = vErrors;
+  validate600.errors = vErrors;
   return errors === 0;
 }
-validate589.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate600.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate597(
+function validate608(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate597.evaluated;
+  const evaluated0 = validate608.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21963,18 +22825,18 @@ function validate597(
     }
     errors++;
   }
-  validate597.errors = vErrors;
+  validate608.errors = vErrors;
   return errors === 0;
 }
-validate597.evaluated = { dynamicProps: false, dynamicItems: false };
+validate608.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate600(
+function validate611(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate600.evaluated;
+  const evaluated0 = validate611.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22344,18 +23206,18 @@ function validate600(
     }
     errors++;
   }
-  validate600.errors = vErrors;
+  validate611.errors = vErrors;
   return errors === 0;
 }
-validate600.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate611.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate588(
+function validate599(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate588.evaluated;
+  const evaluated0 = validate599.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22402,7 +23264,7 @@ function validate588(
     }
     if (data.level !== undefined) {
       if (
-        !validate589(data.level, {
+        !validate600(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -22410,7 +23272,7 @@ function validate588(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate589.errors);
+        vErrors = joined(vErrors, validate600.errors);
         errors = vErrors.length;
       }
     }
@@ -22448,7 +23310,7 @@ function validate588(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate582(data1[i0], {
+            !validate593(data1[i0], {
               instancePath: instancePath + '/tell/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -22456,7 +23318,7 @@ function validate588(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate582.errors);
+            vErrors = joined(vErrors, validate593.errors);
             errors = vErrors.length;
           }
         }
@@ -22477,7 +23339,7 @@ function validate588(
     }
     if (data.plan !== undefined) {
       if (
-        !validate579(data.plan, {
+        !validate590(data.plan, {
           instancePath: instancePath + '/plan',
           parentData: data,
           parentDataProperty: 'plan',
@@ -22485,13 +23347,13 @@ function validate588(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate579.errors);
+        vErrors = joined(vErrors, validate590.errors);
         errors = vErrors.length;
       }
     }
     if (data.in_force !== undefined) {
       if (
-        !validate579(data.in_force, {
+        !validate590(data.in_force, {
           instancePath: instancePath + '/in_force',
           parentData: data,
           parentDataProperty: 'in_force',
@@ -22499,13 +23361,13 @@ function validate588(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate579.errors);
+        vErrors = joined(vErrors, validate590.errors);
         errors = vErrors.length;
       }
     }
     if (data.may_step_down !== undefined) {
       if (
-        !validate597(data.may_step_down, {
+        !validate608(data.may_step_down, {
           instancePath: instancePath + '/may_step_down',
           parentData: data,
           parentDataProperty: 'may_step_down',
@@ -22513,7 +23375,7 @@ function validate588(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate597.errors);
+        vErrors = joined(vErrors, validate608.errors);
         errors = vErrors.length;
       }
     }
@@ -22523,7 +23385,7 @@ function validate588(
         for (const key1 in data6) {
           const _errs11 = errors;
           if (
-            !validate579(key1, {
+            !validate590(key1, {
               instancePath: instancePath + '/protocols',
               parentData: data6,
               parentDataProperty: 'protocols',
@@ -22531,7 +23393,7 @@ function validate588(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate579.errors);
+            vErrors = joined(vErrors, validate590.errors);
             errors = vErrors.length;
           }
           var valid3 = _errs11 === errors;
@@ -22552,7 +23414,7 @@ function validate588(
         }
         for (const key2 in data6) {
           if (
-            !validate600(data6[key2], {
+            !validate611(data6[key2], {
               instancePath: instancePath + '/protocols/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data6,
               parentDataProperty: key2,
@@ -22560,7 +23422,7 @@ function validate588(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate600.errors);
+            vErrors = joined(vErrors, validate611.errors);
             errors = vErrors.length;
           }
         }
@@ -22588,18 +23450,18 @@ function validate588(
     }
     errors++;
   }
-  validate588.errors = vErrors;
+  validate599.errors = vErrors;
   return errors === 0;
 }
-validate588.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate599.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate619(
+function validate630(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate619.evaluated;
+  const evaluated0 = validate630.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22660,18 +23522,18 @@ function validate619(
     }
     errors++;
   }
-  validate619.errors = vErrors;
+  validate630.errors = vErrors;
   return errors === 0;
 }
-validate619.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate630.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate581(
+function validate592(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate581.evaluated;
+  const evaluated0 = validate592.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22733,7 +23595,7 @@ function validate581(
     }
     if (data.case !== undefined) {
       if (
-        !validate582(data.case, {
+        !validate593(data.case, {
           instancePath: instancePath + '/case',
           parentData: data,
           parentDataProperty: 'case',
@@ -22741,13 +23603,13 @@ function validate581(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate582.errors);
+        vErrors = joined(vErrors, validate593.errors);
         errors = vErrors.length;
       }
     }
     if (data.story !== undefined) {
       if (
-        !validate582(data.story, {
+        !validate593(data.story, {
           instancePath: instancePath + '/story',
           parentData: data,
           parentDataProperty: 'story',
@@ -22755,13 +23617,13 @@ function validate581(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate582.errors);
+        vErrors = joined(vErrors, validate593.errors);
         errors = vErrors.length;
       }
     }
     if (data.source !== undefined) {
       if (
-        !validate579(data.source, {
+        !validate590(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -22769,7 +23631,7 @@ function validate581(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate579.errors);
+        vErrors = joined(vErrors, validate590.errors);
         errors = vErrors.length;
       }
     }
@@ -22803,7 +23665,7 @@ function validate581(
     }
     if (data.expect !== undefined) {
       if (
-        !validate588(data.expect, {
+        !validate599(data.expect, {
           instancePath: instancePath + '/expect',
           parentData: data,
           parentDataProperty: 'expect',
@@ -22811,13 +23673,13 @@ function validate581(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate588.errors);
+        vErrors = joined(vErrors, validate599.errors);
         errors = vErrors.length;
       }
     }
     if (data.teach !== undefined) {
       if (
-        !validate619(data.teach, {
+        !validate630(data.teach, {
           instancePath: instancePath + '/teach',
           parentData: data,
           parentDataProperty: 'teach',
@@ -22825,7 +23687,7 @@ function validate581(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate619.errors);
+        vErrors = joined(vErrors, validate630.errors);
         errors = vErrors.length;
       }
     }
@@ -22838,18 +23700,18 @@ function validate581(
     }
     errors++;
   }
-  validate581.errors = vErrors;
+  validate592.errors = vErrors;
   return errors === 0;
 }
-validate581.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate592.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate578(
+function validate589(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ward_cases.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate578.evaluated;
+  const evaluated0 = validate589.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22903,7 +23765,7 @@ function validate578(
     }
     if (data.ward !== undefined) {
       if (
-        !validate579(data.ward, {
+        !validate590(data.ward, {
           instancePath: instancePath + '/ward',
           parentData: data,
           parentDataProperty: 'ward',
@@ -22911,7 +23773,7 @@ function validate578(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate579.errors);
+        vErrors = joined(vErrors, validate590.errors);
         errors = vErrors.length;
       }
     }
@@ -22935,7 +23797,7 @@ function validate578(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate581(data1[i0], {
+            !validate592(data1[i0], {
               instancePath: instancePath + '/cases/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -22943,7 +23805,7 @@ function validate578(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate581.errors);
+            vErrors = joined(vErrors, validate592.errors);
             errors = vErrors.length;
           }
         }
@@ -22971,13 +23833,13 @@ function validate578(
     }
     errors++;
   }
-  validate578.errors = vErrors;
+  validate589.errors = vErrors;
   return errors === 0;
 }
-validate578.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate589.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const ward_outcome = validate624;
-const schema151 = {
+export const ward_outcome = validate635;
+const schema154 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ward_outcome.schema.json',
   type: 'object',
@@ -23092,13 +23954,13 @@ const schema151 = {
   },
 };
 
-function validate625(
+function validate636(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate625.evaluated;
+  const evaluated0 = validate636.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23138,18 +24000,18 @@ function validate625(
     }
     errors++;
   }
-  validate625.errors = vErrors;
+  validate636.errors = vErrors;
   return errors === 0;
 }
-validate625.evaluated = { dynamicProps: false, dynamicItems: false };
+validate636.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate627(
+function validate638(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate627.evaluated;
+  const evaluated0 = validate638.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23184,18 +24046,18 @@ function validate627(
     }
     errors++;
   }
-  validate627.errors = vErrors;
+  validate638.errors = vErrors;
   return errors === 0;
 }
-validate627.evaluated = { dynamicProps: false, dynamicItems: false };
+validate638.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate629(
+function validate640(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate629.evaluated;
+  const evaluated0 = validate640.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23203,7 +24065,7 @@ function validate629(
     evaluated0.items = undefined;
   }
   if (!(data && typeof data == 'object' && !Array.isArray(data)) && data !== null) {
-    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema81.type } };
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema84.type } };
     if (vErrors === null) {
       vErrors = [err0];
     } else {
@@ -23277,7 +24139,7 @@ function validate629(
           instancePath: instancePath + '/at_least',
           schemaPath: '#/properties/at_least/type',
           keyword: 'type',
-          params: { type: schema81.properties.at_least.type },
+          params: { type: schema84.properties.at_least.type },
         };
         if (vErrors === null) {
           vErrors = [err5];
@@ -23305,7 +24167,7 @@ function validate629(
     }
     if (data.could_be !== undefined) {
       if (
-        !validate249(data.could_be, {
+        !validate260(data.could_be, {
           instancePath: instancePath + '/could_be',
           parentData: data,
           parentDataProperty: 'could_be',
@@ -23313,7 +24175,7 @@ function validate629(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
@@ -23334,12 +24196,12 @@ function validate629(
       }
     }
   }
-  validate629.errors = vErrors;
+  validate640.errors = vErrors;
   return errors === 0;
 }
-validate629.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate640.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema155 = {
+const schema158 = {
   type: 'object',
   properties: {
     plan: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -23350,13 +24212,13 @@ const schema155 = {
   additionalProperties: false,
 };
 
-function validate632(
+function validate643(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate632.evaluated;
+  const evaluated0 = validate643.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23424,7 +24286,7 @@ function validate632(
     }
     if (data.plan !== undefined) {
       if (
-        !validate625(data.plan, {
+        !validate636(data.plan, {
           instancePath: instancePath + '/plan',
           parentData: data,
           parentDataProperty: 'plan',
@@ -23432,13 +24294,13 @@ function validate632(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate625.errors);
+        vErrors = joined(vErrors, validate636.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate627(data.title, {
+        !validate638(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -23446,13 +24308,13 @@ function validate632(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate627.errors);
+        vErrors = joined(vErrors, validate638.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate627(data.says, {
+        !validate638(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -23460,7 +24322,7 @@ function validate632(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate627.errors);
+        vErrors = joined(vErrors, validate638.errors);
         errors = vErrors.length;
       }
     }
@@ -23473,12 +24335,12 @@ function validate632(
     }
     errors++;
   }
-  validate632.errors = vErrors;
+  validate643.errors = vErrors;
   return errors === 0;
 }
-validate632.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate643.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema156 = {
+const schema159 = {
   type: 'object',
   properties: {
     level: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -23493,13 +24355,13 @@ const schema156 = {
   additionalProperties: false,
 };
 
-function validate640(
+function validate651(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate640.evaluated;
+  const evaluated0 = validate651.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23588,18 +24450,18 @@ function validate640(
     }
     errors++;
   }
-  validate640.errors = vErrors;
+  validate651.errors = vErrors;
   return errors === 0;
 }
-validate640.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate651.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate645(
+function validate656(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate645.evaluated;
+  const evaluated0 = validate656.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23639,18 +24501,18 @@ function validate645(
     }
     errors++;
   }
-  validate645.errors = vErrors;
+  validate656.errors = vErrors;
   return errors === 0;
 }
-validate645.evaluated = { dynamicProps: false, dynamicItems: false };
+validate656.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate648(
+function validate659(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate648.evaluated;
+  const evaluated0 = validate659.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23739,18 +24601,18 @@ function validate648(
     }
     errors++;
   }
-  validate648.errors = vErrors;
+  validate659.errors = vErrors;
   return errors === 0;
 }
-validate648.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate659.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate652(
+function validate663(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate652.evaluated;
+  const evaluated0 = validate663.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23900,18 +24762,18 @@ function validate652(
     }
     errors++;
   }
-  validate652.errors = vErrors;
+  validate663.errors = vErrors;
   return errors === 0;
 }
-validate652.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate663.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate637(
+function validate648(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate637.evaluated;
+  const evaluated0 = validate648.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23973,7 +24835,7 @@ function validate637(
     }
     if (data.level !== undefined) {
       if (
-        !validate625(data.level, {
+        !validate636(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -23981,13 +24843,13 @@ function validate637(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate625.errors);
+        vErrors = joined(vErrors, validate636.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate627(data.says, {
+        !validate638(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -23995,7 +24857,7 @@ function validate637(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate627.errors);
+        vErrors = joined(vErrors, validate638.errors);
         errors = vErrors.length;
       }
     }
@@ -24005,7 +24867,7 @@ function validate637(
         const len0 = data2.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate640(data2[i0], {
+            !validate651(data2[i0], {
               instancePath: instancePath + '/tell/' + i0,
               parentData: data2,
               parentDataProperty: i0,
@@ -24013,7 +24875,7 @@ function validate637(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate640.errors);
+            vErrors = joined(vErrors, validate651.errors);
             errors = vErrors.length;
           }
         }
@@ -24034,7 +24896,7 @@ function validate637(
     }
     if (data.respond !== undefined) {
       if (
-        !validate645(data.respond, {
+        !validate656(data.respond, {
           instancePath: instancePath + '/respond',
           parentData: data,
           parentDataProperty: 'respond',
@@ -24042,13 +24904,13 @@ function validate637(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate645.errors);
+        vErrors = joined(vErrors, validate656.errors);
         errors = vErrors.length;
       }
     }
     if (data.reassess !== undefined) {
       if (
-        !validate645(data.reassess, {
+        !validate656(data.reassess, {
           instancePath: instancePath + '/reassess',
           parentData: data,
           parentDataProperty: 'reassess',
@@ -24056,13 +24918,13 @@ function validate637(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate645.errors);
+        vErrors = joined(vErrors, validate656.errors);
         errors = vErrors.length;
       }
     }
     if (data.if_no_answer !== undefined) {
       if (
-        !validate648(data.if_no_answer, {
+        !validate659(data.if_no_answer, {
           instancePath: instancePath + '/if_no_answer',
           parentData: data,
           parentDataProperty: 'if_no_answer',
@@ -24070,13 +24932,13 @@ function validate637(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate648.errors);
+        vErrors = joined(vErrors, validate659.errors);
         errors = vErrors.length;
       }
     }
     if (data.step_down !== undefined) {
       if (
-        !validate652(data.step_down, {
+        !validate663(data.step_down, {
           instancePath: instancePath + '/step_down',
           parentData: data,
           parentDataProperty: 'step_down',
@@ -24084,7 +24946,7 @@ function validate637(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate652.errors);
+        vErrors = joined(vErrors, validate663.errors);
         errors = vErrors.length;
       }
     }
@@ -24097,18 +24959,18 @@ function validate637(
     }
     errors++;
   }
-  validate637.errors = vErrors;
+  validate648.errors = vErrors;
   return errors === 0;
 }
-validate637.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate648.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate657(
+function validate668(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate657.evaluated;
+  const evaluated0 = validate668.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24201,7 +25063,7 @@ function validate657(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema94.properties, key0)) {
+      if (!func5.call(schema97.properties, key0)) {
         const err6 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -24218,7 +25080,7 @@ function validate657(
     }
     if (data.level !== undefined) {
       if (
-        !validate249(data.level, {
+        !validate260(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -24226,7 +25088,7 @@ function validate657(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
@@ -24332,7 +25194,7 @@ function validate657(
     }
     if (data.agreed_by !== undefined) {
       if (
-        !validate246(data.agreed_by, {
+        !validate257(data.agreed_by, {
           instancePath: instancePath + '/agreed_by',
           parentData: data,
           parentDataProperty: 'agreed_by',
@@ -24340,7 +25202,7 @@ function validate657(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate257.errors);
         errors = vErrors.length;
       }
     }
@@ -24369,12 +25231,12 @@ function validate657(
     }
     errors++;
   }
-  validate657.errors = vErrors;
+  validate668.errors = vErrors;
   return errors === 0;
 }
-validate657.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate668.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema162 = {
+const schema165 = {
   type: 'object',
   properties: {
     protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -24391,13 +25253,13 @@ const schema162 = {
   additionalProperties: false,
 };
 
-function validate664(
+function validate675(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate664.evaluated;
+  const evaluated0 = validate675.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24437,18 +25299,18 @@ function validate664(
     }
     errors++;
   }
-  validate664.errors = vErrors;
+  validate675.errors = vErrors;
   return errors === 0;
 }
-validate664.evaluated = { dynamicProps: false, dynamicItems: false };
+validate675.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate670(
+function validate681(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate670.evaluated;
+  const evaluated0 = validate681.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24474,18 +25336,18 @@ function validate670(
     }
     errors++;
   }
-  validate670.errors = vErrors;
+  validate681.errors = vErrors;
   return errors === 0;
 }
-validate670.evaluated = { dynamicProps: false, dynamicItems: false };
+validate681.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate672(
+function validate683(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate672.evaluated;
+  const evaluated0 = validate683.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24496,7 +25358,7 @@ function validate672(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate265(data[i0], {
+        !validate276(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -24504,7 +25366,7 @@ function validate672(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate265.errors);
+        vErrors = joined(vErrors, validate276.errors);
         errors = vErrors.length;
       }
     }
@@ -24517,18 +25379,18 @@ function validate672(
     }
     errors++;
   }
-  validate672.errors = vErrors;
+  validate683.errors = vErrors;
   return errors === 0;
 }
-validate672.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate683.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate662(
+function validate673(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate662.evaluated;
+  const evaluated0 = validate673.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24607,7 +25469,7 @@ function validate662(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema162.properties, key0)) {
+      if (!func5.call(schema165.properties, key0)) {
         const err5 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -24624,7 +25486,7 @@ function validate662(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate625(data.protocol, {
+        !validate636(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -24632,13 +25494,13 @@ function validate662(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate625.errors);
+        vErrors = joined(vErrors, validate636.errors);
         errors = vErrors.length;
       }
     }
     if (data.rule !== undefined) {
       if (
-        !validate664(data.rule, {
+        !validate675(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -24646,13 +25508,13 @@ function validate662(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate664.errors);
+        vErrors = joined(vErrors, validate675.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate627(data.title, {
+        !validate638(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -24660,13 +25522,13 @@ function validate662(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate627.errors);
+        vErrors = joined(vErrors, validate638.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate664(data.level, {
+        !validate675(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -24674,13 +25536,13 @@ function validate662(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate664.errors);
+        vErrors = joined(vErrors, validate675.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate627(data.says, {
+        !validate638(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -24688,13 +25550,13 @@ function validate662(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate627.errors);
+        vErrors = joined(vErrors, validate638.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate627(data.because, {
+        !validate638(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -24702,13 +25564,13 @@ function validate662(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate627.errors);
+        vErrors = joined(vErrors, validate638.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained_by !== undefined) {
       if (
-        !validate670(data.explained_by, {
+        !validate681(data.explained_by, {
           instancePath: instancePath + '/explained_by',
           parentData: data,
           parentDataProperty: 'explained_by',
@@ -24716,13 +25578,13 @@ function validate662(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate670.errors);
+        vErrors = joined(vErrors, validate681.errors);
         errors = vErrors.length;
       }
     }
     if (data.ask !== undefined) {
       if (
-        !validate672(data.ask, {
+        !validate683(data.ask, {
           instancePath: instancePath + '/ask',
           parentData: data,
           parentDataProperty: 'ask',
@@ -24730,13 +25592,13 @@ function validate662(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate672.errors);
+        vErrors = joined(vErrors, validate683.errors);
         errors = vErrors.length;
       }
     }
     if (data.do !== undefined) {
       if (
-        !validate672(data.do, {
+        !validate683(data.do, {
           instancePath: instancePath + '/do',
           parentData: data,
           parentDataProperty: 'do',
@@ -24744,7 +25606,7 @@ function validate662(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate672.errors);
+        vErrors = joined(vErrors, validate683.errors);
         errors = vErrors.length;
       }
     }
@@ -24757,18 +25619,18 @@ function validate662(
     }
     errors++;
   }
-  validate662.errors = vErrors;
+  validate673.errors = vErrors;
   return errors === 0;
 }
-validate662.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate673.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate677(
+function validate688(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate677.evaluated;
+  const evaluated0 = validate688.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24779,7 +25641,7 @@ function validate677(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate249(data[i0], {
+        !validate260(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -24787,7 +25649,7 @@ function validate677(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
@@ -24800,18 +25662,18 @@ function validate677(
     }
     errors++;
   }
-  validate677.errors = vErrors;
+  validate688.errors = vErrors;
   return errors === 0;
 }
-validate677.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate688.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate682(
+function validate693(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate682.evaluated;
+  const evaluated0 = validate693.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24851,7 +25713,7 @@ function validate682(
     }
     if (data.observation !== undefined) {
       if (
-        !validate249(data.observation, {
+        !validate260(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -24859,7 +25721,7 @@ function validate682(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
@@ -24888,12 +25750,12 @@ function validate682(
     }
     errors++;
   }
-  validate682.errors = vErrors;
+  validate693.errors = vErrors;
   return errors === 0;
 }
-validate682.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate693.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema168 = {
+const schema171 = {
   type: 'object',
   properties: {
     fault: { $ref: 'outcome.schema.json#/$defs/name' },
@@ -24907,13 +25769,13 @@ const schema168 = {
   additionalProperties: false,
 };
 
-function validate692(
+function validate703(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate692.evaluated;
+  const evaluated0 = validate703.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24987,7 +25849,7 @@ function validate692(
     }
     if (data.observation !== undefined) {
       if (
-        !validate249(data.observation, {
+        !validate260(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -24995,7 +25857,7 @@ function validate692(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
@@ -25052,7 +25914,7 @@ function validate692(
     }
     if (data.unit !== undefined) {
       if (
-        !validate254(data.unit, {
+        !validate265(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -25060,7 +25922,7 @@ function validate692(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate254.errors);
+        vErrors = joined(vErrors, validate265.errors);
         errors = vErrors.length;
       }
     }
@@ -25073,12 +25935,12 @@ function validate692(
     }
     errors++;
   }
-  validate692.errors = vErrors;
+  validate703.errors = vErrors;
   return errors === 0;
 }
-validate692.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate703.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema170 = {
+const schema173 = {
   type: 'object',
   properties: {
     protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -25090,13 +25952,13 @@ const schema170 = {
   additionalProperties: false,
 };
 
-function validate696(
+function validate707(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate696.evaluated;
+  const evaluated0 = validate707.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25164,7 +26026,7 @@ function validate696(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate625(data.protocol, {
+        !validate636(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -25172,13 +26034,13 @@ function validate696(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate625.errors);
+        vErrors = joined(vErrors, validate636.errors);
         errors = vErrors.length;
       }
     }
     if (data.rule !== undefined) {
       if (
-        !validate664(data.rule, {
+        !validate675(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -25186,13 +26048,13 @@ function validate696(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate664.errors);
+        vErrors = joined(vErrors, validate675.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate627(data.title, {
+        !validate638(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -25200,13 +26062,13 @@ function validate696(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate627.errors);
+        vErrors = joined(vErrors, validate638.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate664(data.level, {
+        !validate675(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -25214,7 +26076,7 @@ function validate696(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate664.errors);
+        vErrors = joined(vErrors, validate675.errors);
         errors = vErrors.length;
       }
     }
@@ -25227,18 +26089,18 @@ function validate696(
     }
     errors++;
   }
-  validate696.errors = vErrors;
+  validate707.errors = vErrors;
   return errors === 0;
 }
-validate696.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate707.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate687(
+function validate698(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate687.evaluated;
+  const evaluated0 = validate698.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25355,7 +26217,7 @@ function validate687(
     }
     if (data.fault !== undefined) {
       if (
-        !validate664(data.fault, {
+        !validate675(data.fault, {
           instancePath: instancePath + '/fault',
           parentData: data,
           parentDataProperty: 'fault',
@@ -25363,13 +26225,13 @@ function validate687(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate664.errors);
+        vErrors = joined(vErrors, validate675.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate627(data.title, {
+        !validate638(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -25377,13 +26239,13 @@ function validate687(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate627.errors);
+        vErrors = joined(vErrors, validate638.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate627(data.says, {
+        !validate638(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -25391,13 +26253,13 @@ function validate687(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate627.errors);
+        vErrors = joined(vErrors, validate638.errors);
         errors = vErrors.length;
       }
     }
     if (data.do !== undefined) {
       if (
-        !validate672(data.do, {
+        !validate683(data.do, {
           instancePath: instancePath + '/do',
           parentData: data,
           parentDataProperty: 'do',
@@ -25405,7 +26267,7 @@ function validate687(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate672.errors);
+        vErrors = joined(vErrors, validate683.errors);
         errors = vErrors.length;
       }
     }
@@ -25415,7 +26277,7 @@ function validate687(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate692(data4[i0], {
+            !validate703(data4[i0], {
               instancePath: instancePath + '/readings/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -25423,7 +26285,7 @@ function validate687(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate692.errors);
+            vErrors = joined(vErrors, validate703.errors);
             errors = vErrors.length;
           }
         }
@@ -25448,7 +26310,7 @@ function validate687(
         const len1 = data6.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate696(data6[i1], {
+            !validate707(data6[i1], {
               instancePath: instancePath + '/changes/' + i1,
               parentData: data6,
               parentDataProperty: i1,
@@ -25456,7 +26318,7 @@ function validate687(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate696.errors);
+            vErrors = joined(vErrors, validate707.errors);
             errors = vErrors.length;
           }
         }
@@ -25484,18 +26346,18 @@ function validate687(
     }
     errors++;
   }
-  validate687.errors = vErrors;
+  validate698.errors = vErrors;
   return errors === 0;
 }
-validate687.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate698.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate703(
+function validate714(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate703.evaluated;
+  const evaluated0 = validate714.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25563,7 +26425,7 @@ function validate703(
     }
     if (data.observation !== undefined) {
       if (
-        !validate249(data.observation, {
+        !validate260(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -25571,7 +26433,7 @@ function validate703(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
@@ -25593,7 +26455,7 @@ function validate703(
     }
     if (data.because !== undefined) {
       if (
-        !validate265(data.because, {
+        !validate276(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -25601,7 +26463,7 @@ function validate703(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate265.errors);
+        vErrors = joined(vErrors, validate276.errors);
         errors = vErrors.length;
       }
     }
@@ -25614,18 +26476,18 @@ function validate703(
     }
     errors++;
   }
-  validate703.errors = vErrors;
+  validate714.errors = vErrors;
   return errors === 0;
 }
-validate703.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate714.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate624(
+function validate635(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ward_outcome.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate624.evaluated;
+  const evaluated0 = validate635.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25872,7 +26734,7 @@ function validate624(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema151.properties, key0)) {
+      if (!func5.call(schema154.properties, key0)) {
         const err17 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -25889,7 +26751,7 @@ function validate624(
     }
     if (data.ward !== undefined) {
       if (
-        !validate625(data.ward, {
+        !validate636(data.ward, {
           instancePath: instancePath + '/ward',
           parentData: data,
           parentDataProperty: 'ward',
@@ -25897,7 +26759,7 @@ function validate624(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate625.errors);
+        vErrors = joined(vErrors, validate636.errors);
         errors = vErrors.length;
       }
     }
@@ -25920,7 +26782,7 @@ function validate624(
     }
     if (data.title !== undefined) {
       if (
-        !validate627(data.title, {
+        !validate638(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -25928,7 +26790,7 @@ function validate624(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate627.errors);
+        vErrors = joined(vErrors, validate638.errors);
         errors = vErrors.length;
       }
     }
@@ -25955,7 +26817,7 @@ function validate624(
           instancePath: instancePath + '/at',
           schemaPath: '#/properties/at/type',
           keyword: 'type',
-          params: { type: schema151.properties.at.type },
+          params: { type: schema154.properties.at.type },
         };
         if (vErrors === null) {
           vErrors = [err20];
@@ -25967,7 +26829,7 @@ function validate624(
     }
     if (data.level !== undefined) {
       if (
-        !validate629(data.level, {
+        !validate640(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -25975,13 +26837,13 @@ function validate624(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate629.errors);
+        vErrors = joined(vErrors, validate640.errors);
         errors = vErrors.length;
       }
     }
     if (data.plan !== undefined) {
       if (
-        !validate632(data.plan, {
+        !validate643(data.plan, {
           instancePath: instancePath + '/plan',
           parentData: data,
           parentDataProperty: 'plan',
@@ -25989,13 +26851,13 @@ function validate624(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate632.errors);
+        vErrors = joined(vErrors, validate643.errors);
         errors = vErrors.length;
       }
     }
     if (data.response !== undefined) {
       if (
-        !validate637(data.response, {
+        !validate648(data.response, {
           instancePath: instancePath + '/response',
           parentData: data,
           parentDataProperty: 'response',
@@ -26003,13 +26865,13 @@ function validate624(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate637.errors);
+        vErrors = joined(vErrors, validate648.errors);
         errors = vErrors.length;
       }
     }
     if (data.in_force !== undefined) {
       if (
-        !validate657(data.in_force, {
+        !validate668(data.in_force, {
           instancePath: instancePath + '/in_force',
           parentData: data,
           parentDataProperty: 'in_force',
@@ -26017,7 +26879,7 @@ function validate624(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate657.errors);
+        vErrors = joined(vErrors, validate668.errors);
         errors = vErrors.length;
       }
     }
@@ -26027,7 +26889,7 @@ function validate624(
         const len0 = data9.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate243(data9[i0], {
+            !validate254(data9[i0], {
               instancePath: instancePath + '/reads/' + i0,
               parentData: data9,
               parentDataProperty: i0,
@@ -26035,7 +26897,7 @@ function validate624(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate243.errors);
+            vErrors = joined(vErrors, validate254.errors);
             errors = vErrors.length;
           }
         }
@@ -26060,7 +26922,7 @@ function validate624(
         const len1 = data11.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate662(data11[i1], {
+            !validate673(data11[i1], {
               instancePath: instancePath + '/advice/' + i1,
               parentData: data11,
               parentDataProperty: i1,
@@ -26068,7 +26930,7 @@ function validate624(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate662.errors);
+            vErrors = joined(vErrors, validate673.errors);
             errors = vErrors.length;
           }
         }
@@ -26089,7 +26951,7 @@ function validate624(
     }
     if (data.ask_first !== undefined) {
       if (
-        !validate677(data.ask_first, {
+        !validate688(data.ask_first, {
           instancePath: instancePath + '/ask_first',
           parentData: data,
           parentDataProperty: 'ask_first',
@@ -26097,13 +26959,13 @@ function validate624(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate677.errors);
+        vErrors = joined(vErrors, validate688.errors);
         errors = vErrors.length;
       }
     }
     if (data.take_first !== undefined) {
       if (
-        !validate677(data.take_first, {
+        !validate688(data.take_first, {
           instancePath: instancePath + '/take_first',
           parentData: data,
           parentDataProperty: 'take_first',
@@ -26111,13 +26973,13 @@ function validate624(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate677.errors);
+        vErrors = joined(vErrors, validate688.errors);
         errors = vErrors.length;
       }
     }
     if (data.missing !== undefined) {
       if (
-        !validate677(data.missing, {
+        !validate688(data.missing, {
           instancePath: instancePath + '/missing',
           parentData: data,
           parentDataProperty: 'missing',
@@ -26125,7 +26987,7 @@ function validate624(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate677.errors);
+        vErrors = joined(vErrors, validate688.errors);
         errors = vErrors.length;
       }
     }
@@ -26135,7 +26997,7 @@ function validate624(
         const len2 = data16.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate682(data16[i2], {
+            !validate693(data16[i2], {
               instancePath: instancePath + '/unobtainable/' + i2,
               parentData: data16,
               parentDataProperty: i2,
@@ -26143,7 +27005,7 @@ function validate624(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate682.errors);
+            vErrors = joined(vErrors, validate693.errors);
             errors = vErrors.length;
           }
         }
@@ -26168,7 +27030,7 @@ function validate624(
         const len3 = data18.length;
         for (let i3 = 0; i3 < len3; i3++) {
           if (
-            !validate682(data18[i3], {
+            !validate693(data18[i3], {
               instancePath: instancePath + '/declined/' + i3,
               parentData: data18,
               parentDataProperty: i3,
@@ -26176,7 +27038,7 @@ function validate624(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate682.errors);
+            vErrors = joined(vErrors, validate693.errors);
             errors = vErrors.length;
           }
         }
@@ -26197,7 +27059,7 @@ function validate624(
     }
     if (data.would_tell_more !== undefined) {
       if (
-        !validate677(data.would_tell_more, {
+        !validate688(data.would_tell_more, {
           instancePath: instancePath + '/would_tell_more',
           parentData: data,
           parentDataProperty: 'would_tell_more',
@@ -26205,7 +27067,7 @@ function validate624(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate677.errors);
+        vErrors = joined(vErrors, validate688.errors);
         errors = vErrors.length;
       }
     }
@@ -26215,7 +27077,7 @@ function validate624(
         const len4 = data21.length;
         for (let i4 = 0; i4 < len4; i4++) {
           if (
-            !validate687(data21[i4], {
+            !validate698(data21[i4], {
               instancePath: instancePath + '/faults/' + i4,
               parentData: data21,
               parentDataProperty: i4,
@@ -26223,7 +27085,7 @@ function validate624(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate687.errors);
+            vErrors = joined(vErrors, validate698.errors);
             errors = vErrors.length;
           }
         }
@@ -26248,7 +27110,7 @@ function validate624(
         const len5 = data23.length;
         for (let i5 = 0; i5 < len5; i5++) {
           if (
-            !validate703(data23[i5], {
+            !validate714(data23[i5], {
               instancePath: instancePath + '/refused/' + i5,
               parentData: data23,
               parentDataProperty: i5,
@@ -26256,7 +27118,7 @@ function validate624(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate703.errors);
+            vErrors = joined(vErrors, validate714.errors);
             errors = vErrors.length;
           }
         }
@@ -26281,7 +27143,7 @@ function validate624(
         const len6 = data25.length;
         for (let i6 = 0; i6 < len6; i6++) {
           if (
-            !validate703(data25[i6], {
+            !validate714(data25[i6], {
               instancePath: instancePath + '/questioned/' + i6,
               parentData: data25,
               parentDataProperty: i6,
@@ -26289,7 +27151,7 @@ function validate624(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate703.errors);
+            vErrors = joined(vErrors, validate714.errors);
             errors = vErrors.length;
           }
         }
@@ -26310,7 +27172,7 @@ function validate624(
     }
     if (data.caution !== undefined) {
       if (
-        !validate627(data.caution, {
+        !validate638(data.caution, {
           instancePath: instancePath + '/caution',
           parentData: data,
           parentDataProperty: 'caution',
@@ -26318,7 +27180,7 @@ function validate624(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate627.errors);
+        vErrors = joined(vErrors, validate638.errors);
         errors = vErrors.length;
       }
     }
@@ -26331,10 +27193,10 @@ function validate624(
     }
     errors++;
   }
-  validate624.errors = vErrors;
+  validate635.errors = vErrors;
   return errors === 0;
 }
-validate624.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate635.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 function joined(all, more) {
   if (all === null) return more;

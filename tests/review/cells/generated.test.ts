@@ -23,27 +23,31 @@ function compiledFrom(text: string): Compiled {
   return compile(protocol as NonNullable<typeof protocol>);
 }
 
-test('of made-up protocols every single point of every plane is what the evaluator says', { timeout: 120_000 }, () => {
-  let planes = 0;
-  const property = fc.property(
-    drawn((draw) => drawExample(draw, 4)),
-    ({ made, sets }) => {
-      const compiled = compiledFrom(made.text);
-      const names = axesOf(compiled).map(({ name }) => name);
-      const held = sets.map((set) => seriesOf(compiled, set)).filter((each) => each.sets.length === 1);
-      for (const series of held) {
-        for (const [index, x] of names.slice(0, -1).entries()) {
-          const plane = planeOf(compiled, { axes: [x, names[index + 1] as string], held: series });
-          const find = finder(plane);
-          planes += 1;
-          for (let at = plane.x.possible[0]; at <= plane.x.possible[1]; at += 1) {
-            for (let up = plane.y.possible[0]; up <= plane.y.possible[1]; up += 1)
-              expect(find([at, up])).toEqual(evaluatorAt(compiled, series, plane, [at, up]));
+test(
+  'of made-up protocols every single point of every plane is what the evaluator says',
+  { timeout: 120_000 },
+  () => {
+    let planes = 0;
+    const property = fc.property(
+      drawn((draw) => drawExample(draw, 4)),
+      ({ made, sets }) => {
+        const compiled = compiledFrom(made.text);
+        const names = axesOf(compiled).map(({ name }) => name);
+        const held = sets.map((set) => seriesOf(compiled, set)).filter((each) => each.sets.length === 1);
+        for (const series of held) {
+          for (const [index, x] of names.slice(0, -1).entries()) {
+            const plane = planeOf(compiled, { axes: [x, names[index + 1] as string], held: series });
+            const find = finder(plane);
+            planes += 1;
+            for (let at = plane.x.possible[0]; at <= plane.x.possible[1]; at += 1) {
+              for (let up = plane.y.possible[0]; up <= plane.y.possible[1]; up += 1)
+                expect(find([at, up])).toEqual(evaluatorAt(compiled, series, plane, [at, up]));
+            }
           }
         }
-      }
-    },
-  );
-  fc.assert(property, { numRuns: 60, seed: 20_260_302 });
-  expect(planes).toBeGreaterThan(40);
-});
+      },
+    );
+    fc.assert(property, { numRuns: 60, seed: 20_260_302 });
+    expect(planes).toBeGreaterThan(40);
+  },
+);

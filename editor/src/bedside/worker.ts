@@ -6,8 +6,10 @@ import {
   wardReader,
   type Reader,
 } from '../../../src/index.ts';
-import { localTime } from './clock.ts';
-import type { Answered, Answers, Asked, Question, SiteProtocol } from './messages.ts';
+import { answerQuestions } from '../common/answer-questions.ts';
+import { localTime } from '../common/clock.ts';
+import type { SiteProtocol } from '../common/site-protocol.ts';
+import type { Answers, Question } from './messages.ts';
 
 /** What the room reads with; null before one is opened. */
 let reader: Reader | null = null;
@@ -90,20 +92,4 @@ function answer(question: Question): Answers[Question['kind']] {
   }
 }
 
-/** A fault must not carry what was observed into a log, so it is caught here and told without words of its own. */
-function answered({ id, question }: Asked): Answered {
-  try {
-    return { id, answer: answer(question) };
-  } catch {
-    return { id, answer: null };
-  }
-}
-
-/** What a worker has in place of a page's window. */
-interface WorkerPort {
-  readonly addEventListener: (type: 'message', listen: (event: MessageEvent<Asked>) => void) => void;
-  readonly postMessage: (answer: Answered) => void;
-}
-
-const port = self as unknown as WorkerPort;
-port.addEventListener('message', ({ data }) => port.postMessage(answered(data)));
+answerQuestions(answer);

@@ -1,14 +1,5 @@
 import type { Course, Form, HandoffFacts, SetInJson, Sheet } from '../../../src/index.ts';
-
-/** A protocol, or a ward policy, as protocols.json holds it: text, which the worker checks. */
-export interface SiteProtocol {
-  readonly kind: 'protocol' | 'ward';
-  readonly id: string;
-  readonly title: string;
-  readonly file: string;
-  readonly text: string;
-  readonly ladder: { readonly file: string; readonly text: string } | null;
-}
+import type { SiteProtocol } from '../common/site-protocol.ts';
 
 /** What the page asks of the worker. All that is checked or evaluated, is there. */
 export type Question =
@@ -28,15 +19,4 @@ export interface PageReading {
   readonly sheet: Sheet;
   readonly facts: HandoffFacts;
   readonly courses: readonly Course[];
-}
-
-export interface Asked {
-  readonly id: number;
-  readonly question: Question;
-}
-
-export interface Answered {
-  readonly id: number;
-  /** Null: a fault of the kit itself. */
-  readonly answer: Answers[Question['kind']] | null;
 }
