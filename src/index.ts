@@ -68,6 +68,19 @@ export type { Field, FieldGroup, LimitField } from './bedside/form.ts';
 export { protocolReader, wardReader, type Reader } from './bedside/reader.ts';
 export type { BedsideSheet, Gap, Said, Sheet, SheetFaults, SheetGaps, SheetLevel } from './bedside/sheet.ts';
 export type { LocalTime, SetInJson } from './bedside/text-to-sets.ts';
+export { axesOf } from './review/cells/axes-of.ts';
+export { cellAt } from './review/cells/cell-at.ts';
+export { linesOverPlane, type PlaneLine } from './review/cells/lines-over-plane.ts';
+export {
+  cellInWords,
+  levelInWords,
+  pointInWords,
+  rulesThatAre,
+  stepInWords,
+} from './review/cells/plane-in-words.ts';
+export { planeOf, type PlaneAsked } from './review/cells/plane-of.ts';
+export { valueAt, type Axis, type Cell, type Plane, type PlaneAnswer } from './review/cells/plane.ts';
+export { caution } from './outcome/caution.ts';
 export { logicToJson } from './logic/logic-to-json.ts';
 export {
   vitalSigns,

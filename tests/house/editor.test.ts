@@ -10,7 +10,8 @@ const targetOf = (from: string, name: string): string | null =>
   name.startsWith('.') ? posix.join('editor', posix.dirname(from), name) : null;
 
 /** Packages that a room may be made of. */
-const packages = /^(?:react|react-dom\/client|react-aria-components|@noble\/hashes\/\w+\.js)$/;
+const packages =
+  /^(?:react|react-dom\/client|react-aria-components|@observablehq\/plot|@noble\/hashes\/\w+\.js)$/;
 
 /** Imports of a room that lead neither to its own files nor to the public door of the kit, nor to a package of the list. */
 function astray(file: SourceFile): string[] {
