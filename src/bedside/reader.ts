@@ -24,7 +24,8 @@ import { sheetWhy } from './sheet-why.ts';
 import type { Said, Sheet } from './sheet.ts';
 import { textToSets, type LocalTime } from './text-to-sets.ts';
 import { titleOf } from './words.ts';
-import { wouldRaise, type Raise } from './would-raise.ts';
+import type { Change } from './would-change.ts';
+import { wouldRaise } from './would-raise.ts';
 
 /**
  * What the Bedside room reads with: what it needs, what only helps, and what it says of a series. A protocol is one; whatever
@@ -81,16 +82,18 @@ export function wardReader(ward: Ward): Reader {
 }
 
 /** What would raise the level of all protocols together: what raises one of them above it. */
-function raisesOfWard({ members, ladder }: Ward, { level }: Outcome, series: Series): Raise[] {
+function raisesOfWard({ members, ladder }: Ward, { level }: Outcome, series: Series): Change[] {
   const reached = ladder.levels.findIndex(({ name }) => name === level?.at_least);
-  return members.flatMap((compiled) => wouldRaise(compiled, series).filter((raise) => raise.level > reached));
+  return members.flatMap((compiled) =>
+    wouldRaise(compiled, series).filter(({ level: found }) => (found.atLeast ?? 0) > reached),
+  );
 }
 
 function readingOf(
   outcome: Outcome,
   protocol: Protocol,
   series: Series,
-  raises: () => readonly Raise[],
+  raises: () => readonly Change[],
   here?: Here,
 ): Reading {
   const sheet: Sheet = {

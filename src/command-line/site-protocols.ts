@@ -1,9 +1,18 @@
-import { basename, dirname, relative, sep } from 'node:path';
+import { basename, dirname, join, relative, sep } from 'node:path';
 import { toPlain } from '../document/document.ts';
 import { yamlToDocument } from '../document/yaml-to-document.ts';
 import { fileNames, filesBelow, findLadder, readText } from './files.ts';
 
-/** A protocol, or a ward policy, as the rooms get it: its text, and that of its ladder. The rooms check both themselves. */
+/** A text that the rooms get, under the name that its problems cite. */
+export interface SiteText {
+  readonly file: string;
+  readonly text: string;
+}
+
+/**
+ * A protocol, or a ward policy, as the rooms get it: its text, that of its ladder, and that of its cases. The rooms check them all
+ * themselves.
+ */
 export interface SiteProtocol {
   readonly kind: 'protocol' | 'ward';
   /** Its folder below the one that is served, with `/` between: `lessons/a_curve`. */
@@ -11,7 +20,9 @@ export interface SiteProtocol {
   readonly title: string;
   readonly file: string;
   readonly text: string;
-  readonly ladder: { readonly file: string; readonly text: string } | null;
+  readonly ladder: SiteText | null;
+  /** The cases.yaml beside it; null when there is none. */
+  readonly cases: SiteText | null;
 }
 
 /**
@@ -24,7 +35,7 @@ export async function protocolsBelow(folder: string): Promise<readonly SiteProto
     (['ward', 'protocol'] as const).flatMap((kind) =>
       all
         .filter((path) => basename(path) === fileNames[kind])
-        .map((path) => siteProtocol(kind, path, folder)),
+        .map((path) => siteProtocol(kind, path, folder, all)),
     ),
   );
   const depth = ({ id }: SiteProtocol): number => id.split('/').length;
@@ -53,12 +64,18 @@ function headOf(text: string): Head {
   return { title, ladder };
 }
 
-async function siteProtocol(kind: SiteProtocol['kind'], path: string, folder: string): Promise<SiteProtocol> {
+async function siteProtocol(
+  kind: SiteProtocol['kind'],
+  path: string,
+  folder: string,
+  all: readonly string[],
+): Promise<SiteProtocol> {
   const { text } = await readText(path);
   const id = relative(folder, dirname(path)).split(sep).join('/') || basename(dirname(path));
   const plain = headOf(text);
   const name =
     typeof plain.ladder === 'string' && /^[a-z][a-z0-9_]*$/.test(plain.ladder) ? plain.ladder : null;
+  const cases = join(dirname(path), fileNames.cases);
   const ladderPath = name === null ? null : await findLadder(name, path);
   return {
     kind,
@@ -70,5 +87,8 @@ async function siteProtocol(kind: SiteProtocol['kind'], path: string, folder: st
       ladderPath === null
         ? null
         : { file: `${name ?? ''}/${fileNames.ladder}`, text: (await readText(ladderPath)).text },
+    cases: all.includes(cases)
+      ? { file: `${id}/${fileNames.cases}`, text: (await readText(cases)).text }
+      : null,
   };
 }

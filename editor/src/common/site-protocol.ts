@@ -5,5 +5,13 @@ export interface SiteProtocol {
   readonly title: string;
   readonly file: string;
   readonly text: string;
-  readonly ladder: { readonly file: string; readonly text: string } | null;
+  readonly ladder: SiteText | null;
+  /** The cases.yaml beside it; null when there is none. */
+  readonly cases: SiteText | null;
+}
+
+/** A text under the name that its problems cite. */
+export interface SiteText {
+  readonly file: string;
+  readonly text: string;
 }
