@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
 import type { SheetLevel } from '../../../src/index.ts';
-import { keyed } from '../common/keyed.ts';
-import { sentence } from '../common/sentence.ts';
+import { keyed } from './keyed.ts';
+import { sentence } from './sentence.ts';
 import { Ladder, shadeOf } from './ladder.tsx';
 
 /** The level and what to do, whom to tell and by when. What is not settled never looks settled. */
