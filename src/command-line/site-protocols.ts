@@ -25,12 +25,37 @@ export interface SiteProtocol {
   readonly cases: SiteText | null;
 }
 
+/** All that the rooms are told of a folder. */
+export interface SiteBody {
+  /** Whether what is written in the rooms can be saved here. */
+  readonly saves: boolean;
+  readonly protocols: readonly SiteProtocol[];
+  /** Every ladder that a new protocol could call on: those below the folder, and those that its protocols call on. */
+  readonly ladders: readonly SiteText[];
+}
+
+/** What `protocols.json` holds of a folder. */
+export async function siteBelow(folder: string, saves: boolean): Promise<SiteBody> {
+  const all = await filesBelow(folder);
+  const inside = all
+    .filter((path) => basename(path) === fileNames.ladder)
+    .map(async (path) => ({ file: `${idOf(path, folder)}/${fileNames.ladder}`, ...(await textOf(path)) }));
+  const [found, below] = await Promise.all([protocolsIn(all, folder), Promise.all(inside)]);
+  const called = found.flatMap(({ ladder }) => (ladder ? [ladder] : []));
+  const texts = new Set<string>();
+  const ladders = [...below, ...called].filter(({ text }) => !texts.has(text) && texts.add(text));
+  return { saves, protocols: found, ladders };
+}
+
 /**
  * Every ward policy and every protocol below a folder: those at the top before those in deeper folders, ward policies before
  * protocols, then in the order of the alphabet.
  */
 export async function protocolsBelow(folder: string): Promise<readonly SiteProtocol[]> {
-  const all = await filesBelow(folder);
+  return protocolsIn(await filesBelow(folder), folder);
+}
+
+async function protocolsIn(all: readonly string[], folder: string): Promise<readonly SiteProtocol[]> {
   const found = await Promise.all(
     (['ward', 'protocol'] as const).flatMap((kind) =>
       all
@@ -64,31 +89,36 @@ function headOf(text: string): Head {
   return { title, ladder };
 }
 
+/** The folder of a file below the one that is served, with `/` between; of a file right in that one, the folder's own name. */
+const idOf = (path: string, folder: string): string =>
+  relative(folder, dirname(path)).split(sep).join('/') || basename(dirname(path));
+
+const textOf = async (path: string): Promise<{ text: string }> => ({ text: (await readText(path)).text });
+
 async function siteProtocol(
   kind: SiteProtocol['kind'],
   path: string,
   folder: string,
   all: readonly string[],
 ): Promise<SiteProtocol> {
-  const { text } = await readText(path);
-  const id = relative(folder, dirname(path)).split(sep).join('/') || basename(dirname(path));
-  const plain = headOf(text);
-  const name =
-    typeof plain.ladder === 'string' && /^[a-z][a-z0-9_]*$/.test(plain.ladder) ? plain.ladder : null;
+  const { text } = await textOf(path);
+  const id = idOf(path, folder);
+  const { title, ladder } = headOf(text);
   const cases = join(dirname(path), fileNames.cases);
-  const ladderPath = name === null ? null : await findLadder(name, path);
   return {
     kind,
     id,
-    title: typeof plain.title === 'string' ? plain.title : id,
+    title: typeof title === 'string' ? title : id,
     file: `${id}/${fileNames[kind]}`,
     text,
-    ladder:
-      ladderPath === null
-        ? null
-        : { file: `${name ?? ''}/${fileNames.ladder}`, text: (await readText(ladderPath)).text },
-    cases: all.includes(cases)
-      ? { file: `${id}/${fileNames.cases}`, text: (await readText(cases)).text }
-      : null,
+    ladder: await ladderOf(ladder, path),
+    cases: all.includes(cases) ? { file: `${id}/${fileNames.cases}`, ...(await textOf(cases)) } : null,
   };
+}
+
+/** The ladder that a protocol names; null when it names none, or one that is not there. */
+async function ladderOf(name: unknown, path: string): Promise<SiteText | null> {
+  if (typeof name !== 'string' || !/^[a-z][a-z0-9_]*$/.test(name)) return null;
+  const found = await findLadder(name, path);
+  return found === null ? null : { file: `${name}/${fileNames.ladder}`, ...(await textOf(found)) };
 }
