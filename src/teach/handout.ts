@@ -3,6 +3,7 @@ import type { Compiled } from '../outcome/compile.ts';
 import type { Level, Protocol, Rule } from '../protocol/protocol.ts';
 import type { Ward } from '../ward/ward.ts';
 import { conditionInWords, type ConditionWords } from './condition-in-words.ts';
+import { measureInWords, type MeasureWords } from './measure-in-words.ts';
 
 /** What is printed to teach with: the levels and whom to call, the rules with their reasons, the sources. */
 export interface Handout {
@@ -39,6 +40,8 @@ export interface HandoutPart {
   readonly otherwise: string | null;
   /** The highest level first; those that only say come last. */
   readonly rules: readonly HandoutRule[];
+  /** Numbers that are worked out, in the order of the file. */
+  readonly measures: readonly MeasureWords[];
   /** Numbered from 1 in this order. */
   readonly sources: readonly string[];
 }
@@ -85,7 +88,7 @@ function levelOf({ title, says, tell, respond, reassess, ifNoAnswer, stepDown }:
     reassess,
     noAnswer: ifNoAnswer ? `after ${ifNoAnswer.after}: ${ifNoAnswer.tell}` : null,
     stepDown: stepDown
-      ? `${stepDown.setsInARow} in a row below it over ${stepDown.over}; agreed by: ${stepDown.agreedBy}`
+      ? `${stepDown.setsInARow === 1 ? 'sets' : `${stepDown.setsInARow} sets in a row or more`} below it for at least ${stepDown.over}; agreed by: ${stepDown.agreedBy}`
       : null,
   };
 }
@@ -100,6 +103,7 @@ function partOf(protocol: Protocol): HandoutPart {
     forWhom: applies && conditionInWords(applies, protocol),
     otherwise,
     rules: inOrder.map((rule) => ruleOf(rule, protocol, cited)),
+    measures: [...protocol.measures.values()].map((each) => measureInWords(each, protocol)),
     sources: cited.map((each) => {
       const source = sources.get(each);
       return `${source?.cite ?? each}${source?.link ? `. ${source.link}` : ''}`;

@@ -46,7 +46,7 @@ export function AnswerForm({ lessons, onAnswer }: Props): ReactNode {
       />
       <Choices
         heading="What are output and vessels doing?"
-        hint="Only if you want to. Nobody counts it."
+        hint="Only if you want to. It is not counted."
         options={outputs}
         chosen={output}
         onChoose={setOutput}

@@ -24,12 +24,10 @@ export function DeckDone({ round, onAgain, onChoose }: Props): ReactNode {
   return (
     <section className="panel done">
       <h2 ref={heading} tabIndex={-1}>
-        {`That was the deck: ${casesInWords(round.cases)}`}
+        {round.cases === 1 ? 'That was the case' : `That was the deck: ${casesInWords(round.cases)}`}
       </h2>
       <p role="status" data-testid="said">
-        {missed.length === 0
-          ? 'Nothing was called too low or too high.'
-          : `${casesInWords(missed.length)} called too low or too high. Look at them once more on another day.`}
+        {howItWent(missed.length)}
       </p>
       <CountsTable results={resultsOf(round.answers)} />
       <div className="done-next">
@@ -47,4 +45,11 @@ export function DeckDone({ round, onAgain, onChoose }: Props): ReactNode {
       </div>
     </section>
   );
+}
+
+function howItWent(missed: number): string {
+  if (missed === 0) return 'Nothing was called too low or too high.';
+  return missed === 1
+    ? 'One case was called too low or too high. Look at it once more on another day.'
+    : `${missed} cases were called too low or too high. Look at them once more on another day.`;
 }

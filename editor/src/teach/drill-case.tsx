@@ -84,7 +84,7 @@ function DrillHead({ card, round, onLeave }: Pick<Props, 'card' | 'round' | 'onL
         {card.showing > 1 && <span className="back">You met this one before: it has come back</span>}
       </p>
       <button type="button" className="button" onClick={onLeave}>
-        Leave this deck
+        {round.cases === 1 ? 'Choose a deck' : 'Leave this deck'}
       </button>
     </div>
   );

@@ -22,8 +22,9 @@ export function HandoutRules({ part, isAlone }: Props): ReactNode {
         </div>
       )}
       {part.rules.map((rule) => (
-        <Rule key={rule.title} rule={rule} />
+        <Rule key={`${rule.title} ${rule.says ?? ''}`} rule={rule} />
       ))}
+      <Measures measures={part.measures} />
       {part.sources.length > 0 && (
         <>
           <h4>Sources</h4>
@@ -35,6 +36,27 @@ export function HandoutRules({ part, isAlone }: Props): ReactNode {
         </>
       )}
     </section>
+  );
+}
+
+/** Numbers that the rules read and how they are worked out. */
+function Measures({ measures }: Pick<HandoutPart, 'measures'>): ReactNode {
+  if (measures.length === 0) return null;
+  return (
+    <>
+      <h4>Numbers that are worked out</h4>
+      {measures.map(({ title, meaning, lines }) => (
+        <div key={title} className="handout-rule">
+          <p>
+            <strong>{sentence(title)}</strong>
+            {meaning !== null && `. ${meaning}`}
+          </p>
+          {keyed(lines).map(({ key, line }) => (
+            <p key={key}>{sentence(line)}</p>
+          ))}
+        </div>
+      ))}
+    </>
   );
 }
 
