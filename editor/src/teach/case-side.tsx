@@ -1,4 +1,4 @@
-import { useId, useState, type ReactNode } from 'react';
+import { useEffect, useId, useRef, useState, type ReactNode } from 'react';
 import type { Drill, DrillLine } from '../../../src/index.ts';
 import { keyed } from '../common/keyed.ts';
 import { sentence } from '../common/sentence.ts';
@@ -19,9 +19,14 @@ export function CaseSide({ drill, seen, name, onSee }: Props): ReactNode {
   const isAnswered = name !== null;
   const steps = earlier.length + drill.parts.length;
   const now = seenOf(drill, isAnswered ? { ...seen, steps } : seen);
+  // A new case stands in the place of what was pressed to come here.
+  const heading = useRef<HTMLHeadingElement>(null);
+  useEffect(() => heading.current?.focus(), []);
   return (
     <section className="panel case" aria-label="The patient">
-      <h2 className="case-name">{name ?? 'A patient'}</h2>
+      <h2 ref={heading} tabIndex={-1} className="case-name">
+        {name ?? 'A patient'}
+      </h2>
       {story !== null && <p className="story">{story}</p>}
       {patient.length > 0 && <Lines heading="Known before the set" lines={patient} />}
       {stated.length > 0 && (
@@ -58,10 +63,23 @@ function Unfold({ drill, seen, onSee }: Omit<Props, 'name'>): ReactNode {
           {next.title}
         </button>
       ) : (
-        <p className="hint">That is all that was taken. You can still ask for what you miss.</p>
+        <AllTaken />
       )}
       <AskForOne drill={drill} seen={seen} onSee={onSee} />
     </div>
+  );
+}
+
+/** Stands in the place of the button, and takes its focus. */
+function AllTaken(): ReactNode {
+  const place = useRef<HTMLParagraphElement>(null);
+  useEffect(() => {
+    if (document.activeElement === document.body) place.current?.focus();
+  }, []);
+  return (
+    <p ref={place} tabIndex={-1} className="hint">
+      That is all that was taken. You can still ask for what you miss.
+    </p>
   );
 }
 
@@ -86,13 +104,13 @@ function AskForOne({ drill, seen, onSee }: Omit<Props, 'name'>): ReactNode {
       <button
         type="button"
         className="button"
-        disabled={!line}
         onClick={() =>
-          line &&
-          onSee(
-            { ...seen, asked: [...seen.asked, line.observation] },
-            `${sentence(line.title)}: ${line.words}`,
-          )
+          line
+            ? onSee(
+                { ...seen, asked: [...seen.asked, line.observation] },
+                `${sentence(line.title)}: ${line.words}`,
+              )
+            : onSee(seen, 'Choose an observation first.')
         }
       >
         Ask

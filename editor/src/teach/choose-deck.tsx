@@ -1,10 +1,12 @@
-import { useId, useState, type ReactNode } from 'react';
+import { useEffect, useId, useRef, useState, type ReactNode } from 'react';
 import { keyed } from '../common/keyed.ts';
 import { casesInWords, decksOf } from './decks.ts';
 import type { PageLessons } from './messages.ts';
 
 interface Props {
   readonly lessons: PageLessons;
+  /** Whether somebody comes back here from a deck. */
+  readonly takesFocus: boolean;
   /** A case that the address names and that is not here. */
   readonly lost: string | null;
   readonly onStart: (title: string, names: readonly string[]) => void;
@@ -43,8 +45,12 @@ function NoCases(): ReactNode {
   );
 }
 
-function Chooser({ lessons, onStart, onOpen }: Props): ReactNode {
+function Chooser({ lessons, takesFocus, onStart, onOpen }: Props): ReactNode {
   const id = useId();
+  const heading = useRef<HTMLHeadingElement>(null);
+  useEffect(() => {
+    if (takesFocus) heading.current?.focus();
+  }, [takesFocus]);
   const teaching = lessons.cards.filter(({ teaches }) => teaches).length;
   const [withAll, setWithAll] = useState(teaching === 0);
   const groups = decksOf(lessons, withAll);
@@ -53,7 +59,9 @@ function Chooser({ lessons, onStart, onOpen }: Props): ReactNode {
   const deck = decks.find((each) => each.id === chosen) ?? decks[0];
   return (
     <section className="panel chooser" aria-labelledby={`${id}-heading`}>
-      <h2 id={`${id}-heading`}>Practise on cases</h2>
+      <h2 ref={heading} tabIndex={-1} id={`${id}-heading`}>
+        Practise on cases
+      </h2>
       <p>
         A patient unfolds before you, bit by bit. You say the level, what output and vessels are doing, and
         what you would ask. Then you see what your ward’s rule says, and why. A case that you called too low

@@ -15,6 +15,7 @@ interface Props extends Pick<RoomProps, 'address' | 'onGo'> {
 /** From choosing a deck, case by case, to its end. An address that names a case opens that one alone. */
 export function Practise({ address, onGo, lessons, onAnswered }: Props): ReactNode {
   const [round, setRound] = useState<Round | null>(null);
+  const [isBack, setBack] = useState(false);
   const [named, setNamed] = useState<string | null>(null);
   const there = lessons.cards.some(({ name }) => name === address.case);
   if (address.case !== named) {
@@ -23,12 +24,14 @@ export function Practise({ address, onGo, lessons, onAnswered }: Props): ReactNo
   }
   const choose = (): void => {
     setRound(null);
+    setBack(true);
     if (address.case !== null) onGo({ case: null });
   };
   if (!round) {
     return (
       <ChooseDeck
         lessons={lessons}
+        takesFocus={isBack}
         lost={address.case !== null && !there ? address.case : null}
         onStart={(title, names) => setRound(startRound(title, names, Date.now()))}
         onOpen={(name) => onGo({ case: name })}
