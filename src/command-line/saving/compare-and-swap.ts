@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto';
 import { constants } from 'node:fs';
-import { access, mkdir, open, rmdir } from 'node:fs/promises';
+import { mkdir, open, rmdir } from 'node:fs/promises';
 import { limits } from '../../document/limits.ts';
 import { isStillThere, kindOf, type Place } from './place.ts';
 import { isRefused, refused, type Refused } from './refusals.ts';
@@ -22,6 +22,9 @@ export const digestOf = (bytes: Uint8Array): string =>
 /**
  * Puts a text into a file if what stands there still has the digest that is expected; null expects that there is no file. Else nothing is
  * written. Only one at a time may do this to one file. Throws what the system says when it cannot be read or written; nothing has changed then.
+ *
+ * The last look at what stands there is the very step before the new file takes its place. Another program that writes in between
+ * is the one thing that is not seen: systems have no step that compares and replaces at once.
  */
 export async function compareAndSwap(
   { file, toMake }: Place,
@@ -61,6 +64,9 @@ async function makeFolder(folder: string): Promise<boolean> {
   }
 }
 
+/** To be read and written, though it is only read: who may not write a file is told so, and does not replace it. No link, no waiting. */
+const forBoth = constants.O_RDWR | (constants.O_NOFOLLOW ?? 0) | (constants.O_NONBLOCK ?? 0);
+
 /** What stands in a file, with what a new one in its place keeps of it; null when there is none. A link is not followed. */
 async function lookAt(file: string): Promise<(OnDisk & Kept) | null | Refused> {
   const kind = await kindOf(file);
@@ -68,16 +74,12 @@ async function lookAt(file: string): Promise<(OnDisk & Kept) | null | Refused> {
   if (kind === 'link') return refused('a_link');
   // A pipe would be waited for without end.
   if (kind !== 'file') return refused('not_a_file');
-  const handle = await open(
-    file,
-    constants.O_RDONLY | (constants.O_NOFOLLOW ?? 0) | (constants.O_NONBLOCK ?? 0),
-  );
+  const handle = await open(file, forBoth);
   try {
     const { size, mode, uid, gid } = await handle.stat();
     if (size > limits.bytes) return refused('too_large_there');
     // Whoever takes away the right to write means that nobody writes, the owner of the machine neither.
     if ((mode & 0o222) === 0) return refused('may_not_write');
-    await access(file, constants.W_OK);
     const bytes = await handle.readFile();
     return { digest: digestOf(bytes), text: bytes.toString('utf8'), mode, uid, gid };
   } finally {

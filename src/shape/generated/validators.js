@@ -5761,13 +5761,60 @@ const schema60 = {
     protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
     edition: { type: 'integer', minimum: 1 },
     digest: { type: 'string', pattern: '^sha256:[0-9a-f]{64}$' },
+    levels: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' } },
+    observations: { type: 'array', items: { $ref: '#/$defs/observation' } },
+    contradictions: { type: 'array', items: { $ref: '#/$defs/contradiction' } },
     inputs: { type: 'array', items: { $ref: '#/$defs/input' } },
     steps: { type: 'array', items: { $ref: '#/$defs/step' } },
     answers: { $ref: '#/$defs/answers' },
   },
-  required: ['logic', 'protocol', 'edition', 'digest', 'inputs', 'steps', 'answers'],
+  required: [
+    'logic',
+    'protocol',
+    'edition',
+    'digest',
+    'levels',
+    'observations',
+    'contradictions',
+    'inputs',
+    'steps',
+    'answers',
+  ],
   additionalProperties: false,
   $defs: {
+    observation: {
+      type: 'object',
+      properties: {
+        observation: { $ref: 'dictionary.schema.json#/$defs/name' },
+        kind: { type: 'string', enum: ['number', 'choice', 'several', 'yes_no'] },
+        unit: { type: 'string' },
+        steps_per_unit: { type: 'string', pattern: '^[0-9]+(/[0-9]+)?$' },
+        possible: { type: 'array', items: { $ref: '#/$defs/band' }, minItems: 1 },
+        choices: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' } },
+        assumed: { type: ['integer', 'string'] },
+      },
+      required: ['observation', 'kind'],
+      additionalProperties: false,
+    },
+    band: {
+      type: 'object',
+      properties: { age_below: { type: 'integer' }, low: { type: 'integer' }, high: { type: 'integer' } },
+      required: ['low', 'high'],
+      additionalProperties: false,
+    },
+    contradiction: {
+      type: 'object',
+      properties: {
+        lower: { $ref: 'dictionary.schema.json#/$defs/name' },
+        higher: { $ref: 'dictionary.schema.json#/$defs/name' },
+        may_be_equal: { type: 'boolean' },
+        scale: { type: 'integer' },
+        factor: { type: 'integer' },
+        shift: { type: 'integer' },
+      },
+      required: ['lower', 'higher', 'may_be_equal', 'scale', 'factor', 'shift'],
+      additionalProperties: false,
+    },
     input: {
       type: 'object',
       properties: {
@@ -5793,6 +5840,7 @@ const schema60 = {
         choice: { $ref: 'dictionary.schema.json#/$defs/name' },
         unit: { type: 'string' },
         steps_per_unit: { type: 'string', pattern: '^[0-9]+(/[0-9]+)?$' },
+        otherwise: { type: 'integer' },
       },
       required: ['input', 'of', 'name', 'part'],
       additionalProperties: false,
@@ -5936,6 +5984,669 @@ validate194.evaluated = { dynamicProps: false, dynamicItems: false };
 const schema62 = {
   type: 'object',
   properties: {
+    observation: { $ref: 'dictionary.schema.json#/$defs/name' },
+    kind: { type: 'string', enum: ['number', 'choice', 'several', 'yes_no'] },
+    unit: { type: 'string' },
+    steps_per_unit: { type: 'string', pattern: '^[0-9]+(/[0-9]+)?$' },
+    possible: { type: 'array', items: { $ref: '#/$defs/band' }, minItems: 1 },
+    choices: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' } },
+    assumed: { type: ['integer', 'string'] },
+  },
+  required: ['observation', 'kind'],
+  additionalProperties: false,
+};
+const schema63 = {
+  type: 'object',
+  properties: { age_below: { type: 'integer' }, low: { type: 'integer' }, high: { type: 'integer' } },
+  required: ['low', 'high'],
+  additionalProperties: false,
+};
+
+function validate199(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate199.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.low === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'low' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.high === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'high' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'age_below' || key0 === 'low' || key0 === 'high')) {
+        const err2 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+    if (data.age_below !== undefined) {
+      let data0 = data.age_below;
+      if (!(typeof data0 == 'number' && !(data0 % 1) && !isNaN(data0) && isFinite(data0))) {
+        const err3 = {
+          instancePath: instancePath + '/age_below',
+          schemaPath: '#/properties/age_below/type',
+          keyword: 'type',
+          params: { type: 'integer' },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+    }
+    if (data.low !== undefined) {
+      let data1 = data.low;
+      if (!(typeof data1 == 'number' && !(data1 % 1) && !isNaN(data1) && isFinite(data1))) {
+        const err4 = {
+          instancePath: instancePath + '/low',
+          schemaPath: '#/properties/low/type',
+          keyword: 'type',
+          params: { type: 'integer' },
+        };
+        if (vErrors === null) {
+          vErrors = [err4];
+        } else {
+          vErrors.push(err4);
+        }
+        errors++;
+      }
+    }
+    if (data.high !== undefined) {
+      let data2 = data.high;
+      if (!(typeof data2 == 'number' && !(data2 % 1) && !isNaN(data2) && isFinite(data2))) {
+        const err5 = {
+          instancePath: instancePath + '/high',
+          schemaPath: '#/properties/high/type',
+          keyword: 'type',
+          params: { type: 'integer' },
+        };
+        if (vErrors === null) {
+          vErrors = [err5];
+        } else {
+          vErrors.push(err5);
+        }
+        errors++;
+      }
+    }
+  } else {
+    const err6 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err6];
+    } else {
+      vErrors.push(err6);
+    }
+    errors++;
+  }
+  validate199.errors = vErrors;
+  return errors === 0;
+}
+validate199.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const pattern14 = new RegExp('^[0-9]+(/[0-9]+)?$', 'u');
+
+function validate197(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate197.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.observation === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'observation' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.kind === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'kind' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(
+        key0 === 'observation' ||
+        key0 === 'kind' ||
+        key0 === 'unit' ||
+        key0 === 'steps_per_unit' ||
+        key0 === 'possible' ||
+        key0 === 'choices' ||
+        key0 === 'assumed'
+      )) {
+        const err2 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+    if (data.observation !== undefined) {
+      if (
+        !validate194(data.observation, {
+          instancePath: instancePath + '/observation',
+          parentData: data,
+          parentDataProperty: 'observation',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate194.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.kind !== undefined) {
+      let data1 = data.kind;
+      if (typeof data1 !== 'string') {
+        const err3 = {
+          instancePath: instancePath + '/kind',
+          schemaPath: '#/properties/kind/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+      if (!(data1 === 'number' || data1 === 'choice' || data1 === 'several' || data1 === 'yes_no')) {
+        const err4 = {
+          instancePath: instancePath + '/kind',
+          schemaPath: '#/properties/kind/enum',
+          keyword: 'enum',
+          params: { allowedValues: schema62.properties.kind.enum },
+        };
+        if (vErrors === null) {
+          vErrors = [err4];
+        } else {
+          vErrors.push(err4);
+        }
+        errors++;
+      }
+    }
+    if (data.unit !== undefined) {
+      if (typeof data.unit !== 'string') {
+        const err5 = {
+          instancePath: instancePath + '/unit',
+          schemaPath: '#/properties/unit/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err5];
+        } else {
+          vErrors.push(err5);
+        }
+        errors++;
+      }
+    }
+    if (data.steps_per_unit !== undefined) {
+      let data3 = data.steps_per_unit;
+      if (typeof data3 === 'string') {
+        if (!pattern14.test(data3)) {
+          const err6 = {
+            instancePath: instancePath + '/steps_per_unit',
+            schemaPath: '#/properties/steps_per_unit/pattern',
+            keyword: 'pattern',
+            params: { pattern: '^[0-9]+(/[0-9]+)?$' },
+          };
+          if (vErrors === null) {
+            vErrors = [err6];
+          } else {
+            vErrors.push(err6);
+          }
+          errors++;
+        }
+      } else {
+        const err7 = {
+          instancePath: instancePath + '/steps_per_unit',
+          schemaPath: '#/properties/steps_per_unit/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err7];
+        } else {
+          vErrors.push(err7);
+        }
+        errors++;
+      }
+    }
+    if (data.possible !== undefined) {
+      let data4 = data.possible;
+      if (Array.isArray(data4)) {
+        if (data4.length < 1) {
+          const err8 = {
+            instancePath: instancePath + '/possible',
+            schemaPath: '#/properties/possible/minItems',
+            keyword: 'minItems',
+            params: { limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err8];
+          } else {
+            vErrors.push(err8);
+          }
+          errors++;
+        }
+        const len0 = data4.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          if (
+            !validate199(data4[i0], {
+              instancePath: instancePath + '/possible/' + i0,
+              parentData: data4,
+              parentDataProperty: i0,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate199.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err9 = {
+          instancePath: instancePath + '/possible',
+          schemaPath: '#/properties/possible/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err9];
+        } else {
+          vErrors.push(err9);
+        }
+        errors++;
+      }
+    }
+    if (data.choices !== undefined) {
+      let data6 = data.choices;
+      if (Array.isArray(data6)) {
+        const len1 = data6.length;
+        for (let i1 = 0; i1 < len1; i1++) {
+          if (
+            !validate194(data6[i1], {
+              instancePath: instancePath + '/choices/' + i1,
+              parentData: data6,
+              parentDataProperty: i1,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate194.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err10 = {
+          instancePath: instancePath + '/choices',
+          schemaPath: '#/properties/choices/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err10];
+        } else {
+          vErrors.push(err10);
+        }
+        errors++;
+      }
+    }
+    if (data.assumed !== undefined) {
+      let data8 = data.assumed;
+      if (
+        !(typeof data8 == 'number' && !(data8 % 1) && !isNaN(data8) && isFinite(data8)) &&
+        typeof data8 !== 'string'
+      ) {
+        const err11 = {
+          instancePath: instancePath + '/assumed',
+          schemaPath: '#/properties/assumed/type',
+          keyword: 'type',
+          params: { type: schema62.properties.assumed.type },
+        };
+        if (vErrors === null) {
+          vErrors = [err11];
+        } else {
+          vErrors.push(err11);
+        }
+        errors++;
+      }
+    }
+  } else {
+    const err12 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err12];
+    } else {
+      vErrors.push(err12);
+    }
+    errors++;
+  }
+  validate197.errors = vErrors;
+  return errors === 0;
+}
+validate197.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema64 = {
+  type: 'object',
+  properties: {
+    lower: { $ref: 'dictionary.schema.json#/$defs/name' },
+    higher: { $ref: 'dictionary.schema.json#/$defs/name' },
+    may_be_equal: { type: 'boolean' },
+    scale: { type: 'integer' },
+    factor: { type: 'integer' },
+    shift: { type: 'integer' },
+  },
+  required: ['lower', 'higher', 'may_be_equal', 'scale', 'factor', 'shift'],
+  additionalProperties: false,
+};
+
+function validate203(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate203.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.lower === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'lower' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.higher === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'higher' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    if (data.may_be_equal === undefined) {
+      const err2 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'may_be_equal' },
+      };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    if (data.scale === undefined) {
+      const err3 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'scale' },
+      };
+      if (vErrors === null) {
+        vErrors = [err3];
+      } else {
+        vErrors.push(err3);
+      }
+      errors++;
+    }
+    if (data.factor === undefined) {
+      const err4 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'factor' },
+      };
+      if (vErrors === null) {
+        vErrors = [err4];
+      } else {
+        vErrors.push(err4);
+      }
+      errors++;
+    }
+    if (data.shift === undefined) {
+      const err5 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'shift' },
+      };
+      if (vErrors === null) {
+        vErrors = [err5];
+      } else {
+        vErrors.push(err5);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(
+        key0 === 'lower' ||
+        key0 === 'higher' ||
+        key0 === 'may_be_equal' ||
+        key0 === 'scale' ||
+        key0 === 'factor' ||
+        key0 === 'shift'
+      )) {
+        const err6 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err6];
+        } else {
+          vErrors.push(err6);
+        }
+        errors++;
+      }
+    }
+    if (data.lower !== undefined) {
+      if (
+        !validate194(data.lower, {
+          instancePath: instancePath + '/lower',
+          parentData: data,
+          parentDataProperty: 'lower',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate194.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.higher !== undefined) {
+      if (
+        !validate194(data.higher, {
+          instancePath: instancePath + '/higher',
+          parentData: data,
+          parentDataProperty: 'higher',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate194.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.may_be_equal !== undefined) {
+      if (typeof data.may_be_equal !== 'boolean') {
+        const err7 = {
+          instancePath: instancePath + '/may_be_equal',
+          schemaPath: '#/properties/may_be_equal/type',
+          keyword: 'type',
+          params: { type: 'boolean' },
+        };
+        if (vErrors === null) {
+          vErrors = [err7];
+        } else {
+          vErrors.push(err7);
+        }
+        errors++;
+      }
+    }
+    if (data.scale !== undefined) {
+      let data3 = data.scale;
+      if (!(typeof data3 == 'number' && !(data3 % 1) && !isNaN(data3) && isFinite(data3))) {
+        const err8 = {
+          instancePath: instancePath + '/scale',
+          schemaPath: '#/properties/scale/type',
+          keyword: 'type',
+          params: { type: 'integer' },
+        };
+        if (vErrors === null) {
+          vErrors = [err8];
+        } else {
+          vErrors.push(err8);
+        }
+        errors++;
+      }
+    }
+    if (data.factor !== undefined) {
+      let data4 = data.factor;
+      if (!(typeof data4 == 'number' && !(data4 % 1) && !isNaN(data4) && isFinite(data4))) {
+        const err9 = {
+          instancePath: instancePath + '/factor',
+          schemaPath: '#/properties/factor/type',
+          keyword: 'type',
+          params: { type: 'integer' },
+        };
+        if (vErrors === null) {
+          vErrors = [err9];
+        } else {
+          vErrors.push(err9);
+        }
+        errors++;
+      }
+    }
+    if (data.shift !== undefined) {
+      let data5 = data.shift;
+      if (!(typeof data5 == 'number' && !(data5 % 1) && !isNaN(data5) && isFinite(data5))) {
+        const err10 = {
+          instancePath: instancePath + '/shift',
+          schemaPath: '#/properties/shift/type',
+          keyword: 'type',
+          params: { type: 'integer' },
+        };
+        if (vErrors === null) {
+          vErrors = [err10];
+        } else {
+          vErrors.push(err10);
+        }
+        errors++;
+      }
+    }
+  } else {
+    const err11 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err11];
+    } else {
+      vErrors.push(err11);
+    }
+    errors++;
+  }
+  validate203.errors = vErrors;
+  return errors === 0;
+}
+validate203.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema65 = {
+  type: 'object',
+  properties: {
     input: { type: 'string' },
     of: { type: 'string', enum: ['observation', 'limit', 'look_back'] },
     name: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -5958,19 +6669,19 @@ const schema62 = {
     choice: { $ref: 'dictionary.schema.json#/$defs/name' },
     unit: { type: 'string' },
     steps_per_unit: { type: 'string', pattern: '^[0-9]+(/[0-9]+)?$' },
+    otherwise: { type: 'integer' },
   },
   required: ['input', 'of', 'name', 'part'],
   additionalProperties: false,
 };
-const pattern14 = new RegExp('^[0-9]+(/[0-9]+)?$', 'u');
 
-function validate196(
+function validate207(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate196.evaluated;
+  const evaluated0 = validate207.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -6042,7 +6753,8 @@ function validate196(
         key0 === 'part' ||
         key0 === 'choice' ||
         key0 === 'unit' ||
-        key0 === 'steps_per_unit'
+        key0 === 'steps_per_unit' ||
+        key0 === 'otherwise'
       )) {
         const err4 = {
           instancePath,
@@ -6095,7 +6807,7 @@ function validate196(
           instancePath: instancePath + '/of',
           schemaPath: '#/properties/of/enum',
           keyword: 'enum',
-          params: { allowedValues: schema62.properties.of.enum },
+          params: { allowedValues: schema65.properties.of.enum },
         };
         if (vErrors === null) {
           vErrors = [err7];
@@ -6152,7 +6864,7 @@ function validate196(
           instancePath: instancePath + '/part',
           schemaPath: '#/properties/part/enum',
           keyword: 'enum',
-          params: { allowedValues: schema62.properties.part.enum },
+          params: { allowedValues: schema65.properties.part.enum },
         };
         if (vErrors === null) {
           vErrors = [err9];
@@ -6224,27 +6936,44 @@ function validate196(
         errors++;
       }
     }
+    if (data.otherwise !== undefined) {
+      let data7 = data.otherwise;
+      if (!(typeof data7 == 'number' && !(data7 % 1) && !isNaN(data7) && isFinite(data7))) {
+        const err13 = {
+          instancePath: instancePath + '/otherwise',
+          schemaPath: '#/properties/otherwise/type',
+          keyword: 'type',
+          params: { type: 'integer' },
+        };
+        if (vErrors === null) {
+          vErrors = [err13];
+        } else {
+          vErrors.push(err13);
+        }
+        errors++;
+      }
+    }
   } else {
-    const err13 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    const err14 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
     if (vErrors === null) {
-      vErrors = [err13];
+      vErrors = [err14];
     } else {
-      vErrors.push(err13);
+      vErrors.push(err14);
     }
     errors++;
   }
-  validate196.errors = vErrors;
+  validate207.errors = vErrors;
   return errors === 0;
 }
-validate196.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate207.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema63 = {
+const schema66 = {
   type: 'object',
   properties: { step: { type: 'string' }, is: { $ref: '#/$defs/expression' } },
   required: ['step', 'is'],
   additionalProperties: false,
 };
-const schema64 = {
+const schema67 = {
   type: ['integer', 'boolean', 'object'],
   properties: {
     var: { type: 'string' },
@@ -6264,16 +6993,16 @@ const schema64 = {
   maxProperties: 1,
   additionalProperties: false,
 };
-const schema65 = { type: 'array', items: { $ref: '#/$defs/expression' }, minItems: 1 };
-const wrapper0 = { validate: validate201 };
+const schema68 = { type: 'array', items: { $ref: '#/$defs/expression' }, minItems: 1 };
+const wrapper0 = { validate: validate212 };
 
-function validate202(
+function validate213(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate202.evaluated;
+  const evaluated0 = validate213.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -6314,18 +7043,18 @@ function validate202(
     }
     errors++;
   }
-  validate202.errors = vErrors;
+  validate213.errors = vErrors;
   return errors === 0;
 }
-validate202.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate213.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate201(
+function validate212(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate201.evaluated;
+  const evaluated0 = validate212.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -6337,7 +7066,7 @@ function validate201(
     typeof data !== 'boolean' &&
     !(data && typeof data == 'object' && !Array.isArray(data))
   ) {
-    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema64.type } };
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema67.type } };
     if (vErrors === null) {
       vErrors = [err0];
     } else {
@@ -6375,7 +7104,7 @@ function validate201(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema64.properties, key0)) {
+      if (!func5.call(schema67.properties, key0)) {
         const err3 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -6408,7 +7137,7 @@ function validate201(
     }
     if (data['+'] !== undefined) {
       if (
-        !validate202(data['+'], {
+        !validate213(data['+'], {
           instancePath: instancePath + '/+',
           parentData: data,
           parentDataProperty: '+',
@@ -6416,13 +7145,13 @@ function validate201(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate202.errors);
+        vErrors = joined(vErrors, validate213.errors);
         errors = vErrors.length;
       }
     }
     if (data['-'] !== undefined) {
       if (
-        !validate202(data['-'], {
+        !validate213(data['-'], {
           instancePath: instancePath + '/-',
           parentData: data,
           parentDataProperty: '-',
@@ -6430,13 +7159,13 @@ function validate201(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate202.errors);
+        vErrors = joined(vErrors, validate213.errors);
         errors = vErrors.length;
       }
     }
     if (data['*'] !== undefined) {
       if (
-        !validate202(data['*'], {
+        !validate213(data['*'], {
           instancePath: instancePath + '/*',
           parentData: data,
           parentDataProperty: '*',
@@ -6444,13 +7173,13 @@ function validate201(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate202.errors);
+        vErrors = joined(vErrors, validate213.errors);
         errors = vErrors.length;
       }
     }
     if (data.min !== undefined) {
       if (
-        !validate202(data.min, {
+        !validate213(data.min, {
           instancePath: instancePath + '/min',
           parentData: data,
           parentDataProperty: 'min',
@@ -6458,13 +7187,13 @@ function validate201(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate202.errors);
+        vErrors = joined(vErrors, validate213.errors);
         errors = vErrors.length;
       }
     }
     if (data.max !== undefined) {
       if (
-        !validate202(data.max, {
+        !validate213(data.max, {
           instancePath: instancePath + '/max',
           parentData: data,
           parentDataProperty: 'max',
@@ -6472,13 +7201,13 @@ function validate201(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate202.errors);
+        vErrors = joined(vErrors, validate213.errors);
         errors = vErrors.length;
       }
     }
     if (data['<'] !== undefined) {
       if (
-        !validate202(data['<'], {
+        !validate213(data['<'], {
           instancePath: instancePath + '/<',
           parentData: data,
           parentDataProperty: '<',
@@ -6486,13 +7215,13 @@ function validate201(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate202.errors);
+        vErrors = joined(vErrors, validate213.errors);
         errors = vErrors.length;
       }
     }
     if (data['<='] !== undefined) {
       if (
-        !validate202(data['<='], {
+        !validate213(data['<='], {
           instancePath: instancePath + '/<=',
           parentData: data,
           parentDataProperty: '<=',
@@ -6500,13 +7229,13 @@ function validate201(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate202.errors);
+        vErrors = joined(vErrors, validate213.errors);
         errors = vErrors.length;
       }
     }
     if (data.and !== undefined) {
       if (
-        !validate202(data.and, {
+        !validate213(data.and, {
           instancePath: instancePath + '/and',
           parentData: data,
           parentDataProperty: 'and',
@@ -6514,13 +7243,13 @@ function validate201(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate202.errors);
+        vErrors = joined(vErrors, validate213.errors);
         errors = vErrors.length;
       }
     }
     if (data.or !== undefined) {
       if (
-        !validate202(data.or, {
+        !validate213(data.or, {
           instancePath: instancePath + '/or',
           parentData: data,
           parentDataProperty: 'or',
@@ -6528,13 +7257,13 @@ function validate201(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate202.errors);
+        vErrors = joined(vErrors, validate213.errors);
         errors = vErrors.length;
       }
     }
     if (data['!'] !== undefined) {
       if (
-        !validate202(data['!'], {
+        !validate213(data['!'], {
           instancePath: instancePath + '/!',
           parentData: data,
           parentDataProperty: '!',
@@ -6542,13 +7271,13 @@ function validate201(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate202.errors);
+        vErrors = joined(vErrors, validate213.errors);
         errors = vErrors.length;
       }
     }
     if (data.if !== undefined) {
       if (
-        !validate202(data.if, {
+        !validate213(data.if, {
           instancePath: instancePath + '/if',
           parentData: data,
           parentDataProperty: 'if',
@@ -6556,23 +7285,23 @@ function validate201(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate202.errors);
+        vErrors = joined(vErrors, validate213.errors);
         errors = vErrors.length;
       }
     }
   }
-  validate201.errors = vErrors;
+  validate212.errors = vErrors;
   return errors === 0;
 }
-validate201.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate212.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate200(
+function validate211(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate200.evaluated;
+  const evaluated0 = validate211.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -6642,7 +7371,7 @@ function validate200(
     }
     if (data.is !== undefined) {
       if (
-        !validate201(data.is, {
+        !validate212(data.is, {
           instancePath: instancePath + '/is',
           parentData: data,
           parentDataProperty: 'is',
@@ -6650,7 +7379,7 @@ function validate200(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate201.errors);
+        vErrors = joined(vErrors, validate212.errors);
         errors = vErrors.length;
       }
     }
@@ -6663,12 +7392,12 @@ function validate200(
     }
     errors++;
   }
-  validate200.errors = vErrors;
+  validate211.errors = vErrors;
   return errors === 0;
 }
-validate200.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate211.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema66 = {
+const schema69 = {
   type: 'object',
   properties: {
     applies: { $ref: '#/$defs/truth' },
@@ -6679,20 +7408,20 @@ const schema66 = {
   required: ['applies', 'levels', 'rules', 'measures'],
   additionalProperties: false,
 };
-const schema67 = {
+const schema70 = {
   type: 'object',
   properties: { certain: { $ref: '#/$defs/expression' }, possible: { $ref: '#/$defs/expression' } },
   required: ['certain', 'possible'],
   additionalProperties: false,
 };
 
-function validate217(
+function validate228(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate217.evaluated;
+  const evaluated0 = validate228.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -6746,7 +7475,7 @@ function validate217(
     }
     if (data.certain !== undefined) {
       if (
-        !validate201(data.certain, {
+        !validate212(data.certain, {
           instancePath: instancePath + '/certain',
           parentData: data,
           parentDataProperty: 'certain',
@@ -6754,13 +7483,13 @@ function validate217(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate201.errors);
+        vErrors = joined(vErrors, validate212.errors);
         errors = vErrors.length;
       }
     }
     if (data.possible !== undefined) {
       if (
-        !validate201(data.possible, {
+        !validate212(data.possible, {
           instancePath: instancePath + '/possible',
           parentData: data,
           parentDataProperty: 'possible',
@@ -6768,7 +7497,7 @@ function validate217(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate201.errors);
+        vErrors = joined(vErrors, validate212.errors);
         errors = vErrors.length;
       }
     }
@@ -6781,12 +7510,12 @@ function validate217(
     }
     errors++;
   }
-  validate217.errors = vErrors;
+  validate228.errors = vErrors;
   return errors === 0;
 }
-validate217.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate228.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema68 = {
+const schema71 = {
   type: 'object',
   properties: {
     raised: { $ref: '#/$defs/expression' },
@@ -6797,13 +7526,13 @@ const schema68 = {
   additionalProperties: false,
 };
 
-function validate221(
+function validate232(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate221.evaluated;
+  const evaluated0 = validate232.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -6871,7 +7600,7 @@ function validate221(
     }
     if (data.raised !== undefined) {
       if (
-        !validate201(data.raised, {
+        !validate212(data.raised, {
           instancePath: instancePath + '/raised',
           parentData: data,
           parentDataProperty: 'raised',
@@ -6879,13 +7608,13 @@ function validate221(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate201.errors);
+        vErrors = joined(vErrors, validate212.errors);
         errors = vErrors.length;
       }
     }
     if (data.could !== undefined) {
       if (
-        !validate201(data.could, {
+        !validate212(data.could, {
           instancePath: instancePath + '/could',
           parentData: data,
           parentDataProperty: 'could',
@@ -6893,13 +7622,13 @@ function validate221(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate201.errors);
+        vErrors = joined(vErrors, validate212.errors);
         errors = vErrors.length;
       }
     }
     if (data.floor !== undefined) {
       if (
-        !validate201(data.floor, {
+        !validate212(data.floor, {
           instancePath: instancePath + '/floor',
           parentData: data,
           parentDataProperty: 'floor',
@@ -6907,7 +7636,7 @@ function validate221(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate201.errors);
+        vErrors = joined(vErrors, validate212.errors);
         errors = vErrors.length;
       }
     }
@@ -6920,12 +7649,12 @@ function validate221(
     }
     errors++;
   }
-  validate221.errors = vErrors;
+  validate232.errors = vErrors;
   return errors === 0;
 }
-validate221.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate232.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema69 = {
+const schema72 = {
   type: 'object',
   properties: {
     certain: { $ref: '#/$defs/expression' },
@@ -6939,13 +7668,13 @@ const schema69 = {
   additionalProperties: false,
 };
 
-function validate226(
+function validate237(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate226.evaluated;
+  const evaluated0 = validate237.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -7062,7 +7791,7 @@ function validate226(
     }
     if (data.certain !== undefined) {
       if (
-        !validate201(data.certain, {
+        !validate212(data.certain, {
           instancePath: instancePath + '/certain',
           parentData: data,
           parentDataProperty: 'certain',
@@ -7070,13 +7799,13 @@ function validate226(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate201.errors);
+        vErrors = joined(vErrors, validate212.errors);
         errors = vErrors.length;
       }
     }
     if (data.possible !== undefined) {
       if (
-        !validate201(data.possible, {
+        !validate212(data.possible, {
           instancePath: instancePath + '/possible',
           parentData: data,
           parentDataProperty: 'possible',
@@ -7084,13 +7813,13 @@ function validate226(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate201.errors);
+        vErrors = joined(vErrors, validate212.errors);
         errors = vErrors.length;
       }
     }
     if (data.counts !== undefined) {
       if (
-        !validate201(data.counts, {
+        !validate212(data.counts, {
           instancePath: instancePath + '/counts',
           parentData: data,
           parentDataProperty: 'counts',
@@ -7098,13 +7827,13 @@ function validate226(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate201.errors);
+        vErrors = joined(vErrors, validate212.errors);
         errors = vErrors.length;
       }
     }
     if (data.could !== undefined) {
       if (
-        !validate201(data.could, {
+        !validate212(data.could, {
           instancePath: instancePath + '/could',
           parentData: data,
           parentDataProperty: 'could',
@@ -7112,13 +7841,13 @@ function validate226(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate201.errors);
+        vErrors = joined(vErrors, validate212.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained !== undefined) {
       if (
-        !validate217(data.explained, {
+        !validate228(data.explained, {
           instancePath: instancePath + '/explained',
           parentData: data,
           parentDataProperty: 'explained',
@@ -7126,13 +7855,13 @@ function validate226(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate217.errors);
+        vErrors = joined(vErrors, validate228.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_reliable !== undefined) {
       if (
-        !validate201(data.not_reliable, {
+        !validate212(data.not_reliable, {
           instancePath: instancePath + '/not_reliable',
           parentData: data,
           parentDataProperty: 'not_reliable',
@@ -7140,7 +7869,7 @@ function validate226(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate201.errors);
+        vErrors = joined(vErrors, validate212.errors);
         errors = vErrors.length;
       }
     }
@@ -7153,12 +7882,12 @@ function validate226(
     }
     errors++;
   }
-  validate226.errors = vErrors;
+  validate237.errors = vErrors;
   return errors === 0;
 }
-validate226.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate237.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema70 = {
+const schema73 = {
   type: 'object',
   properties: {
     low: { $ref: '#/$defs/expression' },
@@ -7173,15 +7902,15 @@ const schema70 = {
   required: ['low', 'high', 'scale', 'bottom_low', 'bottom_high', 'bottom_scale', 'sure', 'maybe'],
   additionalProperties: false,
 };
-const pattern15 = new RegExp('^[0-9]+$', 'u');
+const pattern16 = new RegExp('^[0-9]+$', 'u');
 
-function validate234(
+function validate245(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate234.evaluated;
+  const evaluated0 = validate245.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -7328,7 +8057,7 @@ function validate234(
     }
     if (data.low !== undefined) {
       if (
-        !validate201(data.low, {
+        !validate212(data.low, {
           instancePath: instancePath + '/low',
           parentData: data,
           parentDataProperty: 'low',
@@ -7336,13 +8065,13 @@ function validate234(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate201.errors);
+        vErrors = joined(vErrors, validate212.errors);
         errors = vErrors.length;
       }
     }
     if (data.high !== undefined) {
       if (
-        !validate201(data.high, {
+        !validate212(data.high, {
           instancePath: instancePath + '/high',
           parentData: data,
           parentDataProperty: 'high',
@@ -7350,14 +8079,14 @@ function validate234(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate201.errors);
+        vErrors = joined(vErrors, validate212.errors);
         errors = vErrors.length;
       }
     }
     if (data.scale !== undefined) {
       let data2 = data.scale;
       if (typeof data2 === 'string') {
-        if (!pattern15.test(data2)) {
+        if (!pattern16.test(data2)) {
           const err9 = {
             instancePath: instancePath + '/scale',
             schemaPath: '#/properties/scale/pattern',
@@ -7388,7 +8117,7 @@ function validate234(
     }
     if (data.bottom_low !== undefined) {
       if (
-        !validate201(data.bottom_low, {
+        !validate212(data.bottom_low, {
           instancePath: instancePath + '/bottom_low',
           parentData: data,
           parentDataProperty: 'bottom_low',
@@ -7396,13 +8125,13 @@ function validate234(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate201.errors);
+        vErrors = joined(vErrors, validate212.errors);
         errors = vErrors.length;
       }
     }
     if (data.bottom_high !== undefined) {
       if (
-        !validate201(data.bottom_high, {
+        !validate212(data.bottom_high, {
           instancePath: instancePath + '/bottom_high',
           parentData: data,
           parentDataProperty: 'bottom_high',
@@ -7410,14 +8139,14 @@ function validate234(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate201.errors);
+        vErrors = joined(vErrors, validate212.errors);
         errors = vErrors.length;
       }
     }
     if (data.bottom_scale !== undefined) {
       let data5 = data.bottom_scale;
       if (typeof data5 === 'string') {
-        if (!pattern15.test(data5)) {
+        if (!pattern16.test(data5)) {
           const err11 = {
             instancePath: instancePath + '/bottom_scale',
             schemaPath: '#/properties/bottom_scale/pattern',
@@ -7448,7 +8177,7 @@ function validate234(
     }
     if (data.sure !== undefined) {
       if (
-        !validate201(data.sure, {
+        !validate212(data.sure, {
           instancePath: instancePath + '/sure',
           parentData: data,
           parentDataProperty: 'sure',
@@ -7456,13 +8185,13 @@ function validate234(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate201.errors);
+        vErrors = joined(vErrors, validate212.errors);
         errors = vErrors.length;
       }
     }
     if (data.maybe !== undefined) {
       if (
-        !validate201(data.maybe, {
+        !validate212(data.maybe, {
           instancePath: instancePath + '/maybe',
           parentData: data,
           parentDataProperty: 'maybe',
@@ -7470,7 +8199,7 @@ function validate234(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate201.errors);
+        vErrors = joined(vErrors, validate212.errors);
         errors = vErrors.length;
       }
     }
@@ -7483,18 +8212,18 @@ function validate234(
     }
     errors++;
   }
-  validate234.errors = vErrors;
+  validate245.errors = vErrors;
   return errors === 0;
 }
-validate234.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate245.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate216(
+function validate227(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate216.evaluated;
+  const evaluated0 = validate227.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -7576,7 +8305,7 @@ function validate216(
     }
     if (data.applies !== undefined) {
       if (
-        !validate217(data.applies, {
+        !validate228(data.applies, {
           instancePath: instancePath + '/applies',
           parentData: data,
           parentDataProperty: 'applies',
@@ -7584,13 +8313,13 @@ function validate216(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate217.errors);
+        vErrors = joined(vErrors, validate228.errors);
         errors = vErrors.length;
       }
     }
     if (data.levels !== undefined) {
       if (
-        !validate221(data.levels, {
+        !validate232(data.levels, {
           instancePath: instancePath + '/levels',
           parentData: data,
           parentDataProperty: 'levels',
@@ -7598,7 +8327,7 @@ function validate216(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate221.errors);
+        vErrors = joined(vErrors, validate232.errors);
         errors = vErrors.length;
       }
     }
@@ -7607,7 +8336,7 @@ function validate216(
       if (data2 && typeof data2 == 'object' && !Array.isArray(data2)) {
         for (const key1 in data2) {
           if (
-            !validate226(data2[key1], {
+            !validate237(data2[key1], {
               instancePath: instancePath + '/rules/' + key1.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data2,
               parentDataProperty: key1,
@@ -7615,7 +8344,7 @@ function validate216(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate226.errors);
+            vErrors = joined(vErrors, validate237.errors);
             errors = vErrors.length;
           }
         }
@@ -7639,7 +8368,7 @@ function validate216(
       if (data4 && typeof data4 == 'object' && !Array.isArray(data4)) {
         for (const key2 in data4) {
           if (
-            !validate234(data4[key2], {
+            !validate245(data4[key2], {
               instancePath: instancePath + '/measures/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data4,
               parentDataProperty: key2,
@@ -7647,7 +8376,7 @@ function validate216(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate234.errors);
+            vErrors = joined(vErrors, validate245.errors);
             errors = vErrors.length;
           }
         }
@@ -7675,10 +8404,10 @@ function validate216(
     }
     errors++;
   }
-  validate216.errors = vErrors;
+  validate227.errors = vErrors;
   return errors === 0;
 }
-validate216.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate227.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const pattern13 = new RegExp('^sha256:[0-9a-f]{64}$', 'u');
 
@@ -7752,12 +8481,12 @@ function validate193(
       }
       errors++;
     }
-    if (data.inputs === undefined) {
+    if (data.levels === undefined) {
       const err4 = {
         instancePath,
         schemaPath: '#/required',
         keyword: 'required',
-        params: { missingProperty: 'inputs' },
+        params: { missingProperty: 'levels' },
       };
       if (vErrors === null) {
         vErrors = [err4];
@@ -7766,12 +8495,12 @@ function validate193(
       }
       errors++;
     }
-    if (data.steps === undefined) {
+    if (data.observations === undefined) {
       const err5 = {
         instancePath,
         schemaPath: '#/required',
         keyword: 'required',
-        params: { missingProperty: 'steps' },
+        params: { missingProperty: 'observations' },
       };
       if (vErrors === null) {
         vErrors = [err5];
@@ -7780,12 +8509,12 @@ function validate193(
       }
       errors++;
     }
-    if (data.answers === undefined) {
+    if (data.contradictions === undefined) {
       const err6 = {
         instancePath,
         schemaPath: '#/required',
         keyword: 'required',
-        params: { missingProperty: 'answers' },
+        params: { missingProperty: 'contradictions' },
       };
       if (vErrors === null) {
         vErrors = [err6];
@@ -7794,26 +8523,60 @@ function validate193(
       }
       errors++;
     }
+    if (data.inputs === undefined) {
+      const err7 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'inputs' },
+      };
+      if (vErrors === null) {
+        vErrors = [err7];
+      } else {
+        vErrors.push(err7);
+      }
+      errors++;
+    }
+    if (data.steps === undefined) {
+      const err8 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'steps' },
+      };
+      if (vErrors === null) {
+        vErrors = [err8];
+      } else {
+        vErrors.push(err8);
+      }
+      errors++;
+    }
+    if (data.answers === undefined) {
+      const err9 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'answers' },
+      };
+      if (vErrors === null) {
+        vErrors = [err9];
+      } else {
+        vErrors.push(err9);
+      }
+      errors++;
+    }
     for (const key0 in data) {
-      if (!(
-        key0 === 'logic' ||
-        key0 === 'protocol' ||
-        key0 === 'edition' ||
-        key0 === 'digest' ||
-        key0 === 'inputs' ||
-        key0 === 'steps' ||
-        key0 === 'answers'
-      )) {
-        const err7 = {
+      if (!func5.call(schema60.properties, key0)) {
+        const err10 = {
           instancePath,
           schemaPath: '#/additionalProperties',
           keyword: 'additionalProperties',
           params: { additionalProperty: key0 },
         };
         if (vErrors === null) {
-          vErrors = [err7];
+          vErrors = [err10];
         } else {
-          vErrors.push(err7);
+          vErrors.push(err10);
         }
         errors++;
       }
@@ -7821,30 +8584,30 @@ function validate193(
     if (data.logic !== undefined) {
       let data0 = data.logic;
       if (!(typeof data0 == 'number' && !(data0 % 1) && !isNaN(data0) && isFinite(data0))) {
-        const err8 = {
+        const err11 = {
           instancePath: instancePath + '/logic',
           schemaPath: '#/properties/logic/type',
           keyword: 'type',
           params: { type: 'integer' },
         };
         if (vErrors === null) {
-          vErrors = [err8];
+          vErrors = [err11];
         } else {
-          vErrors.push(err8);
+          vErrors.push(err11);
         }
         errors++;
       }
       if (1 !== data0) {
-        const err9 = {
+        const err12 = {
           instancePath: instancePath + '/logic',
           schemaPath: '#/properties/logic/const',
           keyword: 'const',
           params: { allowedValue: 1 },
         };
         if (vErrors === null) {
-          vErrors = [err9];
+          vErrors = [err12];
         } else {
-          vErrors.push(err9);
+          vErrors.push(err12);
         }
         errors++;
       }
@@ -7866,31 +8629,31 @@ function validate193(
     if (data.edition !== undefined) {
       let data2 = data.edition;
       if (!(typeof data2 == 'number' && !(data2 % 1) && !isNaN(data2) && isFinite(data2))) {
-        const err10 = {
+        const err13 = {
           instancePath: instancePath + '/edition',
           schemaPath: '#/properties/edition/type',
           keyword: 'type',
           params: { type: 'integer' },
         };
         if (vErrors === null) {
-          vErrors = [err10];
+          vErrors = [err13];
         } else {
-          vErrors.push(err10);
+          vErrors.push(err13);
         }
         errors++;
       }
       if (typeof data2 == 'number' && isFinite(data2)) {
         if (data2 < 1 || isNaN(data2)) {
-          const err11 = {
+          const err14 = {
             instancePath: instancePath + '/edition',
             schemaPath: '#/properties/edition/minimum',
             keyword: 'minimum',
             params: { comparison: '>=', limit: 1 },
           };
           if (vErrors === null) {
-            vErrors = [err11];
+            vErrors = [err14];
           } else {
-            vErrors.push(err11);
+            vErrors.push(err14);
           }
           errors++;
         }
@@ -7900,103 +8663,202 @@ function validate193(
       let data3 = data.digest;
       if (typeof data3 === 'string') {
         if (!pattern13.test(data3)) {
-          const err12 = {
+          const err15 = {
             instancePath: instancePath + '/digest',
             schemaPath: '#/properties/digest/pattern',
             keyword: 'pattern',
             params: { pattern: '^sha256:[0-9a-f]{64}$' },
           };
           if (vErrors === null) {
-            vErrors = [err12];
+            vErrors = [err15];
           } else {
-            vErrors.push(err12);
+            vErrors.push(err15);
           }
           errors++;
         }
       } else {
-        const err13 = {
+        const err16 = {
           instancePath: instancePath + '/digest',
           schemaPath: '#/properties/digest/type',
           keyword: 'type',
           params: { type: 'string' },
         };
         if (vErrors === null) {
-          vErrors = [err13];
+          vErrors = [err16];
         } else {
-          vErrors.push(err13);
+          vErrors.push(err16);
         }
         errors++;
       }
     }
-    if (data.inputs !== undefined) {
-      let data4 = data.inputs;
+    if (data.levels !== undefined) {
+      let data4 = data.levels;
       if (Array.isArray(data4)) {
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate196(data4[i0], {
-              instancePath: instancePath + '/inputs/' + i0,
+            !validate194(data4[i0], {
+              instancePath: instancePath + '/levels/' + i0,
               parentData: data4,
               parentDataProperty: i0,
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate196.errors);
+            vErrors = joined(vErrors, validate194.errors);
             errors = vErrors.length;
           }
         }
       } else {
-        const err14 = {
-          instancePath: instancePath + '/inputs',
-          schemaPath: '#/properties/inputs/type',
+        const err17 = {
+          instancePath: instancePath + '/levels',
+          schemaPath: '#/properties/levels/type',
           keyword: 'type',
           params: { type: 'array' },
         };
         if (vErrors === null) {
-          vErrors = [err14];
+          vErrors = [err17];
         } else {
-          vErrors.push(err14);
+          vErrors.push(err17);
         }
         errors++;
       }
     }
-    if (data.steps !== undefined) {
-      let data6 = data.steps;
+    if (data.observations !== undefined) {
+      let data6 = data.observations;
       if (Array.isArray(data6)) {
         const len1 = data6.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate200(data6[i1], {
-              instancePath: instancePath + '/steps/' + i1,
+            !validate197(data6[i1], {
+              instancePath: instancePath + '/observations/' + i1,
               parentData: data6,
               parentDataProperty: i1,
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate200.errors);
+            vErrors = joined(vErrors, validate197.errors);
             errors = vErrors.length;
           }
         }
       } else {
-        const err15 = {
+        const err18 = {
+          instancePath: instancePath + '/observations',
+          schemaPath: '#/properties/observations/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err18];
+        } else {
+          vErrors.push(err18);
+        }
+        errors++;
+      }
+    }
+    if (data.contradictions !== undefined) {
+      let data8 = data.contradictions;
+      if (Array.isArray(data8)) {
+        const len2 = data8.length;
+        for (let i2 = 0; i2 < len2; i2++) {
+          if (
+            !validate203(data8[i2], {
+              instancePath: instancePath + '/contradictions/' + i2,
+              parentData: data8,
+              parentDataProperty: i2,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate203.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err19 = {
+          instancePath: instancePath + '/contradictions',
+          schemaPath: '#/properties/contradictions/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err19];
+        } else {
+          vErrors.push(err19);
+        }
+        errors++;
+      }
+    }
+    if (data.inputs !== undefined) {
+      let data10 = data.inputs;
+      if (Array.isArray(data10)) {
+        const len3 = data10.length;
+        for (let i3 = 0; i3 < len3; i3++) {
+          if (
+            !validate207(data10[i3], {
+              instancePath: instancePath + '/inputs/' + i3,
+              parentData: data10,
+              parentDataProperty: i3,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate207.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err20 = {
+          instancePath: instancePath + '/inputs',
+          schemaPath: '#/properties/inputs/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err20];
+        } else {
+          vErrors.push(err20);
+        }
+        errors++;
+      }
+    }
+    if (data.steps !== undefined) {
+      let data12 = data.steps;
+      if (Array.isArray(data12)) {
+        const len4 = data12.length;
+        for (let i4 = 0; i4 < len4; i4++) {
+          if (
+            !validate211(data12[i4], {
+              instancePath: instancePath + '/steps/' + i4,
+              parentData: data12,
+              parentDataProperty: i4,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate211.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err21 = {
           instancePath: instancePath + '/steps',
           schemaPath: '#/properties/steps/type',
           keyword: 'type',
           params: { type: 'array' },
         };
         if (vErrors === null) {
-          vErrors = [err15];
+          vErrors = [err21];
         } else {
-          vErrors.push(err15);
+          vErrors.push(err21);
         }
         errors++;
       }
     }
     if (data.answers !== undefined) {
       if (
-        !validate216(data.answers, {
+        !validate227(data.answers, {
           instancePath: instancePath + '/answers',
           parentData: data,
           parentDataProperty: 'answers',
@@ -8004,16 +8866,16 @@ function validate193(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate216.errors);
+        vErrors = joined(vErrors, validate227.errors);
         errors = vErrors.length;
       }
     }
   } else {
-    const err16 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    const err22 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
     if (vErrors === null) {
-      vErrors = [err16];
+      vErrors = [err22];
     } else {
-      vErrors.push(err16);
+      vErrors.push(err22);
     }
     errors++;
   }
@@ -8022,8 +8884,8 @@ function validate193(
 }
 validate193.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const outcome = validate243;
-const schema71 = {
+export const outcome = validate254;
+const schema74 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'outcome.schema.json',
   type: 'object',
@@ -8336,13 +9198,13 @@ const schema71 = {
   },
 };
 
-function validate244(
+function validate255(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate244.evaluated;
+  const evaluated0 = validate255.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8382,18 +9244,18 @@ function validate244(
     }
     errors++;
   }
-  validate244.errors = vErrors;
+  validate255.errors = vErrors;
   return errors === 0;
 }
-validate244.evaluated = { dynamicProps: false, dynamicItems: false };
+validate255.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate246(
+function validate257(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate246.evaluated;
+  const evaluated0 = validate257.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8428,12 +9290,12 @@ function validate246(
     }
     errors++;
   }
-  validate246.errors = vErrors;
+  validate257.errors = vErrors;
   return errors === 0;
 }
-validate246.evaluated = { dynamicProps: false, dynamicItems: false };
+validate257.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema74 = {
+const schema77 = {
   type: 'object',
   properties: {
     protocol: { $ref: '#/$defs/name' },
@@ -8447,13 +9309,13 @@ const schema74 = {
   additionalProperties: false,
 };
 
-function validate249(
+function validate260(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate249.evaluated;
+  const evaluated0 = validate260.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8493,12 +9355,12 @@ function validate249(
     }
     errors++;
   }
-  validate249.errors = vErrors;
+  validate260.errors = vErrors;
   return errors === 0;
 }
-validate249.evaluated = { dynamicProps: false, dynamicItems: false };
+validate260.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema76 = {
+const schema79 = {
   type: 'object',
   properties: {
     limit: { $ref: '#/$defs/name' },
@@ -8510,15 +9372,15 @@ const schema76 = {
   required: ['limit', 'value', 'instead_of', 'because'],
   additionalProperties: false,
 };
-const schema77 = { type: 'string', maxLength: 40 };
+const schema80 = { type: 'string', maxLength: 40 };
 
-function validate254(
+function validate265(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate254.evaluated;
+  const evaluated0 = validate265.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8544,18 +9406,18 @@ function validate254(
     }
     errors++;
   }
-  validate254.errors = vErrors;
+  validate265.errors = vErrors;
   return errors === 0;
 }
-validate254.evaluated = { dynamicProps: false, dynamicItems: false };
+validate265.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate252(
+function validate263(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate252.evaluated;
+  const evaluated0 = validate263.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8643,7 +9505,7 @@ function validate252(
     }
     if (data.limit !== undefined) {
       if (
-        !validate249(data.limit, {
+        !validate260(data.limit, {
           instancePath: instancePath + '/limit',
           parentData: data,
           parentDataProperty: 'limit',
@@ -8651,7 +9513,7 @@ function validate252(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
@@ -8691,7 +9553,7 @@ function validate252(
     }
     if (data.unit !== undefined) {
       if (
-        !validate254(data.unit, {
+        !validate265(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -8699,13 +9561,13 @@ function validate252(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate254.errors);
+        vErrors = joined(vErrors, validate265.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate246(data.because, {
+        !validate257(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -8713,7 +9575,7 @@ function validate252(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate257.errors);
         errors = vErrors.length;
       }
     }
@@ -8726,12 +9588,12 @@ function validate252(
     }
     errors++;
   }
-  validate252.errors = vErrors;
+  validate263.errors = vErrors;
   return errors === 0;
 }
-validate252.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate263.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema78 = {
+const schema81 = {
   type: 'object',
   properties: {
     rule: { $ref: '#/$defs/name' },
@@ -8742,13 +9604,13 @@ const schema78 = {
   additionalProperties: false,
 };
 
-function validate258(
+function validate269(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate258.evaluated;
+  const evaluated0 = validate269.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8816,7 +9678,7 @@ function validate258(
     }
     if (data.rule !== undefined) {
       if (
-        !validate249(data.rule, {
+        !validate260(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -8824,13 +9686,13 @@ function validate258(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate246(data.title, {
+        !validate257(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -8838,13 +9700,13 @@ function validate258(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate257.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate246(data.because, {
+        !validate257(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -8852,7 +9714,7 @@ function validate258(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate257.errors);
         errors = vErrors.length;
       }
     }
@@ -8865,18 +9727,18 @@ function validate258(
     }
     errors++;
   }
-  validate258.errors = vErrors;
+  validate269.errors = vErrors;
   return errors === 0;
 }
-validate258.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate269.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate248(
+function validate259(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate248.evaluated;
+  const evaluated0 = validate259.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8993,7 +9855,7 @@ function validate248(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate249(data.protocol, {
+        !validate260(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -9001,7 +9863,7 @@ function validate248(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
@@ -9054,7 +9916,7 @@ function validate248(
     }
     if (data.title !== undefined) {
       if (
-        !validate246(data.title, {
+        !validate257(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -9062,7 +9924,7 @@ function validate248(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate257.errors);
         errors = vErrors.length;
       }
     }
@@ -9104,7 +9966,7 @@ function validate248(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate252(data4[i0], {
+            !validate263(data4[i0], {
               instancePath: instancePath + '/limits/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -9112,7 +9974,7 @@ function validate248(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate252.errors);
+            vErrors = joined(vErrors, validate263.errors);
             errors = vErrors.length;
           }
         }
@@ -9137,7 +9999,7 @@ function validate248(
         const len1 = data6.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate258(data6[i1], {
+            !validate269(data6[i1], {
               instancePath: instancePath + '/withdrawn/' + i1,
               parentData: data6,
               parentDataProperty: i1,
@@ -9145,7 +10007,7 @@ function validate248(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate258.errors);
+            vErrors = joined(vErrors, validate269.errors);
             errors = vErrors.length;
           }
         }
@@ -9173,21 +10035,21 @@ function validate248(
     }
     errors++;
   }
-  validate248.errors = vErrors;
+  validate259.errors = vErrors;
   return errors === 0;
 }
-validate248.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate259.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema79 = { type: 'array', items: { $ref: '#/$defs/sentence' } };
-const schema80 = { type: 'string', minLength: 1 };
+const schema82 = { type: 'array', items: { $ref: '#/$defs/sentence' } };
+const schema83 = { type: 'string', minLength: 1 };
 
-function validate265(
+function validate276(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate265.evaluated;
+  const evaluated0 = validate276.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9213,18 +10075,18 @@ function validate265(
     }
     errors++;
   }
-  validate265.errors = vErrors;
+  validate276.errors = vErrors;
   return errors === 0;
 }
-validate265.evaluated = { dynamicProps: false, dynamicItems: false };
+validate276.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate264(
+function validate275(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate264.evaluated;
+  const evaluated0 = validate275.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9235,7 +10097,7 @@ function validate264(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate265(data[i0], {
+        !validate276(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -9243,7 +10105,7 @@ function validate264(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate265.errors);
+        vErrors = joined(vErrors, validate276.errors);
         errors = vErrors.length;
       }
     }
@@ -9256,12 +10118,12 @@ function validate264(
     }
     errors++;
   }
-  validate264.errors = vErrors;
+  validate275.errors = vErrors;
   return errors === 0;
 }
-validate264.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate275.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-const schema81 = {
+const schema84 = {
   type: ['object', 'null'],
   properties: {
     at_least: { type: ['string', 'null'], maxLength: 60 },
@@ -9272,13 +10134,13 @@ const schema81 = {
   additionalProperties: false,
 };
 
-function validate269(
+function validate280(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate269.evaluated;
+  const evaluated0 = validate280.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9286,7 +10148,7 @@ function validate269(
     evaluated0.items = undefined;
   }
   if (!(data && typeof data == 'object' && !Array.isArray(data)) && data !== null) {
-    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema81.type } };
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema84.type } };
     if (vErrors === null) {
       vErrors = [err0];
     } else {
@@ -9360,7 +10222,7 @@ function validate269(
           instancePath: instancePath + '/at_least',
           schemaPath: '#/properties/at_least/type',
           keyword: 'type',
-          params: { type: schema81.properties.at_least.type },
+          params: { type: schema84.properties.at_least.type },
         };
         if (vErrors === null) {
           vErrors = [err5];
@@ -9388,7 +10250,7 @@ function validate269(
     }
     if (data.could_be !== undefined) {
       if (
-        !validate249(data.could_be, {
+        !validate260(data.could_be, {
           instancePath: instancePath + '/could_be',
           parentData: data,
           parentDataProperty: 'could_be',
@@ -9396,7 +10258,7 @@ function validate269(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
@@ -9417,12 +10279,12 @@ function validate269(
       }
     }
   }
-  validate269.errors = vErrors;
+  validate280.errors = vErrors;
   return errors === 0;
 }
-validate269.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate280.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema82 = {
+const schema85 = {
   type: 'object',
   properties: {
     rule: { $ref: '#/$defs/name' },
@@ -9445,7 +10307,7 @@ const schema82 = {
   required: ['rule', 'title', 'state'],
   additionalProperties: false,
 };
-const schema83 = {
+const schema86 = {
   type: 'object',
   properties: {
     protocol: { $ref: '#/$defs/name' },
@@ -9455,13 +10317,13 @@ const schema83 = {
   additionalProperties: false,
 };
 
-function validate275(
+function validate286(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate275.evaluated;
+  const evaluated0 = validate286.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9515,7 +10377,7 @@ function validate275(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate249(data.protocol, {
+        !validate260(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -9523,7 +10385,7 @@ function validate275(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
@@ -9583,20 +10445,20 @@ function validate275(
     }
     errors++;
   }
-  validate275.errors = vErrors;
+  validate286.errors = vErrors;
   return errors === 0;
 }
-validate275.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate286.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema84 = { type: 'array', items: { $ref: '#/$defs/name' } };
+const schema87 = { type: 'array', items: { $ref: '#/$defs/name' } };
 
-function validate281(
+function validate292(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate281.evaluated;
+  const evaluated0 = validate292.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9607,7 +10469,7 @@ function validate281(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate249(data[i0], {
+        !validate260(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -9615,7 +10477,7 @@ function validate281(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
@@ -9628,12 +10490,12 @@ function validate281(
     }
     errors++;
   }
-  validate281.errors = vErrors;
+  validate292.errors = vErrors;
   return errors === 0;
 }
-validate281.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate292.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-const schema85 = {
+const schema88 = {
   type: 'object',
   properties: {
     observation: { $ref: '#/$defs/name' },
@@ -9649,13 +10511,13 @@ const schema85 = {
   additionalProperties: false,
 };
 
-function validate284(
+function validate295(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate284.evaluated;
+  const evaluated0 = validate295.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9718,7 +10580,7 @@ function validate284(
     }
     if (data.observation !== undefined) {
       if (
-        !validate249(data.observation, {
+        !validate260(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -9726,7 +10588,7 @@ function validate284(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
@@ -9828,7 +10690,7 @@ function validate284(
     }
     if (data.unit !== undefined) {
       if (
-        !validate254(data.unit, {
+        !validate265(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -9836,13 +10698,13 @@ function validate284(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate254.errors);
+        vErrors = joined(vErrors, validate265.errors);
         errors = vErrors.length;
       }
     }
     if (data.choices !== undefined) {
       if (
-        !validate281(data.choices, {
+        !validate292(data.choices, {
           instancePath: instancePath + '/choices',
           parentData: data,
           parentDataProperty: 'choices',
@@ -9850,7 +10712,7 @@ function validate284(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate281.errors);
+        vErrors = joined(vErrors, validate292.errors);
         errors = vErrors.length;
       }
     }
@@ -9875,7 +10737,7 @@ function validate284(
           instancePath: instancePath + '/state',
           schemaPath: '#/properties/state/enum',
           keyword: 'enum',
-          params: { allowedValues: schema85.properties.state.enum },
+          params: { allowedValues: schema88.properties.state.enum },
         };
         if (vErrors === null) {
           vErrors = [err10];
@@ -9894,18 +10756,18 @@ function validate284(
     }
     errors++;
   }
-  validate284.errors = vErrors;
+  validate295.errors = vErrors;
   return errors === 0;
 }
-validate284.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate295.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate272(
+function validate283(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate272.evaluated;
+  const evaluated0 = validate283.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9956,7 +10818,7 @@ function validate272(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema82.properties, key0)) {
+      if (!func5.call(schema85.properties, key0)) {
         const err3 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -9973,7 +10835,7 @@ function validate272(
     }
     if (data.rule !== undefined) {
       if (
-        !validate249(data.rule, {
+        !validate260(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -9981,13 +10843,13 @@ function validate272(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate246(data.title, {
+        !validate257(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -9995,13 +10857,13 @@ function validate272(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate257.errors);
         errors = vErrors.length;
       }
     }
     if (data.from !== undefined) {
       if (
-        !validate275(data.from, {
+        !validate286(data.from, {
           instancePath: instancePath + '/from',
           parentData: data,
           parentDataProperty: 'from',
@@ -10009,7 +10871,7 @@ function validate272(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate275.errors);
+        vErrors = joined(vErrors, validate286.errors);
         errors = vErrors.length;
       }
     }
@@ -10034,7 +10896,7 @@ function validate272(
           instancePath: instancePath + '/state',
           schemaPath: '#/properties/state/enum',
           keyword: 'enum',
-          params: { allowedValues: schema82.properties.state.enum },
+          params: { allowedValues: schema85.properties.state.enum },
         };
         if (vErrors === null) {
           vErrors = [err5];
@@ -10046,7 +10908,7 @@ function validate272(
     }
     if (data.level !== undefined) {
       if (
-        !validate249(data.level, {
+        !validate260(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -10054,13 +10916,13 @@ function validate272(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
     if (data.lowered_from !== undefined) {
       if (
-        !validate249(data.lowered_from, {
+        !validate260(data.lowered_from, {
           instancePath: instancePath + '/lowered_from',
           parentData: data,
           parentDataProperty: 'lowered_from',
@@ -10068,7 +10930,7 @@ function validate272(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
@@ -10105,7 +10967,7 @@ function validate272(
     }
     if (data.decided_by !== undefined) {
       if (
-        !validate264(data.decided_by, {
+        !validate275(data.decided_by, {
           instancePath: instancePath + '/decided_by',
           parentData: data,
           parentDataProperty: 'decided_by',
@@ -10113,13 +10975,13 @@ function validate272(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate264.errors);
+        vErrors = joined(vErrors, validate275.errors);
         errors = vErrors.length;
       }
     }
     if (data.waits_for !== undefined) {
       if (
-        !validate281(data.waits_for, {
+        !validate292(data.waits_for, {
           instancePath: instancePath + '/waits_for',
           parentData: data,
           parentDataProperty: 'waits_for',
@@ -10127,7 +10989,7 @@ function validate272(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate281.errors);
+        vErrors = joined(vErrors, validate292.errors);
         errors = vErrors.length;
       }
     }
@@ -10137,7 +10999,7 @@ function validate272(
         const len0 = data9.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate284(data9[i0], {
+            !validate295(data9[i0], {
               instancePath: instancePath + '/decided_if/' + i0,
               parentData: data9,
               parentDataProperty: i0,
@@ -10145,7 +11007,7 @@ function validate272(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate284.errors);
+            vErrors = joined(vErrors, validate295.errors);
             errors = vErrors.length;
           }
         }
@@ -10166,7 +11028,7 @@ function validate272(
     }
     if (data.no_value !== undefined) {
       if (
-        !validate264(data.no_value, {
+        !validate275(data.no_value, {
           instancePath: instancePath + '/no_value',
           parentData: data,
           parentDataProperty: 'no_value',
@@ -10174,13 +11036,13 @@ function validate272(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate264.errors);
+        vErrors = joined(vErrors, validate275.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained_by !== undefined) {
       if (
-        !validate265(data.explained_by, {
+        !validate276(data.explained_by, {
           instancePath: instancePath + '/explained_by',
           parentData: data,
           parentDataProperty: 'explained_by',
@@ -10188,13 +11050,13 @@ function validate272(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate265.errors);
+        vErrors = joined(vErrors, validate276.errors);
         errors = vErrors.length;
       }
     }
     if (data.could_be_explained_by !== undefined) {
       if (
-        !validate265(data.could_be_explained_by, {
+        !validate276(data.could_be_explained_by, {
           instancePath: instancePath + '/could_be_explained_by',
           parentData: data,
           parentDataProperty: 'could_be_explained_by',
@@ -10202,13 +11064,13 @@ function validate272(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate265.errors);
+        vErrors = joined(vErrors, validate276.errors);
         errors = vErrors.length;
       }
     }
     if (data.taken_back_by !== undefined) {
       if (
-        !validate265(data.taken_back_by, {
+        !validate276(data.taken_back_by, {
           instancePath: instancePath + '/taken_back_by',
           parentData: data,
           parentDataProperty: 'taken_back_by',
@@ -10216,13 +11078,13 @@ function validate272(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate265.errors);
+        vErrors = joined(vErrors, validate276.errors);
         errors = vErrors.length;
       }
     }
     if (data.could_be_taken_back_by !== undefined) {
       if (
-        !validate265(data.could_be_taken_back_by, {
+        !validate276(data.could_be_taken_back_by, {
           instancePath: instancePath + '/could_be_taken_back_by',
           parentData: data,
           parentDataProperty: 'could_be_taken_back_by',
@@ -10230,13 +11092,13 @@ function validate272(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate265.errors);
+        vErrors = joined(vErrors, validate276.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_reliable !== undefined) {
       if (
-        !validate264(data.not_reliable, {
+        !validate275(data.not_reliable, {
           instancePath: instancePath + '/not_reliable',
           parentData: data,
           parentDataProperty: 'not_reliable',
@@ -10244,7 +11106,7 @@ function validate272(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate264.errors);
+        vErrors = joined(vErrors, validate275.errors);
         errors = vErrors.length;
       }
     }
@@ -10257,12 +11119,12 @@ function validate272(
     }
     errors++;
   }
-  validate272.errors = vErrors;
+  validate283.errors = vErrors;
   return errors === 0;
 }
-validate272.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate283.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema86 = {
+const schema89 = {
   type: 'object',
   properties: {
     value: { type: 'number' },
@@ -10279,16 +11141,16 @@ const schema86 = {
   },
   additionalProperties: false,
 };
-const schema87 = { type: 'string', pattern: '^-?[0-9]+/[0-9]+$' };
-const pattern21 = new RegExp('^-?[0-9]+/[0-9]+$', 'u');
+const schema90 = { type: 'string', pattern: '^-?[0-9]+/[0-9]+$' };
+const pattern22 = new RegExp('^-?[0-9]+/[0-9]+$', 'u');
 
-function validate298(
+function validate309(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate298.evaluated;
+  const evaluated0 = validate309.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10296,7 +11158,7 @@ function validate298(
     evaluated0.items = undefined;
   }
   if (typeof data === 'string') {
-    if (!pattern21.test(data)) {
+    if (!pattern22.test(data)) {
       const err0 = {
         instancePath,
         schemaPath: '#/pattern',
@@ -10319,18 +11181,18 @@ function validate298(
     }
     errors++;
   }
-  validate298.errors = vErrors;
+  validate309.errors = vErrors;
   return errors === 0;
 }
-validate298.evaluated = { dynamicProps: false, dynamicItems: false };
+validate309.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate297(
+function validate308(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate297.evaluated;
+  const evaluated0 = validate308.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10339,7 +11201,7 @@ function validate297(
   }
   if (data && typeof data == 'object' && !Array.isArray(data)) {
     for (const key0 in data) {
-      if (!func5.call(schema86.properties, key0)) {
+      if (!func5.call(schema89.properties, key0)) {
         const err0 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -10373,7 +11235,7 @@ function validate297(
     }
     if (data.exact !== undefined) {
       if (
-        !validate298(data.exact, {
+        !validate309(data.exact, {
           instancePath: instancePath + '/exact',
           parentData: data,
           parentDataProperty: 'exact',
@@ -10381,7 +11243,7 @@ function validate297(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate298.errors);
+        vErrors = joined(vErrors, validate309.errors);
         errors = vErrors.length;
       }
     }
@@ -10404,7 +11266,7 @@ function validate297(
     }
     if (data.low_exact !== undefined) {
       if (
-        !validate298(data.low_exact, {
+        !validate309(data.low_exact, {
           instancePath: instancePath + '/low_exact',
           parentData: data,
           parentDataProperty: 'low_exact',
@@ -10412,7 +11274,7 @@ function validate297(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate298.errors);
+        vErrors = joined(vErrors, validate309.errors);
         errors = vErrors.length;
       }
     }
@@ -10435,7 +11297,7 @@ function validate297(
     }
     if (data.high_exact !== undefined) {
       if (
-        !validate298(data.high_exact, {
+        !validate309(data.high_exact, {
           instancePath: instancePath + '/high_exact',
           parentData: data,
           parentDataProperty: 'high_exact',
@@ -10443,13 +11305,13 @@ function validate297(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate298.errors);
+        vErrors = joined(vErrors, validate309.errors);
         errors = vErrors.length;
       }
     }
     if (data.unit !== undefined) {
       if (
-        !validate254(data.unit, {
+        !validate265(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -10457,7 +11319,7 @@ function validate297(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate254.errors);
+        vErrors = joined(vErrors, validate265.errors);
         errors = vErrors.length;
       }
     }
@@ -10525,7 +11387,7 @@ function validate297(
     }
     if (data.waits_for !== undefined) {
       if (
-        !validate281(data.waits_for, {
+        !validate292(data.waits_for, {
           instancePath: instancePath + '/waits_for',
           parentData: data,
           parentDataProperty: 'waits_for',
@@ -10533,7 +11395,7 @@ function validate297(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate281.errors);
+        vErrors = joined(vErrors, validate292.errors);
         errors = vErrors.length;
       }
     }
@@ -10577,12 +11439,12 @@ function validate297(
     }
     errors++;
   }
-  validate297.errors = vErrors;
+  validate308.errors = vErrors;
   return errors === 0;
 }
-validate297.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate308.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema88 = {
+const schema91 = {
   type: 'object',
   properties: {
     rule: { $ref: '#/$defs/name' },
@@ -10598,13 +11460,13 @@ const schema88 = {
   additionalProperties: false,
 };
 
-function validate305(
+function validate316(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate305.evaluated;
+  const evaluated0 = validate316.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10695,7 +11557,7 @@ function validate305(
     }
     if (data.rule !== undefined) {
       if (
-        !validate249(data.rule, {
+        !validate260(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -10703,13 +11565,13 @@ function validate305(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate246(data.title, {
+        !validate257(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -10717,13 +11579,13 @@ function validate305(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate257.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate249(data.level, {
+        !validate260(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -10731,13 +11593,13 @@ function validate305(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate246(data.says, {
+        !validate257(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -10745,13 +11607,13 @@ function validate305(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate257.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate246(data.because, {
+        !validate257(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -10759,13 +11621,13 @@ function validate305(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate257.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained_by !== undefined) {
       if (
-        !validate265(data.explained_by, {
+        !validate276(data.explained_by, {
           instancePath: instancePath + '/explained_by',
           parentData: data,
           parentDataProperty: 'explained_by',
@@ -10773,13 +11635,13 @@ function validate305(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate265.errors);
+        vErrors = joined(vErrors, validate276.errors);
         errors = vErrors.length;
       }
     }
     if (data.ask !== undefined) {
       if (
-        !validate264(data.ask, {
+        !validate275(data.ask, {
           instancePath: instancePath + '/ask',
           parentData: data,
           parentDataProperty: 'ask',
@@ -10787,13 +11649,13 @@ function validate305(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate264.errors);
+        vErrors = joined(vErrors, validate275.errors);
         errors = vErrors.length;
       }
     }
     if (data.do !== undefined) {
       if (
-        !validate264(data.do, {
+        !validate275(data.do, {
           instancePath: instancePath + '/do',
           parentData: data,
           parentDataProperty: 'do',
@@ -10801,7 +11663,7 @@ function validate305(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate264.errors);
+        vErrors = joined(vErrors, validate275.errors);
         errors = vErrors.length;
       }
     }
@@ -10814,25 +11676,25 @@ function validate305(
     }
     errors++;
   }
-  validate305.errors = vErrors;
+  validate316.errors = vErrors;
   return errors === 0;
 }
-validate305.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate316.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema89 = {
+const schema92 = {
   type: 'object',
   properties: { observation: { $ref: '#/$defs/name' }, because: { type: 'string' } },
   required: ['observation'],
   additionalProperties: false,
 };
 
-function validate318(
+function validate329(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate318.evaluated;
+  const evaluated0 = validate329.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10872,7 +11734,7 @@ function validate318(
     }
     if (data.observation !== undefined) {
       if (
-        !validate249(data.observation, {
+        !validate260(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -10880,7 +11742,7 @@ function validate318(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
@@ -10909,12 +11771,12 @@ function validate318(
     }
     errors++;
   }
-  validate318.errors = vErrors;
+  validate329.errors = vErrors;
   return errors === 0;
 }
-validate318.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate329.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema90 = {
+const schema93 = {
   type: 'object',
   properties: {
     observation: { $ref: '#/$defs/name' },
@@ -10928,13 +11790,13 @@ const schema90 = {
   additionalProperties: false,
 };
 
-function validate323(
+function validate334(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate323.evaluated;
+  const evaluated0 = validate334.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10995,7 +11857,7 @@ function validate323(
     }
     if (data.observation !== undefined) {
       if (
-        !validate249(data.observation, {
+        !validate260(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -11003,7 +11865,7 @@ function validate323(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
@@ -11034,7 +11896,7 @@ function validate323(
           instancePath: instancePath + '/value',
           schemaPath: '#/properties/value/type',
           keyword: 'type',
-          params: { type: schema90.properties.value.type },
+          params: { type: schema93.properties.value.type },
         };
         if (vErrors === null) {
           vErrors = [err4];
@@ -11047,7 +11909,7 @@ function validate323(
         const len0 = data2.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate249(data2[i0], {
+            !validate260(data2[i0], {
               instancePath: instancePath + '/value/' + i0,
               parentData: data2,
               parentDataProperty: i0,
@@ -11055,7 +11917,7 @@ function validate323(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate249.errors);
+            vErrors = joined(vErrors, validate260.errors);
             errors = vErrors.length;
           }
         }
@@ -11097,7 +11959,7 @@ function validate323(
     }
     if (data.unit !== undefined) {
       if (
-        !validate254(data.unit, {
+        !validate265(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -11105,7 +11967,7 @@ function validate323(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate254.errors);
+        vErrors = joined(vErrors, validate265.errors);
         errors = vErrors.length;
       }
     }
@@ -11118,12 +11980,12 @@ function validate323(
     }
     errors++;
   }
-  validate323.errors = vErrors;
+  validate334.errors = vErrors;
   return errors === 0;
 }
-validate323.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate334.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema91 = {
+const schema94 = {
   type: 'object',
   properties: {
     fault: { $ref: '#/$defs/name' },
@@ -11136,7 +11998,7 @@ const schema91 = {
   required: ['fault', 'title', 'says', 'do', 'readings', 'changes'],
   additionalProperties: false,
 };
-const schema92 = {
+const schema95 = {
   type: 'object',
   properties: {
     observation: { $ref: '#/$defs/name' },
@@ -11149,13 +12011,13 @@ const schema92 = {
   additionalProperties: false,
 };
 
-function validate333(
+function validate344(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate333.evaluated;
+  const evaluated0 = validate344.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11229,7 +12091,7 @@ function validate333(
     }
     if (data.observation !== undefined) {
       if (
-        !validate249(data.observation, {
+        !validate260(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -11237,7 +12099,7 @@ function validate333(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
@@ -11294,7 +12156,7 @@ function validate333(
     }
     if (data.unit !== undefined) {
       if (
-        !validate254(data.unit, {
+        !validate265(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -11302,7 +12164,7 @@ function validate333(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate254.errors);
+        vErrors = joined(vErrors, validate265.errors);
         errors = vErrors.length;
       }
     }
@@ -11315,12 +12177,12 @@ function validate333(
     }
     errors++;
   }
-  validate333.errors = vErrors;
+  validate344.errors = vErrors;
   return errors === 0;
 }
-validate333.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate344.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema93 = {
+const schema96 = {
   type: 'object',
   properties: {
     rule: { $ref: '#/$defs/name' },
@@ -11331,13 +12193,13 @@ const schema93 = {
   additionalProperties: false,
 };
 
-function validate337(
+function validate348(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate337.evaluated;
+  const evaluated0 = validate348.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11391,7 +12253,7 @@ function validate337(
     }
     if (data.rule !== undefined) {
       if (
-        !validate249(data.rule, {
+        !validate260(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -11399,13 +12261,13 @@ function validate337(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate246(data.title, {
+        !validate257(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -11413,13 +12275,13 @@ function validate337(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate257.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate249(data.level, {
+        !validate260(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -11427,7 +12289,7 @@ function validate337(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
@@ -11440,18 +12302,18 @@ function validate337(
     }
     errors++;
   }
-  validate337.errors = vErrors;
+  validate348.errors = vErrors;
   return errors === 0;
 }
-validate337.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate348.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate328(
+function validate339(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate328.evaluated;
+  const evaluated0 = validate339.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11568,7 +12430,7 @@ function validate328(
     }
     if (data.fault !== undefined) {
       if (
-        !validate249(data.fault, {
+        !validate260(data.fault, {
           instancePath: instancePath + '/fault',
           parentData: data,
           parentDataProperty: 'fault',
@@ -11576,13 +12438,13 @@ function validate328(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate246(data.title, {
+        !validate257(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -11590,13 +12452,13 @@ function validate328(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate257.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate246(data.says, {
+        !validate257(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -11604,13 +12466,13 @@ function validate328(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate257.errors);
         errors = vErrors.length;
       }
     }
     if (data.do !== undefined) {
       if (
-        !validate264(data.do, {
+        !validate275(data.do, {
           instancePath: instancePath + '/do',
           parentData: data,
           parentDataProperty: 'do',
@@ -11618,7 +12480,7 @@ function validate328(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate264.errors);
+        vErrors = joined(vErrors, validate275.errors);
         errors = vErrors.length;
       }
     }
@@ -11628,7 +12490,7 @@ function validate328(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate333(data4[i0], {
+            !validate344(data4[i0], {
               instancePath: instancePath + '/readings/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -11636,7 +12498,7 @@ function validate328(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate333.errors);
+            vErrors = joined(vErrors, validate344.errors);
             errors = vErrors.length;
           }
         }
@@ -11661,7 +12523,7 @@ function validate328(
         const len1 = data6.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate337(data6[i1], {
+            !validate348(data6[i1], {
               instancePath: instancePath + '/changes/' + i1,
               parentData: data6,
               parentDataProperty: i1,
@@ -11669,7 +12531,7 @@ function validate328(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate337.errors);
+            vErrors = joined(vErrors, validate348.errors);
             errors = vErrors.length;
           }
         }
@@ -11697,12 +12559,12 @@ function validate328(
     }
     errors++;
   }
-  validate328.errors = vErrors;
+  validate339.errors = vErrors;
   return errors === 0;
 }
-validate328.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate339.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema94 = {
+const schema97 = {
   type: 'object',
   properties: {
     level: { $ref: '#/$defs/name' },
@@ -11719,13 +12581,13 @@ const schema94 = {
   additionalProperties: false,
 };
 
-function validate343(
+function validate354(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate343.evaluated;
+  const evaluated0 = validate354.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11818,7 +12680,7 @@ function validate343(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema94.properties, key0)) {
+      if (!func5.call(schema97.properties, key0)) {
         const err6 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -11835,7 +12697,7 @@ function validate343(
     }
     if (data.level !== undefined) {
       if (
-        !validate249(data.level, {
+        !validate260(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -11843,7 +12705,7 @@ function validate343(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
@@ -11949,7 +12811,7 @@ function validate343(
     }
     if (data.agreed_by !== undefined) {
       if (
-        !validate246(data.agreed_by, {
+        !validate257(data.agreed_by, {
           instancePath: instancePath + '/agreed_by',
           parentData: data,
           parentDataProperty: 'agreed_by',
@@ -11957,7 +12819,7 @@ function validate343(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate257.errors);
         errors = vErrors.length;
       }
     }
@@ -11986,12 +12848,12 @@ function validate343(
     }
     errors++;
   }
-  validate343.errors = vErrors;
+  validate354.errors = vErrors;
   return errors === 0;
 }
-validate343.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate354.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema95 = {
+const schema98 = {
   type: 'object',
   properties: {
     observation: { $ref: '#/$defs/name' },
@@ -12002,13 +12864,13 @@ const schema95 = {
   additionalProperties: false,
 };
 
-function validate347(
+function validate358(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate347.evaluated;
+  const evaluated0 = validate358.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12062,7 +12924,7 @@ function validate347(
     }
     if (data.observation !== undefined) {
       if (
-        !validate249(data.observation, {
+        !validate260(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -12070,7 +12932,7 @@ function validate347(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
@@ -12081,7 +12943,7 @@ function validate347(
           instancePath: instancePath + '/value',
           schemaPath: '#/properties/value/type',
           keyword: 'type',
-          params: { type: schema95.properties.value.type },
+          params: { type: schema98.properties.value.type },
         };
         if (vErrors === null) {
           vErrors = [err3];
@@ -12093,7 +12955,7 @@ function validate347(
     }
     if (data.unit !== undefined) {
       if (
-        !validate254(data.unit, {
+        !validate265(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -12101,7 +12963,7 @@ function validate347(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate254.errors);
+        vErrors = joined(vErrors, validate265.errors);
         errors = vErrors.length;
       }
     }
@@ -12114,12 +12976,12 @@ function validate347(
     }
     errors++;
   }
-  validate347.errors = vErrors;
+  validate358.errors = vErrors;
   return errors === 0;
 }
-validate347.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate358.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema96 = {
+const schema99 = {
   type: 'object',
   properties: {
     limit: { $ref: '#/$defs/name' },
@@ -12133,13 +12995,13 @@ const schema96 = {
   additionalProperties: false,
 };
 
-function validate351(
+function validate362(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate351.evaluated;
+  const evaluated0 = validate362.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12214,7 +13076,7 @@ function validate351(
     }
     if (data.limit !== undefined) {
       if (
-        !validate249(data.limit, {
+        !validate260(data.limit, {
           instancePath: instancePath + '/limit',
           parentData: data,
           parentDataProperty: 'limit',
@@ -12222,7 +13084,7 @@ function validate351(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
@@ -12245,7 +13107,7 @@ function validate351(
     }
     if (data.unit !== undefined) {
       if (
-        !validate254(data.unit, {
+        !validate265(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -12253,7 +13115,7 @@ function validate351(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate254.errors);
+        vErrors = joined(vErrors, validate265.errors);
         errors = vErrors.length;
       }
     }
@@ -12314,25 +13176,25 @@ function validate351(
     }
     errors++;
   }
-  validate351.errors = vErrors;
+  validate362.errors = vErrors;
   return errors === 0;
 }
-validate351.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate362.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema97 = {
+const schema100 = {
   type: 'object',
   properties: { observation: { $ref: '#/$defs/name' }, given: { type: 'string' }, as: { type: 'string' } },
   required: ['observation', 'given', 'as'],
   additionalProperties: false,
 };
 
-function validate355(
+function validate366(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate355.evaluated;
+  const evaluated0 = validate366.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12400,7 +13262,7 @@ function validate355(
     }
     if (data.observation !== undefined) {
       if (
-        !validate249(data.observation, {
+        !validate260(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -12408,7 +13270,7 @@ function validate355(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
@@ -12453,12 +13315,12 @@ function validate355(
     }
     errors++;
   }
-  validate355.errors = vErrors;
+  validate366.errors = vErrors;
   return errors === 0;
 }
-validate355.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate366.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema98 = {
+const schema101 = {
   type: 'object',
   properties: {
     observation: { $ref: '#/$defs/name' },
@@ -12469,13 +13331,13 @@ const schema98 = {
   additionalProperties: false,
 };
 
-function validate358(
+function validate369(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate358.evaluated;
+  const evaluated0 = validate369.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12543,7 +13405,7 @@ function validate358(
     }
     if (data.observation !== undefined) {
       if (
-        !validate249(data.observation, {
+        !validate260(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -12551,7 +13413,7 @@ function validate358(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
@@ -12573,7 +13435,7 @@ function validate358(
     }
     if (data.because !== undefined) {
       if (
-        !validate265(data.because, {
+        !validate276(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -12581,7 +13443,7 @@ function validate358(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate265.errors);
+        vErrors = joined(vErrors, validate276.errors);
         errors = vErrors.length;
       }
     }
@@ -12594,18 +13456,18 @@ function validate358(
     }
     errors++;
   }
-  validate358.errors = vErrors;
+  validate369.errors = vErrors;
   return errors === 0;
 }
-validate358.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate369.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate243(
+function validate254(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="outcome.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate243.evaluated;
+  const evaluated0 = validate254.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12950,7 +13812,7 @@ function validate243(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema71.properties, key0)) {
+      if (!func5.call(schema74.properties, key0)) {
         const err24 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -12967,7 +13829,7 @@ function validate243(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate244(data.protocol, {
+        !validate255(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -12975,7 +13837,7 @@ function validate243(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate244.errors);
+        vErrors = joined(vErrors, validate255.errors);
         errors = vErrors.length;
       }
     }
@@ -13028,7 +13890,7 @@ function validate243(
     }
     if (data.title !== undefined) {
       if (
-        !validate246(data.title, {
+        !validate257(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -13036,7 +13898,7 @@ function validate243(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate257.errors);
         errors = vErrors.length;
       }
     }
@@ -13106,7 +13968,7 @@ function validate243(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate248(data4[i0], {
+            !validate259(data4[i0], {
               instancePath: instancePath + '/based_on/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -13114,7 +13976,7 @@ function validate243(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate248.errors);
+            vErrors = joined(vErrors, validate259.errors);
             errors = vErrors.length;
           }
         }
@@ -13140,7 +14002,7 @@ function validate243(
           instancePath: instancePath + '/at',
           schemaPath: '#/properties/at/type',
           keyword: 'type',
-          params: { type: schema71.properties.at.type },
+          params: { type: schema74.properties.at.type },
         };
         if (vErrors === null) {
           vErrors = [err33];
@@ -13171,7 +14033,7 @@ function validate243(
           instancePath: instancePath + '/applies',
           schemaPath: '#/properties/applies/enum',
           keyword: 'enum',
-          params: { allowedValues: schema71.properties.applies.enum },
+          params: { allowedValues: schema74.properties.applies.enum },
         };
         if (vErrors === null) {
           vErrors = [err35];
@@ -13183,7 +14045,7 @@ function validate243(
     }
     if (data.applies_because !== undefined) {
       if (
-        !validate264(data.applies_because, {
+        !validate275(data.applies_because, {
           instancePath: instancePath + '/applies_because',
           parentData: data,
           parentDataProperty: 'applies_because',
@@ -13191,13 +14053,13 @@ function validate243(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate264.errors);
+        vErrors = joined(vErrors, validate275.errors);
         errors = vErrors.length;
       }
     }
     if (data.otherwise !== undefined) {
       if (
-        !validate246(data.otherwise, {
+        !validate257(data.otherwise, {
           instancePath: instancePath + '/otherwise',
           parentData: data,
           parentDataProperty: 'otherwise',
@@ -13205,13 +14067,13 @@ function validate243(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate257.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate269(data.level, {
+        !validate280(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -13219,7 +14081,7 @@ function validate243(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate269.errors);
+        vErrors = joined(vErrors, validate280.errors);
         errors = vErrors.length;
       }
     }
@@ -13229,7 +14091,7 @@ function validate243(
         const len1 = data11.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate272(data11[i1], {
+            !validate283(data11[i1], {
               instancePath: instancePath + '/rules/' + i1,
               parentData: data11,
               parentDataProperty: i1,
@@ -13237,7 +14099,7 @@ function validate243(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate272.errors);
+            vErrors = joined(vErrors, validate283.errors);
             errors = vErrors.length;
           }
         }
@@ -13262,7 +14124,7 @@ function validate243(
         for (const key1 in data13) {
           const _errs23 = errors;
           if (
-            !validate244(key1, {
+            !validate255(key1, {
               instancePath: instancePath + '/measures',
               parentData: data13,
               parentDataProperty: 'measures',
@@ -13270,7 +14132,7 @@ function validate243(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate244.errors);
+            vErrors = joined(vErrors, validate255.errors);
             errors = vErrors.length;
           }
           var valid5 = _errs23 === errors;
@@ -13291,7 +14153,7 @@ function validate243(
         }
         for (const key2 in data13) {
           if (
-            !validate297(data13[key2], {
+            !validate308(data13[key2], {
               instancePath: instancePath + '/measures/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data13,
               parentDataProperty: key2,
@@ -13299,7 +14161,7 @@ function validate243(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate297.errors);
+            vErrors = joined(vErrors, validate308.errors);
             errors = vErrors.length;
           }
         }
@@ -13324,7 +14186,7 @@ function validate243(
         const len2 = data15.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate305(data15[i2], {
+            !validate316(data15[i2], {
               instancePath: instancePath + '/advice/' + i2,
               parentData: data15,
               parentDataProperty: i2,
@@ -13332,7 +14194,7 @@ function validate243(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate305.errors);
+            vErrors = joined(vErrors, validate316.errors);
             errors = vErrors.length;
           }
         }
@@ -13353,7 +14215,7 @@ function validate243(
     }
     if (data.ask_first !== undefined) {
       if (
-        !validate281(data.ask_first, {
+        !validate292(data.ask_first, {
           instancePath: instancePath + '/ask_first',
           parentData: data,
           parentDataProperty: 'ask_first',
@@ -13361,13 +14223,13 @@ function validate243(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate281.errors);
+        vErrors = joined(vErrors, validate292.errors);
         errors = vErrors.length;
       }
     }
     if (data.take_first !== undefined) {
       if (
-        !validate281(data.take_first, {
+        !validate292(data.take_first, {
           instancePath: instancePath + '/take_first',
           parentData: data,
           parentDataProperty: 'take_first',
@@ -13375,13 +14237,13 @@ function validate243(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate281.errors);
+        vErrors = joined(vErrors, validate292.errors);
         errors = vErrors.length;
       }
     }
     if (data.missing !== undefined) {
       if (
-        !validate281(data.missing, {
+        !validate292(data.missing, {
           instancePath: instancePath + '/missing',
           parentData: data,
           parentDataProperty: 'missing',
@@ -13389,7 +14251,7 @@ function validate243(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate281.errors);
+        vErrors = joined(vErrors, validate292.errors);
         errors = vErrors.length;
       }
     }
@@ -13399,7 +14261,7 @@ function validate243(
         const len3 = data20.length;
         for (let i3 = 0; i3 < len3; i3++) {
           if (
-            !validate318(data20[i3], {
+            !validate329(data20[i3], {
               instancePath: instancePath + '/unobtainable/' + i3,
               parentData: data20,
               parentDataProperty: i3,
@@ -13407,7 +14269,7 @@ function validate243(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate318.errors);
+            vErrors = joined(vErrors, validate329.errors);
             errors = vErrors.length;
           }
         }
@@ -13432,7 +14294,7 @@ function validate243(
         const len4 = data22.length;
         for (let i4 = 0; i4 < len4; i4++) {
           if (
-            !validate318(data22[i4], {
+            !validate329(data22[i4], {
               instancePath: instancePath + '/declined/' + i4,
               parentData: data22,
               parentDataProperty: i4,
@@ -13440,7 +14302,7 @@ function validate243(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate318.errors);
+            vErrors = joined(vErrors, validate329.errors);
             errors = vErrors.length;
           }
         }
@@ -13461,7 +14323,7 @@ function validate243(
     }
     if (data.would_tell_more !== undefined) {
       if (
-        !validate281(data.would_tell_more, {
+        !validate292(data.would_tell_more, {
           instancePath: instancePath + '/would_tell_more',
           parentData: data,
           parentDataProperty: 'would_tell_more',
@@ -13469,7 +14331,7 @@ function validate243(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate281.errors);
+        vErrors = joined(vErrors, validate292.errors);
         errors = vErrors.length;
       }
     }
@@ -13479,7 +14341,7 @@ function validate243(
         const len5 = data25.length;
         for (let i5 = 0; i5 < len5; i5++) {
           if (
-            !validate323(data25[i5], {
+            !validate334(data25[i5], {
               instancePath: instancePath + '/stands_in/' + i5,
               parentData: data25,
               parentDataProperty: i5,
@@ -13487,7 +14349,7 @@ function validate243(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate323.errors);
+            vErrors = joined(vErrors, validate334.errors);
             errors = vErrors.length;
           }
         }
@@ -13512,7 +14374,7 @@ function validate243(
         const len6 = data27.length;
         for (let i6 = 0; i6 < len6; i6++) {
           if (
-            !validate328(data27[i6], {
+            !validate339(data27[i6], {
               instancePath: instancePath + '/faults/' + i6,
               parentData: data27,
               parentDataProperty: i6,
@@ -13520,7 +14382,7 @@ function validate243(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate328.errors);
+            vErrors = joined(vErrors, validate339.errors);
             errors = vErrors.length;
           }
         }
@@ -13541,7 +14403,7 @@ function validate243(
     }
     if (data.in_force !== undefined) {
       if (
-        !validate343(data.in_force, {
+        !validate354(data.in_force, {
           instancePath: instancePath + '/in_force',
           parentData: data,
           parentDataProperty: 'in_force',
@@ -13549,7 +14411,7 @@ function validate243(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate343.errors);
+        vErrors = joined(vErrors, validate354.errors);
         errors = vErrors.length;
       }
     }
@@ -13559,7 +14421,7 @@ function validate243(
         const len7 = data30.length;
         for (let i7 = 0; i7 < len7; i7++) {
           if (
-            !validate347(data30[i7], {
+            !validate358(data30[i7], {
               instancePath: instancePath + '/assumed/' + i7,
               parentData: data30,
               parentDataProperty: i7,
@@ -13567,7 +14429,7 @@ function validate243(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate347.errors);
+            vErrors = joined(vErrors, validate358.errors);
             errors = vErrors.length;
           }
         }
@@ -13592,7 +14454,7 @@ function validate243(
         const len8 = data32.length;
         for (let i8 = 0; i8 < len8; i8++) {
           if (
-            !validate351(data32[i8], {
+            !validate362(data32[i8], {
               instancePath: instancePath + '/limits/' + i8,
               parentData: data32,
               parentDataProperty: i8,
@@ -13600,7 +14462,7 @@ function validate243(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate351.errors);
+            vErrors = joined(vErrors, validate362.errors);
             errors = vErrors.length;
           }
         }
@@ -13625,7 +14487,7 @@ function validate243(
         const len9 = data34.length;
         for (let i9 = 0; i9 < len9; i9++) {
           if (
-            !validate355(data34[i9], {
+            !validate366(data34[i9], {
               instancePath: instancePath + '/taken/' + i9,
               parentData: data34,
               parentDataProperty: i9,
@@ -13633,7 +14495,7 @@ function validate243(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate355.errors);
+            vErrors = joined(vErrors, validate366.errors);
             errors = vErrors.length;
           }
         }
@@ -13658,7 +14520,7 @@ function validate243(
         const len10 = data36.length;
         for (let i10 = 0; i10 < len10; i10++) {
           if (
-            !validate358(data36[i10], {
+            !validate369(data36[i10], {
               instancePath: instancePath + '/refused/' + i10,
               parentData: data36,
               parentDataProperty: i10,
@@ -13666,7 +14528,7 @@ function validate243(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate358.errors);
+            vErrors = joined(vErrors, validate369.errors);
             errors = vErrors.length;
           }
         }
@@ -13691,7 +14553,7 @@ function validate243(
         const len11 = data38.length;
         for (let i11 = 0; i11 < len11; i11++) {
           if (
-            !validate358(data38[i11], {
+            !validate369(data38[i11], {
               instancePath: instancePath + '/questioned/' + i11,
               parentData: data38,
               parentDataProperty: i11,
@@ -13699,7 +14561,7 @@ function validate243(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate358.errors);
+            vErrors = joined(vErrors, validate369.errors);
             errors = vErrors.length;
           }
         }
@@ -13720,7 +14582,7 @@ function validate243(
     }
     if (data.unused !== undefined) {
       if (
-        !validate281(data.unused, {
+        !validate292(data.unused, {
           instancePath: instancePath + '/unused',
           parentData: data,
           parentDataProperty: 'unused',
@@ -13728,13 +14590,13 @@ function validate243(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate281.errors);
+        vErrors = joined(vErrors, validate292.errors);
         errors = vErrors.length;
       }
     }
     if (data.caution !== undefined) {
       if (
-        !validate246(data.caution, {
+        !validate257(data.caution, {
           instancePath: instancePath + '/caution',
           parentData: data,
           parentDataProperty: 'caution',
@@ -13742,7 +14604,7 @@ function validate243(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate257.errors);
         errors = vErrors.length;
       }
     }
@@ -13755,13 +14617,13 @@ function validate243(
     }
     errors++;
   }
-  validate243.errors = vErrors;
+  validate254.errors = vErrors;
   return errors === 0;
 }
-validate243.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate254.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const protocol = validate365;
-const schema99 = {
+export const protocol = validate376;
+const schema102 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'protocol.schema.json',
   type: 'object',
@@ -14070,13 +14932,13 @@ const schema99 = {
   },
 };
 
-function validate366(
+function validate377(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate366.evaluated;
+  const evaluated0 = validate377.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14116,18 +14978,18 @@ function validate366(
     }
     errors++;
   }
-  validate366.errors = vErrors;
+  validate377.errors = vErrors;
   return errors === 0;
 }
-validate366.evaluated = { dynamicProps: false, dynamicItems: false };
+validate377.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate368(
+function validate379(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate368.evaluated;
+  const evaluated0 = validate379.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14162,12 +15024,12 @@ function validate368(
     }
     errors++;
   }
-  validate368.errors = vErrors;
+  validate379.errors = vErrors;
   return errors === 0;
 }
-validate368.evaluated = { dynamicProps: false, dynamicItems: false };
+validate379.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema102 = {
+const schema105 = {
   type: 'object',
   properties: {
     protocol: { $ref: '#/$defs/name' },
@@ -14183,7 +15045,7 @@ const schema102 = {
   required: ['protocol', 'edition'],
   additionalProperties: false,
 };
-const schema103 = {
+const schema106 = {
   type: 'object',
   properties: {
     value: { $ref: '#/$defs/quantity' },
@@ -14194,13 +15056,13 @@ const schema103 = {
   additionalProperties: false,
 };
 
-function validate375(
+function validate386(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate375.evaluated;
+  const evaluated0 = validate386.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14227,20 +15089,20 @@ function validate375(
       errors++;
     }
   }
-  validate375.errors = vErrors;
+  validate386.errors = vErrors;
   return errors === 0;
 }
-validate375.evaluated = { dynamicProps: false, dynamicItems: false };
+validate386.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema105 = { type: 'array', items: { $ref: '#/$defs/name' }, maxItems: 200 };
+const schema108 = { type: 'array', items: { $ref: '#/$defs/name' }, maxItems: 200 };
 
-function validate378(
+function validate389(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate378.evaluated;
+  const evaluated0 = validate389.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14260,7 +15122,7 @@ function validate378(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate366(data[i0], {
+        !validate377(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -14268,7 +15130,7 @@ function validate378(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate366.errors);
+        vErrors = joined(vErrors, validate377.errors);
         errors = vErrors.length;
       }
     }
@@ -14281,18 +15143,18 @@ function validate378(
     }
     errors++;
   }
-  validate378.errors = vErrors;
+  validate389.errors = vErrors;
   return errors === 0;
 }
-validate378.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate389.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate374(
+function validate385(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate374.evaluated;
+  const evaluated0 = validate385.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14346,7 +15208,7 @@ function validate374(
     }
     if (data.value !== undefined) {
       if (
-        !validate375(data.value, {
+        !validate386(data.value, {
           instancePath: instancePath + '/value',
           parentData: data,
           parentDataProperty: 'value',
@@ -14354,13 +15216,13 @@ function validate374(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate375.errors);
+        vErrors = joined(vErrors, validate386.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate368(data.because, {
+        !validate379(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -14368,13 +15230,13 @@ function validate374(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate368.errors);
+        vErrors = joined(vErrors, validate379.errors);
         errors = vErrors.length;
       }
     }
     if (data.source !== undefined) {
       if (
-        !validate378(data.source, {
+        !validate389(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -14382,7 +15244,7 @@ function validate374(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate378.errors);
+        vErrors = joined(vErrors, validate389.errors);
         errors = vErrors.length;
       }
     }
@@ -14395,25 +15257,25 @@ function validate374(
     }
     errors++;
   }
-  validate374.errors = vErrors;
+  validate385.errors = vErrors;
   return errors === 0;
 }
-validate374.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate385.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema106 = {
+const schema109 = {
   type: 'object',
   properties: { rule: { $ref: '#/$defs/name' }, because: { $ref: '#/$defs/text' } },
   required: ['rule', 'because'],
   additionalProperties: false,
 };
 
-function validate382(
+function validate393(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate382.evaluated;
+  const evaluated0 = validate393.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14467,7 +15329,7 @@ function validate382(
     }
     if (data.rule !== undefined) {
       if (
-        !validate366(data.rule, {
+        !validate377(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -14475,13 +15337,13 @@ function validate382(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate366.errors);
+        vErrors = joined(vErrors, validate377.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate368(data.because, {
+        !validate379(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -14489,7 +15351,7 @@ function validate382(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate368.errors);
+        vErrors = joined(vErrors, validate379.errors);
         errors = vErrors.length;
       }
     }
@@ -14502,18 +15364,18 @@ function validate382(
     }
     errors++;
   }
-  validate382.errors = vErrors;
+  validate393.errors = vErrors;
   return errors === 0;
 }
-validate382.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate393.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate371(
+function validate382(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate371.evaluated;
+  const evaluated0 = validate382.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14567,7 +15429,7 @@ function validate371(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate366(data.protocol, {
+        !validate377(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -14575,7 +15437,7 @@ function validate371(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate366.errors);
+        vErrors = joined(vErrors, validate377.errors);
         errors = vErrors.length;
       }
     }
@@ -14646,7 +15508,7 @@ function validate371(
         for (const key1 in data2) {
           const _errs7 = errors;
           if (
-            !validate366(key1, {
+            !validate377(key1, {
               instancePath: instancePath + '/limits',
               parentData: data2,
               parentDataProperty: 'limits',
@@ -14654,7 +15516,7 @@ function validate371(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate366.errors);
+            vErrors = joined(vErrors, validate377.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs7 === errors;
@@ -14675,7 +15537,7 @@ function validate371(
         }
         for (const key2 in data2) {
           if (
-            !validate374(data2[key2], {
+            !validate385(data2[key2], {
               instancePath: instancePath + '/limits/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data2,
               parentDataProperty: key2,
@@ -14683,7 +15545,7 @@ function validate371(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate374.errors);
+            vErrors = joined(vErrors, validate385.errors);
             errors = vErrors.length;
           }
         }
@@ -14736,7 +15598,7 @@ function validate371(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate382(data4[i0], {
+            !validate393(data4[i0], {
               instancePath: instancePath + '/withdraws/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -14744,7 +15606,7 @@ function validate371(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate382.errors);
+            vErrors = joined(vErrors, validate393.errors);
             errors = vErrors.length;
           }
         }
@@ -14772,12 +15634,12 @@ function validate371(
     }
     errors++;
   }
-  validate371.errors = vErrors;
+  validate382.errors = vErrors;
   return errors === 0;
 }
-validate371.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate382.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema107 = {
+const schema110 = {
   type: 'object',
   properties: {
     all: { $ref: '#/$defs/conditions' },
@@ -14790,7 +15652,7 @@ const schema107 = {
   minProperties: 1,
   maxProperties: 100,
 };
-const schema108 = {
+const schema111 = {
   type: 'object',
   properties: {
     below: { $ref: '#/$defs/quantity' },
@@ -14808,13 +15670,13 @@ const schema108 = {
   additionalProperties: false,
 };
 
-function validate396(
+function validate407(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate396.evaluated;
+  const evaluated0 = validate407.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14844,18 +15706,18 @@ function validate396(
     }
     errors++;
   }
-  validate396.errors = vErrors;
+  validate407.errors = vErrors;
   return errors === 0;
 }
-validate396.evaluated = { dynamicProps: false, dynamicItems: false };
+validate407.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate389(
+function validate400(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate389.evaluated;
+  const evaluated0 = validate400.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14878,7 +15740,7 @@ function validate389(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema108.properties, key0)) {
+      if (!func5.call(schema111.properties, key0)) {
         const err1 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -14895,7 +15757,7 @@ function validate389(
     }
     if (data.below !== undefined) {
       if (
-        !validate375(data.below, {
+        !validate386(data.below, {
           instancePath: instancePath + '/below',
           parentData: data,
           parentDataProperty: 'below',
@@ -14903,13 +15765,13 @@ function validate389(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate375.errors);
+        vErrors = joined(vErrors, validate386.errors);
         errors = vErrors.length;
       }
     }
     if (data.above !== undefined) {
       if (
-        !validate375(data.above, {
+        !validate386(data.above, {
           instancePath: instancePath + '/above',
           parentData: data,
           parentDataProperty: 'above',
@@ -14917,13 +15779,13 @@ function validate389(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate375.errors);
+        vErrors = joined(vErrors, validate386.errors);
         errors = vErrors.length;
       }
     }
     if (data.at_most !== undefined) {
       if (
-        !validate375(data.at_most, {
+        !validate386(data.at_most, {
           instancePath: instancePath + '/at_most',
           parentData: data,
           parentDataProperty: 'at_most',
@@ -14931,13 +15793,13 @@ function validate389(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate375.errors);
+        vErrors = joined(vErrors, validate386.errors);
         errors = vErrors.length;
       }
     }
     if (data.at_least !== undefined) {
       if (
-        !validate375(data.at_least, {
+        !validate386(data.at_least, {
           instancePath: instancePath + '/at_least',
           parentData: data,
           parentDataProperty: 'at_least',
@@ -14945,7 +15807,7 @@ function validate389(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate375.errors);
+        vErrors = joined(vErrors, validate386.errors);
         errors = vErrors.length;
       }
     }
@@ -14983,7 +15845,7 @@ function validate389(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate375(data4[i0], {
+            !validate386(data4[i0], {
               instancePath: instancePath + '/between/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -14991,7 +15853,7 @@ function validate389(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate375.errors);
+            vErrors = joined(vErrors, validate386.errors);
             errors = vErrors.length;
           }
         }
@@ -15017,7 +15879,7 @@ function validate389(
           instancePath: instancePath + '/is',
           schemaPath: '#/properties/is/type',
           keyword: 'type',
-          params: { type: schema108.properties.is.type },
+          params: { type: schema111.properties.is.type },
         };
         if (vErrors === null) {
           vErrors = [err5];
@@ -15045,7 +15907,7 @@ function validate389(
     }
     if (data.one_of !== undefined) {
       if (
-        !validate378(data.one_of, {
+        !validate389(data.one_of, {
           instancePath: instancePath + '/one_of',
           parentData: data,
           parentDataProperty: 'one_of',
@@ -15053,13 +15915,13 @@ function validate389(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate378.errors);
+        vErrors = joined(vErrors, validate389.errors);
         errors = vErrors.length;
       }
     }
     if (data.known !== undefined) {
       if (
-        !validate396(data.known, {
+        !validate407(data.known, {
           instancePath: instancePath + '/known',
           parentData: data,
           parentDataProperty: 'known',
@@ -15067,13 +15929,13 @@ function validate389(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate396.errors);
+        vErrors = joined(vErrors, validate407.errors);
         errors = vErrors.length;
       }
     }
     if (data.unobtainable !== undefined) {
       if (
-        !validate396(data.unobtainable, {
+        !validate407(data.unobtainable, {
           instancePath: instancePath + '/unobtainable',
           parentData: data,
           parentDataProperty: 'unobtainable',
@@ -15081,13 +15943,13 @@ function validate389(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate396.errors);
+        vErrors = joined(vErrors, validate407.errors);
         errors = vErrors.length;
       }
     }
     if (data.accepted !== undefined) {
       if (
-        !validate368(data.accepted, {
+        !validate379(data.accepted, {
           instancePath: instancePath + '/accepted',
           parentData: data,
           parentDataProperty: 'accepted',
@@ -15095,7 +15957,7 @@ function validate389(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate368.errors);
+        vErrors = joined(vErrors, validate379.errors);
         errors = vErrors.length;
       }
     }
@@ -15108,21 +15970,21 @@ function validate389(
     }
     errors++;
   }
-  validate389.errors = vErrors;
+  validate400.errors = vErrors;
   return errors === 0;
 }
-validate389.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate400.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema110 = { type: 'array', items: { $ref: '#/$defs/condition' }, minItems: 1, maxItems: 200 };
-const wrapper1 = { validate: validate388 };
+const schema113 = { type: 'array', items: { $ref: '#/$defs/condition' }, minItems: 1, maxItems: 200 };
+const wrapper1 = { validate: validate399 };
 
-function validate401(
+function validate412(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate401.evaluated;
+  const evaluated0 = validate412.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15172,25 +16034,25 @@ function validate401(
     }
     errors++;
   }
-  validate401.errors = vErrors;
+  validate412.errors = vErrors;
   return errors === 0;
 }
-validate401.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate412.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-const schema111 = {
+const schema114 = {
   type: 'object',
   properties: { count: { type: 'integer', minimum: 1, maximum: 200 }, of: { $ref: '#/$defs/conditions' } },
   required: ['count', 'of'],
   additionalProperties: false,
 };
 
-function validate405(
+function validate416(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate405.evaluated;
+  const evaluated0 = validate416.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15291,7 +16153,7 @@ function validate405(
     }
     if (data.of !== undefined) {
       if (
-        !validate401(data.of, {
+        !validate412(data.of, {
           instancePath: instancePath + '/of',
           parentData: data,
           parentDataProperty: 'of',
@@ -15299,7 +16161,7 @@ function validate405(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate401.errors);
+        vErrors = joined(vErrors, validate412.errors);
         errors = vErrors.length;
       }
     }
@@ -15312,18 +16174,18 @@ function validate405(
     }
     errors++;
   }
-  validate405.errors = vErrors;
+  validate416.errors = vErrors;
   return errors === 0;
 }
-validate405.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate416.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate388(
+function validate399(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate388.evaluated;
+  const evaluated0 = validate399.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15368,7 +16230,7 @@ function validate388(
         key0 === 'rule'
       )) {
         if (
-          !validate389(data[key0], {
+          !validate400(data[key0], {
             instancePath: instancePath + '/' + key0.replace(/~/g, '~0').replace(/\//g, '~1'),
             parentData: data,
             parentDataProperty: key0,
@@ -15376,14 +16238,14 @@ function validate388(
             dynamicAnchors,
           })
         ) {
-          vErrors = joined(vErrors, validate389.errors);
+          vErrors = joined(vErrors, validate400.errors);
           errors = vErrors.length;
         }
       }
     }
     if (data.all !== undefined) {
       if (
-        !validate401(data.all, {
+        !validate412(data.all, {
           instancePath: instancePath + '/all',
           parentData: data,
           parentDataProperty: 'all',
@@ -15391,13 +16253,13 @@ function validate388(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate401.errors);
+        vErrors = joined(vErrors, validate412.errors);
         errors = vErrors.length;
       }
     }
     if (data.any !== undefined) {
       if (
-        !validate401(data.any, {
+        !validate412(data.any, {
           instancePath: instancePath + '/any',
           parentData: data,
           parentDataProperty: 'any',
@@ -15405,13 +16267,13 @@ function validate388(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate401.errors);
+        vErrors = joined(vErrors, validate412.errors);
         errors = vErrors.length;
       }
     }
     if (data.none !== undefined) {
       if (
-        !validate401(data.none, {
+        !validate412(data.none, {
           instancePath: instancePath + '/none',
           parentData: data,
           parentDataProperty: 'none',
@@ -15419,13 +16281,13 @@ function validate388(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate401.errors);
+        vErrors = joined(vErrors, validate412.errors);
         errors = vErrors.length;
       }
     }
     if (data.at_least_of !== undefined) {
       if (
-        !validate405(data.at_least_of, {
+        !validate416(data.at_least_of, {
           instancePath: instancePath + '/at_least_of',
           parentData: data,
           parentDataProperty: 'at_least_of',
@@ -15433,13 +16295,13 @@ function validate388(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate405.errors);
+        vErrors = joined(vErrors, validate416.errors);
         errors = vErrors.length;
       }
     }
     if (data.rule !== undefined) {
       if (
-        !validate366(data.rule, {
+        !validate377(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -15447,7 +16309,7 @@ function validate388(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate366.errors);
+        vErrors = joined(vErrors, validate377.errors);
         errors = vErrors.length;
       }
     }
@@ -15460,18 +16322,18 @@ function validate388(
     }
     errors++;
   }
-  validate388.errors = vErrors;
+  validate399.errors = vErrors;
   return errors === 0;
 }
-validate388.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate399.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate413(
+function validate424(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate413.evaluated;
+  const evaluated0 = validate424.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15592,12 +16454,12 @@ function validate413(
     }
     errors++;
   }
-  validate413.errors = vErrors;
+  validate424.errors = vErrors;
   return errors === 0;
 }
-validate413.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate424.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema113 = {
+const schema116 = {
   type: 'object',
   properties: {
     needs: { $ref: '#/$defs/names' },
@@ -15611,13 +16473,13 @@ const schema113 = {
   additionalProperties: false,
 };
 
-function validate421(
+function validate432(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate421.evaluated;
+  const evaluated0 = validate432.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16174,18 +17036,18 @@ function validate421(
     }
     errors++;
   }
-  validate421.errors = vErrors;
+  validate432.errors = vErrors;
   return errors === 0;
 }
-validate421.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate432.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate417(
+function validate428(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate417.evaluated;
+  const evaluated0 = validate428.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16211,7 +17073,7 @@ function validate417(
     }
     if (data.needs !== undefined) {
       if (
-        !validate378(data.needs, {
+        !validate389(data.needs, {
           instancePath: instancePath + '/needs',
           parentData: data,
           parentDataProperty: 'needs',
@@ -16219,13 +17081,13 @@ function validate417(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate378.errors);
+        vErrors = joined(vErrors, validate389.errors);
         errors = vErrors.length;
       }
     }
     if (data.helps !== undefined) {
       if (
-        !validate378(data.helps, {
+        !validate389(data.helps, {
           instancePath: instancePath + '/helps',
           parentData: data,
           parentDataProperty: 'helps',
@@ -16233,7 +17095,7 @@ function validate417(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate378.errors);
+        vErrors = joined(vErrors, validate389.errors);
         errors = vErrors.length;
       }
     }
@@ -16243,7 +17105,7 @@ function validate417(
         for (const key1 in data2) {
           const _errs6 = errors;
           if (
-            !validate366(key1, {
+            !validate377(key1, {
               instancePath: instancePath + '/declares',
               parentData: data2,
               parentDataProperty: 'declares',
@@ -16251,7 +17113,7 @@ function validate417(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate366.errors);
+            vErrors = joined(vErrors, validate377.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs6 === errors;
@@ -16272,7 +17134,7 @@ function validate417(
         }
         for (const key2 in data2) {
           if (
-            !validate421(data2[key2], {
+            !validate432(data2[key2], {
               instancePath: instancePath + '/declares/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data2,
               parentDataProperty: key2,
@@ -16280,7 +17142,7 @@ function validate417(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate421.errors);
+            vErrors = joined(vErrors, validate432.errors);
             errors = vErrors.length;
           }
         }
@@ -16308,24 +17170,24 @@ function validate417(
     }
     errors++;
   }
-  validate417.errors = vErrors;
+  validate428.errors = vErrors;
   return errors === 0;
 }
-validate417.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate428.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema115 = {
+const schema118 = {
   type: 'object',
   properties: { set_by: { $ref: '#/$defs/text' }, if_not_stated: { type: ['number', 'string', 'boolean'] } },
   additionalProperties: false,
 };
 
-function validate438(
+function validate449(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate438.evaluated;
+  const evaluated0 = validate449.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16351,7 +17213,7 @@ function validate438(
     }
     if (data.set_by !== undefined) {
       if (
-        !validate368(data.set_by, {
+        !validate379(data.set_by, {
           instancePath: instancePath + '/set_by',
           parentData: data,
           parentDataProperty: 'set_by',
@@ -16359,7 +17221,7 @@ function validate438(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate368.errors);
+        vErrors = joined(vErrors, validate379.errors);
         errors = vErrors.length;
       }
     }
@@ -16374,7 +17236,7 @@ function validate438(
           instancePath: instancePath + '/if_not_stated',
           schemaPath: '#/properties/if_not_stated/type',
           keyword: 'type',
-          params: { type: schema115.properties.if_not_stated.type },
+          params: { type: schema118.properties.if_not_stated.type },
         };
         if (vErrors === null) {
           vErrors = [err1];
@@ -16393,12 +17255,12 @@ function validate438(
     }
     errors++;
   }
-  validate438.errors = vErrors;
+  validate449.errors = vErrors;
   return errors === 0;
 }
-validate438.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate449.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema116 = {
+const schema119 = {
   type: 'object',
   properties: {
     value: { $ref: '#/$defs/quantity' },
@@ -16412,13 +17274,13 @@ const schema116 = {
   additionalProperties: false,
 };
 
-function validate442(
+function validate453(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate442.evaluated;
+  const evaluated0 = validate453.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16465,7 +17327,7 @@ function validate442(
     }
     if (data.value !== undefined) {
       if (
-        !validate375(data.value, {
+        !validate386(data.value, {
           instancePath: instancePath + '/value',
           parentData: data,
           parentDataProperty: 'value',
@@ -16473,7 +17335,7 @@ function validate442(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate375.errors);
+        vErrors = joined(vErrors, validate386.errors);
         errors = vErrors.length;
       }
     }
@@ -16543,7 +17405,7 @@ function validate442(
         const len0 = data2.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate375(data2[i0], {
+            !validate386(data2[i0], {
               instancePath: instancePath + '/between/' + i0,
               parentData: data2,
               parentDataProperty: i0,
@@ -16551,7 +17413,7 @@ function validate442(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate375.errors);
+            vErrors = joined(vErrors, validate386.errors);
             errors = vErrors.length;
           }
         }
@@ -16572,7 +17434,7 @@ function validate442(
     }
     if (data.set_by !== undefined) {
       if (
-        !validate368(data.set_by, {
+        !validate379(data.set_by, {
           instancePath: instancePath + '/set_by',
           parentData: data,
           parentDataProperty: 'set_by',
@@ -16580,13 +17442,13 @@ function validate442(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate368.errors);
+        vErrors = joined(vErrors, validate379.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate368(data.title, {
+        !validate379(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -16594,13 +17456,13 @@ function validate442(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate368.errors);
+        vErrors = joined(vErrors, validate379.errors);
         errors = vErrors.length;
       }
     }
     if (data.source !== undefined) {
       if (
-        !validate378(data.source, {
+        !validate389(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -16608,7 +17470,7 @@ function validate442(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate378.errors);
+        vErrors = joined(vErrors, validate389.errors);
         errors = vErrors.length;
       }
     }
@@ -16621,12 +17483,12 @@ function validate442(
     }
     errors++;
   }
-  validate442.errors = vErrors;
+  validate453.errors = vErrors;
   return errors === 0;
 }
-validate442.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate453.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema117 = {
+const schema120 = {
   type: 'object',
   properties: {
     fault: { $ref: '#/$defs/name' },
@@ -16641,7 +17503,7 @@ const schema117 = {
   required: ['fault', 'when', 'says', 'source'],
   additionalProperties: false,
 };
-const schema118 = {
+const schema121 = {
   type: 'object',
   propertyNames: { $ref: '#/$defs/name' },
   additionalProperties: { $ref: '#/$defs/quantity' },
@@ -16649,13 +17511,13 @@ const schema118 = {
   maxProperties: 20,
 };
 
-function validate453(
+function validate464(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate453.evaluated;
+  const evaluated0 = validate464.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16694,9 +17556,9 @@ function validate453(
     for (const key0 in data) {
       const _errs1 = errors;
       if (
-        !validate366(key0, { instancePath, parentData: data, parentDataProperty, rootData, dynamicAnchors })
+        !validate377(key0, { instancePath, parentData: data, parentDataProperty, rootData, dynamicAnchors })
       ) {
-        vErrors = joined(vErrors, validate366.errors);
+        vErrors = joined(vErrors, validate377.errors);
         errors = vErrors.length;
       }
       var valid0 = _errs1 === errors;
@@ -16717,7 +17579,7 @@ function validate453(
     }
     for (const key1 in data) {
       if (
-        !validate375(data[key1], {
+        !validate386(data[key1], {
           instancePath: instancePath + '/' + key1.replace(/~/g, '~0').replace(/\//g, '~1'),
           parentData: data,
           parentDataProperty: key1,
@@ -16725,7 +17587,7 @@ function validate453(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate375.errors);
+        vErrors = joined(vErrors, validate386.errors);
         errors = vErrors.length;
       }
     }
@@ -16738,12 +17600,12 @@ function validate453(
     }
     errors++;
   }
-  validate453.errors = vErrors;
+  validate464.errors = vErrors;
   return errors === 0;
 }
-validate453.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate464.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema119 = {
+const schema122 = {
   type: 'object',
   properties: {
     id: { $ref: '#/$defs/name' },
@@ -16755,13 +17617,13 @@ const schema119 = {
   additionalProperties: false,
 };
 
-function validate459(
+function validate470(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate459.evaluated;
+  const evaluated0 = validate470.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16815,7 +17677,7 @@ function validate459(
     }
     if (data.id !== undefined) {
       if (
-        !validate366(data.id, {
+        !validate377(data.id, {
           instancePath: instancePath + '/id',
           parentData: data,
           parentDataProperty: 'id',
@@ -16823,13 +17685,13 @@ function validate459(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate366.errors);
+        vErrors = joined(vErrors, validate377.errors);
         errors = vErrors.length;
       }
     }
     if (data.text !== undefined) {
       if (
-        !validate368(data.text, {
+        !validate379(data.text, {
           instancePath: instancePath + '/text',
           parentData: data,
           parentDataProperty: 'text',
@@ -16837,13 +17699,13 @@ function validate459(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate368.errors);
+        vErrors = joined(vErrors, validate379.errors);
         errors = vErrors.length;
       }
     }
     if (data.under !== undefined) {
       if (
-        !validate368(data.under, {
+        !validate379(data.under, {
           instancePath: instancePath + '/under',
           parentData: data,
           parentDataProperty: 'under',
@@ -16851,13 +17713,13 @@ function validate459(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate368.errors);
+        vErrors = joined(vErrors, validate379.errors);
         errors = vErrors.length;
       }
     }
     if (data.excludes !== undefined) {
       if (
-        !validate378(data.excludes, {
+        !validate389(data.excludes, {
           instancePath: instancePath + '/excludes',
           parentData: data,
           parentDataProperty: 'excludes',
@@ -16865,7 +17727,7 @@ function validate459(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate378.errors);
+        vErrors = joined(vErrors, validate389.errors);
         errors = vErrors.length;
       }
     }
@@ -16878,18 +17740,18 @@ function validate459(
     }
     errors++;
   }
-  validate459.errors = vErrors;
+  validate470.errors = vErrors;
   return errors === 0;
 }
-validate459.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate470.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate449(
+function validate460(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate449.evaluated;
+  const evaluated0 = validate460.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16980,7 +17842,7 @@ function validate449(
     }
     if (data.fault !== undefined) {
       if (
-        !validate366(data.fault, {
+        !validate377(data.fault, {
           instancePath: instancePath + '/fault',
           parentData: data,
           parentDataProperty: 'fault',
@@ -16988,13 +17850,13 @@ function validate449(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate366.errors);
+        vErrors = joined(vErrors, validate377.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate368(data.title, {
+        !validate379(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -17002,13 +17864,13 @@ function validate449(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate368.errors);
+        vErrors = joined(vErrors, validate379.errors);
         errors = vErrors.length;
       }
     }
     if (data.when !== undefined) {
       if (
-        !validate388(data.when, {
+        !validate399(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -17016,13 +17878,13 @@ function validate449(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate388.errors);
+        vErrors = joined(vErrors, validate399.errors);
         errors = vErrors.length;
       }
     }
     if (data.reads_high !== undefined) {
       if (
-        !validate453(data.reads_high, {
+        !validate464(data.reads_high, {
           instancePath: instancePath + '/reads_high',
           parentData: data,
           parentDataProperty: 'reads_high',
@@ -17030,13 +17892,13 @@ function validate449(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate453.errors);
+        vErrors = joined(vErrors, validate464.errors);
         errors = vErrors.length;
       }
     }
     if (data.reads_low !== undefined) {
       if (
-        !validate453(data.reads_low, {
+        !validate464(data.reads_low, {
           instancePath: instancePath + '/reads_low',
           parentData: data,
           parentDataProperty: 'reads_low',
@@ -17044,13 +17906,13 @@ function validate449(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate453.errors);
+        vErrors = joined(vErrors, validate464.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate368(data.says, {
+        !validate379(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -17058,7 +17920,7 @@ function validate449(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate368.errors);
+        vErrors = joined(vErrors, validate379.errors);
         errors = vErrors.length;
       }
     }
@@ -17096,7 +17958,7 @@ function validate449(
         const len0 = data6.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate459(data6[i0], {
+            !validate470(data6[i0], {
               instancePath: instancePath + '/do/' + i0,
               parentData: data6,
               parentDataProperty: i0,
@@ -17104,7 +17966,7 @@ function validate449(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate459.errors);
+            vErrors = joined(vErrors, validate470.errors);
             errors = vErrors.length;
           }
         }
@@ -17125,7 +17987,7 @@ function validate449(
     }
     if (data.source !== undefined) {
       if (
-        !validate378(data.source, {
+        !validate389(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -17133,7 +17995,7 @@ function validate449(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate378.errors);
+        vErrors = joined(vErrors, validate389.errors);
         errors = vErrors.length;
       }
     }
@@ -17146,12 +18008,12 @@ function validate449(
     }
     errors++;
   }
-  validate449.errors = vErrors;
+  validate460.errors = vErrors;
   return errors === 0;
 }
-validate449.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate460.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema120 = {
+const schema123 = {
   type: 'object',
   properties: {
     title: { $ref: '#/$defs/text' },
@@ -17186,7 +18048,7 @@ const schema120 = {
   },
   additionalProperties: false,
 };
-const schema121 = {
+const schema124 = {
   type: 'object',
   properties: {
     of: { $ref: '#/$defs/name' },
@@ -17202,13 +18064,13 @@ const schema121 = {
   additionalProperties: false,
 };
 
-function validate472(
+function validate483(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate472.evaluated;
+  const evaluated0 = validate483.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17262,7 +18124,7 @@ function validate472(
     }
     if (data.of !== undefined) {
       if (
-        !validate366(data.of, {
+        !validate377(data.of, {
           instancePath: instancePath + '/of',
           parentData: data,
           parentDataProperty: 'of',
@@ -17270,7 +18132,7 @@ function validate472(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate366.errors);
+        vErrors = joined(vErrors, validate377.errors);
         errors = vErrors.length;
       }
     }
@@ -17340,7 +18202,7 @@ function validate472(
             const len1 = data2.length;
             for (let i1 = 0; i1 < len1; i1++) {
               if (
-                !validate375(data2[i1], {
+                !validate386(data2[i1], {
                   instancePath: instancePath + '/points/' + i0 + '/' + i1,
                   parentData: data2,
                   parentDataProperty: i1,
@@ -17348,7 +18210,7 @@ function validate472(
                   dynamicAnchors,
                 })
               ) {
-                vErrors = joined(vErrors, validate375.errors);
+                vErrors = joined(vErrors, validate386.errors);
                 errors = vErrors.length;
               }
             }
@@ -17403,7 +18265,7 @@ function validate472(
           instancePath: instancePath + '/beyond',
           schemaPath: '#/properties/beyond/enum',
           keyword: 'enum',
-          params: { allowedValues: schema121.properties.beyond.enum },
+          params: { allowedValues: schema124.properties.beyond.enum },
         };
         if (vErrors === null) {
           vErrors = [err10];
@@ -17422,19 +18284,19 @@ function validate472(
     }
     errors++;
   }
-  validate472.errors = vErrors;
+  validate483.errors = vErrors;
   return errors === 0;
 }
-validate472.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate483.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema122 = {
+const schema125 = {
   type: ['array', 'object'],
   items: { $ref: '#/$defs/band' },
   additionalProperties: { type: 'integer', minimum: -1000, maximum: 1000 },
   minItems: 1,
   maxItems: 100,
 };
-const schema123 = {
+const schema126 = {
   type: 'object',
   properties: {
     at_most: { $ref: '#/$defs/quantity' },
@@ -17445,13 +18307,13 @@ const schema123 = {
   additionalProperties: false,
 };
 
-function validate478(
+function validate489(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate478.evaluated;
+  const evaluated0 = validate489.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17491,7 +18353,7 @@ function validate478(
     }
     if (data.at_most !== undefined) {
       if (
-        !validate375(data.at_most, {
+        !validate386(data.at_most, {
           instancePath: instancePath + '/at_most',
           parentData: data,
           parentDataProperty: 'at_most',
@@ -17499,13 +18361,13 @@ function validate478(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate375.errors);
+        vErrors = joined(vErrors, validate386.errors);
         errors = vErrors.length;
       }
     }
     if (data.below !== undefined) {
       if (
-        !validate375(data.below, {
+        !validate386(data.below, {
           instancePath: instancePath + '/below',
           parentData: data,
           parentDataProperty: 'below',
@@ -17513,7 +18375,7 @@ function validate478(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate375.errors);
+        vErrors = joined(vErrors, validate386.errors);
         errors = vErrors.length;
       }
     }
@@ -17573,18 +18435,18 @@ function validate478(
     }
     errors++;
   }
-  validate478.errors = vErrors;
+  validate489.errors = vErrors;
   return errors === 0;
 }
-validate478.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate489.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate477(
+function validate488(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate477.evaluated;
+  const evaluated0 = validate488.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17592,7 +18454,7 @@ function validate477(
     evaluated0.items = undefined;
   }
   if (!data || typeof data != 'object') {
-    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema122.type } };
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema125.type } };
     if (vErrors === null) {
       vErrors = [err0];
     } else {
@@ -17622,7 +18484,7 @@ function validate477(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate478(data[i0], {
+        !validate489(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -17630,7 +18492,7 @@ function validate477(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate478.errors);
+        vErrors = joined(vErrors, validate489.errors);
         errors = vErrors.length;
       }
     }
@@ -17684,25 +18546,25 @@ function validate477(
       }
     }
   }
-  validate477.errors = vErrors;
+  validate488.errors = vErrors;
   return errors === 0;
 }
-validate477.evaluated = { props: true, items: true, dynamicProps: false, dynamicItems: false };
+validate488.evaluated = { props: true, items: true, dynamicProps: false, dynamicItems: false };
 
-const schema124 = {
+const schema127 = {
   type: 'object',
   properties: { when: { $ref: '#/$defs/condition' }, use: { $ref: '#/$defs/quantity' } },
   required: ['use'],
   additionalProperties: false,
 };
 
-function validate483(
+function validate494(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate483.evaluated;
+  const evaluated0 = validate494.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17742,7 +18604,7 @@ function validate483(
     }
     if (data.when !== undefined) {
       if (
-        !validate388(data.when, {
+        !validate399(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -17750,13 +18612,13 @@ function validate483(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate388.errors);
+        vErrors = joined(vErrors, validate399.errors);
         errors = vErrors.length;
       }
     }
     if (data.use !== undefined) {
       if (
-        !validate375(data.use, {
+        !validate386(data.use, {
           instancePath: instancePath + '/use',
           parentData: data,
           parentDataProperty: 'use',
@@ -17764,7 +18626,7 @@ function validate483(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate375.errors);
+        vErrors = joined(vErrors, validate386.errors);
         errors = vErrors.length;
       }
     }
@@ -17777,18 +18639,18 @@ function validate483(
     }
     errors++;
   }
-  validate483.errors = vErrors;
+  validate494.errors = vErrors;
   return errors === 0;
 }
-validate483.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate494.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate497(
+function validate508(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate497.evaluated;
+  const evaluated0 = validate508.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17828,18 +18690,18 @@ function validate497(
     }
     errors++;
   }
-  validate497.errors = vErrors;
+  validate508.errors = vErrors;
   return errors === 0;
 }
-validate497.evaluated = { dynamicProps: false, dynamicItems: false };
+validate508.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate468(
+function validate479(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate468.evaluated;
+  const evaluated0 = validate479.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17848,7 +18710,7 @@ function validate468(
   }
   if (data && typeof data == 'object' && !Array.isArray(data)) {
     for (const key0 in data) {
-      if (!func5.call(schema120.properties, key0)) {
+      if (!func5.call(schema123.properties, key0)) {
         const err0 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -17865,7 +18727,7 @@ function validate468(
     }
     if (data.title !== undefined) {
       if (
-        !validate368(data.title, {
+        !validate379(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -17873,13 +18735,13 @@ function validate468(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate368.errors);
+        vErrors = joined(vErrors, validate379.errors);
         errors = vErrors.length;
       }
     }
     if (data.meaning !== undefined) {
       if (
-        !validate368(data.meaning, {
+        !validate379(data.meaning, {
           instancePath: instancePath + '/meaning',
           parentData: data,
           parentDataProperty: 'meaning',
@@ -17887,7 +18749,7 @@ function validate468(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate368.errors);
+        vErrors = joined(vErrors, validate379.errors);
         errors = vErrors.length;
       }
     }
@@ -17925,7 +18787,7 @@ function validate468(
     }
     if (data.source !== undefined) {
       if (
-        !validate378(data.source, {
+        !validate389(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -17933,7 +18795,7 @@ function validate468(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate378.errors);
+        vErrors = joined(vErrors, validate389.errors);
         errors = vErrors.length;
       }
     }
@@ -17944,7 +18806,7 @@ function validate468(
           instancePath: instancePath + '/formula',
           schemaPath: '#/properties/formula/type',
           keyword: 'type',
-          params: { type: schema120.properties.formula.type },
+          params: { type: schema123.properties.formula.type },
         };
         if (vErrors === null) {
           vErrors = [err3];
@@ -17972,7 +18834,7 @@ function validate468(
     }
     if (data.curve !== undefined) {
       if (
-        !validate472(data.curve, {
+        !validate483(data.curve, {
           instancePath: instancePath + '/curve',
           parentData: data,
           parentDataProperty: 'curve',
@@ -17980,7 +18842,7 @@ function validate468(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate472.errors);
+        vErrors = joined(vErrors, validate483.errors);
         errors = vErrors.length;
       }
     }
@@ -18018,7 +18880,7 @@ function validate468(
         for (const key1 in data6) {
           const _errs12 = errors;
           if (
-            !validate366(key1, {
+            !validate377(key1, {
               instancePath: instancePath + '/score',
               parentData: data6,
               parentDataProperty: 'score',
@@ -18026,7 +18888,7 @@ function validate468(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate366.errors);
+            vErrors = joined(vErrors, validate377.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs12 === errors;
@@ -18047,7 +18909,7 @@ function validate468(
         }
         for (const key2 in data6) {
           if (
-            !validate477(data6[key2], {
+            !validate488(data6[key2], {
               instancePath: instancePath + '/score/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data6,
               parentDataProperty: key2,
@@ -18055,7 +18917,7 @@ function validate468(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate477.errors);
+            vErrors = joined(vErrors, validate488.errors);
             errors = vErrors.length;
           }
         }
@@ -18108,7 +18970,7 @@ function validate468(
         const len0 = data8.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate483(data8[i0], {
+            !validate494(data8[i0], {
               instancePath: instancePath + '/choose/' + i0,
               parentData: data8,
               parentDataProperty: i0,
@@ -18116,7 +18978,7 @@ function validate468(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate483.errors);
+            vErrors = joined(vErrors, validate494.errors);
             errors = vErrors.length;
           }
         }
@@ -18137,7 +18999,7 @@ function validate468(
     }
     if (data.first_known !== undefined) {
       if (
-        !validate378(data.first_known, {
+        !validate389(data.first_known, {
           instancePath: instancePath + '/first_known',
           parentData: data,
           parentDataProperty: 'first_known',
@@ -18145,13 +19007,13 @@ function validate468(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate378.errors);
+        vErrors = joined(vErrors, validate389.errors);
         errors = vErrors.length;
       }
     }
     if (data.highest !== undefined) {
       if (
-        !validate366(data.highest, {
+        !validate377(data.highest, {
           instancePath: instancePath + '/highest',
           parentData: data,
           parentDataProperty: 'highest',
@@ -18159,13 +19021,13 @@ function validate468(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate366.errors);
+        vErrors = joined(vErrors, validate377.errors);
         errors = vErrors.length;
       }
     }
     if (data.lowest !== undefined) {
       if (
-        !validate366(data.lowest, {
+        !validate377(data.lowest, {
           instancePath: instancePath + '/lowest',
           parentData: data,
           parentDataProperty: 'lowest',
@@ -18173,13 +19035,13 @@ function validate468(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate366.errors);
+        vErrors = joined(vErrors, validate377.errors);
         errors = vErrors.length;
       }
     }
     if (data.average !== undefined) {
       if (
-        !validate366(data.average, {
+        !validate377(data.average, {
           instancePath: instancePath + '/average',
           parentData: data,
           parentDataProperty: 'average',
@@ -18187,13 +19049,13 @@ function validate468(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate366.errors);
+        vErrors = joined(vErrors, validate377.errors);
         errors = vErrors.length;
       }
     }
     if (data.earliest !== undefined) {
       if (
-        !validate366(data.earliest, {
+        !validate377(data.earliest, {
           instancePath: instancePath + '/earliest',
           parentData: data,
           parentDataProperty: 'earliest',
@@ -18201,13 +19063,13 @@ function validate468(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate366.errors);
+        vErrors = joined(vErrors, validate377.errors);
         errors = vErrors.length;
       }
     }
     if (data.latest !== undefined) {
       if (
-        !validate366(data.latest, {
+        !validate377(data.latest, {
           instancePath: instancePath + '/latest',
           parentData: data,
           parentDataProperty: 'latest',
@@ -18215,13 +19077,13 @@ function validate468(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate366.errors);
+        vErrors = joined(vErrors, validate377.errors);
         errors = vErrors.length;
       }
     }
     if (data.change !== undefined) {
       if (
-        !validate366(data.change, {
+        !validate377(data.change, {
           instancePath: instancePath + '/change',
           parentData: data,
           parentDataProperty: 'change',
@@ -18229,13 +19091,13 @@ function validate468(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate366.errors);
+        vErrors = joined(vErrors, validate377.errors);
         errors = vErrors.length;
       }
     }
     if (data.count !== undefined) {
       if (
-        !validate366(data.count, {
+        !validate377(data.count, {
           instancePath: instancePath + '/count',
           parentData: data,
           parentDataProperty: 'count',
@@ -18243,13 +19105,13 @@ function validate468(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate366.errors);
+        vErrors = joined(vErrors, validate377.errors);
         errors = vErrors.length;
       }
     }
     if (data.minutes_since !== undefined) {
       if (
-        !validate366(data.minutes_since, {
+        !validate377(data.minutes_since, {
           instancePath: instancePath + '/minutes_since',
           parentData: data,
           parentDataProperty: 'minutes_since',
@@ -18257,13 +19119,13 @@ function validate468(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate366.errors);
+        vErrors = joined(vErrors, validate377.errors);
         errors = vErrors.length;
       }
     }
     if (data.held !== undefined) {
       if (
-        !validate388(data.held, {
+        !validate399(data.held, {
           instancePath: instancePath + '/held',
           parentData: data,
           parentDataProperty: 'held',
@@ -18271,13 +19133,13 @@ function validate468(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate388.errors);
+        vErrors = joined(vErrors, validate399.errors);
         errors = vErrors.length;
       }
     }
     if (data.over !== undefined) {
       if (
-        !validate497(data.over, {
+        !validate508(data.over, {
           instancePath: instancePath + '/over',
           parentData: data,
           parentDataProperty: 'over',
@@ -18285,13 +19147,13 @@ function validate468(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate497.errors);
+        vErrors = joined(vErrors, validate508.errors);
         errors = vErrors.length;
       }
     }
     if (data.where !== undefined) {
       if (
-        !validate388(data.where, {
+        !validate399(data.where, {
           instancePath: instancePath + '/where',
           parentData: data,
           parentDataProperty: 'where',
@@ -18299,7 +19161,7 @@ function validate468(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate388.errors);
+        vErrors = joined(vErrors, validate399.errors);
         errors = vErrors.length;
       }
     }
@@ -18324,7 +19186,7 @@ function validate468(
           instancePath: instancePath + '/present_set',
           schemaPath: '#/properties/present_set/enum',
           keyword: 'enum',
-          params: { allowedValues: schema120.properties.present_set.enum },
+          params: { allowedValues: schema123.properties.present_set.enum },
         };
         if (vErrors === null) {
           vErrors = [err13];
@@ -18336,7 +19198,7 @@ function validate468(
     }
     if (data.longest_gap !== undefined) {
       if (
-        !validate497(data.longest_gap, {
+        !validate508(data.longest_gap, {
           instancePath: instancePath + '/longest_gap',
           parentData: data,
           parentDataProperty: 'longest_gap',
@@ -18344,13 +19206,13 @@ function validate468(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate497.errors);
+        vErrors = joined(vErrors, validate508.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_reliable_when !== undefined) {
       if (
-        !validate388(data.not_reliable_when, {
+        !validate399(data.not_reliable_when, {
           instancePath: instancePath + '/not_reliable_when',
           parentData: data,
           parentDataProperty: 'not_reliable_when',
@@ -18358,7 +19220,7 @@ function validate468(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate388.errors);
+        vErrors = joined(vErrors, validate399.errors);
         errors = vErrors.length;
       }
     }
@@ -18371,12 +19233,12 @@ function validate468(
     }
     errors++;
   }
-  validate468.errors = vErrors;
+  validate479.errors = vErrors;
   return errors === 0;
 }
-validate468.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate479.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema126 = {
+const schema129 = {
   type: 'object',
   properties: {
     rule: { $ref: '#/$defs/name' },
@@ -18396,7 +19258,7 @@ const schema126 = {
   required: ['rule', 'when'],
   additionalProperties: false,
 };
-const schema127 = {
+const schema130 = {
   type: 'object',
   properties: {
     when: { $ref: '#/$defs/condition' },
@@ -18407,13 +19269,13 @@ const schema127 = {
   additionalProperties: false,
 };
 
-function validate507(
+function validate518(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate507.evaluated;
+  const evaluated0 = validate518.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18453,7 +19315,7 @@ function validate507(
     }
     if (data.when !== undefined) {
       if (
-        !validate388(data.when, {
+        !validate399(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -18461,13 +19323,13 @@ function validate507(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate388.errors);
+        vErrors = joined(vErrors, validate399.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate368(data.says, {
+        !validate379(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -18475,13 +19337,13 @@ function validate507(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate368.errors);
+        vErrors = joined(vErrors, validate379.errors);
         errors = vErrors.length;
       }
     }
     if (data.accepted !== undefined) {
       if (
-        !validate368(data.accepted, {
+        !validate379(data.accepted, {
           instancePath: instancePath + '/accepted',
           parentData: data,
           parentDataProperty: 'accepted',
@@ -18489,7 +19351,7 @@ function validate507(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate368.errors);
+        vErrors = joined(vErrors, validate379.errors);
         errors = vErrors.length;
       }
     }
@@ -18502,12 +19364,12 @@ function validate507(
     }
     errors++;
   }
-  validate507.errors = vErrors;
+  validate518.errors = vErrors;
   return errors === 0;
 }
-validate507.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate518.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema128 = {
+const schema131 = {
   type: 'object',
   properties: {
     when: { $ref: '#/$defs/condition' },
@@ -18518,13 +19380,13 @@ const schema128 = {
   additionalProperties: false,
 };
 
-function validate512(
+function validate523(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate512.evaluated;
+  const evaluated0 = validate523.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18578,7 +19440,7 @@ function validate512(
     }
     if (data.when !== undefined) {
       if (
-        !validate388(data.when, {
+        !validate399(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -18586,13 +19448,13 @@ function validate512(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate388.errors);
+        vErrors = joined(vErrors, validate399.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate368(data.says, {
+        !validate379(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -18600,13 +19462,13 @@ function validate512(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate368.errors);
+        vErrors = joined(vErrors, validate379.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate366(data.level, {
+        !validate377(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -18614,7 +19476,7 @@ function validate512(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate366.errors);
+        vErrors = joined(vErrors, validate377.errors);
         errors = vErrors.length;
       }
     }
@@ -18627,20 +19489,20 @@ function validate512(
     }
     errors++;
   }
-  validate512.errors = vErrors;
+  validate523.errors = vErrors;
   return errors === 0;
 }
-validate512.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate523.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema129 = { type: 'array', items: { $ref: '#/$defs/text' }, minItems: 1, maxItems: 20 };
+const schema132 = { type: 'array', items: { $ref: '#/$defs/text' }, minItems: 1, maxItems: 20 };
 
-function validate521(
+function validate532(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate521.evaluated;
+  const evaluated0 = validate532.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18669,7 +19531,7 @@ function validate521(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate368(data[i0], {
+        !validate379(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -18677,7 +19539,7 @@ function validate521(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate368.errors);
+        vErrors = joined(vErrors, validate379.errors);
         errors = vErrors.length;
       }
     }
@@ -18690,18 +19552,18 @@ function validate521(
     }
     errors++;
   }
-  validate521.errors = vErrors;
+  validate532.errors = vErrors;
   return errors === 0;
 }
-validate521.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate532.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate503(
+function validate514(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate503.evaluated;
+  const evaluated0 = validate514.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18738,7 +19600,7 @@ function validate503(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema126.properties, key0)) {
+      if (!func5.call(schema129.properties, key0)) {
         const err2 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -18755,7 +19617,7 @@ function validate503(
     }
     if (data.rule !== undefined) {
       if (
-        !validate366(data.rule, {
+        !validate377(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -18763,13 +19625,13 @@ function validate503(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate366.errors);
+        vErrors = joined(vErrors, validate377.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate368(data.title, {
+        !validate379(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -18777,13 +19639,13 @@ function validate503(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate368.errors);
+        vErrors = joined(vErrors, validate379.errors);
         errors = vErrors.length;
       }
     }
     if (data.when !== undefined) {
       if (
-        !validate388(data.when, {
+        !validate399(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -18791,13 +19653,13 @@ function validate503(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate388.errors);
+        vErrors = joined(vErrors, validate399.errors);
         errors = vErrors.length;
       }
     }
     if (data.unless !== undefined) {
       if (
-        !validate507(data.unless, {
+        !validate518(data.unless, {
           instancePath: instancePath + '/unless',
           parentData: data,
           parentDataProperty: 'unless',
@@ -18805,13 +19667,13 @@ function validate503(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate507.errors);
+        vErrors = joined(vErrors, validate518.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained_by !== undefined) {
       if (
-        !validate512(data.explained_by, {
+        !validate523(data.explained_by, {
           instancePath: instancePath + '/explained_by',
           parentData: data,
           parentDataProperty: 'explained_by',
@@ -18819,13 +19681,13 @@ function validate503(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate512.errors);
+        vErrors = joined(vErrors, validate523.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_reliable_when !== undefined) {
       if (
-        !validate388(data.not_reliable_when, {
+        !validate399(data.not_reliable_when, {
           instancePath: instancePath + '/not_reliable_when',
           parentData: data,
           parentDataProperty: 'not_reliable_when',
@@ -18833,13 +19695,13 @@ function validate503(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate388.errors);
+        vErrors = joined(vErrors, validate399.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate366(data.level, {
+        !validate377(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -18847,13 +19709,13 @@ function validate503(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate366.errors);
+        vErrors = joined(vErrors, validate377.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate368(data.says, {
+        !validate379(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -18861,13 +19723,13 @@ function validate503(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate368.errors);
+        vErrors = joined(vErrors, validate379.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate368(data.because, {
+        !validate379(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -18875,13 +19737,13 @@ function validate503(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate368.errors);
+        vErrors = joined(vErrors, validate379.errors);
         errors = vErrors.length;
       }
     }
     if (data.ask !== undefined) {
       if (
-        !validate521(data.ask, {
+        !validate532(data.ask, {
           instancePath: instancePath + '/ask',
           parentData: data,
           parentDataProperty: 'ask',
@@ -18889,7 +19751,7 @@ function validate503(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate521.errors);
+        vErrors = joined(vErrors, validate532.errors);
         errors = vErrors.length;
       }
     }
@@ -18927,7 +19789,7 @@ function validate503(
         const len0 = data10.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate459(data10[i0], {
+            !validate470(data10[i0], {
               instancePath: instancePath + '/do/' + i0,
               parentData: data10,
               parentDataProperty: i0,
@@ -18935,7 +19797,7 @@ function validate503(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate459.errors);
+            vErrors = joined(vErrors, validate470.errors);
             errors = vErrors.length;
           }
         }
@@ -18956,7 +19818,7 @@ function validate503(
     }
     if (data.source !== undefined) {
       if (
-        !validate378(data.source, {
+        !validate389(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -18964,13 +19826,13 @@ function validate503(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate378.errors);
+        vErrors = joined(vErrors, validate389.errors);
         errors = vErrors.length;
       }
     }
     if (data.accepted !== undefined) {
       if (
-        !validate368(data.accepted, {
+        !validate379(data.accepted, {
           instancePath: instancePath + '/accepted',
           parentData: data,
           parentDataProperty: 'accepted',
@@ -18978,7 +19840,7 @@ function validate503(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate368.errors);
+        vErrors = joined(vErrors, validate379.errors);
         errors = vErrors.length;
       }
     }
@@ -18991,20 +19853,20 @@ function validate503(
     }
     errors++;
   }
-  validate503.errors = vErrors;
+  validate514.errors = vErrors;
   return errors === 0;
 }
-validate503.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate514.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const pattern23 = new RegExp('^[0-9]{4}-[0-9]{2}-[0-9]{2}$', 'u');
+const pattern24 = new RegExp('^[0-9]{4}-[0-9]{2}-[0-9]{2}$', 'u');
 
-function validate365(
+function validate376(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="protocol.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate365.evaluated;
+  const evaluated0 = validate376.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19069,7 +19931,7 @@ function validate365(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema99.properties, key0)) {
+      if (!func5.call(schema102.properties, key0)) {
         const err4 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -19086,7 +19948,7 @@ function validate365(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate366(data.protocol, {
+        !validate377(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -19094,7 +19956,7 @@ function validate365(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate366.errors);
+        vErrors = joined(vErrors, validate377.errors);
         errors = vErrors.length;
       }
     }
@@ -19147,7 +20009,7 @@ function validate365(
     }
     if (data.title !== undefined) {
       if (
-        !validate368(data.title, {
+        !validate379(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -19155,13 +20017,13 @@ function validate365(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate368.errors);
+        vErrors = joined(vErrors, validate379.errors);
         errors = vErrors.length;
       }
     }
     if (data.about !== undefined) {
       if (
-        !validate368(data.about, {
+        !validate379(data.about, {
           instancePath: instancePath + '/about',
           parentData: data,
           parentDataProperty: 'about',
@@ -19169,13 +20031,13 @@ function validate365(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate368.errors);
+        vErrors = joined(vErrors, validate379.errors);
         errors = vErrors.length;
       }
     }
     if (data.based_on !== undefined) {
       if (
-        !validate371(data.based_on, {
+        !validate382(data.based_on, {
           instancePath: instancePath + '/based_on',
           parentData: data,
           parentDataProperty: 'based_on',
@@ -19183,13 +20045,13 @@ function validate365(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate371.errors);
+        vErrors = joined(vErrors, validate382.errors);
         errors = vErrors.length;
       }
     }
     if (data.ladder !== undefined) {
       if (
-        !validate366(data.ladder, {
+        !validate377(data.ladder, {
           instancePath: instancePath + '/ladder',
           parentData: data,
           parentDataProperty: 'ladder',
@@ -19197,13 +20059,13 @@ function validate365(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate366.errors);
+        vErrors = joined(vErrors, validate377.errors);
         errors = vErrors.length;
       }
     }
     if (data.applies_when !== undefined) {
       if (
-        !validate388(data.applies_when, {
+        !validate399(data.applies_when, {
           instancePath: instancePath + '/applies_when',
           parentData: data,
           parentDataProperty: 'applies_when',
@@ -19211,13 +20073,13 @@ function validate365(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate388.errors);
+        vErrors = joined(vErrors, validate399.errors);
         errors = vErrors.length;
       }
     }
     if (data.otherwise !== undefined) {
       if (
-        !validate368(data.otherwise, {
+        !validate379(data.otherwise, {
           instancePath: instancePath + '/otherwise',
           parentData: data,
           parentDataProperty: 'otherwise',
@@ -19225,14 +20087,14 @@ function validate365(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate368.errors);
+        vErrors = joined(vErrors, validate379.errors);
         errors = vErrors.length;
       }
     }
     if (data.review_by !== undefined) {
       let data8 = data.review_by;
       if (typeof data8 === 'string') {
-        if (!pattern23.test(data8)) {
+        if (!pattern24.test(data8)) {
           const err8 = {
             instancePath: instancePath + '/review_by',
             schemaPath: '#/properties/review_by/pattern',
@@ -19295,7 +20157,7 @@ function validate365(
         const len0 = data9.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate368(data9[i0], {
+            !validate379(data9[i0], {
               instancePath: instancePath + '/owners/' + i0,
               parentData: data9,
               parentDataProperty: i0,
@@ -19303,7 +20165,7 @@ function validate365(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate368.errors);
+            vErrors = joined(vErrors, validate379.errors);
             errors = vErrors.length;
           }
         }
@@ -19328,7 +20190,7 @@ function validate365(
         for (const key1 in data11) {
           const _errs18 = errors;
           if (
-            !validate366(key1, {
+            !validate377(key1, {
               instancePath: instancePath + '/sources',
               parentData: data11,
               parentDataProperty: 'sources',
@@ -19336,7 +20198,7 @@ function validate365(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate366.errors);
+            vErrors = joined(vErrors, validate377.errors);
             errors = vErrors.length;
           }
           var valid3 = _errs18 === errors;
@@ -19357,7 +20219,7 @@ function validate365(
         }
         for (const key2 in data11) {
           if (
-            !validate413(data11[key2], {
+            !validate424(data11[key2], {
               instancePath: instancePath + '/sources/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data11,
               parentDataProperty: key2,
@@ -19365,7 +20227,7 @@ function validate365(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate413.errors);
+            vErrors = joined(vErrors, validate424.errors);
             errors = vErrors.length;
           }
         }
@@ -19386,7 +20248,7 @@ function validate365(
     }
     if (data.observations !== undefined) {
       if (
-        !validate417(data.observations, {
+        !validate428(data.observations, {
           instancePath: instancePath + '/observations',
           parentData: data,
           parentDataProperty: 'observations',
@@ -19394,7 +20256,7 @@ function validate365(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate417.errors);
+        vErrors = joined(vErrors, validate428.errors);
         errors = vErrors.length;
       }
     }
@@ -19404,7 +20266,7 @@ function validate365(
         for (const key3 in data14) {
           const _errs24 = errors;
           if (
-            !validate366(key3, {
+            !validate377(key3, {
               instancePath: instancePath + '/standing',
               parentData: data14,
               parentDataProperty: 'standing',
@@ -19412,7 +20274,7 @@ function validate365(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate366.errors);
+            vErrors = joined(vErrors, validate377.errors);
             errors = vErrors.length;
           }
           var valid5 = _errs24 === errors;
@@ -19433,7 +20295,7 @@ function validate365(
         }
         for (const key4 in data14) {
           if (
-            !validate438(data14[key4], {
+            !validate449(data14[key4], {
               instancePath: instancePath + '/standing/' + key4.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data14,
               parentDataProperty: key4,
@@ -19441,7 +20303,7 @@ function validate365(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate438.errors);
+            vErrors = joined(vErrors, validate449.errors);
             errors = vErrors.length;
           }
         }
@@ -19466,7 +20328,7 @@ function validate365(
         for (const key5 in data16) {
           const _errs29 = errors;
           if (
-            !validate366(key5, {
+            !validate377(key5, {
               instancePath: instancePath + '/limits',
               parentData: data16,
               parentDataProperty: 'limits',
@@ -19474,7 +20336,7 @@ function validate365(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate366.errors);
+            vErrors = joined(vErrors, validate377.errors);
             errors = vErrors.length;
           }
           var valid7 = _errs29 === errors;
@@ -19495,7 +20357,7 @@ function validate365(
         }
         for (const key6 in data16) {
           if (
-            !validate442(data16[key6], {
+            !validate453(data16[key6], {
               instancePath: instancePath + '/limits/' + key6.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data16,
               parentDataProperty: key6,
@@ -19503,7 +20365,7 @@ function validate365(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate442.errors);
+            vErrors = joined(vErrors, validate453.errors);
             errors = vErrors.length;
           }
         }
@@ -19542,7 +20404,7 @@ function validate365(
         const len1 = data18.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate449(data18[i1], {
+            !validate460(data18[i1], {
               instancePath: instancePath + '/faults/' + i1,
               parentData: data18,
               parentDataProperty: i1,
@@ -19550,7 +20412,7 @@ function validate365(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate449.errors);
+            vErrors = joined(vErrors, validate460.errors);
             errors = vErrors.length;
           }
         }
@@ -19575,7 +20437,7 @@ function validate365(
         for (const key7 in data20) {
           const _errs37 = errors;
           if (
-            !validate366(key7, {
+            !validate377(key7, {
               instancePath: instancePath + '/measures',
               parentData: data20,
               parentDataProperty: 'measures',
@@ -19583,7 +20445,7 @@ function validate365(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate366.errors);
+            vErrors = joined(vErrors, validate377.errors);
             errors = vErrors.length;
           }
           var valid11 = _errs37 === errors;
@@ -19604,7 +20466,7 @@ function validate365(
         }
         for (const key8 in data20) {
           if (
-            !validate468(data20[key8], {
+            !validate479(data20[key8], {
               instancePath: instancePath + '/measures/' + key8.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data20,
               parentDataProperty: key8,
@@ -19612,7 +20474,7 @@ function validate365(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate468.errors);
+            vErrors = joined(vErrors, validate479.errors);
             errors = vErrors.length;
           }
         }
@@ -19651,7 +20513,7 @@ function validate365(
         const len2 = data22.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate503(data22[i2], {
+            !validate514(data22[i2], {
               instancePath: instancePath + '/rules/' + i2,
               parentData: data22,
               parentDataProperty: i2,
@@ -19659,7 +20521,7 @@ function validate365(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate503.errors);
+            vErrors = joined(vErrors, validate514.errors);
             errors = vErrors.length;
           }
         }
@@ -19684,7 +20546,7 @@ function validate365(
         for (const key9 in data24) {
           const _errs45 = errors;
           if (
-            !validate366(key9, {
+            !validate377(key9, {
               instancePath: instancePath + '/exactly_one_of',
               parentData: data24,
               parentDataProperty: 'exactly_one_of',
@@ -19692,7 +20554,7 @@ function validate365(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate366.errors);
+            vErrors = joined(vErrors, validate377.errors);
             errors = vErrors.length;
           }
           var valid15 = _errs45 === errors;
@@ -19713,7 +20575,7 @@ function validate365(
         }
         for (const key10 in data24) {
           if (
-            !validate401(data24[key10], {
+            !validate412(data24[key10], {
               instancePath:
                 instancePath + '/exactly_one_of/' + key10.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data24,
@@ -19722,7 +20584,7 @@ function validate365(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate401.errors);
+            vErrors = joined(vErrors, validate412.errors);
             errors = vErrors.length;
           }
         }
@@ -19750,15 +20612,15 @@ function validate365(
     }
     errors++;
   }
-  validate365.errors = vErrors;
+  validate376.errors = vErrors;
   return errors === 0;
 }
-validate365.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate376.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 export const set = validate102;
 
-export const ward = validate530;
-const schema130 = {
+export const ward = validate541;
+const schema133 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ward.schema.json',
   type: 'object',
@@ -19832,13 +20694,13 @@ const schema130 = {
   },
 };
 
-function validate531(
+function validate542(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate531.evaluated;
+  const evaluated0 = validate542.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19878,18 +20740,18 @@ function validate531(
     }
     errors++;
   }
-  validate531.errors = vErrors;
+  validate542.errors = vErrors;
   return errors === 0;
 }
-validate531.evaluated = { dynamicProps: false, dynamicItems: false };
+validate542.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate533(
+function validate544(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate533.evaluated;
+  const evaluated0 = validate544.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19924,18 +20786,18 @@ function validate533(
     }
     errors++;
   }
-  validate533.errors = vErrors;
+  validate544.errors = vErrors;
   return errors === 0;
 }
-validate533.evaluated = { dynamicProps: false, dynamicItems: false };
+validate544.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate539(
+function validate550(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate539.evaluated;
+  const evaluated0 = validate550.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20056,12 +20918,12 @@ function validate539(
     }
     errors++;
   }
-  validate539.errors = vErrors;
+  validate550.errors = vErrors;
   return errors === 0;
 }
-validate539.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate550.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema134 = {
+const schema137 = {
   type: 'object',
   properties: {
     protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -20072,13 +20934,13 @@ const schema134 = {
   additionalProperties: false,
 };
 
-function validate545(
+function validate556(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate545.evaluated;
+  const evaluated0 = validate556.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20123,7 +20985,7 @@ function validate545(
         key0 === 'rule'
       )) {
         if (
-          !validate389(data[key0], {
+          !validate400(data[key0], {
             instancePath: instancePath + '/' + key0.replace(/~/g, '~0').replace(/\//g, '~1'),
             parentData: data,
             parentDataProperty: key0,
@@ -20131,14 +20993,14 @@ function validate545(
             dynamicAnchors,
           })
         ) {
-          vErrors = joined(vErrors, validate389.errors);
+          vErrors = joined(vErrors, validate400.errors);
           errors = vErrors.length;
         }
       }
     }
     if (data.all !== undefined) {
       if (
-        !validate401(data.all, {
+        !validate412(data.all, {
           instancePath: instancePath + '/all',
           parentData: data,
           parentDataProperty: 'all',
@@ -20146,13 +21008,13 @@ function validate545(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate401.errors);
+        vErrors = joined(vErrors, validate412.errors);
         errors = vErrors.length;
       }
     }
     if (data.any !== undefined) {
       if (
-        !validate401(data.any, {
+        !validate412(data.any, {
           instancePath: instancePath + '/any',
           parentData: data,
           parentDataProperty: 'any',
@@ -20160,13 +21022,13 @@ function validate545(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate401.errors);
+        vErrors = joined(vErrors, validate412.errors);
         errors = vErrors.length;
       }
     }
     if (data.none !== undefined) {
       if (
-        !validate401(data.none, {
+        !validate412(data.none, {
           instancePath: instancePath + '/none',
           parentData: data,
           parentDataProperty: 'none',
@@ -20174,13 +21036,13 @@ function validate545(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate401.errors);
+        vErrors = joined(vErrors, validate412.errors);
         errors = vErrors.length;
       }
     }
     if (data.at_least_of !== undefined) {
       if (
-        !validate405(data.at_least_of, {
+        !validate416(data.at_least_of, {
           instancePath: instancePath + '/at_least_of',
           parentData: data,
           parentDataProperty: 'at_least_of',
@@ -20188,13 +21050,13 @@ function validate545(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate405.errors);
+        vErrors = joined(vErrors, validate416.errors);
         errors = vErrors.length;
       }
     }
     if (data.rule !== undefined) {
       if (
-        !validate366(data.rule, {
+        !validate377(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -20202,7 +21064,7 @@ function validate545(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate366.errors);
+        vErrors = joined(vErrors, validate377.errors);
         errors = vErrors.length;
       }
     }
@@ -20215,18 +21077,18 @@ function validate545(
     }
     errors++;
   }
-  validate545.errors = vErrors;
+  validate556.errors = vErrors;
   return errors === 0;
 }
-validate545.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate556.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate543(
+function validate554(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate543.evaluated;
+  const evaluated0 = validate554.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20280,7 +21142,7 @@ function validate543(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate531(data.protocol, {
+        !validate542(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -20288,7 +21150,7 @@ function validate543(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate531.errors);
+        vErrors = joined(vErrors, validate542.errors);
         errors = vErrors.length;
       }
     }
@@ -20341,7 +21203,7 @@ function validate543(
     }
     if (data.when !== undefined) {
       if (
-        !validate545(data.when, {
+        !validate556(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -20349,7 +21211,7 @@ function validate543(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate545.errors);
+        vErrors = joined(vErrors, validate556.errors);
         errors = vErrors.length;
       }
     }
@@ -20362,12 +21224,12 @@ function validate543(
     }
     errors++;
   }
-  validate543.errors = vErrors;
+  validate554.errors = vErrors;
   return errors === 0;
 }
-validate543.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate554.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema136 = {
+const schema139 = {
   type: 'object',
   properties: {
     says: { $ref: 'dictionary.schema.json#/$defs/text' },
@@ -20381,7 +21243,7 @@ const schema136 = {
   required: ['says', 'levels', 'source'],
   additionalProperties: false,
 };
-const schema137 = {
+const schema140 = {
   type: 'object',
   properties: {
     says: { $ref: 'dictionary.schema.json#/$defs/text' },
@@ -20394,13 +21256,13 @@ const schema137 = {
   minProperties: 1,
 };
 
-function validate560(
+function validate571(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate560.evaluated;
+  const evaluated0 = validate571.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20489,18 +21351,18 @@ function validate560(
     }
     errors++;
   }
-  validate560.errors = vErrors;
+  validate571.errors = vErrors;
   return errors === 0;
 }
-validate560.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate571.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate565(
+function validate576(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate565.evaluated;
+  const evaluated0 = validate576.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20540,18 +21402,18 @@ function validate565(
     }
     errors++;
   }
-  validate565.errors = vErrors;
+  validate576.errors = vErrors;
   return errors === 0;
 }
-validate565.evaluated = { dynamicProps: false, dynamicItems: false };
+validate576.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate568(
+function validate579(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate568.evaluated;
+  const evaluated0 = validate579.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20640,18 +21502,18 @@ function validate568(
     }
     errors++;
   }
-  validate568.errors = vErrors;
+  validate579.errors = vErrors;
   return errors === 0;
 }
-validate568.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate579.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate558(
+function validate569(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate558.evaluated;
+  const evaluated0 = validate569.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20697,7 +21559,7 @@ function validate558(
     }
     if (data.says !== undefined) {
       if (
-        !validate533(data.says, {
+        !validate544(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -20705,7 +21567,7 @@ function validate558(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate533.errors);
+        vErrors = joined(vErrors, validate544.errors);
         errors = vErrors.length;
       }
     }
@@ -20743,7 +21605,7 @@ function validate558(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate560(data1[i0], {
+            !validate571(data1[i0], {
               instancePath: instancePath + '/tell/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -20751,7 +21613,7 @@ function validate558(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate560.errors);
+            vErrors = joined(vErrors, validate571.errors);
             errors = vErrors.length;
           }
         }
@@ -20772,7 +21634,7 @@ function validate558(
     }
     if (data.respond !== undefined) {
       if (
-        !validate565(data.respond, {
+        !validate576(data.respond, {
           instancePath: instancePath + '/respond',
           parentData: data,
           parentDataProperty: 'respond',
@@ -20780,13 +21642,13 @@ function validate558(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate565.errors);
+        vErrors = joined(vErrors, validate576.errors);
         errors = vErrors.length;
       }
     }
     if (data.reassess !== undefined) {
       if (
-        !validate565(data.reassess, {
+        !validate576(data.reassess, {
           instancePath: instancePath + '/reassess',
           parentData: data,
           parentDataProperty: 'reassess',
@@ -20794,13 +21656,13 @@ function validate558(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate565.errors);
+        vErrors = joined(vErrors, validate576.errors);
         errors = vErrors.length;
       }
     }
     if (data.if_no_answer !== undefined) {
       if (
-        !validate568(data.if_no_answer, {
+        !validate579(data.if_no_answer, {
           instancePath: instancePath + '/if_no_answer',
           parentData: data,
           parentDataProperty: 'if_no_answer',
@@ -20808,7 +21670,7 @@ function validate558(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate568.errors);
+        vErrors = joined(vErrors, validate579.errors);
         errors = vErrors.length;
       }
     }
@@ -20821,18 +21683,18 @@ function validate558(
     }
     errors++;
   }
-  validate558.errors = vErrors;
+  validate569.errors = vErrors;
   return errors === 0;
 }
-validate558.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate569.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate555(
+function validate566(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate555.evaluated;
+  const evaluated0 = validate566.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20900,7 +21762,7 @@ function validate555(
     }
     if (data.says !== undefined) {
       if (
-        !validate533(data.says, {
+        !validate544(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -20908,7 +21770,7 @@ function validate555(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate533.errors);
+        vErrors = joined(vErrors, validate544.errors);
         errors = vErrors.length;
       }
     }
@@ -20918,7 +21780,7 @@ function validate555(
         for (const key1 in data1) {
           const _errs5 = errors;
           if (
-            !validate531(key1, {
+            !validate542(key1, {
               instancePath: instancePath + '/levels',
               parentData: data1,
               parentDataProperty: 'levels',
@@ -20926,7 +21788,7 @@ function validate555(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate531.errors);
+            vErrors = joined(vErrors, validate542.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs5 === errors;
@@ -20947,7 +21809,7 @@ function validate555(
         }
         for (const key2 in data1) {
           if (
-            !validate558(data1[key2], {
+            !validate569(data1[key2], {
               instancePath: instancePath + '/levels/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data1,
               parentDataProperty: key2,
@@ -20955,7 +21817,7 @@ function validate555(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate558.errors);
+            vErrors = joined(vErrors, validate569.errors);
             errors = vErrors.length;
           }
         }
@@ -20994,7 +21856,7 @@ function validate555(
         const len0 = data3.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate531(data3[i0], {
+            !validate542(data3[i0], {
               instancePath: instancePath + '/source/' + i0,
               parentData: data3,
               parentDataProperty: i0,
@@ -21002,7 +21864,7 @@ function validate555(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate531.errors);
+            vErrors = joined(vErrors, validate542.errors);
             errors = vErrors.length;
           }
         }
@@ -21030,25 +21892,25 @@ function validate555(
     }
     errors++;
   }
-  validate555.errors = vErrors;
+  validate566.errors = vErrors;
   return errors === 0;
 }
-validate555.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate566.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema141 = {
+const schema144 = {
   type: 'array',
   items: { $ref: 'dictionary.schema.json#/$defs/name' },
   minItems: 2,
   maxItems: 2,
 };
 
-function validate575(
+function validate586(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate575.evaluated;
+  const evaluated0 = validate586.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21077,7 +21939,7 @@ function validate575(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate531(data[i0], {
+        !validate542(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -21085,7 +21947,7 @@ function validate575(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate531.errors);
+        vErrors = joined(vErrors, validate542.errors);
         errors = vErrors.length;
       }
     }
@@ -21098,18 +21960,18 @@ function validate575(
     }
     errors++;
   }
-  validate575.errors = vErrors;
+  validate586.errors = vErrors;
   return errors === 0;
 }
-validate575.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate586.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate530(
+function validate541(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ward.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate530.evaluated;
+  const evaluated0 = validate541.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21188,7 +22050,7 @@ function validate530(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema130.properties, key0)) {
+      if (!func5.call(schema133.properties, key0)) {
         const err5 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -21205,7 +22067,7 @@ function validate530(
     }
     if (data.ward !== undefined) {
       if (
-        !validate531(data.ward, {
+        !validate542(data.ward, {
           instancePath: instancePath + '/ward',
           parentData: data,
           parentDataProperty: 'ward',
@@ -21213,7 +22075,7 @@ function validate530(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate531.errors);
+        vErrors = joined(vErrors, validate542.errors);
         errors = vErrors.length;
       }
     }
@@ -21266,7 +22128,7 @@ function validate530(
     }
     if (data.title !== undefined) {
       if (
-        !validate533(data.title, {
+        !validate544(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -21274,13 +22136,13 @@ function validate530(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate533.errors);
+        vErrors = joined(vErrors, validate544.errors);
         errors = vErrors.length;
       }
     }
     if (data.about !== undefined) {
       if (
-        !validate533(data.about, {
+        !validate544(data.about, {
           instancePath: instancePath + '/about',
           parentData: data,
           parentDataProperty: 'about',
@@ -21288,13 +22150,13 @@ function validate530(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate533.errors);
+        vErrors = joined(vErrors, validate544.errors);
         errors = vErrors.length;
       }
     }
     if (data.ladder !== undefined) {
       if (
-        !validate531(data.ladder, {
+        !validate542(data.ladder, {
           instancePath: instancePath + '/ladder',
           parentData: data,
           parentDataProperty: 'ladder',
@@ -21302,7 +22164,7 @@ function validate530(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate531.errors);
+        vErrors = joined(vErrors, validate542.errors);
         errors = vErrors.length;
       }
     }
@@ -21355,7 +22217,7 @@ function validate530(
     if (data.review_by !== undefined) {
       let data6 = data.review_by;
       if (typeof data6 === 'string') {
-        if (!pattern23.test(data6)) {
+        if (!pattern24.test(data6)) {
           const err12 = {
             instancePath: instancePath + '/review_by',
             schemaPath: '#/properties/review_by/pattern',
@@ -21418,7 +22280,7 @@ function validate530(
         const len0 = data7.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate533(data7[i0], {
+            !validate544(data7[i0], {
               instancePath: instancePath + '/owners/' + i0,
               parentData: data7,
               parentDataProperty: i0,
@@ -21426,7 +22288,7 @@ function validate530(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate533.errors);
+            vErrors = joined(vErrors, validate544.errors);
             errors = vErrors.length;
           }
         }
@@ -21451,7 +22313,7 @@ function validate530(
         for (const key1 in data9) {
           const _errs17 = errors;
           if (
-            !validate531(key1, {
+            !validate542(key1, {
               instancePath: instancePath + '/sources',
               parentData: data9,
               parentDataProperty: 'sources',
@@ -21459,7 +22321,7 @@ function validate530(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate531.errors);
+            vErrors = joined(vErrors, validate542.errors);
             errors = vErrors.length;
           }
           var valid3 = _errs17 === errors;
@@ -21480,7 +22342,7 @@ function validate530(
         }
         for (const key2 in data9) {
           if (
-            !validate539(data9[key2], {
+            !validate550(data9[key2], {
               instancePath: instancePath + '/sources/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data9,
               parentDataProperty: key2,
@@ -21488,7 +22350,7 @@ function validate530(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate539.errors);
+            vErrors = joined(vErrors, validate550.errors);
             errors = vErrors.length;
           }
         }
@@ -21541,7 +22403,7 @@ function validate530(
         const len1 = data11.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate543(data11[i1], {
+            !validate554(data11[i1], {
               instancePath: instancePath + '/reads_with/' + i1,
               parentData: data11,
               parentDataProperty: i1,
@@ -21549,7 +22411,7 @@ function validate530(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate543.errors);
+            vErrors = joined(vErrors, validate554.errors);
             errors = vErrors.length;
           }
         }
@@ -21574,7 +22436,7 @@ function validate530(
         for (const key3 in data13) {
           const _errs25 = errors;
           if (
-            !validate531(key3, {
+            !validate542(key3, {
               instancePath: instancePath + '/plans',
               parentData: data13,
               parentDataProperty: 'plans',
@@ -21582,7 +22444,7 @@ function validate530(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate531.errors);
+            vErrors = joined(vErrors, validate542.errors);
             errors = vErrors.length;
           }
           var valid7 = _errs25 === errors;
@@ -21603,7 +22465,7 @@ function validate530(
         }
         for (const key4 in data13) {
           if (
-            !validate555(data13[key4], {
+            !validate566(data13[key4], {
               instancePath: instancePath + '/plans/' + key4.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data13,
               parentDataProperty: key4,
@@ -21611,7 +22473,7 @@ function validate530(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate555.errors);
+            vErrors = joined(vErrors, validate566.errors);
             errors = vErrors.length;
           }
         }
@@ -21650,7 +22512,7 @@ function validate530(
         const len2 = data15.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate575(data15[i2], {
+            !validate586(data15[i2], {
               instancePath: instancePath + '/never_together/' + i2,
               parentData: data15,
               parentDataProperty: i2,
@@ -21658,7 +22520,7 @@ function validate530(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate575.errors);
+            vErrors = joined(vErrors, validate586.errors);
             errors = vErrors.length;
           }
         }
@@ -21686,13 +22548,13 @@ function validate530(
     }
     errors++;
   }
-  validate530.errors = vErrors;
+  validate541.errors = vErrors;
   return errors === 0;
 }
-validate530.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate541.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const ward_cases = validate578;
-const schema142 = {
+export const ward_cases = validate589;
+const schema145 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ward_cases.schema.json',
   type: 'object',
@@ -21742,13 +22604,13 @@ const schema142 = {
   },
 };
 
-function validate579(
+function validate590(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate579.evaluated;
+  const evaluated0 = validate590.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21788,12 +22650,12 @@ function validate579(
     }
     errors++;
   }
-  validate579.errors = vErrors;
+  validate590.errors = vErrors;
   return errors === 0;
 }
-validate579.evaluated = { dynamicProps: false, dynamicItems: false };
+validate590.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema144 = {
+const schema147 = {
   type: 'object',
   properties: {
     case: { $ref: 'dictionary.schema.json#/$defs/text' },
@@ -21808,13 +22670,13 @@ const schema144 = {
   additionalProperties: false,
 };
 
-function validate582(
+function validate593(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate582.evaluated;
+  const evaluated0 = validate593.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21849,12 +22711,12 @@ function validate582(
     }
     errors++;
   }
-  validate582.errors = vErrors;
+  validate593.errors = vErrors;
   return errors === 0;
 }
-validate582.evaluated = { dynamicProps: false, dynamicItems: false };
+validate593.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema146 = {
+const schema149 = {
   type: 'object',
   properties: {
     level: { $ref: 'cases.schema.json#/$defs/expected_level' },
@@ -21872,13 +22734,13 @@ const schema146 = {
   additionalProperties: false,
 };
 
-function validate589(
+function validate600(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate589.evaluated;
+  const evaluated0 = validate600.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21967,18 +22829,18 @@ function validate589(
     }
     errors++;
   }
-  validate589.errors = vErrors;
+  validate600.errors = vErrors;
   return errors === 0;
 }
-validate589.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate600.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate597(
+function validate608(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate597.evaluated;
+  const evaluated0 = validate608.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22008,18 +22870,18 @@ function validate597(
     }
     errors++;
   }
-  validate597.errors = vErrors;
+  validate608.errors = vErrors;
   return errors === 0;
 }
-validate597.evaluated = { dynamicProps: false, dynamicItems: false };
+validate608.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate600(
+function validate611(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate600.evaluated;
+  const evaluated0 = validate611.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22389,18 +23251,18 @@ function validate600(
     }
     errors++;
   }
-  validate600.errors = vErrors;
+  validate611.errors = vErrors;
   return errors === 0;
 }
-validate600.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate611.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate588(
+function validate599(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate588.evaluated;
+  const evaluated0 = validate599.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22447,7 +23309,7 @@ function validate588(
     }
     if (data.level !== undefined) {
       if (
-        !validate589(data.level, {
+        !validate600(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -22455,7 +23317,7 @@ function validate588(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate589.errors);
+        vErrors = joined(vErrors, validate600.errors);
         errors = vErrors.length;
       }
     }
@@ -22493,7 +23355,7 @@ function validate588(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate582(data1[i0], {
+            !validate593(data1[i0], {
               instancePath: instancePath + '/tell/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -22501,7 +23363,7 @@ function validate588(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate582.errors);
+            vErrors = joined(vErrors, validate593.errors);
             errors = vErrors.length;
           }
         }
@@ -22522,7 +23384,7 @@ function validate588(
     }
     if (data.plan !== undefined) {
       if (
-        !validate579(data.plan, {
+        !validate590(data.plan, {
           instancePath: instancePath + '/plan',
           parentData: data,
           parentDataProperty: 'plan',
@@ -22530,13 +23392,13 @@ function validate588(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate579.errors);
+        vErrors = joined(vErrors, validate590.errors);
         errors = vErrors.length;
       }
     }
     if (data.in_force !== undefined) {
       if (
-        !validate579(data.in_force, {
+        !validate590(data.in_force, {
           instancePath: instancePath + '/in_force',
           parentData: data,
           parentDataProperty: 'in_force',
@@ -22544,13 +23406,13 @@ function validate588(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate579.errors);
+        vErrors = joined(vErrors, validate590.errors);
         errors = vErrors.length;
       }
     }
     if (data.may_step_down !== undefined) {
       if (
-        !validate597(data.may_step_down, {
+        !validate608(data.may_step_down, {
           instancePath: instancePath + '/may_step_down',
           parentData: data,
           parentDataProperty: 'may_step_down',
@@ -22558,7 +23420,7 @@ function validate588(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate597.errors);
+        vErrors = joined(vErrors, validate608.errors);
         errors = vErrors.length;
       }
     }
@@ -22568,7 +23430,7 @@ function validate588(
         for (const key1 in data6) {
           const _errs11 = errors;
           if (
-            !validate579(key1, {
+            !validate590(key1, {
               instancePath: instancePath + '/protocols',
               parentData: data6,
               parentDataProperty: 'protocols',
@@ -22576,7 +23438,7 @@ function validate588(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate579.errors);
+            vErrors = joined(vErrors, validate590.errors);
             errors = vErrors.length;
           }
           var valid3 = _errs11 === errors;
@@ -22597,7 +23459,7 @@ function validate588(
         }
         for (const key2 in data6) {
           if (
-            !validate600(data6[key2], {
+            !validate611(data6[key2], {
               instancePath: instancePath + '/protocols/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data6,
               parentDataProperty: key2,
@@ -22605,7 +23467,7 @@ function validate588(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate600.errors);
+            vErrors = joined(vErrors, validate611.errors);
             errors = vErrors.length;
           }
         }
@@ -22633,18 +23495,18 @@ function validate588(
     }
     errors++;
   }
-  validate588.errors = vErrors;
+  validate599.errors = vErrors;
   return errors === 0;
 }
-validate588.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate599.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate619(
+function validate630(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate619.evaluated;
+  const evaluated0 = validate630.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22742,18 +23604,18 @@ function validate619(
     }
     errors++;
   }
-  validate619.errors = vErrors;
+  validate630.errors = vErrors;
   return errors === 0;
 }
-validate619.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate630.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate581(
+function validate592(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate581.evaluated;
+  const evaluated0 = validate592.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22815,7 +23677,7 @@ function validate581(
     }
     if (data.case !== undefined) {
       if (
-        !validate582(data.case, {
+        !validate593(data.case, {
           instancePath: instancePath + '/case',
           parentData: data,
           parentDataProperty: 'case',
@@ -22823,13 +23685,13 @@ function validate581(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate582.errors);
+        vErrors = joined(vErrors, validate593.errors);
         errors = vErrors.length;
       }
     }
     if (data.story !== undefined) {
       if (
-        !validate582(data.story, {
+        !validate593(data.story, {
           instancePath: instancePath + '/story',
           parentData: data,
           parentDataProperty: 'story',
@@ -22837,13 +23699,13 @@ function validate581(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate582.errors);
+        vErrors = joined(vErrors, validate593.errors);
         errors = vErrors.length;
       }
     }
     if (data.source !== undefined) {
       if (
-        !validate579(data.source, {
+        !validate590(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -22851,7 +23713,7 @@ function validate581(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate579.errors);
+        vErrors = joined(vErrors, validate590.errors);
         errors = vErrors.length;
       }
     }
@@ -22885,7 +23747,7 @@ function validate581(
     }
     if (data.expect !== undefined) {
       if (
-        !validate588(data.expect, {
+        !validate599(data.expect, {
           instancePath: instancePath + '/expect',
           parentData: data,
           parentDataProperty: 'expect',
@@ -22893,13 +23755,13 @@ function validate581(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate588.errors);
+        vErrors = joined(vErrors, validate599.errors);
         errors = vErrors.length;
       }
     }
     if (data.teach !== undefined) {
       if (
-        !validate619(data.teach, {
+        !validate630(data.teach, {
           instancePath: instancePath + '/teach',
           parentData: data,
           parentDataProperty: 'teach',
@@ -22907,7 +23769,7 @@ function validate581(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate619.errors);
+        vErrors = joined(vErrors, validate630.errors);
         errors = vErrors.length;
       }
     }
@@ -22920,18 +23782,18 @@ function validate581(
     }
     errors++;
   }
-  validate581.errors = vErrors;
+  validate592.errors = vErrors;
   return errors === 0;
 }
-validate581.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate592.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate578(
+function validate589(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ward_cases.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate578.evaluated;
+  const evaluated0 = validate589.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22985,7 +23847,7 @@ function validate578(
     }
     if (data.ward !== undefined) {
       if (
-        !validate579(data.ward, {
+        !validate590(data.ward, {
           instancePath: instancePath + '/ward',
           parentData: data,
           parentDataProperty: 'ward',
@@ -22993,7 +23855,7 @@ function validate578(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate579.errors);
+        vErrors = joined(vErrors, validate590.errors);
         errors = vErrors.length;
       }
     }
@@ -23017,7 +23879,7 @@ function validate578(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate581(data1[i0], {
+            !validate592(data1[i0], {
               instancePath: instancePath + '/cases/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -23025,7 +23887,7 @@ function validate578(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate581.errors);
+            vErrors = joined(vErrors, validate592.errors);
             errors = vErrors.length;
           }
         }
@@ -23053,13 +23915,13 @@ function validate578(
     }
     errors++;
   }
-  validate578.errors = vErrors;
+  validate589.errors = vErrors;
   return errors === 0;
 }
-validate578.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate589.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const ward_outcome = validate624;
-const schema151 = {
+export const ward_outcome = validate635;
+const schema154 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ward_outcome.schema.json',
   type: 'object',
@@ -23174,13 +24036,13 @@ const schema151 = {
   },
 };
 
-function validate625(
+function validate636(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate625.evaluated;
+  const evaluated0 = validate636.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23220,18 +24082,18 @@ function validate625(
     }
     errors++;
   }
-  validate625.errors = vErrors;
+  validate636.errors = vErrors;
   return errors === 0;
 }
-validate625.evaluated = { dynamicProps: false, dynamicItems: false };
+validate636.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate627(
+function validate638(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate627.evaluated;
+  const evaluated0 = validate638.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23266,18 +24128,18 @@ function validate627(
     }
     errors++;
   }
-  validate627.errors = vErrors;
+  validate638.errors = vErrors;
   return errors === 0;
 }
-validate627.evaluated = { dynamicProps: false, dynamicItems: false };
+validate638.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate629(
+function validate640(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate629.evaluated;
+  const evaluated0 = validate640.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23285,7 +24147,7 @@ function validate629(
     evaluated0.items = undefined;
   }
   if (!(data && typeof data == 'object' && !Array.isArray(data)) && data !== null) {
-    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema81.type } };
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema84.type } };
     if (vErrors === null) {
       vErrors = [err0];
     } else {
@@ -23359,7 +24221,7 @@ function validate629(
           instancePath: instancePath + '/at_least',
           schemaPath: '#/properties/at_least/type',
           keyword: 'type',
-          params: { type: schema81.properties.at_least.type },
+          params: { type: schema84.properties.at_least.type },
         };
         if (vErrors === null) {
           vErrors = [err5];
@@ -23387,7 +24249,7 @@ function validate629(
     }
     if (data.could_be !== undefined) {
       if (
-        !validate249(data.could_be, {
+        !validate260(data.could_be, {
           instancePath: instancePath + '/could_be',
           parentData: data,
           parentDataProperty: 'could_be',
@@ -23395,7 +24257,7 @@ function validate629(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
@@ -23416,12 +24278,12 @@ function validate629(
       }
     }
   }
-  validate629.errors = vErrors;
+  validate640.errors = vErrors;
   return errors === 0;
 }
-validate629.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate640.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema155 = {
+const schema158 = {
   type: 'object',
   properties: {
     plan: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -23432,13 +24294,13 @@ const schema155 = {
   additionalProperties: false,
 };
 
-function validate632(
+function validate643(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate632.evaluated;
+  const evaluated0 = validate643.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23506,7 +24368,7 @@ function validate632(
     }
     if (data.plan !== undefined) {
       if (
-        !validate625(data.plan, {
+        !validate636(data.plan, {
           instancePath: instancePath + '/plan',
           parentData: data,
           parentDataProperty: 'plan',
@@ -23514,13 +24376,13 @@ function validate632(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate625.errors);
+        vErrors = joined(vErrors, validate636.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate627(data.title, {
+        !validate638(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -23528,13 +24390,13 @@ function validate632(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate627.errors);
+        vErrors = joined(vErrors, validate638.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate627(data.says, {
+        !validate638(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -23542,7 +24404,7 @@ function validate632(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate627.errors);
+        vErrors = joined(vErrors, validate638.errors);
         errors = vErrors.length;
       }
     }
@@ -23555,12 +24417,12 @@ function validate632(
     }
     errors++;
   }
-  validate632.errors = vErrors;
+  validate643.errors = vErrors;
   return errors === 0;
 }
-validate632.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate643.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema156 = {
+const schema159 = {
   type: 'object',
   properties: {
     level: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -23575,13 +24437,13 @@ const schema156 = {
   additionalProperties: false,
 };
 
-function validate640(
+function validate651(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate640.evaluated;
+  const evaluated0 = validate651.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23670,18 +24532,18 @@ function validate640(
     }
     errors++;
   }
-  validate640.errors = vErrors;
+  validate651.errors = vErrors;
   return errors === 0;
 }
-validate640.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate651.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate645(
+function validate656(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate645.evaluated;
+  const evaluated0 = validate656.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23721,18 +24583,18 @@ function validate645(
     }
     errors++;
   }
-  validate645.errors = vErrors;
+  validate656.errors = vErrors;
   return errors === 0;
 }
-validate645.evaluated = { dynamicProps: false, dynamicItems: false };
+validate656.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate648(
+function validate659(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate648.evaluated;
+  const evaluated0 = validate659.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23821,18 +24683,18 @@ function validate648(
     }
     errors++;
   }
-  validate648.errors = vErrors;
+  validate659.errors = vErrors;
   return errors === 0;
 }
-validate648.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate659.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate652(
+function validate663(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate652.evaluated;
+  const evaluated0 = validate663.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23982,18 +24844,18 @@ function validate652(
     }
     errors++;
   }
-  validate652.errors = vErrors;
+  validate663.errors = vErrors;
   return errors === 0;
 }
-validate652.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate663.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate637(
+function validate648(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate637.evaluated;
+  const evaluated0 = validate648.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24055,7 +24917,7 @@ function validate637(
     }
     if (data.level !== undefined) {
       if (
-        !validate625(data.level, {
+        !validate636(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -24063,13 +24925,13 @@ function validate637(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate625.errors);
+        vErrors = joined(vErrors, validate636.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate627(data.says, {
+        !validate638(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -24077,7 +24939,7 @@ function validate637(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate627.errors);
+        vErrors = joined(vErrors, validate638.errors);
         errors = vErrors.length;
       }
     }
@@ -24087,7 +24949,7 @@ function validate637(
         const len0 = data2.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate640(data2[i0], {
+            !validate651(data2[i0], {
               instancePath: instancePath + '/tell/' + i0,
               parentData: data2,
               parentDataProperty: i0,
@@ -24095,7 +24957,7 @@ function validate637(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate640.errors);
+            vErrors = joined(vErrors, validate651.errors);
             errors = vErrors.length;
           }
         }
@@ -24116,7 +24978,7 @@ function validate637(
     }
     if (data.respond !== undefined) {
       if (
-        !validate645(data.respond, {
+        !validate656(data.respond, {
           instancePath: instancePath + '/respond',
           parentData: data,
           parentDataProperty: 'respond',
@@ -24124,13 +24986,13 @@ function validate637(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate645.errors);
+        vErrors = joined(vErrors, validate656.errors);
         errors = vErrors.length;
       }
     }
     if (data.reassess !== undefined) {
       if (
-        !validate645(data.reassess, {
+        !validate656(data.reassess, {
           instancePath: instancePath + '/reassess',
           parentData: data,
           parentDataProperty: 'reassess',
@@ -24138,13 +25000,13 @@ function validate637(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate645.errors);
+        vErrors = joined(vErrors, validate656.errors);
         errors = vErrors.length;
       }
     }
     if (data.if_no_answer !== undefined) {
       if (
-        !validate648(data.if_no_answer, {
+        !validate659(data.if_no_answer, {
           instancePath: instancePath + '/if_no_answer',
           parentData: data,
           parentDataProperty: 'if_no_answer',
@@ -24152,13 +25014,13 @@ function validate637(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate648.errors);
+        vErrors = joined(vErrors, validate659.errors);
         errors = vErrors.length;
       }
     }
     if (data.step_down !== undefined) {
       if (
-        !validate652(data.step_down, {
+        !validate663(data.step_down, {
           instancePath: instancePath + '/step_down',
           parentData: data,
           parentDataProperty: 'step_down',
@@ -24166,7 +25028,7 @@ function validate637(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate652.errors);
+        vErrors = joined(vErrors, validate663.errors);
         errors = vErrors.length;
       }
     }
@@ -24179,18 +25041,18 @@ function validate637(
     }
     errors++;
   }
-  validate637.errors = vErrors;
+  validate648.errors = vErrors;
   return errors === 0;
 }
-validate637.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate648.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate657(
+function validate668(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate657.evaluated;
+  const evaluated0 = validate668.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24283,7 +25145,7 @@ function validate657(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema94.properties, key0)) {
+      if (!func5.call(schema97.properties, key0)) {
         const err6 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -24300,7 +25162,7 @@ function validate657(
     }
     if (data.level !== undefined) {
       if (
-        !validate249(data.level, {
+        !validate260(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -24308,7 +25170,7 @@ function validate657(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
@@ -24414,7 +25276,7 @@ function validate657(
     }
     if (data.agreed_by !== undefined) {
       if (
-        !validate246(data.agreed_by, {
+        !validate257(data.agreed_by, {
           instancePath: instancePath + '/agreed_by',
           parentData: data,
           parentDataProperty: 'agreed_by',
@@ -24422,7 +25284,7 @@ function validate657(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate257.errors);
         errors = vErrors.length;
       }
     }
@@ -24451,12 +25313,12 @@ function validate657(
     }
     errors++;
   }
-  validate657.errors = vErrors;
+  validate668.errors = vErrors;
   return errors === 0;
 }
-validate657.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate668.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema162 = {
+const schema165 = {
   type: 'object',
   properties: {
     protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -24473,13 +25335,13 @@ const schema162 = {
   additionalProperties: false,
 };
 
-function validate664(
+function validate675(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate664.evaluated;
+  const evaluated0 = validate675.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24519,18 +25381,18 @@ function validate664(
     }
     errors++;
   }
-  validate664.errors = vErrors;
+  validate675.errors = vErrors;
   return errors === 0;
 }
-validate664.evaluated = { dynamicProps: false, dynamicItems: false };
+validate675.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate670(
+function validate681(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate670.evaluated;
+  const evaluated0 = validate681.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24556,18 +25418,18 @@ function validate670(
     }
     errors++;
   }
-  validate670.errors = vErrors;
+  validate681.errors = vErrors;
   return errors === 0;
 }
-validate670.evaluated = { dynamicProps: false, dynamicItems: false };
+validate681.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate672(
+function validate683(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate672.evaluated;
+  const evaluated0 = validate683.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24578,7 +25440,7 @@ function validate672(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate265(data[i0], {
+        !validate276(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -24586,7 +25448,7 @@ function validate672(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate265.errors);
+        vErrors = joined(vErrors, validate276.errors);
         errors = vErrors.length;
       }
     }
@@ -24599,18 +25461,18 @@ function validate672(
     }
     errors++;
   }
-  validate672.errors = vErrors;
+  validate683.errors = vErrors;
   return errors === 0;
 }
-validate672.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate683.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate662(
+function validate673(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate662.evaluated;
+  const evaluated0 = validate673.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24689,7 +25551,7 @@ function validate662(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema162.properties, key0)) {
+      if (!func5.call(schema165.properties, key0)) {
         const err5 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -24706,7 +25568,7 @@ function validate662(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate625(data.protocol, {
+        !validate636(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -24714,13 +25576,13 @@ function validate662(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate625.errors);
+        vErrors = joined(vErrors, validate636.errors);
         errors = vErrors.length;
       }
     }
     if (data.rule !== undefined) {
       if (
-        !validate664(data.rule, {
+        !validate675(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -24728,13 +25590,13 @@ function validate662(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate664.errors);
+        vErrors = joined(vErrors, validate675.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate627(data.title, {
+        !validate638(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -24742,13 +25604,13 @@ function validate662(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate627.errors);
+        vErrors = joined(vErrors, validate638.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate664(data.level, {
+        !validate675(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -24756,13 +25618,13 @@ function validate662(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate664.errors);
+        vErrors = joined(vErrors, validate675.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate627(data.says, {
+        !validate638(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -24770,13 +25632,13 @@ function validate662(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate627.errors);
+        vErrors = joined(vErrors, validate638.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate627(data.because, {
+        !validate638(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -24784,13 +25646,13 @@ function validate662(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate627.errors);
+        vErrors = joined(vErrors, validate638.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained_by !== undefined) {
       if (
-        !validate670(data.explained_by, {
+        !validate681(data.explained_by, {
           instancePath: instancePath + '/explained_by',
           parentData: data,
           parentDataProperty: 'explained_by',
@@ -24798,13 +25660,13 @@ function validate662(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate670.errors);
+        vErrors = joined(vErrors, validate681.errors);
         errors = vErrors.length;
       }
     }
     if (data.ask !== undefined) {
       if (
-        !validate672(data.ask, {
+        !validate683(data.ask, {
           instancePath: instancePath + '/ask',
           parentData: data,
           parentDataProperty: 'ask',
@@ -24812,13 +25674,13 @@ function validate662(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate672.errors);
+        vErrors = joined(vErrors, validate683.errors);
         errors = vErrors.length;
       }
     }
     if (data.do !== undefined) {
       if (
-        !validate672(data.do, {
+        !validate683(data.do, {
           instancePath: instancePath + '/do',
           parentData: data,
           parentDataProperty: 'do',
@@ -24826,7 +25688,7 @@ function validate662(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate672.errors);
+        vErrors = joined(vErrors, validate683.errors);
         errors = vErrors.length;
       }
     }
@@ -24839,18 +25701,18 @@ function validate662(
     }
     errors++;
   }
-  validate662.errors = vErrors;
+  validate673.errors = vErrors;
   return errors === 0;
 }
-validate662.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate673.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate677(
+function validate688(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate677.evaluated;
+  const evaluated0 = validate688.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24861,7 +25723,7 @@ function validate677(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate249(data[i0], {
+        !validate260(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -24869,7 +25731,7 @@ function validate677(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
@@ -24882,18 +25744,18 @@ function validate677(
     }
     errors++;
   }
-  validate677.errors = vErrors;
+  validate688.errors = vErrors;
   return errors === 0;
 }
-validate677.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate688.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate682(
+function validate693(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate682.evaluated;
+  const evaluated0 = validate693.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24933,7 +25795,7 @@ function validate682(
     }
     if (data.observation !== undefined) {
       if (
-        !validate249(data.observation, {
+        !validate260(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -24941,7 +25803,7 @@ function validate682(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
@@ -24970,12 +25832,12 @@ function validate682(
     }
     errors++;
   }
-  validate682.errors = vErrors;
+  validate693.errors = vErrors;
   return errors === 0;
 }
-validate682.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate693.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema168 = {
+const schema171 = {
   type: 'object',
   properties: {
     fault: { $ref: 'outcome.schema.json#/$defs/name' },
@@ -24989,13 +25851,13 @@ const schema168 = {
   additionalProperties: false,
 };
 
-function validate692(
+function validate703(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate692.evaluated;
+  const evaluated0 = validate703.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25069,7 +25931,7 @@ function validate692(
     }
     if (data.observation !== undefined) {
       if (
-        !validate249(data.observation, {
+        !validate260(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -25077,7 +25939,7 @@ function validate692(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
@@ -25134,7 +25996,7 @@ function validate692(
     }
     if (data.unit !== undefined) {
       if (
-        !validate254(data.unit, {
+        !validate265(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -25142,7 +26004,7 @@ function validate692(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate254.errors);
+        vErrors = joined(vErrors, validate265.errors);
         errors = vErrors.length;
       }
     }
@@ -25155,12 +26017,12 @@ function validate692(
     }
     errors++;
   }
-  validate692.errors = vErrors;
+  validate703.errors = vErrors;
   return errors === 0;
 }
-validate692.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate703.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema170 = {
+const schema173 = {
   type: 'object',
   properties: {
     protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -25172,13 +26034,13 @@ const schema170 = {
   additionalProperties: false,
 };
 
-function validate696(
+function validate707(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate696.evaluated;
+  const evaluated0 = validate707.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25246,7 +26108,7 @@ function validate696(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate625(data.protocol, {
+        !validate636(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -25254,13 +26116,13 @@ function validate696(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate625.errors);
+        vErrors = joined(vErrors, validate636.errors);
         errors = vErrors.length;
       }
     }
     if (data.rule !== undefined) {
       if (
-        !validate664(data.rule, {
+        !validate675(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -25268,13 +26130,13 @@ function validate696(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate664.errors);
+        vErrors = joined(vErrors, validate675.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate627(data.title, {
+        !validate638(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -25282,13 +26144,13 @@ function validate696(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate627.errors);
+        vErrors = joined(vErrors, validate638.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate664(data.level, {
+        !validate675(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -25296,7 +26158,7 @@ function validate696(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate664.errors);
+        vErrors = joined(vErrors, validate675.errors);
         errors = vErrors.length;
       }
     }
@@ -25309,18 +26171,18 @@ function validate696(
     }
     errors++;
   }
-  validate696.errors = vErrors;
+  validate707.errors = vErrors;
   return errors === 0;
 }
-validate696.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate707.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate687(
+function validate698(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate687.evaluated;
+  const evaluated0 = validate698.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25437,7 +26299,7 @@ function validate687(
     }
     if (data.fault !== undefined) {
       if (
-        !validate664(data.fault, {
+        !validate675(data.fault, {
           instancePath: instancePath + '/fault',
           parentData: data,
           parentDataProperty: 'fault',
@@ -25445,13 +26307,13 @@ function validate687(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate664.errors);
+        vErrors = joined(vErrors, validate675.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate627(data.title, {
+        !validate638(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -25459,13 +26321,13 @@ function validate687(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate627.errors);
+        vErrors = joined(vErrors, validate638.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate627(data.says, {
+        !validate638(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -25473,13 +26335,13 @@ function validate687(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate627.errors);
+        vErrors = joined(vErrors, validate638.errors);
         errors = vErrors.length;
       }
     }
     if (data.do !== undefined) {
       if (
-        !validate672(data.do, {
+        !validate683(data.do, {
           instancePath: instancePath + '/do',
           parentData: data,
           parentDataProperty: 'do',
@@ -25487,7 +26349,7 @@ function validate687(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate672.errors);
+        vErrors = joined(vErrors, validate683.errors);
         errors = vErrors.length;
       }
     }
@@ -25497,7 +26359,7 @@ function validate687(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate692(data4[i0], {
+            !validate703(data4[i0], {
               instancePath: instancePath + '/readings/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -25505,7 +26367,7 @@ function validate687(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate692.errors);
+            vErrors = joined(vErrors, validate703.errors);
             errors = vErrors.length;
           }
         }
@@ -25530,7 +26392,7 @@ function validate687(
         const len1 = data6.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate696(data6[i1], {
+            !validate707(data6[i1], {
               instancePath: instancePath + '/changes/' + i1,
               parentData: data6,
               parentDataProperty: i1,
@@ -25538,7 +26400,7 @@ function validate687(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate696.errors);
+            vErrors = joined(vErrors, validate707.errors);
             errors = vErrors.length;
           }
         }
@@ -25566,18 +26428,18 @@ function validate687(
     }
     errors++;
   }
-  validate687.errors = vErrors;
+  validate698.errors = vErrors;
   return errors === 0;
 }
-validate687.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate698.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate703(
+function validate714(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate703.evaluated;
+  const evaluated0 = validate714.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25645,7 +26507,7 @@ function validate703(
     }
     if (data.observation !== undefined) {
       if (
-        !validate249(data.observation, {
+        !validate260(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -25653,7 +26515,7 @@ function validate703(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate260.errors);
         errors = vErrors.length;
       }
     }
@@ -25675,7 +26537,7 @@ function validate703(
     }
     if (data.because !== undefined) {
       if (
-        !validate265(data.because, {
+        !validate276(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -25683,7 +26545,7 @@ function validate703(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate265.errors);
+        vErrors = joined(vErrors, validate276.errors);
         errors = vErrors.length;
       }
     }
@@ -25696,18 +26558,18 @@ function validate703(
     }
     errors++;
   }
-  validate703.errors = vErrors;
+  validate714.errors = vErrors;
   return errors === 0;
 }
-validate703.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate714.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate624(
+function validate635(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ward_outcome.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate624.evaluated;
+  const evaluated0 = validate635.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25954,7 +26816,7 @@ function validate624(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema151.properties, key0)) {
+      if (!func5.call(schema154.properties, key0)) {
         const err17 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -25971,7 +26833,7 @@ function validate624(
     }
     if (data.ward !== undefined) {
       if (
-        !validate625(data.ward, {
+        !validate636(data.ward, {
           instancePath: instancePath + '/ward',
           parentData: data,
           parentDataProperty: 'ward',
@@ -25979,7 +26841,7 @@ function validate624(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate625.errors);
+        vErrors = joined(vErrors, validate636.errors);
         errors = vErrors.length;
       }
     }
@@ -26002,7 +26864,7 @@ function validate624(
     }
     if (data.title !== undefined) {
       if (
-        !validate627(data.title, {
+        !validate638(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -26010,7 +26872,7 @@ function validate624(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate627.errors);
+        vErrors = joined(vErrors, validate638.errors);
         errors = vErrors.length;
       }
     }
@@ -26037,7 +26899,7 @@ function validate624(
           instancePath: instancePath + '/at',
           schemaPath: '#/properties/at/type',
           keyword: 'type',
-          params: { type: schema151.properties.at.type },
+          params: { type: schema154.properties.at.type },
         };
         if (vErrors === null) {
           vErrors = [err20];
@@ -26049,7 +26911,7 @@ function validate624(
     }
     if (data.level !== undefined) {
       if (
-        !validate629(data.level, {
+        !validate640(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -26057,13 +26919,13 @@ function validate624(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate629.errors);
+        vErrors = joined(vErrors, validate640.errors);
         errors = vErrors.length;
       }
     }
     if (data.plan !== undefined) {
       if (
-        !validate632(data.plan, {
+        !validate643(data.plan, {
           instancePath: instancePath + '/plan',
           parentData: data,
           parentDataProperty: 'plan',
@@ -26071,13 +26933,13 @@ function validate624(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate632.errors);
+        vErrors = joined(vErrors, validate643.errors);
         errors = vErrors.length;
       }
     }
     if (data.response !== undefined) {
       if (
-        !validate637(data.response, {
+        !validate648(data.response, {
           instancePath: instancePath + '/response',
           parentData: data,
           parentDataProperty: 'response',
@@ -26085,13 +26947,13 @@ function validate624(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate637.errors);
+        vErrors = joined(vErrors, validate648.errors);
         errors = vErrors.length;
       }
     }
     if (data.in_force !== undefined) {
       if (
-        !validate657(data.in_force, {
+        !validate668(data.in_force, {
           instancePath: instancePath + '/in_force',
           parentData: data,
           parentDataProperty: 'in_force',
@@ -26099,7 +26961,7 @@ function validate624(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate657.errors);
+        vErrors = joined(vErrors, validate668.errors);
         errors = vErrors.length;
       }
     }
@@ -26109,7 +26971,7 @@ function validate624(
         const len0 = data9.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate243(data9[i0], {
+            !validate254(data9[i0], {
               instancePath: instancePath + '/reads/' + i0,
               parentData: data9,
               parentDataProperty: i0,
@@ -26117,7 +26979,7 @@ function validate624(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate243.errors);
+            vErrors = joined(vErrors, validate254.errors);
             errors = vErrors.length;
           }
         }
@@ -26142,7 +27004,7 @@ function validate624(
         const len1 = data11.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate662(data11[i1], {
+            !validate673(data11[i1], {
               instancePath: instancePath + '/advice/' + i1,
               parentData: data11,
               parentDataProperty: i1,
@@ -26150,7 +27012,7 @@ function validate624(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate662.errors);
+            vErrors = joined(vErrors, validate673.errors);
             errors = vErrors.length;
           }
         }
@@ -26171,7 +27033,7 @@ function validate624(
     }
     if (data.ask_first !== undefined) {
       if (
-        !validate677(data.ask_first, {
+        !validate688(data.ask_first, {
           instancePath: instancePath + '/ask_first',
           parentData: data,
           parentDataProperty: 'ask_first',
@@ -26179,13 +27041,13 @@ function validate624(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate677.errors);
+        vErrors = joined(vErrors, validate688.errors);
         errors = vErrors.length;
       }
     }
     if (data.take_first !== undefined) {
       if (
-        !validate677(data.take_first, {
+        !validate688(data.take_first, {
           instancePath: instancePath + '/take_first',
           parentData: data,
           parentDataProperty: 'take_first',
@@ -26193,13 +27055,13 @@ function validate624(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate677.errors);
+        vErrors = joined(vErrors, validate688.errors);
         errors = vErrors.length;
       }
     }
     if (data.missing !== undefined) {
       if (
-        !validate677(data.missing, {
+        !validate688(data.missing, {
           instancePath: instancePath + '/missing',
           parentData: data,
           parentDataProperty: 'missing',
@@ -26207,7 +27069,7 @@ function validate624(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate677.errors);
+        vErrors = joined(vErrors, validate688.errors);
         errors = vErrors.length;
       }
     }
@@ -26217,7 +27079,7 @@ function validate624(
         const len2 = data16.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate682(data16[i2], {
+            !validate693(data16[i2], {
               instancePath: instancePath + '/unobtainable/' + i2,
               parentData: data16,
               parentDataProperty: i2,
@@ -26225,7 +27087,7 @@ function validate624(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate682.errors);
+            vErrors = joined(vErrors, validate693.errors);
             errors = vErrors.length;
           }
         }
@@ -26250,7 +27112,7 @@ function validate624(
         const len3 = data18.length;
         for (let i3 = 0; i3 < len3; i3++) {
           if (
-            !validate682(data18[i3], {
+            !validate693(data18[i3], {
               instancePath: instancePath + '/declined/' + i3,
               parentData: data18,
               parentDataProperty: i3,
@@ -26258,7 +27120,7 @@ function validate624(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate682.errors);
+            vErrors = joined(vErrors, validate693.errors);
             errors = vErrors.length;
           }
         }
@@ -26279,7 +27141,7 @@ function validate624(
     }
     if (data.would_tell_more !== undefined) {
       if (
-        !validate677(data.would_tell_more, {
+        !validate688(data.would_tell_more, {
           instancePath: instancePath + '/would_tell_more',
           parentData: data,
           parentDataProperty: 'would_tell_more',
@@ -26287,7 +27149,7 @@ function validate624(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate677.errors);
+        vErrors = joined(vErrors, validate688.errors);
         errors = vErrors.length;
       }
     }
@@ -26297,7 +27159,7 @@ function validate624(
         const len4 = data21.length;
         for (let i4 = 0; i4 < len4; i4++) {
           if (
-            !validate687(data21[i4], {
+            !validate698(data21[i4], {
               instancePath: instancePath + '/faults/' + i4,
               parentData: data21,
               parentDataProperty: i4,
@@ -26305,7 +27167,7 @@ function validate624(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate687.errors);
+            vErrors = joined(vErrors, validate698.errors);
             errors = vErrors.length;
           }
         }
@@ -26330,7 +27192,7 @@ function validate624(
         const len5 = data23.length;
         for (let i5 = 0; i5 < len5; i5++) {
           if (
-            !validate703(data23[i5], {
+            !validate714(data23[i5], {
               instancePath: instancePath + '/refused/' + i5,
               parentData: data23,
               parentDataProperty: i5,
@@ -26338,7 +27200,7 @@ function validate624(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate703.errors);
+            vErrors = joined(vErrors, validate714.errors);
             errors = vErrors.length;
           }
         }
@@ -26363,7 +27225,7 @@ function validate624(
         const len6 = data25.length;
         for (let i6 = 0; i6 < len6; i6++) {
           if (
-            !validate703(data25[i6], {
+            !validate714(data25[i6], {
               instancePath: instancePath + '/questioned/' + i6,
               parentData: data25,
               parentDataProperty: i6,
@@ -26371,7 +27233,7 @@ function validate624(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate703.errors);
+            vErrors = joined(vErrors, validate714.errors);
             errors = vErrors.length;
           }
         }
@@ -26392,7 +27254,7 @@ function validate624(
     }
     if (data.caution !== undefined) {
       if (
-        !validate627(data.caution, {
+        !validate638(data.caution, {
           instancePath: instancePath + '/caution',
           parentData: data,
           parentDataProperty: 'caution',
@@ -26400,7 +27262,7 @@ function validate624(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate627.errors);
+        vErrors = joined(vErrors, validate638.errors);
         errors = vErrors.length;
       }
     }
@@ -26413,10 +27275,10 @@ function validate624(
     }
     errors++;
   }
-  validate624.errors = vErrors;
+  validate635.errors = vErrors;
   return errors === 0;
 }
-validate624.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate635.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 function joined(all, more) {
   if (all === null) return more;
