@@ -12,7 +12,7 @@ export function wouldRaise(compiled: Compiled, series: Series): readonly Change[
   return raisesOf(changeableBy(compiled, series));
 }
 
-export const raisesOf = ({ now, asked }: Standing): readonly Change[] =>
+const raisesOf = ({ now, asked }: Standing): readonly Change[] =>
   now ? wouldChange(asked, above(now)) : [];
 
 /** What would lower the level: for teaching, and for whoever reviews a protocol. */

@@ -70,9 +70,9 @@ function Chooser({ lessons, takesFocus, onStart, onOpen }: Props): ReactNode {
       <div className="chooser-fields">
         <label htmlFor={`${id}-deck`}>Deck</label>
         <select id={`${id}-deck`} value={deck?.id ?? ''} onChange={(event) => setChosen(event.target.value)}>
-          {groups.map(({ heading, decks: some }) => (
-            <optgroup key={heading} label={heading}>
-              {some.map(({ id: each, title, names }) => (
+          {groups.map((group) => (
+            <optgroup key={group.heading} label={group.heading}>
+              {group.decks.map(({ id: each, title, names }) => (
                 <option key={each} value={each}>
                   {`${title} (${casesInWords(names.length)})`}
                 </option>

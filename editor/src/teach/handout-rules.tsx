@@ -66,7 +66,7 @@ function Rule({ rule }: { readonly rule: HandoutRule }): ReactNode {
     <div className="handout-rule">
       <h4>
         {title}
-        <span className="handout-level">{level === null ? 'only says' : level}</span>
+        <span className="handout-level">{level ?? 'only says'}</span>
       </h4>
       <div>
         <strong>When:</strong> <Condition words={when} />

@@ -68,5 +68,5 @@ export function afterStep(drill: Drill, seen: Seen): Seen {
   return { ...seen, steps };
 }
 
-export const spoken = (lines: readonly DrillLine[]): string =>
+const spoken = (lines: readonly DrillLine[]): string =>
   lines.map(({ title, words }) => `${title} ${words}`).join(', ');
