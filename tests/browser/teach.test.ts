@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
 import { asRules, judge, readLessons, saidInWords, type SaidLevel } from '../../src/index.ts';
 import type { SiteProtocol } from '../../src/command-line/site-protocols.ts';
 import { askable, bundledText } from '../bundled.ts';
@@ -18,6 +18,8 @@ afterAll(async () => {
   await browser.close();
   await site.close();
 });
+
+afterEach(() => site.serveProtocols(null));
 
 const lesson = 'lessons/two_signs_together';
 const newly = 'Each number nearly fine, and newly confused';
@@ -300,7 +302,6 @@ test('a protocol without cases, and one with problems, say what helps', async ()
   const broken = await teach('served');
   await broken.page.getByRole('heading', { name: 'cannot be taught from yet' }).waitFor();
   expect(await accessibilityFaults(broken.page)).toEqual([]);
-  site.serveProtocols(null);
 });
 
 test('hostile and very long words never become markup, and never break the page', async () => {
@@ -322,7 +323,7 @@ test('hostile and very long words never become markup, and never break the page'
   const { page, noise } = await teach('served', null, { width: 390, height: 844 });
   await page.getByRole('button', { name: 'Start: 1 case' }).click();
   await answerAs(page, 'Look again');
-  await page.getByText('onerror').first().waitFor();
+  await page.locator('.mistake').getByText('onerror').waitFor();
   expect(await page.title()).toBe('Vitalwright');
   expect(await page.locator('img').count()).toBe(0);
   expect(await page.evaluate('document.documentElement.scrollWidth <= innerWidth')).toBe(true);
@@ -331,7 +332,6 @@ test('hostile and very long words never become markup, and never break the page'
   await page.getByRole('article').waitFor();
   expect(await page.locator('img').count()).toBe(0);
   expect(noise).toEqual([]);
-  site.serveProtocols(null);
 });
 
 test('a learner’s answer for an unsettled set is kept in the words of the ladder', async () => {
