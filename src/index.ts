@@ -8,6 +8,7 @@
  *     const outcome = evaluate(protocol, series);
  */
 import { documentToCasesReport, type CasesReport } from './authoring/document-to-cases-report.ts';
+import { formOf, type Form } from './bedside/form.ts';
 import { caseProblems } from './cases/case-problems.ts';
 import { documentToCases } from './cases/document-to-cases.ts';
 import type { CaseResult } from './cases/case-result.ts';
@@ -21,7 +22,7 @@ import type { Problem } from './problems/problem.ts';
 import type { Parents, ParentText } from './protocol/based-on/basis.ts';
 import { documentToLadder } from './protocol/document-to-protocol.ts';
 import type { Ladder } from './protocol/protocol.ts';
-import { documentToCheckedWard } from './review/document-to-checked-ward.ts';
+import { beginWard, documentToCheckedWard } from './review/document-to-checked-ward.ts';
 import { documentToChecked } from './review/document-to-checked.ts';
 import type { Series } from './series/series.ts';
 import { setVocabularyOf } from './series/set-reading.ts';
@@ -32,6 +33,7 @@ import { textToFile } from './shape/text-to-file.ts';
 import type { Dictionary } from './vocabulary/dictionary.ts';
 import { vitalSigns } from './vocabulary/vital-signs.ts';
 import type { WardSurroundings } from './ward/document-to-ward.ts';
+import { protocolsAsOne } from './ward/as-one.ts';
 import { wardOutcomeOf } from './ward/series-to-ward-outcome.ts';
 import type { Ward } from './ward/ward.ts';
 
@@ -63,9 +65,9 @@ export {
   type HandoffFacts,
 } from './bedside/handoff.ts';
 export type { Course } from './bedside/course.ts';
-export type { Field, FieldGroup, Form, LimitField } from './bedside/form.ts';
+export type { Field, FieldGroup, LimitField } from './bedside/form.ts';
 export { protocolReader, wardReader, type Reader } from './bedside/reader.ts';
-export type { Gap, Said, Sheet, SheetLevel } from './bedside/sheet.ts';
+export type { BedsideSheet, Gap, Said, Sheet, SheetFaults, SheetGaps, SheetLevel } from './bedside/sheet.ts';
 export type { LocalTime, SetInJson } from './bedside/text-to-sets.ts';
 export { afterAnswer, deckOf, type Card, type Deck } from './teach/deck.ts';
 export type { CaseCard } from './teach/case-card.ts';
@@ -93,6 +95,7 @@ export {
   type Compiled,
   type Dictionary,
   type Document,
+  type Form,
   type Ladder,
   type Parents,
   type ParentText,
@@ -178,6 +181,12 @@ export function evaluate(protocol: Compiled, series: Series): Outcome {
   return seriesToOutcome(protocol, series);
 }
 
+/** What a ward policy is read with. */
+export interface ReadWardWith extends Pick<WardSurroundings, 'ladder' | 'protocols'> {
+  /** Year-month-day, to be told of an overdue review; null (the default) asks nothing. */
+  readonly today?: string | null;
+}
+
 /**
  * Reads and checks a ward policy: the protocols that a ward reads with together. `protocols` holds what was read before, by name;
  * null for one that has errors.
@@ -187,12 +196,43 @@ export function evaluate(protocol: Compiled, series: Series): Outcome {
 export function readWard(
   file: string,
   text: string,
-  surroundings: WardSurroundings,
+  { ladder, protocols, today = null }: ReadWardWith,
 ): { ward: Ward | null; problems: readonly Problem[] } {
   const { document, problems } = yamlToDocument(file, text);
   if (!document) return { ward: null, problems: textToFile('ward', file, text).problems };
-  const read = documentToCheckedWard(document, surroundings);
+  const read = documentToCheckedWard(document, { ladder, protocols, today });
   return { ward: read.ward, problems: [...problems, ...read.problems] };
+}
+
+/**
+ * Reads a ward policy in two halves, for a page that shows its form while the long half of the check still runs. The ward itself,
+ * and with it any outcome, only comes from `finish`, which is `readWard`.
+ *
+ * `openWard('ward.yaml', text, { ladder, protocols }).form?.title` is its title, and null when it has errors.
+ */
+export function openWard(
+  file: string,
+  text: string,
+  { ladder, protocols, today = null }: ReadWardWith,
+): {
+  form: Form | null;
+  problems: readonly Problem[];
+  finish: () => { ward: Ward | null; problems: readonly Problem[] };
+} {
+  const { document, problems } = yamlToDocument(file, text);
+  if (!document) {
+    const found = textToFile('ward', file, text).problems;
+    return { form: null, problems: found, finish: () => ({ ward: null, problems: found }) };
+  }
+  const begun = beginWard(document, { ladder, protocols, today });
+  return {
+    form: begun.unfinished && formOf(protocolsAsOne(begun.unfinished)),
+    problems: [...problems, ...begun.problems],
+    finish: () => {
+      const { ward, problems: found } = begun.finish();
+      return { ward, problems: [...problems, ...found] };
+    },
+  };
 }
 
 /**

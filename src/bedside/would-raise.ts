@@ -12,8 +12,7 @@ export function wouldRaise(compiled: Compiled, series: Series): readonly Change[
   return raisesOf(changeableBy(compiled, series));
 }
 
-const raisesOf = ({ now, asked }: Standing): readonly Change[] =>
-  now ? wouldChange(asked, above(now)) : [];
+const raisesOf = ({ now, asked }: Standing): readonly Change[] => (now ? wouldChange(asked, above(now)) : []);
 
 /** What would lower the level: for teaching, and for whoever reviews a protocol. */
 export const lowersOf = ({ now, asked }: Standing): readonly Change[] =>

@@ -1,6 +1,6 @@
 import type { Course } from '../bedside/course.ts';
 import { protocolReader, wardReader, type Reader } from '../bedside/reader.ts';
-import type { Sheet, SheetRaise } from '../bedside/sheet.ts';
+import type { BedsideSheet, SheetRaise } from '../bedside/sheet.ts';
 import { changesInWords } from '../bedside/sheet-raises.ts';
 import { changeableBy, changeableByWard } from '../bedside/changeable.ts';
 import { lowersOf } from '../bedside/would-raise.ts';
@@ -46,7 +46,7 @@ export interface Lessons {
 
 export interface Answer {
   readonly name: string;
-  readonly sheet: Sheet;
+  readonly sheet: BedsideSheet;
   readonly courses: readonly Course[];
   readonly rules: RulesSay;
   readonly rulesSay: string;

@@ -23,35 +23,75 @@ export function LevelCard({
           {level.heading}
         </h2>
         {level.couldBe !== null && <p className="level-could">{level.couldBe}</p>}
-        {kind === 'settled' && (
-          <p className="level-note">Settled: nothing needed is missing that could change it.</p>
-        )}
+        {level.settledBy !== null && <p className="level-note">{level.settledBy}</p>}
       </header>
       <div className="level-body">
         <div className="level-words">
-          {level.reasons.length > 0 && (
-            <ul className="reasons">
-              {keyed(level.reasons).map(({ key, line }) => (
-                <li key={key}>{sentence(line)}</li>
-              ))}
-            </ul>
+          {level.worried !== null && (
+            <p className="worried">
+              <strong>Worried? </strong>
+              {level.worried}
+            </p>
           )}
+          {level.notes.map((note) => (
+            <p key={note}>{note}</p>
+          ))}
+          <Points lines={level.reasons} className="reasons" />
           {level.says !== null && <p className="level-says">{level.says}</p>}
           <Told level={level} />
-          {level.doFirst.length > 0 && (
-            <>
-              <h3>{level.tell.length > 0 ? 'Until they come' : 'Do'}</h3>
-              <ul className="do-first">
-                {keyed(level.doFirst).map(({ key, line }) => (
-                  <li key={key}>{line}</li>
-                ))}
-              </ul>
-            </>
-          )}
+          {level.doFirst.length > 0 && <h3>{level.doHeading}</h3>}
+          <Points lines={level.doFirst} className="do-first" />
+          {level.latest !== null && <Latest level={level.latest} title={level.couldBe ?? ''} />}
+          <MayRaise level={level} />
+          {level.alone !== null && <p className="hint">{level.alone}</p>}
         </div>
         <Ladder level={level} />
       </div>
     </section>
+  );
+}
+
+function Points({
+  lines,
+  className,
+}: {
+  readonly lines: readonly string[];
+  readonly className: string;
+}): ReactNode {
+  if (lines.length === 0) return null;
+  return (
+    <ul className={className}>
+      {keyed(lines).map(({ key, line }) => (
+        <li key={key}>{sentence(line)}</li>
+      ))}
+    </ul>
+  );
+}
+
+/** What only helps and could still take it higher: told, and never in the way of what to do. */
+function MayRaise({ level: { mayRaise } }: { readonly level: SheetLevel }): ReactNode {
+  if (mayRaise.length === 0) return null;
+  return (
+    <>
+      <h3>Take or ask these too, they could still take it higher</h3>
+      <Points lines={mayRaise} className="may-raise" />
+    </>
+  );
+}
+
+/** What the latest set calls for by itself, where a level of earlier sets still holds. */
+function Latest({ level, title }: { readonly level: SheetLevel; readonly title: string }): ReactNode {
+  return (
+    <>
+      <h3>{title}</h3>
+      {level.couldBe !== null && <p>{`Not settled. ${level.couldBe}.`}</p>}
+      {level.settledBy !== null && <p>{level.settledBy}</p>}
+      {level.notes.map((note) => (
+        <p key={note}>{note}</p>
+      ))}
+      <Points lines={level.reasons} className="reasons" />
+      <MayRaise level={level} />
+    </>
   );
 }
 

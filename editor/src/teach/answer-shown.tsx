@@ -41,10 +41,10 @@ export function AnswerShown({ says, answer, isLast, onNext }: Props): ReactNode 
       <Why sheet={sheet} />
       <Changes answer={answer} />
       <Gaps answer={answer} />
-      {courses.length > 0 && (
+      {(courses.length > 0 || sheet.level.inForce.length > 0) && (
         <section className="panel courses" aria-label="Over the sets">
           <h3 className="panel-heading">Over the sets</h3>
-          {sheet.stepDown !== null && <p className="step-down">{sheet.stepDown}</p>}
+          <Lines lines={sheet.level.inForce} className="plain step-down" />
           <div className="charts">
             {courses.map((course) => (
               <Chart key={course.observation} course={course} />
@@ -82,21 +82,13 @@ function Remarks({ answer: { sheet } }: Pick<Props, 'answer'>): ReactNode {
 
 /** What is missing, in the order in which to ask and take it. */
 function Gaps({ answer: { sheet } }: Pick<Props, 'answer'>): ReactNode {
-  const { ask, take, missing, again, more } = sheet.gaps;
-  const parts = [
-    ['Ask first', ask],
-    ['Take first', take],
-    ['Also missing', missing],
-    ['Tried without a value, or declined', again],
-    ['Would tell more', more],
-  ] as const;
-  const shown = parts.filter(([, gaps]) => gaps.length > 0);
-  if (shown.length === 0) return null;
+  const { lists } = sheet.gaps;
+  if (lists.length === 0) return null;
   return (
     <section className="panel" aria-label="What is missing">
       <h3 className="panel-heading">What is missing here</h3>
-      {shown.map(([heading, gaps]) => (
-        <div key={heading} className="titled">
+      {lists.map(({ kind, heading, gaps }) => (
+        <div key={kind} className="titled">
           <h4>{heading}</h4>
           <Lines lines={gaps.map(({ title }) => title)} className="plain" />
         </div>
