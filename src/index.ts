@@ -28,6 +28,7 @@ import type { Series } from './series/series.ts';
 import { setVocabularyOf } from './series/set-reading.ts';
 import { textToSeries } from './series/text-to-series.ts';
 import type { Outcome, WardOutcome } from './shape/generated/types.ts';
+import { teacherOf, type Teacher } from './teach/teacher.ts';
 import { textToFile } from './shape/text-to-file.ts';
 import type { Dictionary } from './vocabulary/dictionary.ts';
 import { vitalSigns } from './vocabulary/vital-signs.ts';
@@ -81,6 +82,25 @@ export {
 export { planeOf, type PlaneAsked } from './review/cells/plane-of.ts';
 export { valueAt, type Axis, type Cell, type Plane, type PlaneAnswer } from './review/cells/plane.ts';
 export { caution } from './outcome/caution.ts';
+export { afterAnswer, deckOf, type Card, type Deck } from './teach/deck.ts';
+export type { CaseCard } from './teach/case-card.ts';
+export type { ConditionWords } from './teach/condition-in-words.ts';
+export type { Handout, HandoutLevel, HandoutPart, HandoutRule } from './teach/handout.ts';
+export {
+  asRules,
+  isMissed,
+  judge,
+  verdicts,
+  type RulesSay,
+  type Said as SaidLevel,
+  type Verdict,
+} from './teach/judge.ts';
+export { outputAndVessels, type OutputAndVessels } from './teach/output-and-vessels.ts';
+export { resultsOf, type Answered, type Counts, type Results } from './teach/results.ts';
+export { resultsToCsv } from './teach/results-to-csv.ts';
+export type { Answer as DrillAnswer, Lessons, Teacher } from './teach/teacher.ts';
+export type { Drill, DrillLine, DrillPart } from './teach/unfold.ts';
+export { saidInWords, sayable, verdictInWords, verdictTitles } from './teach/verdict-in-words.ts';
 export { logicToJson } from './logic/logic-to-json.ts';
 export {
   vitalSigns,
@@ -236,6 +256,24 @@ export function openWard(
  */
 export function evaluateWard(ward: Ward, series: Series): WardOutcome {
   return wardOutcomeOf(ward, series);
+}
+
+/**
+ * What the Teach room works with: the cases of a protocol or a ward policy, unfolded bit by bit, and what is said of each once it is
+ * answered. Null for `cases`: there are none.
+ *
+ * `readLessons(protocol, { file: 'cases.yaml', text }).lessons.cards.length` is how many cases can be drilled.
+ */
+export function readLessons(
+  reads: Compiled | Ward,
+  cases: { readonly file: string; readonly text: string } | null,
+): Teacher {
+  const read = cases && yamlToDocument(cases.file, cases.text);
+  const teacher = teacherOf(reads, read?.document ?? null);
+  const { lessons } = teacher;
+  return read
+    ? { ...teacher, lessons: { ...lessons, problems: [...read.problems, ...lessons.problems] } }
+    : teacher;
 }
 
 /** Runs the cases of a ward policy from their YAML, as `runCases` does those of a protocol. */

@@ -58,7 +58,7 @@ test('no files of the rooms import each other in a circle', () => {
   expect(circle(files)).toEqual([]);
 });
 
-test('nothing is kept but the remembered units, nothing is fetched but the protocols, nothing is sent but what is saved of them, and nothing is logged', () => {
+test('nothing is kept but the remembered units and the answers of the drill, nothing is fetched but the protocols, nothing is sent but what is saved of them, and nothing is logged', () => {
   const keeping = ['localStorage', 'sessionStorage', 'indexedDB', 'caches', 'cookieStore'];
   const sending = ['fetch', 'XMLHttpRequest', 'WebSocket', 'EventSource', 'console'];
   const uses = files.flatMap((file) => {
@@ -74,5 +74,6 @@ test('nothing is kept but the remembered units, nothing is fetched but the proto
     'src/common/fetch-protocols.ts: fetch',
     'src/common/remembered-units.ts: localStorage',
     'src/common/save.ts: fetch',
+    'src/teach/kept-results.ts: localStorage',
   ]);
 });

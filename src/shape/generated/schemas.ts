@@ -297,6 +297,13 @@ export const cases: Schema = {
           examples: ['Each number alone looks fine.'],
           $ref: 'dictionary.schema.json#/$defs/text',
         },
+        output_and_vessels: {
+          description:
+            "What the one who wrote the case reads in it, by the case's own source: the output is falling and the vessels squeeze; the vessels have let go; both fail; neither; or nobody can say from this set. It is shown beside the learner's answer and is no rule.",
+          examples: ['vessels_have_let_go'],
+          type: 'string',
+          enum: ['output_falls_vessels_squeeze', 'vessels_have_let_go', 'both_fail', 'neither', 'cannot_say'],
+        },
       },
       additionalProperties: false,
     },

@@ -227,6 +227,11 @@ export interface Teach {
    * The mistake that is often made.
    */
   readonly common_mistake?: Text;
+  /**
+   * What the one who wrote the case reads in it, by the case's own source: the output is falling and the vessels squeeze; the vessels have let go; both fail; neither; or nobody can say from this set. It is shown beside the learner's answer and is no rule.
+   */
+  readonly output_and_vessels?:
+    'output_falls_vessels_squeeze' | 'vessels_have_let_go' | 'both_fail' | 'neither' | 'cannot_say';
 }
 
 /**

@@ -95,6 +95,10 @@ const schema19 = {
       properties: {
         ask_first: { $ref: 'dictionary.schema.json#/$defs/text' },
         common_mistake: { $ref: 'dictionary.schema.json#/$defs/text' },
+        output_and_vessels: {
+          type: 'string',
+          enum: ['output_falls_vessels_squeeze', 'vessels_have_let_go', 'both_fail', 'neither', 'cannot_say'],
+        },
       },
       additionalProperties: false,
     },
@@ -2195,6 +2199,10 @@ const schema49 = {
   properties: {
     ask_first: { $ref: 'dictionary.schema.json#/$defs/text' },
     common_mistake: { $ref: 'dictionary.schema.json#/$defs/text' },
+    output_and_vessels: {
+      type: 'string',
+      enum: ['output_falls_vessels_squeeze', 'vessels_have_let_go', 'both_fail', 'neither', 'cannot_say'],
+    },
   },
   additionalProperties: false,
 };
@@ -2214,7 +2222,7 @@ function validate156(
   }
   if (data && typeof data == 'object' && !Array.isArray(data)) {
     for (const key0 in data) {
-      if (!(key0 === 'ask_first' || key0 === 'common_mistake')) {
+      if (!(key0 === 'ask_first' || key0 === 'common_mistake' || key0 === 'output_and_vessels')) {
         const err0 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -2257,12 +2265,49 @@ function validate156(
         errors = vErrors.length;
       }
     }
+    if (data.output_and_vessels !== undefined) {
+      let data2 = data.output_and_vessels;
+      if (typeof data2 !== 'string') {
+        const err1 = {
+          instancePath: instancePath + '/output_and_vessels',
+          schemaPath: '#/properties/output_and_vessels/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err1];
+        } else {
+          vErrors.push(err1);
+        }
+        errors++;
+      }
+      if (!(
+        data2 === 'output_falls_vessels_squeeze' ||
+        data2 === 'vessels_have_let_go' ||
+        data2 === 'both_fail' ||
+        data2 === 'neither' ||
+        data2 === 'cannot_say'
+      )) {
+        const err2 = {
+          instancePath: instancePath + '/output_and_vessels',
+          schemaPath: '#/properties/output_and_vessels/enum',
+          keyword: 'enum',
+          params: { allowedValues: schema49.properties.output_and_vessels.enum },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
   } else {
-    const err1 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    const err3 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
     if (vErrors === null) {
-      vErrors = [err1];
+      vErrors = [err3];
     } else {
-      vErrors.push(err1);
+      vErrors.push(err3);
     }
     errors++;
   }
@@ -23757,7 +23802,7 @@ function validate634(
   }
   if (data && typeof data == 'object' && !Array.isArray(data)) {
     for (const key0 in data) {
-      if (!(key0 === 'ask_first' || key0 === 'common_mistake')) {
+      if (!(key0 === 'ask_first' || key0 === 'common_mistake' || key0 === 'output_and_vessels')) {
         const err0 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -23800,12 +23845,49 @@ function validate634(
         errors = vErrors.length;
       }
     }
+    if (data.output_and_vessels !== undefined) {
+      let data2 = data.output_and_vessels;
+      if (typeof data2 !== 'string') {
+        const err1 = {
+          instancePath: instancePath + '/output_and_vessels',
+          schemaPath: '#/properties/output_and_vessels/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err1];
+        } else {
+          vErrors.push(err1);
+        }
+        errors++;
+      }
+      if (!(
+        data2 === 'output_falls_vessels_squeeze' ||
+        data2 === 'vessels_have_let_go' ||
+        data2 === 'both_fail' ||
+        data2 === 'neither' ||
+        data2 === 'cannot_say'
+      )) {
+        const err2 = {
+          instancePath: instancePath + '/output_and_vessels',
+          schemaPath: '#/properties/output_and_vessels/enum',
+          keyword: 'enum',
+          params: { allowedValues: schema49.properties.output_and_vessels.enum },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
   } else {
-    const err1 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    const err3 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
     if (vErrors === null) {
-      vErrors = [err1];
+      vErrors = [err3];
     } else {
-      vErrors.push(err1);
+      vErrors.push(err3);
     }
     errors++;
   }

@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
 import type { Sheet } from '../../../src/index.ts';
-import { keyed } from '../common/keyed.ts';
-import { sentence } from '../common/sentence.ts';
+import { keyed } from './keyed.ts';
+import { sentence } from './sentence.ts';
 
 /** Why: the rules that are met or count, in the outcome's own sentences. */
 export function Why({ sheet }: { readonly sheet: Sheet }): ReactNode {

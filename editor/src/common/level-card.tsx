@@ -1,18 +1,25 @@
 import type { ReactNode } from 'react';
 import type { SheetLevel } from '../../../src/index.ts';
-import { keyed } from '../common/keyed.ts';
-import { sentence } from '../common/sentence.ts';
+import { keyed } from './keyed.ts';
+import { sentence } from './sentence.ts';
 import { Ladder, shadeOf } from './ladder.tsx';
 
 /** The level and what to do, whom to tell and by when. What is not settled never looks settled. */
-export function LevelCard({ level }: { readonly level: SheetLevel }): ReactNode {
+export function LevelCard({
+  level,
+  id = 'outcome',
+}: {
+  readonly level: SheetLevel;
+  /** Of the heading, so that a page can lead there. */
+  readonly id?: string;
+}): ReactNode {
   const { kind, reached, ladder } = level;
   const shade = reached === null ? 'none' : shadeOf(reached, ladder.length);
   return (
     <section className={`level level-${kind}`} data-shade={shade} aria-label="Level">
       <header className="level-head">
         {kind === 'at_least' && <span className="level-flag">Not settled</span>}
-        <h2 id="outcome" className="level-heading" tabIndex={-1}>
+        <h2 id={id} className="level-heading" tabIndex={-1}>
           {level.heading}
         </h2>
         {level.couldBe !== null && <p className="level-could">{level.couldBe}</p>}
