@@ -37,9 +37,12 @@ import { protocolsAsOne } from './ward/as-one.ts';
 import { wardOutcomeOf } from './ward/series-to-ward-outcome.ts';
 import type { Ward } from './ward/ward.ts';
 
+export { isName, startTexts, type StartFrom } from './authoring/start-texts.ts';
 export { completionsAt, type AuthoringQuestion, type Completion } from './authoring/completions-at.ts';
+export { ordinaryValues, type OrdinaryValue } from './authoring/ordinary-values.ts';
 export {
   documentToCasesReport,
+  numbersOf,
   type CaseReport,
   type CasesReport,
   type DecidingRule,
@@ -55,6 +58,12 @@ export { mendsOf, type CheckAgain, type Mend } from './authoring/mends-of.ts';
 export type { OfferKind } from './authoring/offers/offer.ts';
 export { spliced, type Splice } from './authoring/splice.ts';
 export type { Plain } from './authoring/yaml-text.ts';
+export { Workbench, type CaseAnswer, type Written, type WrittenTexts } from './authoring/workbench.ts';
+export {
+  lookForUnguarded,
+  type UnguardedChange,
+  type UnguardedSearch,
+} from './review/guards/look-for-unguarded.ts';
 export { showProblem } from './problems/show-problem.ts';
 export {
   blanks,
