@@ -77,7 +77,7 @@ async function readReader(asked: string, terminal: Terminal): Promise<Compiled |
   try {
     if ((await kindOf(path)) === 'ward') {
       const { loadWard } = await import('./load-ward.ts');
-      const { ward, problems } = await loadWard(path);
+      const { ward, problems } = await loadWard(path, null);
       if (!ward) say(problems, terminal);
       return ward;
     }

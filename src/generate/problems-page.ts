@@ -5,7 +5,7 @@ import { catalogue, type Code } from '../problems/catalogue.ts';
 import { pageBanner, type Output } from './output.ts';
 
 interface Examples {
-  readonly of?: 'protocol' | 'ladder' | 'cases' | 'child';
+  readonly of?: 'protocol' | 'ladder' | 'cases' | 'child' | 'ward';
   readonly reject: readonly string[];
   readonly accept: readonly string[];
 }
@@ -35,6 +35,7 @@ const placeWords = {
   ladder: 'a ladder',
   cases: 'a case file',
   child: 'a protocol that is based on another',
+  ward: 'a ward policy',
 } as const;
 
 function section(code: Code): string {

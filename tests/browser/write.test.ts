@@ -87,6 +87,7 @@ test('the field offers words of the schema and names that the file declares, and
   const declared = [
     ...bundledText('lessons/two_signs_together/protocol.yaml').matchAll(/- rule: (\w+)/g),
   ].map(([, name]) => name ?? '');
+  expect(declared).not.toEqual([]);
   await offers
     .getByText(declared[0] ?? '', { exact: true })
     .first()

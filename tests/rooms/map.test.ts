@@ -9,7 +9,7 @@ import { firstPoint, frameOf, movedBy, placeOf, pointAt } from '../../editor/src
 import { labelsOf } from '../../editor/src/common/map/labels.ts';
 import { PlaneMap } from '../../editor/src/common/map/plane-map.tsx';
 import { rangesAt } from '../../editor/src/common/map/regions.tsx';
-import { caution, linesOf, planeOf, readSet, type Plane } from '../../src/index.ts';
+import { caution, linesOverPlane, planeOf, readSet, type Plane } from '../../src/index.ts';
 import { askable } from '../bundled.ts';
 
 const compiled = askable('pressure_reading');
@@ -20,7 +20,7 @@ const held = readSet(
   compiled,
 ).series as NonNullable<ReturnType<typeof readSet>['series']>;
 const plane = planeOf(compiled, { axes, held });
-const lines = linesOf(compiled, { axes, held });
+const lines = linesOverPlane(compiled, { axes, held });
 const frame = frameOf(plane, false);
 
 const page = (): Document => parseHTML('<html><body></body></html>').document;

@@ -19,7 +19,7 @@ import { RoomHead } from './room-head.tsx';
 import { changed, isBlank, newPatient } from './state.ts';
 import { useForm } from './use-form.ts';
 import { useIdle } from './use-idle.ts';
-import { useReading } from './use-reading.ts';
+import { useIsBehind, useReading } from './use-reading.ts';
 
 interface Props {
   readonly protocol: SiteProtocol;
@@ -83,6 +83,7 @@ function Room({ protocol, protocols, form, onChoose, onMakeCase, onNewPatient }:
   const given = { ...patient, at: patient.takenAt ?? opened };
   const text = givenToJson(given, form.patient);
   const reading = useReading(text);
+  const isBehind = useIsBehind(reading, text);
   const left = useIdle(isBlank(patient), onNewPatient);
   const fields = useMemo(() => [...form.needs, ...form.helps].flatMap((group) => group.fields), [form]);
   const held = heldBack(given, fields, form.patient, form.limits);
@@ -142,6 +143,7 @@ function Room({ protocol, protocols, form, onChoose, onMakeCase, onNewPatient }:
           reading={reading}
           held={held}
           isTyping={isTyping}
+          isBehind={isBehind}
           isBlank={isBlank(patient)}
           hasTime={patient.takenAt !== null}
           bed={patient.background.bed}

@@ -95,6 +95,10 @@ const schema19 = {
       properties: {
         ask_first: { $ref: 'dictionary.schema.json#/$defs/text' },
         common_mistake: { $ref: 'dictionary.schema.json#/$defs/text' },
+        output_and_vessels: {
+          type: 'string',
+          enum: ['output_falls_vessels_squeeze', 'vessels_have_let_go', 'both_fail', 'neither', 'cannot_say'],
+        },
       },
       additionalProperties: false,
     },
@@ -2195,6 +2199,10 @@ const schema49 = {
   properties: {
     ask_first: { $ref: 'dictionary.schema.json#/$defs/text' },
     common_mistake: { $ref: 'dictionary.schema.json#/$defs/text' },
+    output_and_vessels: {
+      type: 'string',
+      enum: ['output_falls_vessels_squeeze', 'vessels_have_let_go', 'both_fail', 'neither', 'cannot_say'],
+    },
   },
   additionalProperties: false,
 };
@@ -2214,7 +2222,7 @@ function validate156(
   }
   if (data && typeof data == 'object' && !Array.isArray(data)) {
     for (const key0 in data) {
-      if (!(key0 === 'ask_first' || key0 === 'common_mistake')) {
+      if (!(key0 === 'ask_first' || key0 === 'common_mistake' || key0 === 'output_and_vessels')) {
         const err0 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -2257,12 +2265,49 @@ function validate156(
         errors = vErrors.length;
       }
     }
+    if (data.output_and_vessels !== undefined) {
+      let data2 = data.output_and_vessels;
+      if (typeof data2 !== 'string') {
+        const err1 = {
+          instancePath: instancePath + '/output_and_vessels',
+          schemaPath: '#/properties/output_and_vessels/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err1];
+        } else {
+          vErrors.push(err1);
+        }
+        errors++;
+      }
+      if (!(
+        data2 === 'output_falls_vessels_squeeze' ||
+        data2 === 'vessels_have_let_go' ||
+        data2 === 'both_fail' ||
+        data2 === 'neither' ||
+        data2 === 'cannot_say'
+      )) {
+        const err2 = {
+          instancePath: instancePath + '/output_and_vessels',
+          schemaPath: '#/properties/output_and_vessels/enum',
+          keyword: 'enum',
+          params: { allowedValues: schema49.properties.output_and_vessels.enum },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
   } else {
-    const err1 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    const err3 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
     if (vErrors === null) {
-      vErrors = [err1];
+      vErrors = [err3];
     } else {
-      vErrors.push(err1);
+      vErrors.push(err3);
     }
     errors++;
   }
@@ -5721,6 +5766,7 @@ const schema60 = {
     contradictions: { type: 'array', items: { $ref: '#/$defs/contradiction' } },
     inputs: { type: 'array', items: { $ref: '#/$defs/input' } },
     steps: { type: 'array', items: { $ref: '#/$defs/step' } },
+    faults: { type: 'array', items: { $ref: '#/$defs/fault' } },
     answers: { $ref: '#/$defs/answers' },
   },
   required: [
@@ -5768,6 +5814,17 @@ const schema60 = {
         shift: { type: 'integer' },
       },
       required: ['lower', 'higher', 'may_be_equal', 'scale', 'factor', 'shift'],
+      additionalProperties: false,
+    },
+    fault: {
+      type: 'object',
+      properties: {
+        fault: { $ref: 'dictionary.schema.json#/$defs/name' },
+        is_there: { $ref: '#/$defs/expression' },
+        reads_high: { type: 'object', additionalProperties: { type: 'integer', minimum: 1 } },
+        reads_low: { type: 'object', additionalProperties: { type: 'integer', minimum: 1 } },
+      },
+      required: ['fault', 'is_there', 'reads_high', 'reads_low'],
       additionalProperties: false,
     },
     input: {
@@ -7355,6 +7412,248 @@ validate211.evaluated = { props: true, dynamicProps: false, dynamicItems: false 
 const schema69 = {
   type: 'object',
   properties: {
+    fault: { $ref: 'dictionary.schema.json#/$defs/name' },
+    is_there: { $ref: '#/$defs/expression' },
+    reads_high: { type: 'object', additionalProperties: { type: 'integer', minimum: 1 } },
+    reads_low: { type: 'object', additionalProperties: { type: 'integer', minimum: 1 } },
+  },
+  required: ['fault', 'is_there', 'reads_high', 'reads_low'],
+  additionalProperties: false,
+};
+
+function validate227(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate227.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.fault === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'fault' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.is_there === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'is_there' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    if (data.reads_high === undefined) {
+      const err2 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'reads_high' },
+      };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    if (data.reads_low === undefined) {
+      const err3 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'reads_low' },
+      };
+      if (vErrors === null) {
+        vErrors = [err3];
+      } else {
+        vErrors.push(err3);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'fault' || key0 === 'is_there' || key0 === 'reads_high' || key0 === 'reads_low')) {
+        const err4 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err4];
+        } else {
+          vErrors.push(err4);
+        }
+        errors++;
+      }
+    }
+    if (data.fault !== undefined) {
+      if (
+        !validate194(data.fault, {
+          instancePath: instancePath + '/fault',
+          parentData: data,
+          parentDataProperty: 'fault',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate194.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.is_there !== undefined) {
+      if (
+        !validate212(data.is_there, {
+          instancePath: instancePath + '/is_there',
+          parentData: data,
+          parentDataProperty: 'is_there',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate212.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.reads_high !== undefined) {
+      let data2 = data.reads_high;
+      if (data2 && typeof data2 == 'object' && !Array.isArray(data2)) {
+        for (const key1 in data2) {
+          let data3 = data2[key1];
+          if (!(typeof data3 == 'number' && !(data3 % 1) && !isNaN(data3) && isFinite(data3))) {
+            const err5 = {
+              instancePath: instancePath + '/reads_high/' + key1.replace(/~/g, '~0').replace(/\//g, '~1'),
+              schemaPath: '#/properties/reads_high/additionalProperties/type',
+              keyword: 'type',
+              params: { type: 'integer' },
+            };
+            if (vErrors === null) {
+              vErrors = [err5];
+            } else {
+              vErrors.push(err5);
+            }
+            errors++;
+          }
+          if (typeof data3 == 'number' && isFinite(data3)) {
+            if (data3 < 1 || isNaN(data3)) {
+              const err6 = {
+                instancePath: instancePath + '/reads_high/' + key1.replace(/~/g, '~0').replace(/\//g, '~1'),
+                schemaPath: '#/properties/reads_high/additionalProperties/minimum',
+                keyword: 'minimum',
+                params: { comparison: '>=', limit: 1 },
+              };
+              if (vErrors === null) {
+                vErrors = [err6];
+              } else {
+                vErrors.push(err6);
+              }
+              errors++;
+            }
+          }
+        }
+      } else {
+        const err7 = {
+          instancePath: instancePath + '/reads_high',
+          schemaPath: '#/properties/reads_high/type',
+          keyword: 'type',
+          params: { type: 'object' },
+        };
+        if (vErrors === null) {
+          vErrors = [err7];
+        } else {
+          vErrors.push(err7);
+        }
+        errors++;
+      }
+    }
+    if (data.reads_low !== undefined) {
+      let data4 = data.reads_low;
+      if (data4 && typeof data4 == 'object' && !Array.isArray(data4)) {
+        for (const key2 in data4) {
+          let data5 = data4[key2];
+          if (!(typeof data5 == 'number' && !(data5 % 1) && !isNaN(data5) && isFinite(data5))) {
+            const err8 = {
+              instancePath: instancePath + '/reads_low/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
+              schemaPath: '#/properties/reads_low/additionalProperties/type',
+              keyword: 'type',
+              params: { type: 'integer' },
+            };
+            if (vErrors === null) {
+              vErrors = [err8];
+            } else {
+              vErrors.push(err8);
+            }
+            errors++;
+          }
+          if (typeof data5 == 'number' && isFinite(data5)) {
+            if (data5 < 1 || isNaN(data5)) {
+              const err9 = {
+                instancePath: instancePath + '/reads_low/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
+                schemaPath: '#/properties/reads_low/additionalProperties/minimum',
+                keyword: 'minimum',
+                params: { comparison: '>=', limit: 1 },
+              };
+              if (vErrors === null) {
+                vErrors = [err9];
+              } else {
+                vErrors.push(err9);
+              }
+              errors++;
+            }
+          }
+        }
+      } else {
+        const err10 = {
+          instancePath: instancePath + '/reads_low',
+          schemaPath: '#/properties/reads_low/type',
+          keyword: 'type',
+          params: { type: 'object' },
+        };
+        if (vErrors === null) {
+          vErrors = [err10];
+        } else {
+          vErrors.push(err10);
+        }
+        errors++;
+      }
+    }
+  } else {
+    const err11 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err11];
+    } else {
+      vErrors.push(err11);
+    }
+    errors++;
+  }
+  validate227.errors = vErrors;
+  return errors === 0;
+}
+validate227.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema70 = {
+  type: 'object',
+  properties: {
     applies: { $ref: '#/$defs/truth' },
     levels: { $ref: '#/$defs/levels' },
     rules: { type: 'object', additionalProperties: { $ref: '#/$defs/rule' } },
@@ -7363,20 +7662,20 @@ const schema69 = {
   required: ['applies', 'levels', 'rules', 'measures'],
   additionalProperties: false,
 };
-const schema70 = {
+const schema71 = {
   type: 'object',
   properties: { certain: { $ref: '#/$defs/expression' }, possible: { $ref: '#/$defs/expression' } },
   required: ['certain', 'possible'],
   additionalProperties: false,
 };
 
-function validate228(
+function validate232(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate228.evaluated;
+  const evaluated0 = validate232.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -7465,12 +7764,12 @@ function validate228(
     }
     errors++;
   }
-  validate228.errors = vErrors;
+  validate232.errors = vErrors;
   return errors === 0;
 }
-validate228.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate232.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema71 = {
+const schema72 = {
   type: 'object',
   properties: {
     raised: { $ref: '#/$defs/expression' },
@@ -7481,13 +7780,13 @@ const schema71 = {
   additionalProperties: false,
 };
 
-function validate232(
+function validate236(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate232.evaluated;
+  const evaluated0 = validate236.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -7604,12 +7903,12 @@ function validate232(
     }
     errors++;
   }
-  validate232.errors = vErrors;
+  validate236.errors = vErrors;
   return errors === 0;
 }
-validate232.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate236.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema72 = {
+const schema73 = {
   type: 'object',
   properties: {
     certain: { $ref: '#/$defs/expression' },
@@ -7623,13 +7922,13 @@ const schema72 = {
   additionalProperties: false,
 };
 
-function validate237(
+function validate241(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate237.evaluated;
+  const evaluated0 = validate241.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -7802,7 +8101,7 @@ function validate237(
     }
     if (data.explained !== undefined) {
       if (
-        !validate228(data.explained, {
+        !validate232(data.explained, {
           instancePath: instancePath + '/explained',
           parentData: data,
           parentDataProperty: 'explained',
@@ -7810,7 +8109,7 @@ function validate237(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate228.errors);
+        vErrors = joined(vErrors, validate232.errors);
         errors = vErrors.length;
       }
     }
@@ -7837,12 +8136,12 @@ function validate237(
     }
     errors++;
   }
-  validate237.errors = vErrors;
+  validate241.errors = vErrors;
   return errors === 0;
 }
-validate237.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate241.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema73 = {
+const schema74 = {
   type: 'object',
   properties: {
     low: { $ref: '#/$defs/expression' },
@@ -7859,13 +8158,13 @@ const schema73 = {
 };
 const pattern16 = new RegExp('^[0-9]+$', 'u');
 
-function validate245(
+function validate249(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate245.evaluated;
+  const evaluated0 = validate249.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8167,18 +8466,18 @@ function validate245(
     }
     errors++;
   }
-  validate245.errors = vErrors;
+  validate249.errors = vErrors;
   return errors === 0;
 }
-validate245.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate249.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate227(
+function validate231(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate227.evaluated;
+  const evaluated0 = validate231.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8260,24 +8559,10 @@ function validate227(
     }
     if (data.applies !== undefined) {
       if (
-        !validate228(data.applies, {
+        !validate232(data.applies, {
           instancePath: instancePath + '/applies',
           parentData: data,
           parentDataProperty: 'applies',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate228.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.levels !== undefined) {
-      if (
-        !validate232(data.levels, {
-          instancePath: instancePath + '/levels',
-          parentData: data,
-          parentDataProperty: 'levels',
           rootData,
           dynamicAnchors,
         })
@@ -8286,12 +8571,26 @@ function validate227(
         errors = vErrors.length;
       }
     }
+    if (data.levels !== undefined) {
+      if (
+        !validate236(data.levels, {
+          instancePath: instancePath + '/levels',
+          parentData: data,
+          parentDataProperty: 'levels',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate236.errors);
+        errors = vErrors.length;
+      }
+    }
     if (data.rules !== undefined) {
       let data2 = data.rules;
       if (data2 && typeof data2 == 'object' && !Array.isArray(data2)) {
         for (const key1 in data2) {
           if (
-            !validate237(data2[key1], {
+            !validate241(data2[key1], {
               instancePath: instancePath + '/rules/' + key1.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data2,
               parentDataProperty: key1,
@@ -8299,7 +8598,7 @@ function validate227(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate237.errors);
+            vErrors = joined(vErrors, validate241.errors);
             errors = vErrors.length;
           }
         }
@@ -8323,7 +8622,7 @@ function validate227(
       if (data4 && typeof data4 == 'object' && !Array.isArray(data4)) {
         for (const key2 in data4) {
           if (
-            !validate245(data4[key2], {
+            !validate249(data4[key2], {
               instancePath: instancePath + '/measures/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data4,
               parentDataProperty: key2,
@@ -8331,7 +8630,7 @@ function validate227(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate245.errors);
+            vErrors = joined(vErrors, validate249.errors);
             errors = vErrors.length;
           }
         }
@@ -8359,10 +8658,10 @@ function validate227(
     }
     errors++;
   }
-  validate227.errors = vErrors;
+  validate231.errors = vErrors;
   return errors === 0;
 }
-validate227.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate231.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const pattern13 = new RegExp('^sha256:[0-9a-f]{64}$', 'u');
 
@@ -8811,9 +9110,42 @@ function validate193(
         errors++;
       }
     }
+    if (data.faults !== undefined) {
+      let data14 = data.faults;
+      if (Array.isArray(data14)) {
+        const len5 = data14.length;
+        for (let i5 = 0; i5 < len5; i5++) {
+          if (
+            !validate227(data14[i5], {
+              instancePath: instancePath + '/faults/' + i5,
+              parentData: data14,
+              parentDataProperty: i5,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate227.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err22 = {
+          instancePath: instancePath + '/faults',
+          schemaPath: '#/properties/faults/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err22];
+        } else {
+          vErrors.push(err22);
+        }
+        errors++;
+      }
+    }
     if (data.answers !== undefined) {
       if (
-        !validate227(data.answers, {
+        !validate231(data.answers, {
           instancePath: instancePath + '/answers',
           parentData: data,
           parentDataProperty: 'answers',
@@ -8821,16 +9153,16 @@ function validate193(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate227.errors);
+        vErrors = joined(vErrors, validate231.errors);
         errors = vErrors.length;
       }
     }
   } else {
-    const err22 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    const err23 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
     if (vErrors === null) {
-      vErrors = [err22];
+      vErrors = [err23];
     } else {
-      vErrors.push(err22);
+      vErrors.push(err23);
     }
     errors++;
   }
@@ -8839,8 +9171,8 @@ function validate193(
 }
 validate193.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const outcome = validate254;
-const schema74 = {
+export const outcome = validate258;
+const schema75 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'outcome.schema.json',
   type: 'object',
@@ -9153,13 +9485,13 @@ const schema74 = {
   },
 };
 
-function validate255(
+function validate259(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate255.evaluated;
+  const evaluated0 = validate259.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9199,18 +9531,18 @@ function validate255(
     }
     errors++;
   }
-  validate255.errors = vErrors;
+  validate259.errors = vErrors;
   return errors === 0;
 }
-validate255.evaluated = { dynamicProps: false, dynamicItems: false };
+validate259.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate257(
+function validate261(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate257.evaluated;
+  const evaluated0 = validate261.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9245,12 +9577,12 @@ function validate257(
     }
     errors++;
   }
-  validate257.errors = vErrors;
+  validate261.errors = vErrors;
   return errors === 0;
 }
-validate257.evaluated = { dynamicProps: false, dynamicItems: false };
+validate261.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema77 = {
+const schema78 = {
   type: 'object',
   properties: {
     protocol: { $ref: '#/$defs/name' },
@@ -9264,13 +9596,13 @@ const schema77 = {
   additionalProperties: false,
 };
 
-function validate260(
+function validate264(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate260.evaluated;
+  const evaluated0 = validate264.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9310,12 +9642,12 @@ function validate260(
     }
     errors++;
   }
-  validate260.errors = vErrors;
+  validate264.errors = vErrors;
   return errors === 0;
 }
-validate260.evaluated = { dynamicProps: false, dynamicItems: false };
+validate264.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema79 = {
+const schema80 = {
   type: 'object',
   properties: {
     limit: { $ref: '#/$defs/name' },
@@ -9327,15 +9659,15 @@ const schema79 = {
   required: ['limit', 'value', 'instead_of', 'because'],
   additionalProperties: false,
 };
-const schema80 = { type: 'string', maxLength: 40 };
+const schema81 = { type: 'string', maxLength: 40 };
 
-function validate265(
+function validate269(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate265.evaluated;
+  const evaluated0 = validate269.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9361,18 +9693,18 @@ function validate265(
     }
     errors++;
   }
-  validate265.errors = vErrors;
+  validate269.errors = vErrors;
   return errors === 0;
 }
-validate265.evaluated = { dynamicProps: false, dynamicItems: false };
+validate269.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate263(
+function validate267(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate263.evaluated;
+  const evaluated0 = validate267.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9460,7 +9792,7 @@ function validate263(
     }
     if (data.limit !== undefined) {
       if (
-        !validate260(data.limit, {
+        !validate264(data.limit, {
           instancePath: instancePath + '/limit',
           parentData: data,
           parentDataProperty: 'limit',
@@ -9468,7 +9800,7 @@ function validate263(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate260.errors);
+        vErrors = joined(vErrors, validate264.errors);
         errors = vErrors.length;
       }
     }
@@ -9508,7 +9840,7 @@ function validate263(
     }
     if (data.unit !== undefined) {
       if (
-        !validate265(data.unit, {
+        !validate269(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -9516,13 +9848,13 @@ function validate263(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate265.errors);
+        vErrors = joined(vErrors, validate269.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate257(data.because, {
+        !validate261(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -9530,7 +9862,7 @@ function validate263(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate257.errors);
+        vErrors = joined(vErrors, validate261.errors);
         errors = vErrors.length;
       }
     }
@@ -9543,12 +9875,12 @@ function validate263(
     }
     errors++;
   }
-  validate263.errors = vErrors;
+  validate267.errors = vErrors;
   return errors === 0;
 }
-validate263.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate267.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema81 = {
+const schema82 = {
   type: 'object',
   properties: {
     rule: { $ref: '#/$defs/name' },
@@ -9559,13 +9891,13 @@ const schema81 = {
   additionalProperties: false,
 };
 
-function validate269(
+function validate273(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate269.evaluated;
+  const evaluated0 = validate273.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9633,7 +9965,7 @@ function validate269(
     }
     if (data.rule !== undefined) {
       if (
-        !validate260(data.rule, {
+        !validate264(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -9641,13 +9973,13 @@ function validate269(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate260.errors);
+        vErrors = joined(vErrors, validate264.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate257(data.title, {
+        !validate261(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -9655,13 +9987,13 @@ function validate269(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate257.errors);
+        vErrors = joined(vErrors, validate261.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate257(data.because, {
+        !validate261(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -9669,7 +10001,7 @@ function validate269(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate257.errors);
+        vErrors = joined(vErrors, validate261.errors);
         errors = vErrors.length;
       }
     }
@@ -9682,18 +10014,18 @@ function validate269(
     }
     errors++;
   }
-  validate269.errors = vErrors;
+  validate273.errors = vErrors;
   return errors === 0;
 }
-validate269.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate273.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate259(
+function validate263(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate259.evaluated;
+  const evaluated0 = validate263.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9810,7 +10142,7 @@ function validate259(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate260(data.protocol, {
+        !validate264(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -9818,7 +10150,7 @@ function validate259(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate260.errors);
+        vErrors = joined(vErrors, validate264.errors);
         errors = vErrors.length;
       }
     }
@@ -9871,7 +10203,7 @@ function validate259(
     }
     if (data.title !== undefined) {
       if (
-        !validate257(data.title, {
+        !validate261(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -9879,7 +10211,7 @@ function validate259(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate257.errors);
+        vErrors = joined(vErrors, validate261.errors);
         errors = vErrors.length;
       }
     }
@@ -9921,7 +10253,7 @@ function validate259(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate263(data4[i0], {
+            !validate267(data4[i0], {
               instancePath: instancePath + '/limits/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -9929,7 +10261,7 @@ function validate259(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate263.errors);
+            vErrors = joined(vErrors, validate267.errors);
             errors = vErrors.length;
           }
         }
@@ -9954,7 +10286,7 @@ function validate259(
         const len1 = data6.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate269(data6[i1], {
+            !validate273(data6[i1], {
               instancePath: instancePath + '/withdrawn/' + i1,
               parentData: data6,
               parentDataProperty: i1,
@@ -9962,7 +10294,7 @@ function validate259(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate269.errors);
+            vErrors = joined(vErrors, validate273.errors);
             errors = vErrors.length;
           }
         }
@@ -9990,21 +10322,21 @@ function validate259(
     }
     errors++;
   }
-  validate259.errors = vErrors;
+  validate263.errors = vErrors;
   return errors === 0;
 }
-validate259.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate263.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema82 = { type: 'array', items: { $ref: '#/$defs/sentence' } };
-const schema83 = { type: 'string', minLength: 1 };
+const schema83 = { type: 'array', items: { $ref: '#/$defs/sentence' } };
+const schema84 = { type: 'string', minLength: 1 };
 
-function validate276(
+function validate280(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate276.evaluated;
+  const evaluated0 = validate280.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10030,18 +10362,18 @@ function validate276(
     }
     errors++;
   }
-  validate276.errors = vErrors;
+  validate280.errors = vErrors;
   return errors === 0;
 }
-validate276.evaluated = { dynamicProps: false, dynamicItems: false };
+validate280.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate275(
+function validate279(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate275.evaluated;
+  const evaluated0 = validate279.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10052,7 +10384,7 @@ function validate275(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate276(data[i0], {
+        !validate280(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -10060,7 +10392,7 @@ function validate275(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate276.errors);
+        vErrors = joined(vErrors, validate280.errors);
         errors = vErrors.length;
       }
     }
@@ -10073,12 +10405,12 @@ function validate275(
     }
     errors++;
   }
-  validate275.errors = vErrors;
+  validate279.errors = vErrors;
   return errors === 0;
 }
-validate275.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate279.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-const schema84 = {
+const schema85 = {
   type: ['object', 'null'],
   properties: {
     at_least: { type: ['string', 'null'], maxLength: 60 },
@@ -10089,13 +10421,13 @@ const schema84 = {
   additionalProperties: false,
 };
 
-function validate280(
+function validate284(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate280.evaluated;
+  const evaluated0 = validate284.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10103,7 +10435,7 @@ function validate280(
     evaluated0.items = undefined;
   }
   if (!(data && typeof data == 'object' && !Array.isArray(data)) && data !== null) {
-    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema84.type } };
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema85.type } };
     if (vErrors === null) {
       vErrors = [err0];
     } else {
@@ -10177,7 +10509,7 @@ function validate280(
           instancePath: instancePath + '/at_least',
           schemaPath: '#/properties/at_least/type',
           keyword: 'type',
-          params: { type: schema84.properties.at_least.type },
+          params: { type: schema85.properties.at_least.type },
         };
         if (vErrors === null) {
           vErrors = [err5];
@@ -10205,7 +10537,7 @@ function validate280(
     }
     if (data.could_be !== undefined) {
       if (
-        !validate260(data.could_be, {
+        !validate264(data.could_be, {
           instancePath: instancePath + '/could_be',
           parentData: data,
           parentDataProperty: 'could_be',
@@ -10213,7 +10545,7 @@ function validate280(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate260.errors);
+        vErrors = joined(vErrors, validate264.errors);
         errors = vErrors.length;
       }
     }
@@ -10234,12 +10566,12 @@ function validate280(
       }
     }
   }
-  validate280.errors = vErrors;
+  validate284.errors = vErrors;
   return errors === 0;
 }
-validate280.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate284.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema85 = {
+const schema86 = {
   type: 'object',
   properties: {
     rule: { $ref: '#/$defs/name' },
@@ -10262,7 +10594,7 @@ const schema85 = {
   required: ['rule', 'title', 'state'],
   additionalProperties: false,
 };
-const schema86 = {
+const schema87 = {
   type: 'object',
   properties: {
     protocol: { $ref: '#/$defs/name' },
@@ -10272,13 +10604,13 @@ const schema86 = {
   additionalProperties: false,
 };
 
-function validate286(
+function validate290(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate286.evaluated;
+  const evaluated0 = validate290.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10332,7 +10664,7 @@ function validate286(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate260(data.protocol, {
+        !validate264(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -10340,7 +10672,7 @@ function validate286(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate260.errors);
+        vErrors = joined(vErrors, validate264.errors);
         errors = vErrors.length;
       }
     }
@@ -10400,20 +10732,20 @@ function validate286(
     }
     errors++;
   }
-  validate286.errors = vErrors;
+  validate290.errors = vErrors;
   return errors === 0;
 }
-validate286.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate290.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema87 = { type: 'array', items: { $ref: '#/$defs/name' } };
+const schema88 = { type: 'array', items: { $ref: '#/$defs/name' } };
 
-function validate292(
+function validate296(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate292.evaluated;
+  const evaluated0 = validate296.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10424,7 +10756,7 @@ function validate292(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate260(data[i0], {
+        !validate264(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -10432,7 +10764,7 @@ function validate292(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate260.errors);
+        vErrors = joined(vErrors, validate264.errors);
         errors = vErrors.length;
       }
     }
@@ -10445,12 +10777,12 @@ function validate292(
     }
     errors++;
   }
-  validate292.errors = vErrors;
+  validate296.errors = vErrors;
   return errors === 0;
 }
-validate292.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate296.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-const schema88 = {
+const schema89 = {
   type: 'object',
   properties: {
     observation: { $ref: '#/$defs/name' },
@@ -10466,13 +10798,13 @@ const schema88 = {
   additionalProperties: false,
 };
 
-function validate295(
+function validate299(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate295.evaluated;
+  const evaluated0 = validate299.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10535,7 +10867,7 @@ function validate295(
     }
     if (data.observation !== undefined) {
       if (
-        !validate260(data.observation, {
+        !validate264(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -10543,7 +10875,7 @@ function validate295(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate260.errors);
+        vErrors = joined(vErrors, validate264.errors);
         errors = vErrors.length;
       }
     }
@@ -10645,7 +10977,7 @@ function validate295(
     }
     if (data.unit !== undefined) {
       if (
-        !validate265(data.unit, {
+        !validate269(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -10653,13 +10985,13 @@ function validate295(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate265.errors);
+        vErrors = joined(vErrors, validate269.errors);
         errors = vErrors.length;
       }
     }
     if (data.choices !== undefined) {
       if (
-        !validate292(data.choices, {
+        !validate296(data.choices, {
           instancePath: instancePath + '/choices',
           parentData: data,
           parentDataProperty: 'choices',
@@ -10667,7 +10999,7 @@ function validate295(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate292.errors);
+        vErrors = joined(vErrors, validate296.errors);
         errors = vErrors.length;
       }
     }
@@ -10692,7 +11024,7 @@ function validate295(
           instancePath: instancePath + '/state',
           schemaPath: '#/properties/state/enum',
           keyword: 'enum',
-          params: { allowedValues: schema88.properties.state.enum },
+          params: { allowedValues: schema89.properties.state.enum },
         };
         if (vErrors === null) {
           vErrors = [err10];
@@ -10711,18 +11043,18 @@ function validate295(
     }
     errors++;
   }
-  validate295.errors = vErrors;
+  validate299.errors = vErrors;
   return errors === 0;
 }
-validate295.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate299.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate283(
+function validate287(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate283.evaluated;
+  const evaluated0 = validate287.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10773,7 +11105,7 @@ function validate283(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema85.properties, key0)) {
+      if (!func5.call(schema86.properties, key0)) {
         const err3 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -10790,7 +11122,7 @@ function validate283(
     }
     if (data.rule !== undefined) {
       if (
-        !validate260(data.rule, {
+        !validate264(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -10798,13 +11130,13 @@ function validate283(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate260.errors);
+        vErrors = joined(vErrors, validate264.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate257(data.title, {
+        !validate261(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -10812,13 +11144,13 @@ function validate283(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate257.errors);
+        vErrors = joined(vErrors, validate261.errors);
         errors = vErrors.length;
       }
     }
     if (data.from !== undefined) {
       if (
-        !validate286(data.from, {
+        !validate290(data.from, {
           instancePath: instancePath + '/from',
           parentData: data,
           parentDataProperty: 'from',
@@ -10826,7 +11158,7 @@ function validate283(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate286.errors);
+        vErrors = joined(vErrors, validate290.errors);
         errors = vErrors.length;
       }
     }
@@ -10851,7 +11183,7 @@ function validate283(
           instancePath: instancePath + '/state',
           schemaPath: '#/properties/state/enum',
           keyword: 'enum',
-          params: { allowedValues: schema85.properties.state.enum },
+          params: { allowedValues: schema86.properties.state.enum },
         };
         if (vErrors === null) {
           vErrors = [err5];
@@ -10863,7 +11195,7 @@ function validate283(
     }
     if (data.level !== undefined) {
       if (
-        !validate260(data.level, {
+        !validate264(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -10871,13 +11203,13 @@ function validate283(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate260.errors);
+        vErrors = joined(vErrors, validate264.errors);
         errors = vErrors.length;
       }
     }
     if (data.lowered_from !== undefined) {
       if (
-        !validate260(data.lowered_from, {
+        !validate264(data.lowered_from, {
           instancePath: instancePath + '/lowered_from',
           parentData: data,
           parentDataProperty: 'lowered_from',
@@ -10885,7 +11217,7 @@ function validate283(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate260.errors);
+        vErrors = joined(vErrors, validate264.errors);
         errors = vErrors.length;
       }
     }
@@ -10922,7 +11254,7 @@ function validate283(
     }
     if (data.decided_by !== undefined) {
       if (
-        !validate275(data.decided_by, {
+        !validate279(data.decided_by, {
           instancePath: instancePath + '/decided_by',
           parentData: data,
           parentDataProperty: 'decided_by',
@@ -10930,13 +11262,13 @@ function validate283(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate275.errors);
+        vErrors = joined(vErrors, validate279.errors);
         errors = vErrors.length;
       }
     }
     if (data.waits_for !== undefined) {
       if (
-        !validate292(data.waits_for, {
+        !validate296(data.waits_for, {
           instancePath: instancePath + '/waits_for',
           parentData: data,
           parentDataProperty: 'waits_for',
@@ -10944,7 +11276,7 @@ function validate283(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate292.errors);
+        vErrors = joined(vErrors, validate296.errors);
         errors = vErrors.length;
       }
     }
@@ -10954,7 +11286,7 @@ function validate283(
         const len0 = data9.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate295(data9[i0], {
+            !validate299(data9[i0], {
               instancePath: instancePath + '/decided_if/' + i0,
               parentData: data9,
               parentDataProperty: i0,
@@ -10962,7 +11294,7 @@ function validate283(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate295.errors);
+            vErrors = joined(vErrors, validate299.errors);
             errors = vErrors.length;
           }
         }
@@ -10983,7 +11315,7 @@ function validate283(
     }
     if (data.no_value !== undefined) {
       if (
-        !validate275(data.no_value, {
+        !validate279(data.no_value, {
           instancePath: instancePath + '/no_value',
           parentData: data,
           parentDataProperty: 'no_value',
@@ -10991,13 +11323,13 @@ function validate283(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate275.errors);
+        vErrors = joined(vErrors, validate279.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained_by !== undefined) {
       if (
-        !validate276(data.explained_by, {
+        !validate280(data.explained_by, {
           instancePath: instancePath + '/explained_by',
           parentData: data,
           parentDataProperty: 'explained_by',
@@ -11005,13 +11337,13 @@ function validate283(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate276.errors);
+        vErrors = joined(vErrors, validate280.errors);
         errors = vErrors.length;
       }
     }
     if (data.could_be_explained_by !== undefined) {
       if (
-        !validate276(data.could_be_explained_by, {
+        !validate280(data.could_be_explained_by, {
           instancePath: instancePath + '/could_be_explained_by',
           parentData: data,
           parentDataProperty: 'could_be_explained_by',
@@ -11019,13 +11351,13 @@ function validate283(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate276.errors);
+        vErrors = joined(vErrors, validate280.errors);
         errors = vErrors.length;
       }
     }
     if (data.taken_back_by !== undefined) {
       if (
-        !validate276(data.taken_back_by, {
+        !validate280(data.taken_back_by, {
           instancePath: instancePath + '/taken_back_by',
           parentData: data,
           parentDataProperty: 'taken_back_by',
@@ -11033,13 +11365,13 @@ function validate283(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate276.errors);
+        vErrors = joined(vErrors, validate280.errors);
         errors = vErrors.length;
       }
     }
     if (data.could_be_taken_back_by !== undefined) {
       if (
-        !validate276(data.could_be_taken_back_by, {
+        !validate280(data.could_be_taken_back_by, {
           instancePath: instancePath + '/could_be_taken_back_by',
           parentData: data,
           parentDataProperty: 'could_be_taken_back_by',
@@ -11047,13 +11379,13 @@ function validate283(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate276.errors);
+        vErrors = joined(vErrors, validate280.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_reliable !== undefined) {
       if (
-        !validate275(data.not_reliable, {
+        !validate279(data.not_reliable, {
           instancePath: instancePath + '/not_reliable',
           parentData: data,
           parentDataProperty: 'not_reliable',
@@ -11061,7 +11393,7 @@ function validate283(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate275.errors);
+        vErrors = joined(vErrors, validate279.errors);
         errors = vErrors.length;
       }
     }
@@ -11074,12 +11406,12 @@ function validate283(
     }
     errors++;
   }
-  validate283.errors = vErrors;
+  validate287.errors = vErrors;
   return errors === 0;
 }
-validate283.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate287.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema89 = {
+const schema90 = {
   type: 'object',
   properties: {
     value: { type: 'number' },
@@ -11096,16 +11428,16 @@ const schema89 = {
   },
   additionalProperties: false,
 };
-const schema90 = { type: 'string', pattern: '^-?[0-9]+/[0-9]+$' };
+const schema91 = { type: 'string', pattern: '^-?[0-9]+/[0-9]+$' };
 const pattern22 = new RegExp('^-?[0-9]+/[0-9]+$', 'u');
 
-function validate309(
+function validate313(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate309.evaluated;
+  const evaluated0 = validate313.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11136,18 +11468,18 @@ function validate309(
     }
     errors++;
   }
-  validate309.errors = vErrors;
+  validate313.errors = vErrors;
   return errors === 0;
 }
-validate309.evaluated = { dynamicProps: false, dynamicItems: false };
+validate313.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate308(
+function validate312(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate308.evaluated;
+  const evaluated0 = validate312.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11156,7 +11488,7 @@ function validate308(
   }
   if (data && typeof data == 'object' && !Array.isArray(data)) {
     for (const key0 in data) {
-      if (!func5.call(schema89.properties, key0)) {
+      if (!func5.call(schema90.properties, key0)) {
         const err0 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -11190,7 +11522,7 @@ function validate308(
     }
     if (data.exact !== undefined) {
       if (
-        !validate309(data.exact, {
+        !validate313(data.exact, {
           instancePath: instancePath + '/exact',
           parentData: data,
           parentDataProperty: 'exact',
@@ -11198,7 +11530,7 @@ function validate308(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate309.errors);
+        vErrors = joined(vErrors, validate313.errors);
         errors = vErrors.length;
       }
     }
@@ -11221,7 +11553,7 @@ function validate308(
     }
     if (data.low_exact !== undefined) {
       if (
-        !validate309(data.low_exact, {
+        !validate313(data.low_exact, {
           instancePath: instancePath + '/low_exact',
           parentData: data,
           parentDataProperty: 'low_exact',
@@ -11229,7 +11561,7 @@ function validate308(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate309.errors);
+        vErrors = joined(vErrors, validate313.errors);
         errors = vErrors.length;
       }
     }
@@ -11252,7 +11584,7 @@ function validate308(
     }
     if (data.high_exact !== undefined) {
       if (
-        !validate309(data.high_exact, {
+        !validate313(data.high_exact, {
           instancePath: instancePath + '/high_exact',
           parentData: data,
           parentDataProperty: 'high_exact',
@@ -11260,13 +11592,13 @@ function validate308(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate309.errors);
+        vErrors = joined(vErrors, validate313.errors);
         errors = vErrors.length;
       }
     }
     if (data.unit !== undefined) {
       if (
-        !validate265(data.unit, {
+        !validate269(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -11274,7 +11606,7 @@ function validate308(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate265.errors);
+        vErrors = joined(vErrors, validate269.errors);
         errors = vErrors.length;
       }
     }
@@ -11342,7 +11674,7 @@ function validate308(
     }
     if (data.waits_for !== undefined) {
       if (
-        !validate292(data.waits_for, {
+        !validate296(data.waits_for, {
           instancePath: instancePath + '/waits_for',
           parentData: data,
           parentDataProperty: 'waits_for',
@@ -11350,7 +11682,7 @@ function validate308(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate292.errors);
+        vErrors = joined(vErrors, validate296.errors);
         errors = vErrors.length;
       }
     }
@@ -11394,12 +11726,12 @@ function validate308(
     }
     errors++;
   }
-  validate308.errors = vErrors;
+  validate312.errors = vErrors;
   return errors === 0;
 }
-validate308.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate312.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema91 = {
+const schema92 = {
   type: 'object',
   properties: {
     rule: { $ref: '#/$defs/name' },
@@ -11415,13 +11747,13 @@ const schema91 = {
   additionalProperties: false,
 };
 
-function validate316(
+function validate320(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate316.evaluated;
+  const evaluated0 = validate320.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11512,7 +11844,7 @@ function validate316(
     }
     if (data.rule !== undefined) {
       if (
-        !validate260(data.rule, {
+        !validate264(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -11520,13 +11852,13 @@ function validate316(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate260.errors);
+        vErrors = joined(vErrors, validate264.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate257(data.title, {
+        !validate261(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -11534,13 +11866,13 @@ function validate316(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate257.errors);
+        vErrors = joined(vErrors, validate261.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate260(data.level, {
+        !validate264(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -11548,13 +11880,13 @@ function validate316(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate260.errors);
+        vErrors = joined(vErrors, validate264.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate257(data.says, {
+        !validate261(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -11562,13 +11894,13 @@ function validate316(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate257.errors);
+        vErrors = joined(vErrors, validate261.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate257(data.because, {
+        !validate261(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -11576,13 +11908,13 @@ function validate316(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate257.errors);
+        vErrors = joined(vErrors, validate261.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained_by !== undefined) {
       if (
-        !validate276(data.explained_by, {
+        !validate280(data.explained_by, {
           instancePath: instancePath + '/explained_by',
           parentData: data,
           parentDataProperty: 'explained_by',
@@ -11590,13 +11922,13 @@ function validate316(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate276.errors);
+        vErrors = joined(vErrors, validate280.errors);
         errors = vErrors.length;
       }
     }
     if (data.ask !== undefined) {
       if (
-        !validate275(data.ask, {
+        !validate279(data.ask, {
           instancePath: instancePath + '/ask',
           parentData: data,
           parentDataProperty: 'ask',
@@ -11604,13 +11936,13 @@ function validate316(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate275.errors);
+        vErrors = joined(vErrors, validate279.errors);
         errors = vErrors.length;
       }
     }
     if (data.do !== undefined) {
       if (
-        !validate275(data.do, {
+        !validate279(data.do, {
           instancePath: instancePath + '/do',
           parentData: data,
           parentDataProperty: 'do',
@@ -11618,7 +11950,7 @@ function validate316(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate275.errors);
+        vErrors = joined(vErrors, validate279.errors);
         errors = vErrors.length;
       }
     }
@@ -11631,25 +11963,25 @@ function validate316(
     }
     errors++;
   }
-  validate316.errors = vErrors;
+  validate320.errors = vErrors;
   return errors === 0;
 }
-validate316.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate320.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema92 = {
+const schema93 = {
   type: 'object',
   properties: { observation: { $ref: '#/$defs/name' }, because: { type: 'string' } },
   required: ['observation'],
   additionalProperties: false,
 };
 
-function validate329(
+function validate333(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate329.evaluated;
+  const evaluated0 = validate333.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11689,7 +12021,7 @@ function validate329(
     }
     if (data.observation !== undefined) {
       if (
-        !validate260(data.observation, {
+        !validate264(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -11697,7 +12029,7 @@ function validate329(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate260.errors);
+        vErrors = joined(vErrors, validate264.errors);
         errors = vErrors.length;
       }
     }
@@ -11726,12 +12058,12 @@ function validate329(
     }
     errors++;
   }
-  validate329.errors = vErrors;
+  validate333.errors = vErrors;
   return errors === 0;
 }
-validate329.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate333.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema93 = {
+const schema94 = {
   type: 'object',
   properties: {
     observation: { $ref: '#/$defs/name' },
@@ -11745,13 +12077,13 @@ const schema93 = {
   additionalProperties: false,
 };
 
-function validate334(
+function validate338(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate334.evaluated;
+  const evaluated0 = validate338.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11812,7 +12144,7 @@ function validate334(
     }
     if (data.observation !== undefined) {
       if (
-        !validate260(data.observation, {
+        !validate264(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -11820,7 +12152,7 @@ function validate334(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate260.errors);
+        vErrors = joined(vErrors, validate264.errors);
         errors = vErrors.length;
       }
     }
@@ -11851,7 +12183,7 @@ function validate334(
           instancePath: instancePath + '/value',
           schemaPath: '#/properties/value/type',
           keyword: 'type',
-          params: { type: schema93.properties.value.type },
+          params: { type: schema94.properties.value.type },
         };
         if (vErrors === null) {
           vErrors = [err4];
@@ -11864,7 +12196,7 @@ function validate334(
         const len0 = data2.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate260(data2[i0], {
+            !validate264(data2[i0], {
               instancePath: instancePath + '/value/' + i0,
               parentData: data2,
               parentDataProperty: i0,
@@ -11872,7 +12204,7 @@ function validate334(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate260.errors);
+            vErrors = joined(vErrors, validate264.errors);
             errors = vErrors.length;
           }
         }
@@ -11914,7 +12246,7 @@ function validate334(
     }
     if (data.unit !== undefined) {
       if (
-        !validate265(data.unit, {
+        !validate269(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -11922,7 +12254,7 @@ function validate334(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate265.errors);
+        vErrors = joined(vErrors, validate269.errors);
         errors = vErrors.length;
       }
     }
@@ -11935,12 +12267,12 @@ function validate334(
     }
     errors++;
   }
-  validate334.errors = vErrors;
+  validate338.errors = vErrors;
   return errors === 0;
 }
-validate334.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate338.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema94 = {
+const schema95 = {
   type: 'object',
   properties: {
     fault: { $ref: '#/$defs/name' },
@@ -11953,7 +12285,7 @@ const schema94 = {
   required: ['fault', 'title', 'says', 'do', 'readings', 'changes'],
   additionalProperties: false,
 };
-const schema95 = {
+const schema96 = {
   type: 'object',
   properties: {
     observation: { $ref: '#/$defs/name' },
@@ -11966,13 +12298,13 @@ const schema95 = {
   additionalProperties: false,
 };
 
-function validate344(
+function validate348(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate344.evaluated;
+  const evaluated0 = validate348.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12046,7 +12378,7 @@ function validate344(
     }
     if (data.observation !== undefined) {
       if (
-        !validate260(data.observation, {
+        !validate264(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -12054,7 +12386,7 @@ function validate344(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate260.errors);
+        vErrors = joined(vErrors, validate264.errors);
         errors = vErrors.length;
       }
     }
@@ -12111,7 +12443,7 @@ function validate344(
     }
     if (data.unit !== undefined) {
       if (
-        !validate265(data.unit, {
+        !validate269(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -12119,7 +12451,7 @@ function validate344(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate265.errors);
+        vErrors = joined(vErrors, validate269.errors);
         errors = vErrors.length;
       }
     }
@@ -12132,12 +12464,12 @@ function validate344(
     }
     errors++;
   }
-  validate344.errors = vErrors;
+  validate348.errors = vErrors;
   return errors === 0;
 }
-validate344.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate348.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema96 = {
+const schema97 = {
   type: 'object',
   properties: {
     rule: { $ref: '#/$defs/name' },
@@ -12148,13 +12480,13 @@ const schema96 = {
   additionalProperties: false,
 };
 
-function validate348(
+function validate352(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate348.evaluated;
+  const evaluated0 = validate352.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12208,7 +12540,7 @@ function validate348(
     }
     if (data.rule !== undefined) {
       if (
-        !validate260(data.rule, {
+        !validate264(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -12216,13 +12548,13 @@ function validate348(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate260.errors);
+        vErrors = joined(vErrors, validate264.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate257(data.title, {
+        !validate261(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -12230,13 +12562,13 @@ function validate348(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate257.errors);
+        vErrors = joined(vErrors, validate261.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate260(data.level, {
+        !validate264(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -12244,7 +12576,7 @@ function validate348(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate260.errors);
+        vErrors = joined(vErrors, validate264.errors);
         errors = vErrors.length;
       }
     }
@@ -12257,18 +12589,18 @@ function validate348(
     }
     errors++;
   }
-  validate348.errors = vErrors;
+  validate352.errors = vErrors;
   return errors === 0;
 }
-validate348.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate352.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate339(
+function validate343(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate339.evaluated;
+  const evaluated0 = validate343.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12385,7 +12717,7 @@ function validate339(
     }
     if (data.fault !== undefined) {
       if (
-        !validate260(data.fault, {
+        !validate264(data.fault, {
           instancePath: instancePath + '/fault',
           parentData: data,
           parentDataProperty: 'fault',
@@ -12393,13 +12725,13 @@ function validate339(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate260.errors);
+        vErrors = joined(vErrors, validate264.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate257(data.title, {
+        !validate261(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -12407,13 +12739,13 @@ function validate339(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate257.errors);
+        vErrors = joined(vErrors, validate261.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate257(data.says, {
+        !validate261(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -12421,13 +12753,13 @@ function validate339(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate257.errors);
+        vErrors = joined(vErrors, validate261.errors);
         errors = vErrors.length;
       }
     }
     if (data.do !== undefined) {
       if (
-        !validate275(data.do, {
+        !validate279(data.do, {
           instancePath: instancePath + '/do',
           parentData: data,
           parentDataProperty: 'do',
@@ -12435,7 +12767,7 @@ function validate339(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate275.errors);
+        vErrors = joined(vErrors, validate279.errors);
         errors = vErrors.length;
       }
     }
@@ -12445,7 +12777,7 @@ function validate339(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate344(data4[i0], {
+            !validate348(data4[i0], {
               instancePath: instancePath + '/readings/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -12453,7 +12785,7 @@ function validate339(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate344.errors);
+            vErrors = joined(vErrors, validate348.errors);
             errors = vErrors.length;
           }
         }
@@ -12478,7 +12810,7 @@ function validate339(
         const len1 = data6.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate348(data6[i1], {
+            !validate352(data6[i1], {
               instancePath: instancePath + '/changes/' + i1,
               parentData: data6,
               parentDataProperty: i1,
@@ -12486,7 +12818,7 @@ function validate339(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate348.errors);
+            vErrors = joined(vErrors, validate352.errors);
             errors = vErrors.length;
           }
         }
@@ -12514,12 +12846,12 @@ function validate339(
     }
     errors++;
   }
-  validate339.errors = vErrors;
+  validate343.errors = vErrors;
   return errors === 0;
 }
-validate339.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate343.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema97 = {
+const schema98 = {
   type: 'object',
   properties: {
     level: { $ref: '#/$defs/name' },
@@ -12536,13 +12868,13 @@ const schema97 = {
   additionalProperties: false,
 };
 
-function validate354(
+function validate358(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate354.evaluated;
+  const evaluated0 = validate358.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12635,7 +12967,7 @@ function validate354(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema97.properties, key0)) {
+      if (!func5.call(schema98.properties, key0)) {
         const err6 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -12652,7 +12984,7 @@ function validate354(
     }
     if (data.level !== undefined) {
       if (
-        !validate260(data.level, {
+        !validate264(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -12660,7 +12992,7 @@ function validate354(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate260.errors);
+        vErrors = joined(vErrors, validate264.errors);
         errors = vErrors.length;
       }
     }
@@ -12766,7 +13098,7 @@ function validate354(
     }
     if (data.agreed_by !== undefined) {
       if (
-        !validate257(data.agreed_by, {
+        !validate261(data.agreed_by, {
           instancePath: instancePath + '/agreed_by',
           parentData: data,
           parentDataProperty: 'agreed_by',
@@ -12774,7 +13106,7 @@ function validate354(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate257.errors);
+        vErrors = joined(vErrors, validate261.errors);
         errors = vErrors.length;
       }
     }
@@ -12803,12 +13135,12 @@ function validate354(
     }
     errors++;
   }
-  validate354.errors = vErrors;
+  validate358.errors = vErrors;
   return errors === 0;
 }
-validate354.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate358.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema98 = {
+const schema99 = {
   type: 'object',
   properties: {
     observation: { $ref: '#/$defs/name' },
@@ -12819,13 +13151,13 @@ const schema98 = {
   additionalProperties: false,
 };
 
-function validate358(
+function validate362(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate358.evaluated;
+  const evaluated0 = validate362.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12879,7 +13211,7 @@ function validate358(
     }
     if (data.observation !== undefined) {
       if (
-        !validate260(data.observation, {
+        !validate264(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -12887,7 +13219,7 @@ function validate358(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate260.errors);
+        vErrors = joined(vErrors, validate264.errors);
         errors = vErrors.length;
       }
     }
@@ -12898,7 +13230,7 @@ function validate358(
           instancePath: instancePath + '/value',
           schemaPath: '#/properties/value/type',
           keyword: 'type',
-          params: { type: schema98.properties.value.type },
+          params: { type: schema99.properties.value.type },
         };
         if (vErrors === null) {
           vErrors = [err3];
@@ -12910,7 +13242,7 @@ function validate358(
     }
     if (data.unit !== undefined) {
       if (
-        !validate265(data.unit, {
+        !validate269(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -12918,7 +13250,7 @@ function validate358(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate265.errors);
+        vErrors = joined(vErrors, validate269.errors);
         errors = vErrors.length;
       }
     }
@@ -12931,12 +13263,12 @@ function validate358(
     }
     errors++;
   }
-  validate358.errors = vErrors;
+  validate362.errors = vErrors;
   return errors === 0;
 }
-validate358.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate362.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema99 = {
+const schema100 = {
   type: 'object',
   properties: {
     limit: { $ref: '#/$defs/name' },
@@ -12950,13 +13282,13 @@ const schema99 = {
   additionalProperties: false,
 };
 
-function validate362(
+function validate366(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate362.evaluated;
+  const evaluated0 = validate366.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -13031,7 +13363,7 @@ function validate362(
     }
     if (data.limit !== undefined) {
       if (
-        !validate260(data.limit, {
+        !validate264(data.limit, {
           instancePath: instancePath + '/limit',
           parentData: data,
           parentDataProperty: 'limit',
@@ -13039,7 +13371,7 @@ function validate362(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate260.errors);
+        vErrors = joined(vErrors, validate264.errors);
         errors = vErrors.length;
       }
     }
@@ -13062,7 +13394,7 @@ function validate362(
     }
     if (data.unit !== undefined) {
       if (
-        !validate265(data.unit, {
+        !validate269(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -13070,7 +13402,7 @@ function validate362(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate265.errors);
+        vErrors = joined(vErrors, validate269.errors);
         errors = vErrors.length;
       }
     }
@@ -13131,25 +13463,25 @@ function validate362(
     }
     errors++;
   }
-  validate362.errors = vErrors;
+  validate366.errors = vErrors;
   return errors === 0;
 }
-validate362.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate366.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema100 = {
+const schema101 = {
   type: 'object',
   properties: { observation: { $ref: '#/$defs/name' }, given: { type: 'string' }, as: { type: 'string' } },
   required: ['observation', 'given', 'as'],
   additionalProperties: false,
 };
 
-function validate366(
+function validate370(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate366.evaluated;
+  const evaluated0 = validate370.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -13217,7 +13549,7 @@ function validate366(
     }
     if (data.observation !== undefined) {
       if (
-        !validate260(data.observation, {
+        !validate264(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -13225,7 +13557,7 @@ function validate366(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate260.errors);
+        vErrors = joined(vErrors, validate264.errors);
         errors = vErrors.length;
       }
     }
@@ -13270,12 +13602,12 @@ function validate366(
     }
     errors++;
   }
-  validate366.errors = vErrors;
+  validate370.errors = vErrors;
   return errors === 0;
 }
-validate366.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate370.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema101 = {
+const schema102 = {
   type: 'object',
   properties: {
     observation: { $ref: '#/$defs/name' },
@@ -13286,13 +13618,13 @@ const schema101 = {
   additionalProperties: false,
 };
 
-function validate369(
+function validate373(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate369.evaluated;
+  const evaluated0 = validate373.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -13360,7 +13692,7 @@ function validate369(
     }
     if (data.observation !== undefined) {
       if (
-        !validate260(data.observation, {
+        !validate264(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -13368,7 +13700,7 @@ function validate369(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate260.errors);
+        vErrors = joined(vErrors, validate264.errors);
         errors = vErrors.length;
       }
     }
@@ -13390,7 +13722,7 @@ function validate369(
     }
     if (data.because !== undefined) {
       if (
-        !validate276(data.because, {
+        !validate280(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -13398,7 +13730,7 @@ function validate369(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate276.errors);
+        vErrors = joined(vErrors, validate280.errors);
         errors = vErrors.length;
       }
     }
@@ -13411,18 +13743,18 @@ function validate369(
     }
     errors++;
   }
-  validate369.errors = vErrors;
+  validate373.errors = vErrors;
   return errors === 0;
 }
-validate369.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate373.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate254(
+function validate258(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="outcome.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate254.evaluated;
+  const evaluated0 = validate258.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -13767,7 +14099,7 @@ function validate254(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema74.properties, key0)) {
+      if (!func5.call(schema75.properties, key0)) {
         const err24 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -13784,7 +14116,7 @@ function validate254(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate255(data.protocol, {
+        !validate259(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -13792,7 +14124,7 @@ function validate254(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate255.errors);
+        vErrors = joined(vErrors, validate259.errors);
         errors = vErrors.length;
       }
     }
@@ -13845,7 +14177,7 @@ function validate254(
     }
     if (data.title !== undefined) {
       if (
-        !validate257(data.title, {
+        !validate261(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -13853,7 +14185,7 @@ function validate254(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate257.errors);
+        vErrors = joined(vErrors, validate261.errors);
         errors = vErrors.length;
       }
     }
@@ -13923,7 +14255,7 @@ function validate254(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate259(data4[i0], {
+            !validate263(data4[i0], {
               instancePath: instancePath + '/based_on/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -13931,7 +14263,7 @@ function validate254(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate259.errors);
+            vErrors = joined(vErrors, validate263.errors);
             errors = vErrors.length;
           }
         }
@@ -13957,7 +14289,7 @@ function validate254(
           instancePath: instancePath + '/at',
           schemaPath: '#/properties/at/type',
           keyword: 'type',
-          params: { type: schema74.properties.at.type },
+          params: { type: schema75.properties.at.type },
         };
         if (vErrors === null) {
           vErrors = [err33];
@@ -13988,7 +14320,7 @@ function validate254(
           instancePath: instancePath + '/applies',
           schemaPath: '#/properties/applies/enum',
           keyword: 'enum',
-          params: { allowedValues: schema74.properties.applies.enum },
+          params: { allowedValues: schema75.properties.applies.enum },
         };
         if (vErrors === null) {
           vErrors = [err35];
@@ -14000,7 +14332,7 @@ function validate254(
     }
     if (data.applies_because !== undefined) {
       if (
-        !validate275(data.applies_because, {
+        !validate279(data.applies_because, {
           instancePath: instancePath + '/applies_because',
           parentData: data,
           parentDataProperty: 'applies_because',
@@ -14008,13 +14340,13 @@ function validate254(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate275.errors);
+        vErrors = joined(vErrors, validate279.errors);
         errors = vErrors.length;
       }
     }
     if (data.otherwise !== undefined) {
       if (
-        !validate257(data.otherwise, {
+        !validate261(data.otherwise, {
           instancePath: instancePath + '/otherwise',
           parentData: data,
           parentDataProperty: 'otherwise',
@@ -14022,13 +14354,13 @@ function validate254(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate257.errors);
+        vErrors = joined(vErrors, validate261.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate280(data.level, {
+        !validate284(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -14036,7 +14368,7 @@ function validate254(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate280.errors);
+        vErrors = joined(vErrors, validate284.errors);
         errors = vErrors.length;
       }
     }
@@ -14046,7 +14378,7 @@ function validate254(
         const len1 = data11.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate283(data11[i1], {
+            !validate287(data11[i1], {
               instancePath: instancePath + '/rules/' + i1,
               parentData: data11,
               parentDataProperty: i1,
@@ -14054,7 +14386,7 @@ function validate254(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate283.errors);
+            vErrors = joined(vErrors, validate287.errors);
             errors = vErrors.length;
           }
         }
@@ -14079,7 +14411,7 @@ function validate254(
         for (const key1 in data13) {
           const _errs23 = errors;
           if (
-            !validate255(key1, {
+            !validate259(key1, {
               instancePath: instancePath + '/measures',
               parentData: data13,
               parentDataProperty: 'measures',
@@ -14087,7 +14419,7 @@ function validate254(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate255.errors);
+            vErrors = joined(vErrors, validate259.errors);
             errors = vErrors.length;
           }
           var valid5 = _errs23 === errors;
@@ -14108,7 +14440,7 @@ function validate254(
         }
         for (const key2 in data13) {
           if (
-            !validate308(data13[key2], {
+            !validate312(data13[key2], {
               instancePath: instancePath + '/measures/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data13,
               parentDataProperty: key2,
@@ -14116,7 +14448,7 @@ function validate254(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate308.errors);
+            vErrors = joined(vErrors, validate312.errors);
             errors = vErrors.length;
           }
         }
@@ -14141,7 +14473,7 @@ function validate254(
         const len2 = data15.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate316(data15[i2], {
+            !validate320(data15[i2], {
               instancePath: instancePath + '/advice/' + i2,
               parentData: data15,
               parentDataProperty: i2,
@@ -14149,7 +14481,7 @@ function validate254(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate316.errors);
+            vErrors = joined(vErrors, validate320.errors);
             errors = vErrors.length;
           }
         }
@@ -14170,7 +14502,7 @@ function validate254(
     }
     if (data.ask_first !== undefined) {
       if (
-        !validate292(data.ask_first, {
+        !validate296(data.ask_first, {
           instancePath: instancePath + '/ask_first',
           parentData: data,
           parentDataProperty: 'ask_first',
@@ -14178,13 +14510,13 @@ function validate254(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate292.errors);
+        vErrors = joined(vErrors, validate296.errors);
         errors = vErrors.length;
       }
     }
     if (data.take_first !== undefined) {
       if (
-        !validate292(data.take_first, {
+        !validate296(data.take_first, {
           instancePath: instancePath + '/take_first',
           parentData: data,
           parentDataProperty: 'take_first',
@@ -14192,13 +14524,13 @@ function validate254(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate292.errors);
+        vErrors = joined(vErrors, validate296.errors);
         errors = vErrors.length;
       }
     }
     if (data.missing !== undefined) {
       if (
-        !validate292(data.missing, {
+        !validate296(data.missing, {
           instancePath: instancePath + '/missing',
           parentData: data,
           parentDataProperty: 'missing',
@@ -14206,7 +14538,7 @@ function validate254(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate292.errors);
+        vErrors = joined(vErrors, validate296.errors);
         errors = vErrors.length;
       }
     }
@@ -14216,7 +14548,7 @@ function validate254(
         const len3 = data20.length;
         for (let i3 = 0; i3 < len3; i3++) {
           if (
-            !validate329(data20[i3], {
+            !validate333(data20[i3], {
               instancePath: instancePath + '/unobtainable/' + i3,
               parentData: data20,
               parentDataProperty: i3,
@@ -14224,7 +14556,7 @@ function validate254(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate329.errors);
+            vErrors = joined(vErrors, validate333.errors);
             errors = vErrors.length;
           }
         }
@@ -14249,7 +14581,7 @@ function validate254(
         const len4 = data22.length;
         for (let i4 = 0; i4 < len4; i4++) {
           if (
-            !validate329(data22[i4], {
+            !validate333(data22[i4], {
               instancePath: instancePath + '/declined/' + i4,
               parentData: data22,
               parentDataProperty: i4,
@@ -14257,7 +14589,7 @@ function validate254(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate329.errors);
+            vErrors = joined(vErrors, validate333.errors);
             errors = vErrors.length;
           }
         }
@@ -14278,7 +14610,7 @@ function validate254(
     }
     if (data.would_tell_more !== undefined) {
       if (
-        !validate292(data.would_tell_more, {
+        !validate296(data.would_tell_more, {
           instancePath: instancePath + '/would_tell_more',
           parentData: data,
           parentDataProperty: 'would_tell_more',
@@ -14286,7 +14618,7 @@ function validate254(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate292.errors);
+        vErrors = joined(vErrors, validate296.errors);
         errors = vErrors.length;
       }
     }
@@ -14296,7 +14628,7 @@ function validate254(
         const len5 = data25.length;
         for (let i5 = 0; i5 < len5; i5++) {
           if (
-            !validate334(data25[i5], {
+            !validate338(data25[i5], {
               instancePath: instancePath + '/stands_in/' + i5,
               parentData: data25,
               parentDataProperty: i5,
@@ -14304,7 +14636,7 @@ function validate254(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate334.errors);
+            vErrors = joined(vErrors, validate338.errors);
             errors = vErrors.length;
           }
         }
@@ -14329,7 +14661,7 @@ function validate254(
         const len6 = data27.length;
         for (let i6 = 0; i6 < len6; i6++) {
           if (
-            !validate339(data27[i6], {
+            !validate343(data27[i6], {
               instancePath: instancePath + '/faults/' + i6,
               parentData: data27,
               parentDataProperty: i6,
@@ -14337,7 +14669,7 @@ function validate254(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate339.errors);
+            vErrors = joined(vErrors, validate343.errors);
             errors = vErrors.length;
           }
         }
@@ -14358,7 +14690,7 @@ function validate254(
     }
     if (data.in_force !== undefined) {
       if (
-        !validate354(data.in_force, {
+        !validate358(data.in_force, {
           instancePath: instancePath + '/in_force',
           parentData: data,
           parentDataProperty: 'in_force',
@@ -14366,7 +14698,7 @@ function validate254(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate354.errors);
+        vErrors = joined(vErrors, validate358.errors);
         errors = vErrors.length;
       }
     }
@@ -14376,7 +14708,7 @@ function validate254(
         const len7 = data30.length;
         for (let i7 = 0; i7 < len7; i7++) {
           if (
-            !validate358(data30[i7], {
+            !validate362(data30[i7], {
               instancePath: instancePath + '/assumed/' + i7,
               parentData: data30,
               parentDataProperty: i7,
@@ -14384,7 +14716,7 @@ function validate254(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate358.errors);
+            vErrors = joined(vErrors, validate362.errors);
             errors = vErrors.length;
           }
         }
@@ -14409,7 +14741,7 @@ function validate254(
         const len8 = data32.length;
         for (let i8 = 0; i8 < len8; i8++) {
           if (
-            !validate362(data32[i8], {
+            !validate366(data32[i8], {
               instancePath: instancePath + '/limits/' + i8,
               parentData: data32,
               parentDataProperty: i8,
@@ -14417,7 +14749,7 @@ function validate254(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate362.errors);
+            vErrors = joined(vErrors, validate366.errors);
             errors = vErrors.length;
           }
         }
@@ -14442,7 +14774,7 @@ function validate254(
         const len9 = data34.length;
         for (let i9 = 0; i9 < len9; i9++) {
           if (
-            !validate366(data34[i9], {
+            !validate370(data34[i9], {
               instancePath: instancePath + '/taken/' + i9,
               parentData: data34,
               parentDataProperty: i9,
@@ -14450,7 +14782,7 @@ function validate254(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate366.errors);
+            vErrors = joined(vErrors, validate370.errors);
             errors = vErrors.length;
           }
         }
@@ -14475,7 +14807,7 @@ function validate254(
         const len10 = data36.length;
         for (let i10 = 0; i10 < len10; i10++) {
           if (
-            !validate369(data36[i10], {
+            !validate373(data36[i10], {
               instancePath: instancePath + '/refused/' + i10,
               parentData: data36,
               parentDataProperty: i10,
@@ -14483,7 +14815,7 @@ function validate254(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate369.errors);
+            vErrors = joined(vErrors, validate373.errors);
             errors = vErrors.length;
           }
         }
@@ -14508,7 +14840,7 @@ function validate254(
         const len11 = data38.length;
         for (let i11 = 0; i11 < len11; i11++) {
           if (
-            !validate369(data38[i11], {
+            !validate373(data38[i11], {
               instancePath: instancePath + '/questioned/' + i11,
               parentData: data38,
               parentDataProperty: i11,
@@ -14516,7 +14848,7 @@ function validate254(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate369.errors);
+            vErrors = joined(vErrors, validate373.errors);
             errors = vErrors.length;
           }
         }
@@ -14537,7 +14869,7 @@ function validate254(
     }
     if (data.unused !== undefined) {
       if (
-        !validate292(data.unused, {
+        !validate296(data.unused, {
           instancePath: instancePath + '/unused',
           parentData: data,
           parentDataProperty: 'unused',
@@ -14545,13 +14877,13 @@ function validate254(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate292.errors);
+        vErrors = joined(vErrors, validate296.errors);
         errors = vErrors.length;
       }
     }
     if (data.caution !== undefined) {
       if (
-        !validate257(data.caution, {
+        !validate261(data.caution, {
           instancePath: instancePath + '/caution',
           parentData: data,
           parentDataProperty: 'caution',
@@ -14559,7 +14891,7 @@ function validate254(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate257.errors);
+        vErrors = joined(vErrors, validate261.errors);
         errors = vErrors.length;
       }
     }
@@ -14572,13 +14904,13 @@ function validate254(
     }
     errors++;
   }
-  validate254.errors = vErrors;
+  validate258.errors = vErrors;
   return errors === 0;
 }
-validate254.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate258.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const protocol = validate376;
-const schema102 = {
+export const protocol = validate380;
+const schema103 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'protocol.schema.json',
   type: 'object',
@@ -14887,13 +15219,13 @@ const schema102 = {
   },
 };
 
-function validate377(
+function validate381(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate377.evaluated;
+  const evaluated0 = validate381.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14933,18 +15265,18 @@ function validate377(
     }
     errors++;
   }
-  validate377.errors = vErrors;
+  validate381.errors = vErrors;
   return errors === 0;
 }
-validate377.evaluated = { dynamicProps: false, dynamicItems: false };
+validate381.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate379(
+function validate383(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate379.evaluated;
+  const evaluated0 = validate383.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14979,12 +15311,12 @@ function validate379(
     }
     errors++;
   }
-  validate379.errors = vErrors;
+  validate383.errors = vErrors;
   return errors === 0;
 }
-validate379.evaluated = { dynamicProps: false, dynamicItems: false };
+validate383.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema105 = {
+const schema106 = {
   type: 'object',
   properties: {
     protocol: { $ref: '#/$defs/name' },
@@ -15000,7 +15332,7 @@ const schema105 = {
   required: ['protocol', 'edition'],
   additionalProperties: false,
 };
-const schema106 = {
+const schema107 = {
   type: 'object',
   properties: {
     value: { $ref: '#/$defs/quantity' },
@@ -15011,13 +15343,13 @@ const schema106 = {
   additionalProperties: false,
 };
 
-function validate386(
+function validate390(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate386.evaluated;
+  const evaluated0 = validate390.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15044,20 +15376,20 @@ function validate386(
       errors++;
     }
   }
-  validate386.errors = vErrors;
+  validate390.errors = vErrors;
   return errors === 0;
 }
-validate386.evaluated = { dynamicProps: false, dynamicItems: false };
+validate390.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema108 = { type: 'array', items: { $ref: '#/$defs/name' }, maxItems: 200 };
+const schema109 = { type: 'array', items: { $ref: '#/$defs/name' }, maxItems: 200 };
 
-function validate389(
+function validate393(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate389.evaluated;
+  const evaluated0 = validate393.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15077,7 +15409,7 @@ function validate389(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate377(data[i0], {
+        !validate381(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -15085,7 +15417,7 @@ function validate389(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate377.errors);
+        vErrors = joined(vErrors, validate381.errors);
         errors = vErrors.length;
       }
     }
@@ -15098,18 +15430,18 @@ function validate389(
     }
     errors++;
   }
-  validate389.errors = vErrors;
+  validate393.errors = vErrors;
   return errors === 0;
 }
-validate389.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate393.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate385(
+function validate389(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate385.evaluated;
+  const evaluated0 = validate389.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15163,7 +15495,7 @@ function validate385(
     }
     if (data.value !== undefined) {
       if (
-        !validate386(data.value, {
+        !validate390(data.value, {
           instancePath: instancePath + '/value',
           parentData: data,
           parentDataProperty: 'value',
@@ -15171,13 +15503,13 @@ function validate385(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate386.errors);
+        vErrors = joined(vErrors, validate390.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate379(data.because, {
+        !validate383(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -15185,13 +15517,13 @@ function validate385(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate379.errors);
+        vErrors = joined(vErrors, validate383.errors);
         errors = vErrors.length;
       }
     }
     if (data.source !== undefined) {
       if (
-        !validate389(data.source, {
+        !validate393(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -15199,7 +15531,7 @@ function validate385(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate389.errors);
+        vErrors = joined(vErrors, validate393.errors);
         errors = vErrors.length;
       }
     }
@@ -15212,25 +15544,25 @@ function validate385(
     }
     errors++;
   }
-  validate385.errors = vErrors;
+  validate389.errors = vErrors;
   return errors === 0;
 }
-validate385.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate389.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema109 = {
+const schema110 = {
   type: 'object',
   properties: { rule: { $ref: '#/$defs/name' }, because: { $ref: '#/$defs/text' } },
   required: ['rule', 'because'],
   additionalProperties: false,
 };
 
-function validate393(
+function validate397(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate393.evaluated;
+  const evaluated0 = validate397.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15284,7 +15616,7 @@ function validate393(
     }
     if (data.rule !== undefined) {
       if (
-        !validate377(data.rule, {
+        !validate381(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -15292,13 +15624,13 @@ function validate393(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate377.errors);
+        vErrors = joined(vErrors, validate381.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate379(data.because, {
+        !validate383(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -15306,7 +15638,7 @@ function validate393(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate379.errors);
+        vErrors = joined(vErrors, validate383.errors);
         errors = vErrors.length;
       }
     }
@@ -15319,18 +15651,18 @@ function validate393(
     }
     errors++;
   }
-  validate393.errors = vErrors;
+  validate397.errors = vErrors;
   return errors === 0;
 }
-validate393.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate397.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate382(
+function validate386(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate382.evaluated;
+  const evaluated0 = validate386.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15384,7 +15716,7 @@ function validate382(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate377(data.protocol, {
+        !validate381(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -15392,7 +15724,7 @@ function validate382(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate377.errors);
+        vErrors = joined(vErrors, validate381.errors);
         errors = vErrors.length;
       }
     }
@@ -15463,7 +15795,7 @@ function validate382(
         for (const key1 in data2) {
           const _errs7 = errors;
           if (
-            !validate377(key1, {
+            !validate381(key1, {
               instancePath: instancePath + '/limits',
               parentData: data2,
               parentDataProperty: 'limits',
@@ -15471,7 +15803,7 @@ function validate382(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate377.errors);
+            vErrors = joined(vErrors, validate381.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs7 === errors;
@@ -15492,7 +15824,7 @@ function validate382(
         }
         for (const key2 in data2) {
           if (
-            !validate385(data2[key2], {
+            !validate389(data2[key2], {
               instancePath: instancePath + '/limits/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data2,
               parentDataProperty: key2,
@@ -15500,7 +15832,7 @@ function validate382(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate385.errors);
+            vErrors = joined(vErrors, validate389.errors);
             errors = vErrors.length;
           }
         }
@@ -15553,7 +15885,7 @@ function validate382(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate393(data4[i0], {
+            !validate397(data4[i0], {
               instancePath: instancePath + '/withdraws/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -15561,7 +15893,7 @@ function validate382(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate393.errors);
+            vErrors = joined(vErrors, validate397.errors);
             errors = vErrors.length;
           }
         }
@@ -15589,12 +15921,12 @@ function validate382(
     }
     errors++;
   }
-  validate382.errors = vErrors;
+  validate386.errors = vErrors;
   return errors === 0;
 }
-validate382.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate386.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema110 = {
+const schema111 = {
   type: 'object',
   properties: {
     all: { $ref: '#/$defs/conditions' },
@@ -15607,7 +15939,7 @@ const schema110 = {
   minProperties: 1,
   maxProperties: 100,
 };
-const schema111 = {
+const schema112 = {
   type: 'object',
   properties: {
     below: { $ref: '#/$defs/quantity' },
@@ -15625,13 +15957,13 @@ const schema111 = {
   additionalProperties: false,
 };
 
-function validate407(
+function validate411(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate407.evaluated;
+  const evaluated0 = validate411.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15661,18 +15993,18 @@ function validate407(
     }
     errors++;
   }
-  validate407.errors = vErrors;
+  validate411.errors = vErrors;
   return errors === 0;
 }
-validate407.evaluated = { dynamicProps: false, dynamicItems: false };
+validate411.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate400(
+function validate404(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate400.evaluated;
+  const evaluated0 = validate404.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15695,7 +16027,7 @@ function validate400(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema111.properties, key0)) {
+      if (!func5.call(schema112.properties, key0)) {
         const err1 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -15712,7 +16044,7 @@ function validate400(
     }
     if (data.below !== undefined) {
       if (
-        !validate386(data.below, {
+        !validate390(data.below, {
           instancePath: instancePath + '/below',
           parentData: data,
           parentDataProperty: 'below',
@@ -15720,13 +16052,13 @@ function validate400(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate386.errors);
+        vErrors = joined(vErrors, validate390.errors);
         errors = vErrors.length;
       }
     }
     if (data.above !== undefined) {
       if (
-        !validate386(data.above, {
+        !validate390(data.above, {
           instancePath: instancePath + '/above',
           parentData: data,
           parentDataProperty: 'above',
@@ -15734,13 +16066,13 @@ function validate400(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate386.errors);
+        vErrors = joined(vErrors, validate390.errors);
         errors = vErrors.length;
       }
     }
     if (data.at_most !== undefined) {
       if (
-        !validate386(data.at_most, {
+        !validate390(data.at_most, {
           instancePath: instancePath + '/at_most',
           parentData: data,
           parentDataProperty: 'at_most',
@@ -15748,13 +16080,13 @@ function validate400(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate386.errors);
+        vErrors = joined(vErrors, validate390.errors);
         errors = vErrors.length;
       }
     }
     if (data.at_least !== undefined) {
       if (
-        !validate386(data.at_least, {
+        !validate390(data.at_least, {
           instancePath: instancePath + '/at_least',
           parentData: data,
           parentDataProperty: 'at_least',
@@ -15762,7 +16094,7 @@ function validate400(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate386.errors);
+        vErrors = joined(vErrors, validate390.errors);
         errors = vErrors.length;
       }
     }
@@ -15800,7 +16132,7 @@ function validate400(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate386(data4[i0], {
+            !validate390(data4[i0], {
               instancePath: instancePath + '/between/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -15808,7 +16140,7 @@ function validate400(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate386.errors);
+            vErrors = joined(vErrors, validate390.errors);
             errors = vErrors.length;
           }
         }
@@ -15834,7 +16166,7 @@ function validate400(
           instancePath: instancePath + '/is',
           schemaPath: '#/properties/is/type',
           keyword: 'type',
-          params: { type: schema111.properties.is.type },
+          params: { type: schema112.properties.is.type },
         };
         if (vErrors === null) {
           vErrors = [err5];
@@ -15862,7 +16194,7 @@ function validate400(
     }
     if (data.one_of !== undefined) {
       if (
-        !validate389(data.one_of, {
+        !validate393(data.one_of, {
           instancePath: instancePath + '/one_of',
           parentData: data,
           parentDataProperty: 'one_of',
@@ -15870,13 +16202,13 @@ function validate400(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate389.errors);
+        vErrors = joined(vErrors, validate393.errors);
         errors = vErrors.length;
       }
     }
     if (data.known !== undefined) {
       if (
-        !validate407(data.known, {
+        !validate411(data.known, {
           instancePath: instancePath + '/known',
           parentData: data,
           parentDataProperty: 'known',
@@ -15884,13 +16216,13 @@ function validate400(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate407.errors);
+        vErrors = joined(vErrors, validate411.errors);
         errors = vErrors.length;
       }
     }
     if (data.unobtainable !== undefined) {
       if (
-        !validate407(data.unobtainable, {
+        !validate411(data.unobtainable, {
           instancePath: instancePath + '/unobtainable',
           parentData: data,
           parentDataProperty: 'unobtainable',
@@ -15898,13 +16230,13 @@ function validate400(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate407.errors);
+        vErrors = joined(vErrors, validate411.errors);
         errors = vErrors.length;
       }
     }
     if (data.accepted !== undefined) {
       if (
-        !validate379(data.accepted, {
+        !validate383(data.accepted, {
           instancePath: instancePath + '/accepted',
           parentData: data,
           parentDataProperty: 'accepted',
@@ -15912,7 +16244,7 @@ function validate400(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate379.errors);
+        vErrors = joined(vErrors, validate383.errors);
         errors = vErrors.length;
       }
     }
@@ -15925,21 +16257,21 @@ function validate400(
     }
     errors++;
   }
-  validate400.errors = vErrors;
+  validate404.errors = vErrors;
   return errors === 0;
 }
-validate400.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate404.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema113 = { type: 'array', items: { $ref: '#/$defs/condition' }, minItems: 1, maxItems: 200 };
-const wrapper1 = { validate: validate399 };
+const schema114 = { type: 'array', items: { $ref: '#/$defs/condition' }, minItems: 1, maxItems: 200 };
+const wrapper1 = { validate: validate403 };
 
-function validate412(
+function validate416(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate412.evaluated;
+  const evaluated0 = validate416.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15989,25 +16321,25 @@ function validate412(
     }
     errors++;
   }
-  validate412.errors = vErrors;
+  validate416.errors = vErrors;
   return errors === 0;
 }
-validate412.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate416.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-const schema114 = {
+const schema115 = {
   type: 'object',
   properties: { count: { type: 'integer', minimum: 1, maximum: 200 }, of: { $ref: '#/$defs/conditions' } },
   required: ['count', 'of'],
   additionalProperties: false,
 };
 
-function validate416(
+function validate420(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate416.evaluated;
+  const evaluated0 = validate420.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16108,7 +16440,7 @@ function validate416(
     }
     if (data.of !== undefined) {
       if (
-        !validate412(data.of, {
+        !validate416(data.of, {
           instancePath: instancePath + '/of',
           parentData: data,
           parentDataProperty: 'of',
@@ -16116,7 +16448,7 @@ function validate416(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate412.errors);
+        vErrors = joined(vErrors, validate416.errors);
         errors = vErrors.length;
       }
     }
@@ -16129,18 +16461,18 @@ function validate416(
     }
     errors++;
   }
-  validate416.errors = vErrors;
+  validate420.errors = vErrors;
   return errors === 0;
 }
-validate416.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate420.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate399(
+function validate403(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate399.evaluated;
+  const evaluated0 = validate403.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16185,7 +16517,7 @@ function validate399(
         key0 === 'rule'
       )) {
         if (
-          !validate400(data[key0], {
+          !validate404(data[key0], {
             instancePath: instancePath + '/' + key0.replace(/~/g, '~0').replace(/\//g, '~1'),
             parentData: data,
             parentDataProperty: key0,
@@ -16193,59 +16525,17 @@ function validate399(
             dynamicAnchors,
           })
         ) {
-          vErrors = joined(vErrors, validate400.errors);
+          vErrors = joined(vErrors, validate404.errors);
           errors = vErrors.length;
         }
       }
     }
     if (data.all !== undefined) {
       if (
-        !validate412(data.all, {
+        !validate416(data.all, {
           instancePath: instancePath + '/all',
           parentData: data,
           parentDataProperty: 'all',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate412.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.any !== undefined) {
-      if (
-        !validate412(data.any, {
-          instancePath: instancePath + '/any',
-          parentData: data,
-          parentDataProperty: 'any',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate412.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.none !== undefined) {
-      if (
-        !validate412(data.none, {
-          instancePath: instancePath + '/none',
-          parentData: data,
-          parentDataProperty: 'none',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate412.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.at_least_of !== undefined) {
-      if (
-        !validate416(data.at_least_of, {
-          instancePath: instancePath + '/at_least_of',
-          parentData: data,
-          parentDataProperty: 'at_least_of',
           rootData,
           dynamicAnchors,
         })
@@ -16254,9 +16544,51 @@ function validate399(
         errors = vErrors.length;
       }
     }
+    if (data.any !== undefined) {
+      if (
+        !validate416(data.any, {
+          instancePath: instancePath + '/any',
+          parentData: data,
+          parentDataProperty: 'any',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate416.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.none !== undefined) {
+      if (
+        !validate416(data.none, {
+          instancePath: instancePath + '/none',
+          parentData: data,
+          parentDataProperty: 'none',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate416.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.at_least_of !== undefined) {
+      if (
+        !validate420(data.at_least_of, {
+          instancePath: instancePath + '/at_least_of',
+          parentData: data,
+          parentDataProperty: 'at_least_of',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate420.errors);
+        errors = vErrors.length;
+      }
+    }
     if (data.rule !== undefined) {
       if (
-        !validate377(data.rule, {
+        !validate381(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -16264,7 +16596,7 @@ function validate399(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate377.errors);
+        vErrors = joined(vErrors, validate381.errors);
         errors = vErrors.length;
       }
     }
@@ -16277,18 +16609,18 @@ function validate399(
     }
     errors++;
   }
-  validate399.errors = vErrors;
+  validate403.errors = vErrors;
   return errors === 0;
 }
-validate399.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate403.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate424(
+function validate428(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate424.evaluated;
+  const evaluated0 = validate428.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16409,12 +16741,12 @@ function validate424(
     }
     errors++;
   }
-  validate424.errors = vErrors;
+  validate428.errors = vErrors;
   return errors === 0;
 }
-validate424.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate428.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema116 = {
+const schema117 = {
   type: 'object',
   properties: {
     needs: { $ref: '#/$defs/names' },
@@ -16428,13 +16760,13 @@ const schema116 = {
   additionalProperties: false,
 };
 
-function validate432(
+function validate436(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate432.evaluated;
+  const evaluated0 = validate436.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16991,18 +17323,18 @@ function validate432(
     }
     errors++;
   }
-  validate432.errors = vErrors;
+  validate436.errors = vErrors;
   return errors === 0;
 }
-validate432.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate436.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate428(
+function validate432(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate428.evaluated;
+  const evaluated0 = validate432.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17028,7 +17360,7 @@ function validate428(
     }
     if (data.needs !== undefined) {
       if (
-        !validate389(data.needs, {
+        !validate393(data.needs, {
           instancePath: instancePath + '/needs',
           parentData: data,
           parentDataProperty: 'needs',
@@ -17036,13 +17368,13 @@ function validate428(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate389.errors);
+        vErrors = joined(vErrors, validate393.errors);
         errors = vErrors.length;
       }
     }
     if (data.helps !== undefined) {
       if (
-        !validate389(data.helps, {
+        !validate393(data.helps, {
           instancePath: instancePath + '/helps',
           parentData: data,
           parentDataProperty: 'helps',
@@ -17050,7 +17382,7 @@ function validate428(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate389.errors);
+        vErrors = joined(vErrors, validate393.errors);
         errors = vErrors.length;
       }
     }
@@ -17060,7 +17392,7 @@ function validate428(
         for (const key1 in data2) {
           const _errs6 = errors;
           if (
-            !validate377(key1, {
+            !validate381(key1, {
               instancePath: instancePath + '/declares',
               parentData: data2,
               parentDataProperty: 'declares',
@@ -17068,7 +17400,7 @@ function validate428(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate377.errors);
+            vErrors = joined(vErrors, validate381.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs6 === errors;
@@ -17089,7 +17421,7 @@ function validate428(
         }
         for (const key2 in data2) {
           if (
-            !validate432(data2[key2], {
+            !validate436(data2[key2], {
               instancePath: instancePath + '/declares/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data2,
               parentDataProperty: key2,
@@ -17097,7 +17429,7 @@ function validate428(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate432.errors);
+            vErrors = joined(vErrors, validate436.errors);
             errors = vErrors.length;
           }
         }
@@ -17125,24 +17457,24 @@ function validate428(
     }
     errors++;
   }
-  validate428.errors = vErrors;
+  validate432.errors = vErrors;
   return errors === 0;
 }
-validate428.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate432.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema118 = {
+const schema119 = {
   type: 'object',
   properties: { set_by: { $ref: '#/$defs/text' }, if_not_stated: { type: ['number', 'string', 'boolean'] } },
   additionalProperties: false,
 };
 
-function validate449(
+function validate453(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate449.evaluated;
+  const evaluated0 = validate453.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17168,7 +17500,7 @@ function validate449(
     }
     if (data.set_by !== undefined) {
       if (
-        !validate379(data.set_by, {
+        !validate383(data.set_by, {
           instancePath: instancePath + '/set_by',
           parentData: data,
           parentDataProperty: 'set_by',
@@ -17176,7 +17508,7 @@ function validate449(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate379.errors);
+        vErrors = joined(vErrors, validate383.errors);
         errors = vErrors.length;
       }
     }
@@ -17191,7 +17523,7 @@ function validate449(
           instancePath: instancePath + '/if_not_stated',
           schemaPath: '#/properties/if_not_stated/type',
           keyword: 'type',
-          params: { type: schema118.properties.if_not_stated.type },
+          params: { type: schema119.properties.if_not_stated.type },
         };
         if (vErrors === null) {
           vErrors = [err1];
@@ -17210,12 +17542,12 @@ function validate449(
     }
     errors++;
   }
-  validate449.errors = vErrors;
+  validate453.errors = vErrors;
   return errors === 0;
 }
-validate449.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate453.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema119 = {
+const schema120 = {
   type: 'object',
   properties: {
     value: { $ref: '#/$defs/quantity' },
@@ -17229,13 +17561,13 @@ const schema119 = {
   additionalProperties: false,
 };
 
-function validate453(
+function validate457(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate453.evaluated;
+  const evaluated0 = validate457.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17282,7 +17614,7 @@ function validate453(
     }
     if (data.value !== undefined) {
       if (
-        !validate386(data.value, {
+        !validate390(data.value, {
           instancePath: instancePath + '/value',
           parentData: data,
           parentDataProperty: 'value',
@@ -17290,7 +17622,7 @@ function validate453(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate386.errors);
+        vErrors = joined(vErrors, validate390.errors);
         errors = vErrors.length;
       }
     }
@@ -17360,7 +17692,7 @@ function validate453(
         const len0 = data2.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate386(data2[i0], {
+            !validate390(data2[i0], {
               instancePath: instancePath + '/between/' + i0,
               parentData: data2,
               parentDataProperty: i0,
@@ -17368,7 +17700,7 @@ function validate453(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate386.errors);
+            vErrors = joined(vErrors, validate390.errors);
             errors = vErrors.length;
           }
         }
@@ -17389,7 +17721,7 @@ function validate453(
     }
     if (data.set_by !== undefined) {
       if (
-        !validate379(data.set_by, {
+        !validate383(data.set_by, {
           instancePath: instancePath + '/set_by',
           parentData: data,
           parentDataProperty: 'set_by',
@@ -17397,13 +17729,13 @@ function validate453(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate379.errors);
+        vErrors = joined(vErrors, validate383.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate379(data.title, {
+        !validate383(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -17411,13 +17743,13 @@ function validate453(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate379.errors);
+        vErrors = joined(vErrors, validate383.errors);
         errors = vErrors.length;
       }
     }
     if (data.source !== undefined) {
       if (
-        !validate389(data.source, {
+        !validate393(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -17425,7 +17757,7 @@ function validate453(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate389.errors);
+        vErrors = joined(vErrors, validate393.errors);
         errors = vErrors.length;
       }
     }
@@ -17438,12 +17770,12 @@ function validate453(
     }
     errors++;
   }
-  validate453.errors = vErrors;
+  validate457.errors = vErrors;
   return errors === 0;
 }
-validate453.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate457.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema120 = {
+const schema121 = {
   type: 'object',
   properties: {
     fault: { $ref: '#/$defs/name' },
@@ -17458,7 +17790,7 @@ const schema120 = {
   required: ['fault', 'when', 'says', 'source'],
   additionalProperties: false,
 };
-const schema121 = {
+const schema122 = {
   type: 'object',
   propertyNames: { $ref: '#/$defs/name' },
   additionalProperties: { $ref: '#/$defs/quantity' },
@@ -17466,13 +17798,13 @@ const schema121 = {
   maxProperties: 20,
 };
 
-function validate464(
+function validate468(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate464.evaluated;
+  const evaluated0 = validate468.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17511,9 +17843,9 @@ function validate464(
     for (const key0 in data) {
       const _errs1 = errors;
       if (
-        !validate377(key0, { instancePath, parentData: data, parentDataProperty, rootData, dynamicAnchors })
+        !validate381(key0, { instancePath, parentData: data, parentDataProperty, rootData, dynamicAnchors })
       ) {
-        vErrors = joined(vErrors, validate377.errors);
+        vErrors = joined(vErrors, validate381.errors);
         errors = vErrors.length;
       }
       var valid0 = _errs1 === errors;
@@ -17534,7 +17866,7 @@ function validate464(
     }
     for (const key1 in data) {
       if (
-        !validate386(data[key1], {
+        !validate390(data[key1], {
           instancePath: instancePath + '/' + key1.replace(/~/g, '~0').replace(/\//g, '~1'),
           parentData: data,
           parentDataProperty: key1,
@@ -17542,7 +17874,7 @@ function validate464(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate386.errors);
+        vErrors = joined(vErrors, validate390.errors);
         errors = vErrors.length;
       }
     }
@@ -17555,12 +17887,12 @@ function validate464(
     }
     errors++;
   }
-  validate464.errors = vErrors;
+  validate468.errors = vErrors;
   return errors === 0;
 }
-validate464.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate468.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema122 = {
+const schema123 = {
   type: 'object',
   properties: {
     id: { $ref: '#/$defs/name' },
@@ -17572,13 +17904,13 @@ const schema122 = {
   additionalProperties: false,
 };
 
-function validate470(
+function validate474(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate470.evaluated;
+  const evaluated0 = validate474.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17632,7 +17964,7 @@ function validate470(
     }
     if (data.id !== undefined) {
       if (
-        !validate377(data.id, {
+        !validate381(data.id, {
           instancePath: instancePath + '/id',
           parentData: data,
           parentDataProperty: 'id',
@@ -17640,13 +17972,13 @@ function validate470(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate377.errors);
+        vErrors = joined(vErrors, validate381.errors);
         errors = vErrors.length;
       }
     }
     if (data.text !== undefined) {
       if (
-        !validate379(data.text, {
+        !validate383(data.text, {
           instancePath: instancePath + '/text',
           parentData: data,
           parentDataProperty: 'text',
@@ -17654,13 +17986,13 @@ function validate470(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate379.errors);
+        vErrors = joined(vErrors, validate383.errors);
         errors = vErrors.length;
       }
     }
     if (data.under !== undefined) {
       if (
-        !validate379(data.under, {
+        !validate383(data.under, {
           instancePath: instancePath + '/under',
           parentData: data,
           parentDataProperty: 'under',
@@ -17668,13 +18000,13 @@ function validate470(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate379.errors);
+        vErrors = joined(vErrors, validate383.errors);
         errors = vErrors.length;
       }
     }
     if (data.excludes !== undefined) {
       if (
-        !validate389(data.excludes, {
+        !validate393(data.excludes, {
           instancePath: instancePath + '/excludes',
           parentData: data,
           parentDataProperty: 'excludes',
@@ -17682,7 +18014,7 @@ function validate470(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate389.errors);
+        vErrors = joined(vErrors, validate393.errors);
         errors = vErrors.length;
       }
     }
@@ -17695,18 +18027,18 @@ function validate470(
     }
     errors++;
   }
-  validate470.errors = vErrors;
+  validate474.errors = vErrors;
   return errors === 0;
 }
-validate470.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate474.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate460(
+function validate464(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate460.evaluated;
+  const evaluated0 = validate464.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17797,7 +18129,7 @@ function validate460(
     }
     if (data.fault !== undefined) {
       if (
-        !validate377(data.fault, {
+        !validate381(data.fault, {
           instancePath: instancePath + '/fault',
           parentData: data,
           parentDataProperty: 'fault',
@@ -17805,13 +18137,13 @@ function validate460(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate377.errors);
+        vErrors = joined(vErrors, validate381.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate379(data.title, {
+        !validate383(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -17819,13 +18151,13 @@ function validate460(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate379.errors);
+        vErrors = joined(vErrors, validate383.errors);
         errors = vErrors.length;
       }
     }
     if (data.when !== undefined) {
       if (
-        !validate399(data.when, {
+        !validate403(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -17833,13 +18165,13 @@ function validate460(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate399.errors);
+        vErrors = joined(vErrors, validate403.errors);
         errors = vErrors.length;
       }
     }
     if (data.reads_high !== undefined) {
       if (
-        !validate464(data.reads_high, {
+        !validate468(data.reads_high, {
           instancePath: instancePath + '/reads_high',
           parentData: data,
           parentDataProperty: 'reads_high',
@@ -17847,13 +18179,13 @@ function validate460(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate464.errors);
+        vErrors = joined(vErrors, validate468.errors);
         errors = vErrors.length;
       }
     }
     if (data.reads_low !== undefined) {
       if (
-        !validate464(data.reads_low, {
+        !validate468(data.reads_low, {
           instancePath: instancePath + '/reads_low',
           parentData: data,
           parentDataProperty: 'reads_low',
@@ -17861,13 +18193,13 @@ function validate460(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate464.errors);
+        vErrors = joined(vErrors, validate468.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate379(data.says, {
+        !validate383(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -17875,7 +18207,7 @@ function validate460(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate379.errors);
+        vErrors = joined(vErrors, validate383.errors);
         errors = vErrors.length;
       }
     }
@@ -17913,7 +18245,7 @@ function validate460(
         const len0 = data6.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate470(data6[i0], {
+            !validate474(data6[i0], {
               instancePath: instancePath + '/do/' + i0,
               parentData: data6,
               parentDataProperty: i0,
@@ -17921,7 +18253,7 @@ function validate460(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate470.errors);
+            vErrors = joined(vErrors, validate474.errors);
             errors = vErrors.length;
           }
         }
@@ -17942,7 +18274,7 @@ function validate460(
     }
     if (data.source !== undefined) {
       if (
-        !validate389(data.source, {
+        !validate393(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -17950,7 +18282,7 @@ function validate460(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate389.errors);
+        vErrors = joined(vErrors, validate393.errors);
         errors = vErrors.length;
       }
     }
@@ -17963,12 +18295,12 @@ function validate460(
     }
     errors++;
   }
-  validate460.errors = vErrors;
+  validate464.errors = vErrors;
   return errors === 0;
 }
-validate460.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate464.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema123 = {
+const schema124 = {
   type: 'object',
   properties: {
     title: { $ref: '#/$defs/text' },
@@ -18003,7 +18335,7 @@ const schema123 = {
   },
   additionalProperties: false,
 };
-const schema124 = {
+const schema125 = {
   type: 'object',
   properties: {
     of: { $ref: '#/$defs/name' },
@@ -18019,13 +18351,13 @@ const schema124 = {
   additionalProperties: false,
 };
 
-function validate483(
+function validate487(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate483.evaluated;
+  const evaluated0 = validate487.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18079,7 +18411,7 @@ function validate483(
     }
     if (data.of !== undefined) {
       if (
-        !validate377(data.of, {
+        !validate381(data.of, {
           instancePath: instancePath + '/of',
           parentData: data,
           parentDataProperty: 'of',
@@ -18087,7 +18419,7 @@ function validate483(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate377.errors);
+        vErrors = joined(vErrors, validate381.errors);
         errors = vErrors.length;
       }
     }
@@ -18157,7 +18489,7 @@ function validate483(
             const len1 = data2.length;
             for (let i1 = 0; i1 < len1; i1++) {
               if (
-                !validate386(data2[i1], {
+                !validate390(data2[i1], {
                   instancePath: instancePath + '/points/' + i0 + '/' + i1,
                   parentData: data2,
                   parentDataProperty: i1,
@@ -18165,7 +18497,7 @@ function validate483(
                   dynamicAnchors,
                 })
               ) {
-                vErrors = joined(vErrors, validate386.errors);
+                vErrors = joined(vErrors, validate390.errors);
                 errors = vErrors.length;
               }
             }
@@ -18220,7 +18552,7 @@ function validate483(
           instancePath: instancePath + '/beyond',
           schemaPath: '#/properties/beyond/enum',
           keyword: 'enum',
-          params: { allowedValues: schema124.properties.beyond.enum },
+          params: { allowedValues: schema125.properties.beyond.enum },
         };
         if (vErrors === null) {
           vErrors = [err10];
@@ -18239,19 +18571,19 @@ function validate483(
     }
     errors++;
   }
-  validate483.errors = vErrors;
+  validate487.errors = vErrors;
   return errors === 0;
 }
-validate483.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate487.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema125 = {
+const schema126 = {
   type: ['array', 'object'],
   items: { $ref: '#/$defs/band' },
   additionalProperties: { type: 'integer', minimum: -1000, maximum: 1000 },
   minItems: 1,
   maxItems: 100,
 };
-const schema126 = {
+const schema127 = {
   type: 'object',
   properties: {
     at_most: { $ref: '#/$defs/quantity' },
@@ -18262,13 +18594,13 @@ const schema126 = {
   additionalProperties: false,
 };
 
-function validate489(
+function validate493(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate489.evaluated;
+  const evaluated0 = validate493.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18308,7 +18640,7 @@ function validate489(
     }
     if (data.at_most !== undefined) {
       if (
-        !validate386(data.at_most, {
+        !validate390(data.at_most, {
           instancePath: instancePath + '/at_most',
           parentData: data,
           parentDataProperty: 'at_most',
@@ -18316,13 +18648,13 @@ function validate489(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate386.errors);
+        vErrors = joined(vErrors, validate390.errors);
         errors = vErrors.length;
       }
     }
     if (data.below !== undefined) {
       if (
-        !validate386(data.below, {
+        !validate390(data.below, {
           instancePath: instancePath + '/below',
           parentData: data,
           parentDataProperty: 'below',
@@ -18330,7 +18662,7 @@ function validate489(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate386.errors);
+        vErrors = joined(vErrors, validate390.errors);
         errors = vErrors.length;
       }
     }
@@ -18390,18 +18722,18 @@ function validate489(
     }
     errors++;
   }
-  validate489.errors = vErrors;
+  validate493.errors = vErrors;
   return errors === 0;
 }
-validate489.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate493.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate488(
+function validate492(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate488.evaluated;
+  const evaluated0 = validate492.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18409,7 +18741,7 @@ function validate488(
     evaluated0.items = undefined;
   }
   if (!data || typeof data != 'object') {
-    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema125.type } };
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema126.type } };
     if (vErrors === null) {
       vErrors = [err0];
     } else {
@@ -18439,7 +18771,7 @@ function validate488(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate489(data[i0], {
+        !validate493(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -18447,7 +18779,7 @@ function validate488(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate489.errors);
+        vErrors = joined(vErrors, validate493.errors);
         errors = vErrors.length;
       }
     }
@@ -18501,25 +18833,25 @@ function validate488(
       }
     }
   }
-  validate488.errors = vErrors;
+  validate492.errors = vErrors;
   return errors === 0;
 }
-validate488.evaluated = { props: true, items: true, dynamicProps: false, dynamicItems: false };
+validate492.evaluated = { props: true, items: true, dynamicProps: false, dynamicItems: false };
 
-const schema127 = {
+const schema128 = {
   type: 'object',
   properties: { when: { $ref: '#/$defs/condition' }, use: { $ref: '#/$defs/quantity' } },
   required: ['use'],
   additionalProperties: false,
 };
 
-function validate494(
+function validate498(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate494.evaluated;
+  const evaluated0 = validate498.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18559,7 +18891,7 @@ function validate494(
     }
     if (data.when !== undefined) {
       if (
-        !validate399(data.when, {
+        !validate403(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -18567,13 +18899,13 @@ function validate494(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate399.errors);
+        vErrors = joined(vErrors, validate403.errors);
         errors = vErrors.length;
       }
     }
     if (data.use !== undefined) {
       if (
-        !validate386(data.use, {
+        !validate390(data.use, {
           instancePath: instancePath + '/use',
           parentData: data,
           parentDataProperty: 'use',
@@ -18581,7 +18913,7 @@ function validate494(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate386.errors);
+        vErrors = joined(vErrors, validate390.errors);
         errors = vErrors.length;
       }
     }
@@ -18594,18 +18926,18 @@ function validate494(
     }
     errors++;
   }
-  validate494.errors = vErrors;
+  validate498.errors = vErrors;
   return errors === 0;
 }
-validate494.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate498.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate508(
+function validate512(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate508.evaluated;
+  const evaluated0 = validate512.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18645,18 +18977,18 @@ function validate508(
     }
     errors++;
   }
-  validate508.errors = vErrors;
+  validate512.errors = vErrors;
   return errors === 0;
 }
-validate508.evaluated = { dynamicProps: false, dynamicItems: false };
+validate512.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate479(
+function validate483(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate479.evaluated;
+  const evaluated0 = validate483.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18665,7 +18997,7 @@ function validate479(
   }
   if (data && typeof data == 'object' && !Array.isArray(data)) {
     for (const key0 in data) {
-      if (!func5.call(schema123.properties, key0)) {
+      if (!func5.call(schema124.properties, key0)) {
         const err0 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -18682,7 +19014,7 @@ function validate479(
     }
     if (data.title !== undefined) {
       if (
-        !validate379(data.title, {
+        !validate383(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -18690,13 +19022,13 @@ function validate479(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate379.errors);
+        vErrors = joined(vErrors, validate383.errors);
         errors = vErrors.length;
       }
     }
     if (data.meaning !== undefined) {
       if (
-        !validate379(data.meaning, {
+        !validate383(data.meaning, {
           instancePath: instancePath + '/meaning',
           parentData: data,
           parentDataProperty: 'meaning',
@@ -18704,7 +19036,7 @@ function validate479(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate379.errors);
+        vErrors = joined(vErrors, validate383.errors);
         errors = vErrors.length;
       }
     }
@@ -18742,7 +19074,7 @@ function validate479(
     }
     if (data.source !== undefined) {
       if (
-        !validate389(data.source, {
+        !validate393(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -18750,7 +19082,7 @@ function validate479(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate389.errors);
+        vErrors = joined(vErrors, validate393.errors);
         errors = vErrors.length;
       }
     }
@@ -18761,7 +19093,7 @@ function validate479(
           instancePath: instancePath + '/formula',
           schemaPath: '#/properties/formula/type',
           keyword: 'type',
-          params: { type: schema123.properties.formula.type },
+          params: { type: schema124.properties.formula.type },
         };
         if (vErrors === null) {
           vErrors = [err3];
@@ -18789,7 +19121,7 @@ function validate479(
     }
     if (data.curve !== undefined) {
       if (
-        !validate483(data.curve, {
+        !validate487(data.curve, {
           instancePath: instancePath + '/curve',
           parentData: data,
           parentDataProperty: 'curve',
@@ -18797,7 +19129,7 @@ function validate479(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate483.errors);
+        vErrors = joined(vErrors, validate487.errors);
         errors = vErrors.length;
       }
     }
@@ -18835,7 +19167,7 @@ function validate479(
         for (const key1 in data6) {
           const _errs12 = errors;
           if (
-            !validate377(key1, {
+            !validate381(key1, {
               instancePath: instancePath + '/score',
               parentData: data6,
               parentDataProperty: 'score',
@@ -18843,7 +19175,7 @@ function validate479(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate377.errors);
+            vErrors = joined(vErrors, validate381.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs12 === errors;
@@ -18864,7 +19196,7 @@ function validate479(
         }
         for (const key2 in data6) {
           if (
-            !validate488(data6[key2], {
+            !validate492(data6[key2], {
               instancePath: instancePath + '/score/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data6,
               parentDataProperty: key2,
@@ -18872,7 +19204,7 @@ function validate479(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate488.errors);
+            vErrors = joined(vErrors, validate492.errors);
             errors = vErrors.length;
           }
         }
@@ -18925,7 +19257,7 @@ function validate479(
         const len0 = data8.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate494(data8[i0], {
+            !validate498(data8[i0], {
               instancePath: instancePath + '/choose/' + i0,
               parentData: data8,
               parentDataProperty: i0,
@@ -18933,7 +19265,7 @@ function validate479(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate494.errors);
+            vErrors = joined(vErrors, validate498.errors);
             errors = vErrors.length;
           }
         }
@@ -18954,7 +19286,7 @@ function validate479(
     }
     if (data.first_known !== undefined) {
       if (
-        !validate389(data.first_known, {
+        !validate393(data.first_known, {
           instancePath: instancePath + '/first_known',
           parentData: data,
           parentDataProperty: 'first_known',
@@ -18962,13 +19294,13 @@ function validate479(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate389.errors);
+        vErrors = joined(vErrors, validate393.errors);
         errors = vErrors.length;
       }
     }
     if (data.highest !== undefined) {
       if (
-        !validate377(data.highest, {
+        !validate381(data.highest, {
           instancePath: instancePath + '/highest',
           parentData: data,
           parentDataProperty: 'highest',
@@ -18976,13 +19308,13 @@ function validate479(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate377.errors);
+        vErrors = joined(vErrors, validate381.errors);
         errors = vErrors.length;
       }
     }
     if (data.lowest !== undefined) {
       if (
-        !validate377(data.lowest, {
+        !validate381(data.lowest, {
           instancePath: instancePath + '/lowest',
           parentData: data,
           parentDataProperty: 'lowest',
@@ -18990,13 +19322,13 @@ function validate479(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate377.errors);
+        vErrors = joined(vErrors, validate381.errors);
         errors = vErrors.length;
       }
     }
     if (data.average !== undefined) {
       if (
-        !validate377(data.average, {
+        !validate381(data.average, {
           instancePath: instancePath + '/average',
           parentData: data,
           parentDataProperty: 'average',
@@ -19004,13 +19336,13 @@ function validate479(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate377.errors);
+        vErrors = joined(vErrors, validate381.errors);
         errors = vErrors.length;
       }
     }
     if (data.earliest !== undefined) {
       if (
-        !validate377(data.earliest, {
+        !validate381(data.earliest, {
           instancePath: instancePath + '/earliest',
           parentData: data,
           parentDataProperty: 'earliest',
@@ -19018,13 +19350,13 @@ function validate479(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate377.errors);
+        vErrors = joined(vErrors, validate381.errors);
         errors = vErrors.length;
       }
     }
     if (data.latest !== undefined) {
       if (
-        !validate377(data.latest, {
+        !validate381(data.latest, {
           instancePath: instancePath + '/latest',
           parentData: data,
           parentDataProperty: 'latest',
@@ -19032,13 +19364,13 @@ function validate479(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate377.errors);
+        vErrors = joined(vErrors, validate381.errors);
         errors = vErrors.length;
       }
     }
     if (data.change !== undefined) {
       if (
-        !validate377(data.change, {
+        !validate381(data.change, {
           instancePath: instancePath + '/change',
           parentData: data,
           parentDataProperty: 'change',
@@ -19046,13 +19378,13 @@ function validate479(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate377.errors);
+        vErrors = joined(vErrors, validate381.errors);
         errors = vErrors.length;
       }
     }
     if (data.count !== undefined) {
       if (
-        !validate377(data.count, {
+        !validate381(data.count, {
           instancePath: instancePath + '/count',
           parentData: data,
           parentDataProperty: 'count',
@@ -19060,13 +19392,13 @@ function validate479(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate377.errors);
+        vErrors = joined(vErrors, validate381.errors);
         errors = vErrors.length;
       }
     }
     if (data.minutes_since !== undefined) {
       if (
-        !validate377(data.minutes_since, {
+        !validate381(data.minutes_since, {
           instancePath: instancePath + '/minutes_since',
           parentData: data,
           parentDataProperty: 'minutes_since',
@@ -19074,13 +19406,13 @@ function validate479(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate377.errors);
+        vErrors = joined(vErrors, validate381.errors);
         errors = vErrors.length;
       }
     }
     if (data.held !== undefined) {
       if (
-        !validate399(data.held, {
+        !validate403(data.held, {
           instancePath: instancePath + '/held',
           parentData: data,
           parentDataProperty: 'held',
@@ -19088,13 +19420,13 @@ function validate479(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate399.errors);
+        vErrors = joined(vErrors, validate403.errors);
         errors = vErrors.length;
       }
     }
     if (data.over !== undefined) {
       if (
-        !validate508(data.over, {
+        !validate512(data.over, {
           instancePath: instancePath + '/over',
           parentData: data,
           parentDataProperty: 'over',
@@ -19102,13 +19434,13 @@ function validate479(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate508.errors);
+        vErrors = joined(vErrors, validate512.errors);
         errors = vErrors.length;
       }
     }
     if (data.where !== undefined) {
       if (
-        !validate399(data.where, {
+        !validate403(data.where, {
           instancePath: instancePath + '/where',
           parentData: data,
           parentDataProperty: 'where',
@@ -19116,7 +19448,7 @@ function validate479(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate399.errors);
+        vErrors = joined(vErrors, validate403.errors);
         errors = vErrors.length;
       }
     }
@@ -19141,7 +19473,7 @@ function validate479(
           instancePath: instancePath + '/present_set',
           schemaPath: '#/properties/present_set/enum',
           keyword: 'enum',
-          params: { allowedValues: schema123.properties.present_set.enum },
+          params: { allowedValues: schema124.properties.present_set.enum },
         };
         if (vErrors === null) {
           vErrors = [err13];
@@ -19153,7 +19485,7 @@ function validate479(
     }
     if (data.longest_gap !== undefined) {
       if (
-        !validate508(data.longest_gap, {
+        !validate512(data.longest_gap, {
           instancePath: instancePath + '/longest_gap',
           parentData: data,
           parentDataProperty: 'longest_gap',
@@ -19161,13 +19493,13 @@ function validate479(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate508.errors);
+        vErrors = joined(vErrors, validate512.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_reliable_when !== undefined) {
       if (
-        !validate399(data.not_reliable_when, {
+        !validate403(data.not_reliable_when, {
           instancePath: instancePath + '/not_reliable_when',
           parentData: data,
           parentDataProperty: 'not_reliable_when',
@@ -19175,7 +19507,7 @@ function validate479(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate399.errors);
+        vErrors = joined(vErrors, validate403.errors);
         errors = vErrors.length;
       }
     }
@@ -19188,12 +19520,12 @@ function validate479(
     }
     errors++;
   }
-  validate479.errors = vErrors;
+  validate483.errors = vErrors;
   return errors === 0;
 }
-validate479.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate483.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema129 = {
+const schema130 = {
   type: 'object',
   properties: {
     rule: { $ref: '#/$defs/name' },
@@ -19213,7 +19545,7 @@ const schema129 = {
   required: ['rule', 'when'],
   additionalProperties: false,
 };
-const schema130 = {
+const schema131 = {
   type: 'object',
   properties: {
     when: { $ref: '#/$defs/condition' },
@@ -19224,13 +19556,13 @@ const schema130 = {
   additionalProperties: false,
 };
 
-function validate518(
+function validate522(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate518.evaluated;
+  const evaluated0 = validate522.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19270,7 +19602,7 @@ function validate518(
     }
     if (data.when !== undefined) {
       if (
-        !validate399(data.when, {
+        !validate403(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -19278,13 +19610,13 @@ function validate518(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate399.errors);
+        vErrors = joined(vErrors, validate403.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate379(data.says, {
+        !validate383(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -19292,13 +19624,13 @@ function validate518(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate379.errors);
+        vErrors = joined(vErrors, validate383.errors);
         errors = vErrors.length;
       }
     }
     if (data.accepted !== undefined) {
       if (
-        !validate379(data.accepted, {
+        !validate383(data.accepted, {
           instancePath: instancePath + '/accepted',
           parentData: data,
           parentDataProperty: 'accepted',
@@ -19306,7 +19638,7 @@ function validate518(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate379.errors);
+        vErrors = joined(vErrors, validate383.errors);
         errors = vErrors.length;
       }
     }
@@ -19319,12 +19651,12 @@ function validate518(
     }
     errors++;
   }
-  validate518.errors = vErrors;
+  validate522.errors = vErrors;
   return errors === 0;
 }
-validate518.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate522.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema131 = {
+const schema132 = {
   type: 'object',
   properties: {
     when: { $ref: '#/$defs/condition' },
@@ -19335,13 +19667,13 @@ const schema131 = {
   additionalProperties: false,
 };
 
-function validate523(
+function validate527(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate523.evaluated;
+  const evaluated0 = validate527.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19395,7 +19727,7 @@ function validate523(
     }
     if (data.when !== undefined) {
       if (
-        !validate399(data.when, {
+        !validate403(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -19403,13 +19735,13 @@ function validate523(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate399.errors);
+        vErrors = joined(vErrors, validate403.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate379(data.says, {
+        !validate383(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -19417,13 +19749,13 @@ function validate523(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate379.errors);
+        vErrors = joined(vErrors, validate383.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate377(data.level, {
+        !validate381(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -19431,7 +19763,7 @@ function validate523(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate377.errors);
+        vErrors = joined(vErrors, validate381.errors);
         errors = vErrors.length;
       }
     }
@@ -19444,20 +19776,20 @@ function validate523(
     }
     errors++;
   }
-  validate523.errors = vErrors;
+  validate527.errors = vErrors;
   return errors === 0;
 }
-validate523.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate527.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema132 = { type: 'array', items: { $ref: '#/$defs/text' }, minItems: 1, maxItems: 20 };
+const schema133 = { type: 'array', items: { $ref: '#/$defs/text' }, minItems: 1, maxItems: 20 };
 
-function validate532(
+function validate536(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate532.evaluated;
+  const evaluated0 = validate536.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19486,7 +19818,7 @@ function validate532(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate379(data[i0], {
+        !validate383(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -19494,7 +19826,7 @@ function validate532(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate379.errors);
+        vErrors = joined(vErrors, validate383.errors);
         errors = vErrors.length;
       }
     }
@@ -19507,18 +19839,18 @@ function validate532(
     }
     errors++;
   }
-  validate532.errors = vErrors;
+  validate536.errors = vErrors;
   return errors === 0;
 }
-validate532.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate536.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate514(
+function validate518(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate514.evaluated;
+  const evaluated0 = validate518.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19555,7 +19887,7 @@ function validate514(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema129.properties, key0)) {
+      if (!func5.call(schema130.properties, key0)) {
         const err2 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -19572,7 +19904,7 @@ function validate514(
     }
     if (data.rule !== undefined) {
       if (
-        !validate377(data.rule, {
+        !validate381(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -19580,13 +19912,13 @@ function validate514(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate377.errors);
+        vErrors = joined(vErrors, validate381.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate379(data.title, {
+        !validate383(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -19594,13 +19926,13 @@ function validate514(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate379.errors);
+        vErrors = joined(vErrors, validate383.errors);
         errors = vErrors.length;
       }
     }
     if (data.when !== undefined) {
       if (
-        !validate399(data.when, {
+        !validate403(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -19608,13 +19940,13 @@ function validate514(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate399.errors);
+        vErrors = joined(vErrors, validate403.errors);
         errors = vErrors.length;
       }
     }
     if (data.unless !== undefined) {
       if (
-        !validate518(data.unless, {
+        !validate522(data.unless, {
           instancePath: instancePath + '/unless',
           parentData: data,
           parentDataProperty: 'unless',
@@ -19622,13 +19954,13 @@ function validate514(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate518.errors);
+        vErrors = joined(vErrors, validate522.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained_by !== undefined) {
       if (
-        !validate523(data.explained_by, {
+        !validate527(data.explained_by, {
           instancePath: instancePath + '/explained_by',
           parentData: data,
           parentDataProperty: 'explained_by',
@@ -19636,13 +19968,13 @@ function validate514(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate523.errors);
+        vErrors = joined(vErrors, validate527.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_reliable_when !== undefined) {
       if (
-        !validate399(data.not_reliable_when, {
+        !validate403(data.not_reliable_when, {
           instancePath: instancePath + '/not_reliable_when',
           parentData: data,
           parentDataProperty: 'not_reliable_when',
@@ -19650,13 +19982,13 @@ function validate514(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate399.errors);
+        vErrors = joined(vErrors, validate403.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate377(data.level, {
+        !validate381(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -19664,13 +19996,13 @@ function validate514(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate377.errors);
+        vErrors = joined(vErrors, validate381.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate379(data.says, {
+        !validate383(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -19678,13 +20010,13 @@ function validate514(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate379.errors);
+        vErrors = joined(vErrors, validate383.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate379(data.because, {
+        !validate383(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -19692,13 +20024,13 @@ function validate514(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate379.errors);
+        vErrors = joined(vErrors, validate383.errors);
         errors = vErrors.length;
       }
     }
     if (data.ask !== undefined) {
       if (
-        !validate532(data.ask, {
+        !validate536(data.ask, {
           instancePath: instancePath + '/ask',
           parentData: data,
           parentDataProperty: 'ask',
@@ -19706,7 +20038,7 @@ function validate514(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate532.errors);
+        vErrors = joined(vErrors, validate536.errors);
         errors = vErrors.length;
       }
     }
@@ -19744,7 +20076,7 @@ function validate514(
         const len0 = data10.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate470(data10[i0], {
+            !validate474(data10[i0], {
               instancePath: instancePath + '/do/' + i0,
               parentData: data10,
               parentDataProperty: i0,
@@ -19752,7 +20084,7 @@ function validate514(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate470.errors);
+            vErrors = joined(vErrors, validate474.errors);
             errors = vErrors.length;
           }
         }
@@ -19773,7 +20105,7 @@ function validate514(
     }
     if (data.source !== undefined) {
       if (
-        !validate389(data.source, {
+        !validate393(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -19781,13 +20113,13 @@ function validate514(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate389.errors);
+        vErrors = joined(vErrors, validate393.errors);
         errors = vErrors.length;
       }
     }
     if (data.accepted !== undefined) {
       if (
-        !validate379(data.accepted, {
+        !validate383(data.accepted, {
           instancePath: instancePath + '/accepted',
           parentData: data,
           parentDataProperty: 'accepted',
@@ -19795,7 +20127,7 @@ function validate514(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate379.errors);
+        vErrors = joined(vErrors, validate383.errors);
         errors = vErrors.length;
       }
     }
@@ -19808,20 +20140,20 @@ function validate514(
     }
     errors++;
   }
-  validate514.errors = vErrors;
+  validate518.errors = vErrors;
   return errors === 0;
 }
-validate514.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate518.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const pattern24 = new RegExp('^[0-9]{4}-[0-9]{2}-[0-9]{2}$', 'u');
 
-function validate376(
+function validate380(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="protocol.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate376.evaluated;
+  const evaluated0 = validate380.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19886,7 +20218,7 @@ function validate376(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema102.properties, key0)) {
+      if (!func5.call(schema103.properties, key0)) {
         const err4 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -19903,7 +20235,7 @@ function validate376(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate377(data.protocol, {
+        !validate381(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -19911,7 +20243,7 @@ function validate376(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate377.errors);
+        vErrors = joined(vErrors, validate381.errors);
         errors = vErrors.length;
       }
     }
@@ -19964,7 +20296,7 @@ function validate376(
     }
     if (data.title !== undefined) {
       if (
-        !validate379(data.title, {
+        !validate383(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -19972,13 +20304,13 @@ function validate376(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate379.errors);
+        vErrors = joined(vErrors, validate383.errors);
         errors = vErrors.length;
       }
     }
     if (data.about !== undefined) {
       if (
-        !validate379(data.about, {
+        !validate383(data.about, {
           instancePath: instancePath + '/about',
           parentData: data,
           parentDataProperty: 'about',
@@ -19986,13 +20318,13 @@ function validate376(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate379.errors);
+        vErrors = joined(vErrors, validate383.errors);
         errors = vErrors.length;
       }
     }
     if (data.based_on !== undefined) {
       if (
-        !validate382(data.based_on, {
+        !validate386(data.based_on, {
           instancePath: instancePath + '/based_on',
           parentData: data,
           parentDataProperty: 'based_on',
@@ -20000,13 +20332,13 @@ function validate376(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate382.errors);
+        vErrors = joined(vErrors, validate386.errors);
         errors = vErrors.length;
       }
     }
     if (data.ladder !== undefined) {
       if (
-        !validate377(data.ladder, {
+        !validate381(data.ladder, {
           instancePath: instancePath + '/ladder',
           parentData: data,
           parentDataProperty: 'ladder',
@@ -20014,13 +20346,13 @@ function validate376(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate377.errors);
+        vErrors = joined(vErrors, validate381.errors);
         errors = vErrors.length;
       }
     }
     if (data.applies_when !== undefined) {
       if (
-        !validate399(data.applies_when, {
+        !validate403(data.applies_when, {
           instancePath: instancePath + '/applies_when',
           parentData: data,
           parentDataProperty: 'applies_when',
@@ -20028,13 +20360,13 @@ function validate376(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate399.errors);
+        vErrors = joined(vErrors, validate403.errors);
         errors = vErrors.length;
       }
     }
     if (data.otherwise !== undefined) {
       if (
-        !validate379(data.otherwise, {
+        !validate383(data.otherwise, {
           instancePath: instancePath + '/otherwise',
           parentData: data,
           parentDataProperty: 'otherwise',
@@ -20042,7 +20374,7 @@ function validate376(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate379.errors);
+        vErrors = joined(vErrors, validate383.errors);
         errors = vErrors.length;
       }
     }
@@ -20112,7 +20444,7 @@ function validate376(
         const len0 = data9.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate379(data9[i0], {
+            !validate383(data9[i0], {
               instancePath: instancePath + '/owners/' + i0,
               parentData: data9,
               parentDataProperty: i0,
@@ -20120,7 +20452,7 @@ function validate376(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate379.errors);
+            vErrors = joined(vErrors, validate383.errors);
             errors = vErrors.length;
           }
         }
@@ -20145,7 +20477,7 @@ function validate376(
         for (const key1 in data11) {
           const _errs18 = errors;
           if (
-            !validate377(key1, {
+            !validate381(key1, {
               instancePath: instancePath + '/sources',
               parentData: data11,
               parentDataProperty: 'sources',
@@ -20153,7 +20485,7 @@ function validate376(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate377.errors);
+            vErrors = joined(vErrors, validate381.errors);
             errors = vErrors.length;
           }
           var valid3 = _errs18 === errors;
@@ -20174,7 +20506,7 @@ function validate376(
         }
         for (const key2 in data11) {
           if (
-            !validate424(data11[key2], {
+            !validate428(data11[key2], {
               instancePath: instancePath + '/sources/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data11,
               parentDataProperty: key2,
@@ -20182,7 +20514,7 @@ function validate376(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate424.errors);
+            vErrors = joined(vErrors, validate428.errors);
             errors = vErrors.length;
           }
         }
@@ -20203,7 +20535,7 @@ function validate376(
     }
     if (data.observations !== undefined) {
       if (
-        !validate428(data.observations, {
+        !validate432(data.observations, {
           instancePath: instancePath + '/observations',
           parentData: data,
           parentDataProperty: 'observations',
@@ -20211,7 +20543,7 @@ function validate376(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate428.errors);
+        vErrors = joined(vErrors, validate432.errors);
         errors = vErrors.length;
       }
     }
@@ -20221,7 +20553,7 @@ function validate376(
         for (const key3 in data14) {
           const _errs24 = errors;
           if (
-            !validate377(key3, {
+            !validate381(key3, {
               instancePath: instancePath + '/standing',
               parentData: data14,
               parentDataProperty: 'standing',
@@ -20229,7 +20561,7 @@ function validate376(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate377.errors);
+            vErrors = joined(vErrors, validate381.errors);
             errors = vErrors.length;
           }
           var valid5 = _errs24 === errors;
@@ -20250,7 +20582,7 @@ function validate376(
         }
         for (const key4 in data14) {
           if (
-            !validate449(data14[key4], {
+            !validate453(data14[key4], {
               instancePath: instancePath + '/standing/' + key4.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data14,
               parentDataProperty: key4,
@@ -20258,7 +20590,7 @@ function validate376(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate449.errors);
+            vErrors = joined(vErrors, validate453.errors);
             errors = vErrors.length;
           }
         }
@@ -20283,7 +20615,7 @@ function validate376(
         for (const key5 in data16) {
           const _errs29 = errors;
           if (
-            !validate377(key5, {
+            !validate381(key5, {
               instancePath: instancePath + '/limits',
               parentData: data16,
               parentDataProperty: 'limits',
@@ -20291,7 +20623,7 @@ function validate376(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate377.errors);
+            vErrors = joined(vErrors, validate381.errors);
             errors = vErrors.length;
           }
           var valid7 = _errs29 === errors;
@@ -20312,7 +20644,7 @@ function validate376(
         }
         for (const key6 in data16) {
           if (
-            !validate453(data16[key6], {
+            !validate457(data16[key6], {
               instancePath: instancePath + '/limits/' + key6.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data16,
               parentDataProperty: key6,
@@ -20320,7 +20652,7 @@ function validate376(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate453.errors);
+            vErrors = joined(vErrors, validate457.errors);
             errors = vErrors.length;
           }
         }
@@ -20359,7 +20691,7 @@ function validate376(
         const len1 = data18.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate460(data18[i1], {
+            !validate464(data18[i1], {
               instancePath: instancePath + '/faults/' + i1,
               parentData: data18,
               parentDataProperty: i1,
@@ -20367,7 +20699,7 @@ function validate376(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate460.errors);
+            vErrors = joined(vErrors, validate464.errors);
             errors = vErrors.length;
           }
         }
@@ -20392,7 +20724,7 @@ function validate376(
         for (const key7 in data20) {
           const _errs37 = errors;
           if (
-            !validate377(key7, {
+            !validate381(key7, {
               instancePath: instancePath + '/measures',
               parentData: data20,
               parentDataProperty: 'measures',
@@ -20400,7 +20732,7 @@ function validate376(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate377.errors);
+            vErrors = joined(vErrors, validate381.errors);
             errors = vErrors.length;
           }
           var valid11 = _errs37 === errors;
@@ -20421,7 +20753,7 @@ function validate376(
         }
         for (const key8 in data20) {
           if (
-            !validate479(data20[key8], {
+            !validate483(data20[key8], {
               instancePath: instancePath + '/measures/' + key8.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data20,
               parentDataProperty: key8,
@@ -20429,7 +20761,7 @@ function validate376(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate479.errors);
+            vErrors = joined(vErrors, validate483.errors);
             errors = vErrors.length;
           }
         }
@@ -20468,7 +20800,7 @@ function validate376(
         const len2 = data22.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate514(data22[i2], {
+            !validate518(data22[i2], {
               instancePath: instancePath + '/rules/' + i2,
               parentData: data22,
               parentDataProperty: i2,
@@ -20476,7 +20808,7 @@ function validate376(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate514.errors);
+            vErrors = joined(vErrors, validate518.errors);
             errors = vErrors.length;
           }
         }
@@ -20501,7 +20833,7 @@ function validate376(
         for (const key9 in data24) {
           const _errs45 = errors;
           if (
-            !validate377(key9, {
+            !validate381(key9, {
               instancePath: instancePath + '/exactly_one_of',
               parentData: data24,
               parentDataProperty: 'exactly_one_of',
@@ -20509,7 +20841,7 @@ function validate376(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate377.errors);
+            vErrors = joined(vErrors, validate381.errors);
             errors = vErrors.length;
           }
           var valid15 = _errs45 === errors;
@@ -20530,7 +20862,7 @@ function validate376(
         }
         for (const key10 in data24) {
           if (
-            !validate412(data24[key10], {
+            !validate416(data24[key10], {
               instancePath:
                 instancePath + '/exactly_one_of/' + key10.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data24,
@@ -20539,7 +20871,7 @@ function validate376(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate412.errors);
+            vErrors = joined(vErrors, validate416.errors);
             errors = vErrors.length;
           }
         }
@@ -20567,15 +20899,15 @@ function validate376(
     }
     errors++;
   }
-  validate376.errors = vErrors;
+  validate380.errors = vErrors;
   return errors === 0;
 }
-validate376.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate380.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 export const set = validate102;
 
-export const ward = validate541;
-const schema133 = {
+export const ward = validate545;
+const schema134 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ward.schema.json',
   type: 'object',
@@ -20649,13 +20981,13 @@ const schema133 = {
   },
 };
 
-function validate542(
+function validate546(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate542.evaluated;
+  const evaluated0 = validate546.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20695,18 +21027,18 @@ function validate542(
     }
     errors++;
   }
-  validate542.errors = vErrors;
+  validate546.errors = vErrors;
   return errors === 0;
 }
-validate542.evaluated = { dynamicProps: false, dynamicItems: false };
+validate546.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate544(
+function validate548(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate544.evaluated;
+  const evaluated0 = validate548.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20741,18 +21073,18 @@ function validate544(
     }
     errors++;
   }
-  validate544.errors = vErrors;
+  validate548.errors = vErrors;
   return errors === 0;
 }
-validate544.evaluated = { dynamicProps: false, dynamicItems: false };
+validate548.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate550(
+function validate554(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate550.evaluated;
+  const evaluated0 = validate554.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20873,12 +21205,12 @@ function validate550(
     }
     errors++;
   }
-  validate550.errors = vErrors;
+  validate554.errors = vErrors;
   return errors === 0;
 }
-validate550.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate554.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema137 = {
+const schema138 = {
   type: 'object',
   properties: {
     protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -20889,13 +21221,13 @@ const schema137 = {
   additionalProperties: false,
 };
 
-function validate556(
+function validate560(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate556.evaluated;
+  const evaluated0 = validate560.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20940,7 +21272,7 @@ function validate556(
         key0 === 'rule'
       )) {
         if (
-          !validate400(data[key0], {
+          !validate404(data[key0], {
             instancePath: instancePath + '/' + key0.replace(/~/g, '~0').replace(/\//g, '~1'),
             parentData: data,
             parentDataProperty: key0,
@@ -20948,59 +21280,17 @@ function validate556(
             dynamicAnchors,
           })
         ) {
-          vErrors = joined(vErrors, validate400.errors);
+          vErrors = joined(vErrors, validate404.errors);
           errors = vErrors.length;
         }
       }
     }
     if (data.all !== undefined) {
       if (
-        !validate412(data.all, {
+        !validate416(data.all, {
           instancePath: instancePath + '/all',
           parentData: data,
           parentDataProperty: 'all',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate412.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.any !== undefined) {
-      if (
-        !validate412(data.any, {
-          instancePath: instancePath + '/any',
-          parentData: data,
-          parentDataProperty: 'any',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate412.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.none !== undefined) {
-      if (
-        !validate412(data.none, {
-          instancePath: instancePath + '/none',
-          parentData: data,
-          parentDataProperty: 'none',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate412.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.at_least_of !== undefined) {
-      if (
-        !validate416(data.at_least_of, {
-          instancePath: instancePath + '/at_least_of',
-          parentData: data,
-          parentDataProperty: 'at_least_of',
           rootData,
           dynamicAnchors,
         })
@@ -21009,9 +21299,51 @@ function validate556(
         errors = vErrors.length;
       }
     }
+    if (data.any !== undefined) {
+      if (
+        !validate416(data.any, {
+          instancePath: instancePath + '/any',
+          parentData: data,
+          parentDataProperty: 'any',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate416.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.none !== undefined) {
+      if (
+        !validate416(data.none, {
+          instancePath: instancePath + '/none',
+          parentData: data,
+          parentDataProperty: 'none',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate416.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.at_least_of !== undefined) {
+      if (
+        !validate420(data.at_least_of, {
+          instancePath: instancePath + '/at_least_of',
+          parentData: data,
+          parentDataProperty: 'at_least_of',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate420.errors);
+        errors = vErrors.length;
+      }
+    }
     if (data.rule !== undefined) {
       if (
-        !validate377(data.rule, {
+        !validate381(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -21019,7 +21351,7 @@ function validate556(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate377.errors);
+        vErrors = joined(vErrors, validate381.errors);
         errors = vErrors.length;
       }
     }
@@ -21032,18 +21364,18 @@ function validate556(
     }
     errors++;
   }
-  validate556.errors = vErrors;
+  validate560.errors = vErrors;
   return errors === 0;
 }
-validate556.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate560.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate554(
+function validate558(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate554.evaluated;
+  const evaluated0 = validate558.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21097,7 +21429,7 @@ function validate554(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate542(data.protocol, {
+        !validate546(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -21105,7 +21437,7 @@ function validate554(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate542.errors);
+        vErrors = joined(vErrors, validate546.errors);
         errors = vErrors.length;
       }
     }
@@ -21158,7 +21490,7 @@ function validate554(
     }
     if (data.when !== undefined) {
       if (
-        !validate556(data.when, {
+        !validate560(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -21166,7 +21498,7 @@ function validate554(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate556.errors);
+        vErrors = joined(vErrors, validate560.errors);
         errors = vErrors.length;
       }
     }
@@ -21179,12 +21511,12 @@ function validate554(
     }
     errors++;
   }
-  validate554.errors = vErrors;
+  validate558.errors = vErrors;
   return errors === 0;
 }
-validate554.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate558.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema139 = {
+const schema140 = {
   type: 'object',
   properties: {
     says: { $ref: 'dictionary.schema.json#/$defs/text' },
@@ -21198,7 +21530,7 @@ const schema139 = {
   required: ['says', 'levels', 'source'],
   additionalProperties: false,
 };
-const schema140 = {
+const schema141 = {
   type: 'object',
   properties: {
     says: { $ref: 'dictionary.schema.json#/$defs/text' },
@@ -21211,13 +21543,13 @@ const schema140 = {
   minProperties: 1,
 };
 
-function validate571(
+function validate575(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate571.evaluated;
+  const evaluated0 = validate575.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21306,18 +21638,18 @@ function validate571(
     }
     errors++;
   }
-  validate571.errors = vErrors;
+  validate575.errors = vErrors;
   return errors === 0;
 }
-validate571.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate575.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate576(
+function validate580(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate576.evaluated;
+  const evaluated0 = validate580.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21357,18 +21689,18 @@ function validate576(
     }
     errors++;
   }
-  validate576.errors = vErrors;
+  validate580.errors = vErrors;
   return errors === 0;
 }
-validate576.evaluated = { dynamicProps: false, dynamicItems: false };
+validate580.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate579(
+function validate583(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate579.evaluated;
+  const evaluated0 = validate583.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21457,18 +21789,18 @@ function validate579(
     }
     errors++;
   }
-  validate579.errors = vErrors;
+  validate583.errors = vErrors;
   return errors === 0;
 }
-validate579.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate583.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate569(
+function validate573(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate569.evaluated;
+  const evaluated0 = validate573.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21514,7 +21846,7 @@ function validate569(
     }
     if (data.says !== undefined) {
       if (
-        !validate544(data.says, {
+        !validate548(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -21522,7 +21854,7 @@ function validate569(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate544.errors);
+        vErrors = joined(vErrors, validate548.errors);
         errors = vErrors.length;
       }
     }
@@ -21560,7 +21892,7 @@ function validate569(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate571(data1[i0], {
+            !validate575(data1[i0], {
               instancePath: instancePath + '/tell/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -21568,7 +21900,7 @@ function validate569(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate571.errors);
+            vErrors = joined(vErrors, validate575.errors);
             errors = vErrors.length;
           }
         }
@@ -21589,7 +21921,7 @@ function validate569(
     }
     if (data.respond !== undefined) {
       if (
-        !validate576(data.respond, {
+        !validate580(data.respond, {
           instancePath: instancePath + '/respond',
           parentData: data,
           parentDataProperty: 'respond',
@@ -21597,13 +21929,13 @@ function validate569(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate576.errors);
+        vErrors = joined(vErrors, validate580.errors);
         errors = vErrors.length;
       }
     }
     if (data.reassess !== undefined) {
       if (
-        !validate576(data.reassess, {
+        !validate580(data.reassess, {
           instancePath: instancePath + '/reassess',
           parentData: data,
           parentDataProperty: 'reassess',
@@ -21611,13 +21943,13 @@ function validate569(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate576.errors);
+        vErrors = joined(vErrors, validate580.errors);
         errors = vErrors.length;
       }
     }
     if (data.if_no_answer !== undefined) {
       if (
-        !validate579(data.if_no_answer, {
+        !validate583(data.if_no_answer, {
           instancePath: instancePath + '/if_no_answer',
           parentData: data,
           parentDataProperty: 'if_no_answer',
@@ -21625,7 +21957,7 @@ function validate569(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate579.errors);
+        vErrors = joined(vErrors, validate583.errors);
         errors = vErrors.length;
       }
     }
@@ -21638,18 +21970,18 @@ function validate569(
     }
     errors++;
   }
-  validate569.errors = vErrors;
+  validate573.errors = vErrors;
   return errors === 0;
 }
-validate569.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate573.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate566(
+function validate570(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate566.evaluated;
+  const evaluated0 = validate570.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21717,7 +22049,7 @@ function validate566(
     }
     if (data.says !== undefined) {
       if (
-        !validate544(data.says, {
+        !validate548(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -21725,7 +22057,7 @@ function validate566(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate544.errors);
+        vErrors = joined(vErrors, validate548.errors);
         errors = vErrors.length;
       }
     }
@@ -21735,7 +22067,7 @@ function validate566(
         for (const key1 in data1) {
           const _errs5 = errors;
           if (
-            !validate542(key1, {
+            !validate546(key1, {
               instancePath: instancePath + '/levels',
               parentData: data1,
               parentDataProperty: 'levels',
@@ -21743,7 +22075,7 @@ function validate566(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate542.errors);
+            vErrors = joined(vErrors, validate546.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs5 === errors;
@@ -21764,7 +22096,7 @@ function validate566(
         }
         for (const key2 in data1) {
           if (
-            !validate569(data1[key2], {
+            !validate573(data1[key2], {
               instancePath: instancePath + '/levels/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data1,
               parentDataProperty: key2,
@@ -21772,7 +22104,7 @@ function validate566(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate569.errors);
+            vErrors = joined(vErrors, validate573.errors);
             errors = vErrors.length;
           }
         }
@@ -21811,7 +22143,7 @@ function validate566(
         const len0 = data3.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate542(data3[i0], {
+            !validate546(data3[i0], {
               instancePath: instancePath + '/source/' + i0,
               parentData: data3,
               parentDataProperty: i0,
@@ -21819,7 +22151,7 @@ function validate566(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate542.errors);
+            vErrors = joined(vErrors, validate546.errors);
             errors = vErrors.length;
           }
         }
@@ -21847,25 +22179,25 @@ function validate566(
     }
     errors++;
   }
-  validate566.errors = vErrors;
+  validate570.errors = vErrors;
   return errors === 0;
 }
-validate566.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate570.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema144 = {
+const schema145 = {
   type: 'array',
   items: { $ref: 'dictionary.schema.json#/$defs/name' },
   minItems: 2,
   maxItems: 2,
 };
 
-function validate586(
+function validate590(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate586.evaluated;
+  const evaluated0 = validate590.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21894,7 +22226,7 @@ function validate586(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate542(data[i0], {
+        !validate546(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -21902,7 +22234,7 @@ function validate586(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate542.errors);
+        vErrors = joined(vErrors, validate546.errors);
         errors = vErrors.length;
       }
     }
@@ -21915,18 +22247,18 @@ function validate586(
     }
     errors++;
   }
-  validate586.errors = vErrors;
+  validate590.errors = vErrors;
   return errors === 0;
 }
-validate586.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate590.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate541(
+function validate545(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ward.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate541.evaluated;
+  const evaluated0 = validate545.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22005,7 +22337,7 @@ function validate541(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema133.properties, key0)) {
+      if (!func5.call(schema134.properties, key0)) {
         const err5 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -22022,7 +22354,7 @@ function validate541(
     }
     if (data.ward !== undefined) {
       if (
-        !validate542(data.ward, {
+        !validate546(data.ward, {
           instancePath: instancePath + '/ward',
           parentData: data,
           parentDataProperty: 'ward',
@@ -22030,7 +22362,7 @@ function validate541(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate542.errors);
+        vErrors = joined(vErrors, validate546.errors);
         errors = vErrors.length;
       }
     }
@@ -22083,7 +22415,7 @@ function validate541(
     }
     if (data.title !== undefined) {
       if (
-        !validate544(data.title, {
+        !validate548(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -22091,13 +22423,13 @@ function validate541(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate544.errors);
+        vErrors = joined(vErrors, validate548.errors);
         errors = vErrors.length;
       }
     }
     if (data.about !== undefined) {
       if (
-        !validate544(data.about, {
+        !validate548(data.about, {
           instancePath: instancePath + '/about',
           parentData: data,
           parentDataProperty: 'about',
@@ -22105,13 +22437,13 @@ function validate541(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate544.errors);
+        vErrors = joined(vErrors, validate548.errors);
         errors = vErrors.length;
       }
     }
     if (data.ladder !== undefined) {
       if (
-        !validate542(data.ladder, {
+        !validate546(data.ladder, {
           instancePath: instancePath + '/ladder',
           parentData: data,
           parentDataProperty: 'ladder',
@@ -22119,7 +22451,7 @@ function validate541(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate542.errors);
+        vErrors = joined(vErrors, validate546.errors);
         errors = vErrors.length;
       }
     }
@@ -22235,7 +22567,7 @@ function validate541(
         const len0 = data7.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate544(data7[i0], {
+            !validate548(data7[i0], {
               instancePath: instancePath + '/owners/' + i0,
               parentData: data7,
               parentDataProperty: i0,
@@ -22243,7 +22575,7 @@ function validate541(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate544.errors);
+            vErrors = joined(vErrors, validate548.errors);
             errors = vErrors.length;
           }
         }
@@ -22268,7 +22600,7 @@ function validate541(
         for (const key1 in data9) {
           const _errs17 = errors;
           if (
-            !validate542(key1, {
+            !validate546(key1, {
               instancePath: instancePath + '/sources',
               parentData: data9,
               parentDataProperty: 'sources',
@@ -22276,7 +22608,7 @@ function validate541(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate542.errors);
+            vErrors = joined(vErrors, validate546.errors);
             errors = vErrors.length;
           }
           var valid3 = _errs17 === errors;
@@ -22297,7 +22629,7 @@ function validate541(
         }
         for (const key2 in data9) {
           if (
-            !validate550(data9[key2], {
+            !validate554(data9[key2], {
               instancePath: instancePath + '/sources/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data9,
               parentDataProperty: key2,
@@ -22305,7 +22637,7 @@ function validate541(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate550.errors);
+            vErrors = joined(vErrors, validate554.errors);
             errors = vErrors.length;
           }
         }
@@ -22358,7 +22690,7 @@ function validate541(
         const len1 = data11.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate554(data11[i1], {
+            !validate558(data11[i1], {
               instancePath: instancePath + '/reads_with/' + i1,
               parentData: data11,
               parentDataProperty: i1,
@@ -22366,7 +22698,7 @@ function validate541(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate554.errors);
+            vErrors = joined(vErrors, validate558.errors);
             errors = vErrors.length;
           }
         }
@@ -22391,7 +22723,7 @@ function validate541(
         for (const key3 in data13) {
           const _errs25 = errors;
           if (
-            !validate542(key3, {
+            !validate546(key3, {
               instancePath: instancePath + '/plans',
               parentData: data13,
               parentDataProperty: 'plans',
@@ -22399,7 +22731,7 @@ function validate541(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate542.errors);
+            vErrors = joined(vErrors, validate546.errors);
             errors = vErrors.length;
           }
           var valid7 = _errs25 === errors;
@@ -22420,7 +22752,7 @@ function validate541(
         }
         for (const key4 in data13) {
           if (
-            !validate566(data13[key4], {
+            !validate570(data13[key4], {
               instancePath: instancePath + '/plans/' + key4.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data13,
               parentDataProperty: key4,
@@ -22428,7 +22760,7 @@ function validate541(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate566.errors);
+            vErrors = joined(vErrors, validate570.errors);
             errors = vErrors.length;
           }
         }
@@ -22467,7 +22799,7 @@ function validate541(
         const len2 = data15.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate586(data15[i2], {
+            !validate590(data15[i2], {
               instancePath: instancePath + '/never_together/' + i2,
               parentData: data15,
               parentDataProperty: i2,
@@ -22475,7 +22807,7 @@ function validate541(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate586.errors);
+            vErrors = joined(vErrors, validate590.errors);
             errors = vErrors.length;
           }
         }
@@ -22503,13 +22835,13 @@ function validate541(
     }
     errors++;
   }
-  validate541.errors = vErrors;
+  validate545.errors = vErrors;
   return errors === 0;
 }
-validate541.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate545.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const ward_cases = validate589;
-const schema145 = {
+export const ward_cases = validate593;
+const schema146 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ward_cases.schema.json',
   type: 'object',
@@ -22559,13 +22891,13 @@ const schema145 = {
   },
 };
 
-function validate590(
+function validate594(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate590.evaluated;
+  const evaluated0 = validate594.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22605,12 +22937,12 @@ function validate590(
     }
     errors++;
   }
-  validate590.errors = vErrors;
+  validate594.errors = vErrors;
   return errors === 0;
 }
-validate590.evaluated = { dynamicProps: false, dynamicItems: false };
+validate594.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema147 = {
+const schema148 = {
   type: 'object',
   properties: {
     case: { $ref: 'dictionary.schema.json#/$defs/text' },
@@ -22625,13 +22957,13 @@ const schema147 = {
   additionalProperties: false,
 };
 
-function validate593(
+function validate597(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate593.evaluated;
+  const evaluated0 = validate597.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22666,12 +22998,12 @@ function validate593(
     }
     errors++;
   }
-  validate593.errors = vErrors;
+  validate597.errors = vErrors;
   return errors === 0;
 }
-validate593.evaluated = { dynamicProps: false, dynamicItems: false };
+validate597.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema149 = {
+const schema150 = {
   type: 'object',
   properties: {
     level: { $ref: 'cases.schema.json#/$defs/expected_level' },
@@ -22689,13 +23021,13 @@ const schema149 = {
   additionalProperties: false,
 };
 
-function validate600(
+function validate604(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate600.evaluated;
+  const evaluated0 = validate604.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22784,18 +23116,18 @@ function validate600(
     }
     errors++;
   }
-  validate600.errors = vErrors;
+  validate604.errors = vErrors;
   return errors === 0;
 }
-validate600.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate604.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate608(
+function validate612(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate608.evaluated;
+  const evaluated0 = validate612.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22825,18 +23157,18 @@ function validate608(
     }
     errors++;
   }
-  validate608.errors = vErrors;
+  validate612.errors = vErrors;
   return errors === 0;
 }
-validate608.evaluated = { dynamicProps: false, dynamicItems: false };
+validate612.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate611(
+function validate615(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate611.evaluated;
+  const evaluated0 = validate615.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23206,18 +23538,18 @@ function validate611(
     }
     errors++;
   }
-  validate611.errors = vErrors;
+  validate615.errors = vErrors;
   return errors === 0;
 }
-validate611.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate615.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate599(
+function validate603(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate599.evaluated;
+  const evaluated0 = validate603.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23264,7 +23596,7 @@ function validate599(
     }
     if (data.level !== undefined) {
       if (
-        !validate600(data.level, {
+        !validate604(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -23272,7 +23604,7 @@ function validate599(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate600.errors);
+        vErrors = joined(vErrors, validate604.errors);
         errors = vErrors.length;
       }
     }
@@ -23310,7 +23642,7 @@ function validate599(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate593(data1[i0], {
+            !validate597(data1[i0], {
               instancePath: instancePath + '/tell/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -23318,7 +23650,7 @@ function validate599(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate593.errors);
+            vErrors = joined(vErrors, validate597.errors);
             errors = vErrors.length;
           }
         }
@@ -23339,7 +23671,7 @@ function validate599(
     }
     if (data.plan !== undefined) {
       if (
-        !validate590(data.plan, {
+        !validate594(data.plan, {
           instancePath: instancePath + '/plan',
           parentData: data,
           parentDataProperty: 'plan',
@@ -23347,13 +23679,13 @@ function validate599(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate590.errors);
+        vErrors = joined(vErrors, validate594.errors);
         errors = vErrors.length;
       }
     }
     if (data.in_force !== undefined) {
       if (
-        !validate590(data.in_force, {
+        !validate594(data.in_force, {
           instancePath: instancePath + '/in_force',
           parentData: data,
           parentDataProperty: 'in_force',
@@ -23361,13 +23693,13 @@ function validate599(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate590.errors);
+        vErrors = joined(vErrors, validate594.errors);
         errors = vErrors.length;
       }
     }
     if (data.may_step_down !== undefined) {
       if (
-        !validate608(data.may_step_down, {
+        !validate612(data.may_step_down, {
           instancePath: instancePath + '/may_step_down',
           parentData: data,
           parentDataProperty: 'may_step_down',
@@ -23375,7 +23707,7 @@ function validate599(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate608.errors);
+        vErrors = joined(vErrors, validate612.errors);
         errors = vErrors.length;
       }
     }
@@ -23385,7 +23717,7 @@ function validate599(
         for (const key1 in data6) {
           const _errs11 = errors;
           if (
-            !validate590(key1, {
+            !validate594(key1, {
               instancePath: instancePath + '/protocols',
               parentData: data6,
               parentDataProperty: 'protocols',
@@ -23393,7 +23725,7 @@ function validate599(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate590.errors);
+            vErrors = joined(vErrors, validate594.errors);
             errors = vErrors.length;
           }
           var valid3 = _errs11 === errors;
@@ -23414,7 +23746,7 @@ function validate599(
         }
         for (const key2 in data6) {
           if (
-            !validate611(data6[key2], {
+            !validate615(data6[key2], {
               instancePath: instancePath + '/protocols/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data6,
               parentDataProperty: key2,
@@ -23422,7 +23754,7 @@ function validate599(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate611.errors);
+            vErrors = joined(vErrors, validate615.errors);
             errors = vErrors.length;
           }
         }
@@ -23450,18 +23782,18 @@ function validate599(
     }
     errors++;
   }
-  validate599.errors = vErrors;
+  validate603.errors = vErrors;
   return errors === 0;
 }
-validate599.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate603.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate630(
+function validate634(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate630.evaluated;
+  const evaluated0 = validate634.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23470,7 +23802,7 @@ function validate630(
   }
   if (data && typeof data == 'object' && !Array.isArray(data)) {
     for (const key0 in data) {
-      if (!(key0 === 'ask_first' || key0 === 'common_mistake')) {
+      if (!(key0 === 'ask_first' || key0 === 'common_mistake' || key0 === 'output_and_vessels')) {
         const err0 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -23513,27 +23845,64 @@ function validate630(
         errors = vErrors.length;
       }
     }
+    if (data.output_and_vessels !== undefined) {
+      let data2 = data.output_and_vessels;
+      if (typeof data2 !== 'string') {
+        const err1 = {
+          instancePath: instancePath + '/output_and_vessels',
+          schemaPath: '#/properties/output_and_vessels/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err1];
+        } else {
+          vErrors.push(err1);
+        }
+        errors++;
+      }
+      if (!(
+        data2 === 'output_falls_vessels_squeeze' ||
+        data2 === 'vessels_have_let_go' ||
+        data2 === 'both_fail' ||
+        data2 === 'neither' ||
+        data2 === 'cannot_say'
+      )) {
+        const err2 = {
+          instancePath: instancePath + '/output_and_vessels',
+          schemaPath: '#/properties/output_and_vessels/enum',
+          keyword: 'enum',
+          params: { allowedValues: schema49.properties.output_and_vessels.enum },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
   } else {
-    const err1 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    const err3 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
     if (vErrors === null) {
-      vErrors = [err1];
+      vErrors = [err3];
     } else {
-      vErrors.push(err1);
+      vErrors.push(err3);
     }
     errors++;
   }
-  validate630.errors = vErrors;
+  validate634.errors = vErrors;
   return errors === 0;
 }
-validate630.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate634.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate592(
+function validate596(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate592.evaluated;
+  const evaluated0 = validate596.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23595,7 +23964,7 @@ function validate592(
     }
     if (data.case !== undefined) {
       if (
-        !validate593(data.case, {
+        !validate597(data.case, {
           instancePath: instancePath + '/case',
           parentData: data,
           parentDataProperty: 'case',
@@ -23603,13 +23972,13 @@ function validate592(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate593.errors);
+        vErrors = joined(vErrors, validate597.errors);
         errors = vErrors.length;
       }
     }
     if (data.story !== undefined) {
       if (
-        !validate593(data.story, {
+        !validate597(data.story, {
           instancePath: instancePath + '/story',
           parentData: data,
           parentDataProperty: 'story',
@@ -23617,13 +23986,13 @@ function validate592(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate593.errors);
+        vErrors = joined(vErrors, validate597.errors);
         errors = vErrors.length;
       }
     }
     if (data.source !== undefined) {
       if (
-        !validate590(data.source, {
+        !validate594(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -23631,7 +24000,7 @@ function validate592(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate590.errors);
+        vErrors = joined(vErrors, validate594.errors);
         errors = vErrors.length;
       }
     }
@@ -23665,7 +24034,7 @@ function validate592(
     }
     if (data.expect !== undefined) {
       if (
-        !validate599(data.expect, {
+        !validate603(data.expect, {
           instancePath: instancePath + '/expect',
           parentData: data,
           parentDataProperty: 'expect',
@@ -23673,13 +24042,13 @@ function validate592(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate599.errors);
+        vErrors = joined(vErrors, validate603.errors);
         errors = vErrors.length;
       }
     }
     if (data.teach !== undefined) {
       if (
-        !validate630(data.teach, {
+        !validate634(data.teach, {
           instancePath: instancePath + '/teach',
           parentData: data,
           parentDataProperty: 'teach',
@@ -23687,7 +24056,7 @@ function validate592(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate630.errors);
+        vErrors = joined(vErrors, validate634.errors);
         errors = vErrors.length;
       }
     }
@@ -23700,18 +24069,18 @@ function validate592(
     }
     errors++;
   }
-  validate592.errors = vErrors;
+  validate596.errors = vErrors;
   return errors === 0;
 }
-validate592.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate596.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate589(
+function validate593(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ward_cases.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate589.evaluated;
+  const evaluated0 = validate593.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23765,7 +24134,7 @@ function validate589(
     }
     if (data.ward !== undefined) {
       if (
-        !validate590(data.ward, {
+        !validate594(data.ward, {
           instancePath: instancePath + '/ward',
           parentData: data,
           parentDataProperty: 'ward',
@@ -23773,7 +24142,7 @@ function validate589(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate590.errors);
+        vErrors = joined(vErrors, validate594.errors);
         errors = vErrors.length;
       }
     }
@@ -23797,7 +24166,7 @@ function validate589(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate592(data1[i0], {
+            !validate596(data1[i0], {
               instancePath: instancePath + '/cases/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -23805,7 +24174,7 @@ function validate589(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate592.errors);
+            vErrors = joined(vErrors, validate596.errors);
             errors = vErrors.length;
           }
         }
@@ -23833,13 +24202,13 @@ function validate589(
     }
     errors++;
   }
-  validate589.errors = vErrors;
+  validate593.errors = vErrors;
   return errors === 0;
 }
-validate589.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate593.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const ward_outcome = validate635;
-const schema154 = {
+export const ward_outcome = validate639;
+const schema155 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ward_outcome.schema.json',
   type: 'object',
@@ -23954,13 +24323,13 @@ const schema154 = {
   },
 };
 
-function validate636(
+function validate640(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate636.evaluated;
+  const evaluated0 = validate640.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24000,18 +24369,18 @@ function validate636(
     }
     errors++;
   }
-  validate636.errors = vErrors;
+  validate640.errors = vErrors;
   return errors === 0;
 }
-validate636.evaluated = { dynamicProps: false, dynamicItems: false };
+validate640.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate638(
+function validate642(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate638.evaluated;
+  const evaluated0 = validate642.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24046,18 +24415,18 @@ function validate638(
     }
     errors++;
   }
-  validate638.errors = vErrors;
+  validate642.errors = vErrors;
   return errors === 0;
 }
-validate638.evaluated = { dynamicProps: false, dynamicItems: false };
+validate642.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate640(
+function validate644(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate640.evaluated;
+  const evaluated0 = validate644.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24065,7 +24434,7 @@ function validate640(
     evaluated0.items = undefined;
   }
   if (!(data && typeof data == 'object' && !Array.isArray(data)) && data !== null) {
-    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema84.type } };
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema85.type } };
     if (vErrors === null) {
       vErrors = [err0];
     } else {
@@ -24139,7 +24508,7 @@ function validate640(
           instancePath: instancePath + '/at_least',
           schemaPath: '#/properties/at_least/type',
           keyword: 'type',
-          params: { type: schema84.properties.at_least.type },
+          params: { type: schema85.properties.at_least.type },
         };
         if (vErrors === null) {
           vErrors = [err5];
@@ -24167,7 +24536,7 @@ function validate640(
     }
     if (data.could_be !== undefined) {
       if (
-        !validate260(data.could_be, {
+        !validate264(data.could_be, {
           instancePath: instancePath + '/could_be',
           parentData: data,
           parentDataProperty: 'could_be',
@@ -24175,7 +24544,7 @@ function validate640(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate260.errors);
+        vErrors = joined(vErrors, validate264.errors);
         errors = vErrors.length;
       }
     }
@@ -24196,12 +24565,12 @@ function validate640(
       }
     }
   }
-  validate640.errors = vErrors;
+  validate644.errors = vErrors;
   return errors === 0;
 }
-validate640.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate644.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema158 = {
+const schema159 = {
   type: 'object',
   properties: {
     plan: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -24212,13 +24581,13 @@ const schema158 = {
   additionalProperties: false,
 };
 
-function validate643(
+function validate647(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate643.evaluated;
+  const evaluated0 = validate647.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24286,7 +24655,7 @@ function validate643(
     }
     if (data.plan !== undefined) {
       if (
-        !validate636(data.plan, {
+        !validate640(data.plan, {
           instancePath: instancePath + '/plan',
           parentData: data,
           parentDataProperty: 'plan',
@@ -24294,13 +24663,13 @@ function validate643(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate636.errors);
+        vErrors = joined(vErrors, validate640.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate638(data.title, {
+        !validate642(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -24308,13 +24677,13 @@ function validate643(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate638.errors);
+        vErrors = joined(vErrors, validate642.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate638(data.says, {
+        !validate642(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -24322,7 +24691,7 @@ function validate643(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate638.errors);
+        vErrors = joined(vErrors, validate642.errors);
         errors = vErrors.length;
       }
     }
@@ -24335,12 +24704,12 @@ function validate643(
     }
     errors++;
   }
-  validate643.errors = vErrors;
+  validate647.errors = vErrors;
   return errors === 0;
 }
-validate643.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate647.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema159 = {
+const schema160 = {
   type: 'object',
   properties: {
     level: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -24355,13 +24724,13 @@ const schema159 = {
   additionalProperties: false,
 };
 
-function validate651(
+function validate655(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate651.evaluated;
+  const evaluated0 = validate655.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24450,18 +24819,18 @@ function validate651(
     }
     errors++;
   }
-  validate651.errors = vErrors;
+  validate655.errors = vErrors;
   return errors === 0;
 }
-validate651.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate655.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate656(
+function validate660(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate656.evaluated;
+  const evaluated0 = validate660.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24501,18 +24870,18 @@ function validate656(
     }
     errors++;
   }
-  validate656.errors = vErrors;
+  validate660.errors = vErrors;
   return errors === 0;
 }
-validate656.evaluated = { dynamicProps: false, dynamicItems: false };
+validate660.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate659(
+function validate663(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate659.evaluated;
+  const evaluated0 = validate663.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24601,18 +24970,18 @@ function validate659(
     }
     errors++;
   }
-  validate659.errors = vErrors;
+  validate663.errors = vErrors;
   return errors === 0;
 }
-validate659.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate663.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate663(
+function validate667(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate663.evaluated;
+  const evaluated0 = validate667.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24762,18 +25131,18 @@ function validate663(
     }
     errors++;
   }
-  validate663.errors = vErrors;
+  validate667.errors = vErrors;
   return errors === 0;
 }
-validate663.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate667.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate648(
+function validate652(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate648.evaluated;
+  const evaluated0 = validate652.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24835,7 +25204,7 @@ function validate648(
     }
     if (data.level !== undefined) {
       if (
-        !validate636(data.level, {
+        !validate640(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -24843,13 +25212,13 @@ function validate648(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate636.errors);
+        vErrors = joined(vErrors, validate640.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate638(data.says, {
+        !validate642(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -24857,7 +25226,7 @@ function validate648(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate638.errors);
+        vErrors = joined(vErrors, validate642.errors);
         errors = vErrors.length;
       }
     }
@@ -24867,7 +25236,7 @@ function validate648(
         const len0 = data2.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate651(data2[i0], {
+            !validate655(data2[i0], {
               instancePath: instancePath + '/tell/' + i0,
               parentData: data2,
               parentDataProperty: i0,
@@ -24875,7 +25244,7 @@ function validate648(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate651.errors);
+            vErrors = joined(vErrors, validate655.errors);
             errors = vErrors.length;
           }
         }
@@ -24896,7 +25265,7 @@ function validate648(
     }
     if (data.respond !== undefined) {
       if (
-        !validate656(data.respond, {
+        !validate660(data.respond, {
           instancePath: instancePath + '/respond',
           parentData: data,
           parentDataProperty: 'respond',
@@ -24904,13 +25273,13 @@ function validate648(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate656.errors);
+        vErrors = joined(vErrors, validate660.errors);
         errors = vErrors.length;
       }
     }
     if (data.reassess !== undefined) {
       if (
-        !validate656(data.reassess, {
+        !validate660(data.reassess, {
           instancePath: instancePath + '/reassess',
           parentData: data,
           parentDataProperty: 'reassess',
@@ -24918,13 +25287,13 @@ function validate648(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate656.errors);
+        vErrors = joined(vErrors, validate660.errors);
         errors = vErrors.length;
       }
     }
     if (data.if_no_answer !== undefined) {
       if (
-        !validate659(data.if_no_answer, {
+        !validate663(data.if_no_answer, {
           instancePath: instancePath + '/if_no_answer',
           parentData: data,
           parentDataProperty: 'if_no_answer',
@@ -24932,13 +25301,13 @@ function validate648(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate659.errors);
+        vErrors = joined(vErrors, validate663.errors);
         errors = vErrors.length;
       }
     }
     if (data.step_down !== undefined) {
       if (
-        !validate663(data.step_down, {
+        !validate667(data.step_down, {
           instancePath: instancePath + '/step_down',
           parentData: data,
           parentDataProperty: 'step_down',
@@ -24946,7 +25315,7 @@ function validate648(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate663.errors);
+        vErrors = joined(vErrors, validate667.errors);
         errors = vErrors.length;
       }
     }
@@ -24959,18 +25328,18 @@ function validate648(
     }
     errors++;
   }
-  validate648.errors = vErrors;
+  validate652.errors = vErrors;
   return errors === 0;
 }
-validate648.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate652.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate668(
+function validate672(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate668.evaluated;
+  const evaluated0 = validate672.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25063,7 +25432,7 @@ function validate668(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema97.properties, key0)) {
+      if (!func5.call(schema98.properties, key0)) {
         const err6 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -25080,7 +25449,7 @@ function validate668(
     }
     if (data.level !== undefined) {
       if (
-        !validate260(data.level, {
+        !validate264(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -25088,7 +25457,7 @@ function validate668(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate260.errors);
+        vErrors = joined(vErrors, validate264.errors);
         errors = vErrors.length;
       }
     }
@@ -25194,7 +25563,7 @@ function validate668(
     }
     if (data.agreed_by !== undefined) {
       if (
-        !validate257(data.agreed_by, {
+        !validate261(data.agreed_by, {
           instancePath: instancePath + '/agreed_by',
           parentData: data,
           parentDataProperty: 'agreed_by',
@@ -25202,7 +25571,7 @@ function validate668(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate257.errors);
+        vErrors = joined(vErrors, validate261.errors);
         errors = vErrors.length;
       }
     }
@@ -25231,12 +25600,12 @@ function validate668(
     }
     errors++;
   }
-  validate668.errors = vErrors;
+  validate672.errors = vErrors;
   return errors === 0;
 }
-validate668.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate672.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema165 = {
+const schema166 = {
   type: 'object',
   properties: {
     protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -25253,13 +25622,13 @@ const schema165 = {
   additionalProperties: false,
 };
 
-function validate675(
+function validate679(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate675.evaluated;
+  const evaluated0 = validate679.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25299,18 +25668,18 @@ function validate675(
     }
     errors++;
   }
-  validate675.errors = vErrors;
+  validate679.errors = vErrors;
   return errors === 0;
 }
-validate675.evaluated = { dynamicProps: false, dynamicItems: false };
+validate679.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate681(
+function validate685(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate681.evaluated;
+  const evaluated0 = validate685.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25336,18 +25705,18 @@ function validate681(
     }
     errors++;
   }
-  validate681.errors = vErrors;
+  validate685.errors = vErrors;
   return errors === 0;
 }
-validate681.evaluated = { dynamicProps: false, dynamicItems: false };
+validate685.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate683(
+function validate687(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate683.evaluated;
+  const evaluated0 = validate687.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25358,7 +25727,7 @@ function validate683(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate276(data[i0], {
+        !validate280(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -25366,7 +25735,7 @@ function validate683(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate276.errors);
+        vErrors = joined(vErrors, validate280.errors);
         errors = vErrors.length;
       }
     }
@@ -25379,18 +25748,18 @@ function validate683(
     }
     errors++;
   }
-  validate683.errors = vErrors;
+  validate687.errors = vErrors;
   return errors === 0;
 }
-validate683.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate687.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate673(
+function validate677(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate673.evaluated;
+  const evaluated0 = validate677.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25469,7 +25838,7 @@ function validate673(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema165.properties, key0)) {
+      if (!func5.call(schema166.properties, key0)) {
         const err5 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -25486,7 +25855,7 @@ function validate673(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate636(data.protocol, {
+        !validate640(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -25494,13 +25863,13 @@ function validate673(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate636.errors);
+        vErrors = joined(vErrors, validate640.errors);
         errors = vErrors.length;
       }
     }
     if (data.rule !== undefined) {
       if (
-        !validate675(data.rule, {
+        !validate679(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -25508,13 +25877,13 @@ function validate673(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate675.errors);
+        vErrors = joined(vErrors, validate679.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate638(data.title, {
+        !validate642(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -25522,13 +25891,13 @@ function validate673(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate638.errors);
+        vErrors = joined(vErrors, validate642.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate675(data.level, {
+        !validate679(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -25536,13 +25905,13 @@ function validate673(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate675.errors);
+        vErrors = joined(vErrors, validate679.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate638(data.says, {
+        !validate642(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -25550,13 +25919,13 @@ function validate673(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate638.errors);
+        vErrors = joined(vErrors, validate642.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate638(data.because, {
+        !validate642(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -25564,13 +25933,13 @@ function validate673(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate638.errors);
+        vErrors = joined(vErrors, validate642.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained_by !== undefined) {
       if (
-        !validate681(data.explained_by, {
+        !validate685(data.explained_by, {
           instancePath: instancePath + '/explained_by',
           parentData: data,
           parentDataProperty: 'explained_by',
@@ -25578,13 +25947,13 @@ function validate673(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate681.errors);
+        vErrors = joined(vErrors, validate685.errors);
         errors = vErrors.length;
       }
     }
     if (data.ask !== undefined) {
       if (
-        !validate683(data.ask, {
+        !validate687(data.ask, {
           instancePath: instancePath + '/ask',
           parentData: data,
           parentDataProperty: 'ask',
@@ -25592,13 +25961,13 @@ function validate673(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate683.errors);
+        vErrors = joined(vErrors, validate687.errors);
         errors = vErrors.length;
       }
     }
     if (data.do !== undefined) {
       if (
-        !validate683(data.do, {
+        !validate687(data.do, {
           instancePath: instancePath + '/do',
           parentData: data,
           parentDataProperty: 'do',
@@ -25606,7 +25975,7 @@ function validate673(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate683.errors);
+        vErrors = joined(vErrors, validate687.errors);
         errors = vErrors.length;
       }
     }
@@ -25619,18 +25988,18 @@ function validate673(
     }
     errors++;
   }
-  validate673.errors = vErrors;
+  validate677.errors = vErrors;
   return errors === 0;
 }
-validate673.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate677.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate688(
+function validate692(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate688.evaluated;
+  const evaluated0 = validate692.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25641,7 +26010,7 @@ function validate688(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate260(data[i0], {
+        !validate264(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -25649,7 +26018,7 @@ function validate688(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate260.errors);
+        vErrors = joined(vErrors, validate264.errors);
         errors = vErrors.length;
       }
     }
@@ -25662,18 +26031,18 @@ function validate688(
     }
     errors++;
   }
-  validate688.errors = vErrors;
+  validate692.errors = vErrors;
   return errors === 0;
 }
-validate688.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate692.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate693(
+function validate697(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate693.evaluated;
+  const evaluated0 = validate697.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25713,7 +26082,7 @@ function validate693(
     }
     if (data.observation !== undefined) {
       if (
-        !validate260(data.observation, {
+        !validate264(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -25721,7 +26090,7 @@ function validate693(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate260.errors);
+        vErrors = joined(vErrors, validate264.errors);
         errors = vErrors.length;
       }
     }
@@ -25750,12 +26119,12 @@ function validate693(
     }
     errors++;
   }
-  validate693.errors = vErrors;
+  validate697.errors = vErrors;
   return errors === 0;
 }
-validate693.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate697.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema171 = {
+const schema172 = {
   type: 'object',
   properties: {
     fault: { $ref: 'outcome.schema.json#/$defs/name' },
@@ -25769,13 +26138,13 @@ const schema171 = {
   additionalProperties: false,
 };
 
-function validate703(
+function validate707(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate703.evaluated;
+  const evaluated0 = validate707.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25849,7 +26218,7 @@ function validate703(
     }
     if (data.observation !== undefined) {
       if (
-        !validate260(data.observation, {
+        !validate264(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -25857,7 +26226,7 @@ function validate703(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate260.errors);
+        vErrors = joined(vErrors, validate264.errors);
         errors = vErrors.length;
       }
     }
@@ -25914,7 +26283,7 @@ function validate703(
     }
     if (data.unit !== undefined) {
       if (
-        !validate265(data.unit, {
+        !validate269(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -25922,7 +26291,7 @@ function validate703(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate265.errors);
+        vErrors = joined(vErrors, validate269.errors);
         errors = vErrors.length;
       }
     }
@@ -25935,12 +26304,12 @@ function validate703(
     }
     errors++;
   }
-  validate703.errors = vErrors;
+  validate707.errors = vErrors;
   return errors === 0;
 }
-validate703.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate707.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema173 = {
+const schema174 = {
   type: 'object',
   properties: {
     protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -25952,13 +26321,13 @@ const schema173 = {
   additionalProperties: false,
 };
 
-function validate707(
+function validate711(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate707.evaluated;
+  const evaluated0 = validate711.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26026,7 +26395,7 @@ function validate707(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate636(data.protocol, {
+        !validate640(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -26034,13 +26403,13 @@ function validate707(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate636.errors);
+        vErrors = joined(vErrors, validate640.errors);
         errors = vErrors.length;
       }
     }
     if (data.rule !== undefined) {
       if (
-        !validate675(data.rule, {
+        !validate679(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -26048,13 +26417,13 @@ function validate707(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate675.errors);
+        vErrors = joined(vErrors, validate679.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate638(data.title, {
+        !validate642(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -26062,13 +26431,13 @@ function validate707(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate638.errors);
+        vErrors = joined(vErrors, validate642.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate675(data.level, {
+        !validate679(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -26076,7 +26445,7 @@ function validate707(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate675.errors);
+        vErrors = joined(vErrors, validate679.errors);
         errors = vErrors.length;
       }
     }
@@ -26089,18 +26458,18 @@ function validate707(
     }
     errors++;
   }
-  validate707.errors = vErrors;
+  validate711.errors = vErrors;
   return errors === 0;
 }
-validate707.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate711.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate698(
+function validate702(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate698.evaluated;
+  const evaluated0 = validate702.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26217,7 +26586,7 @@ function validate698(
     }
     if (data.fault !== undefined) {
       if (
-        !validate675(data.fault, {
+        !validate679(data.fault, {
           instancePath: instancePath + '/fault',
           parentData: data,
           parentDataProperty: 'fault',
@@ -26225,13 +26594,13 @@ function validate698(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate675.errors);
+        vErrors = joined(vErrors, validate679.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate638(data.title, {
+        !validate642(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -26239,13 +26608,13 @@ function validate698(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate638.errors);
+        vErrors = joined(vErrors, validate642.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate638(data.says, {
+        !validate642(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -26253,13 +26622,13 @@ function validate698(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate638.errors);
+        vErrors = joined(vErrors, validate642.errors);
         errors = vErrors.length;
       }
     }
     if (data.do !== undefined) {
       if (
-        !validate683(data.do, {
+        !validate687(data.do, {
           instancePath: instancePath + '/do',
           parentData: data,
           parentDataProperty: 'do',
@@ -26267,7 +26636,7 @@ function validate698(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate683.errors);
+        vErrors = joined(vErrors, validate687.errors);
         errors = vErrors.length;
       }
     }
@@ -26277,7 +26646,7 @@ function validate698(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate703(data4[i0], {
+            !validate707(data4[i0], {
               instancePath: instancePath + '/readings/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -26285,7 +26654,7 @@ function validate698(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate703.errors);
+            vErrors = joined(vErrors, validate707.errors);
             errors = vErrors.length;
           }
         }
@@ -26310,7 +26679,7 @@ function validate698(
         const len1 = data6.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate707(data6[i1], {
+            !validate711(data6[i1], {
               instancePath: instancePath + '/changes/' + i1,
               parentData: data6,
               parentDataProperty: i1,
@@ -26318,7 +26687,7 @@ function validate698(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate707.errors);
+            vErrors = joined(vErrors, validate711.errors);
             errors = vErrors.length;
           }
         }
@@ -26346,18 +26715,18 @@ function validate698(
     }
     errors++;
   }
-  validate698.errors = vErrors;
+  validate702.errors = vErrors;
   return errors === 0;
 }
-validate698.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate702.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate714(
+function validate718(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate714.evaluated;
+  const evaluated0 = validate718.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26425,7 +26794,7 @@ function validate714(
     }
     if (data.observation !== undefined) {
       if (
-        !validate260(data.observation, {
+        !validate264(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -26433,7 +26802,7 @@ function validate714(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate260.errors);
+        vErrors = joined(vErrors, validate264.errors);
         errors = vErrors.length;
       }
     }
@@ -26455,7 +26824,7 @@ function validate714(
     }
     if (data.because !== undefined) {
       if (
-        !validate276(data.because, {
+        !validate280(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -26463,7 +26832,7 @@ function validate714(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate276.errors);
+        vErrors = joined(vErrors, validate280.errors);
         errors = vErrors.length;
       }
     }
@@ -26476,18 +26845,18 @@ function validate714(
     }
     errors++;
   }
-  validate714.errors = vErrors;
+  validate718.errors = vErrors;
   return errors === 0;
 }
-validate714.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate718.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate635(
+function validate639(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ward_outcome.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate635.evaluated;
+  const evaluated0 = validate639.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26734,7 +27103,7 @@ function validate635(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema154.properties, key0)) {
+      if (!func5.call(schema155.properties, key0)) {
         const err17 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -26751,7 +27120,7 @@ function validate635(
     }
     if (data.ward !== undefined) {
       if (
-        !validate636(data.ward, {
+        !validate640(data.ward, {
           instancePath: instancePath + '/ward',
           parentData: data,
           parentDataProperty: 'ward',
@@ -26759,7 +27128,7 @@ function validate635(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate636.errors);
+        vErrors = joined(vErrors, validate640.errors);
         errors = vErrors.length;
       }
     }
@@ -26782,7 +27151,7 @@ function validate635(
     }
     if (data.title !== undefined) {
       if (
-        !validate638(data.title, {
+        !validate642(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -26790,7 +27159,7 @@ function validate635(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate638.errors);
+        vErrors = joined(vErrors, validate642.errors);
         errors = vErrors.length;
       }
     }
@@ -26817,7 +27186,7 @@ function validate635(
           instancePath: instancePath + '/at',
           schemaPath: '#/properties/at/type',
           keyword: 'type',
-          params: { type: schema154.properties.at.type },
+          params: { type: schema155.properties.at.type },
         };
         if (vErrors === null) {
           vErrors = [err20];
@@ -26829,7 +27198,7 @@ function validate635(
     }
     if (data.level !== undefined) {
       if (
-        !validate640(data.level, {
+        !validate644(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -26837,13 +27206,13 @@ function validate635(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate640.errors);
+        vErrors = joined(vErrors, validate644.errors);
         errors = vErrors.length;
       }
     }
     if (data.plan !== undefined) {
       if (
-        !validate643(data.plan, {
+        !validate647(data.plan, {
           instancePath: instancePath + '/plan',
           parentData: data,
           parentDataProperty: 'plan',
@@ -26851,13 +27220,13 @@ function validate635(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate643.errors);
+        vErrors = joined(vErrors, validate647.errors);
         errors = vErrors.length;
       }
     }
     if (data.response !== undefined) {
       if (
-        !validate648(data.response, {
+        !validate652(data.response, {
           instancePath: instancePath + '/response',
           parentData: data,
           parentDataProperty: 'response',
@@ -26865,13 +27234,13 @@ function validate635(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate648.errors);
+        vErrors = joined(vErrors, validate652.errors);
         errors = vErrors.length;
       }
     }
     if (data.in_force !== undefined) {
       if (
-        !validate668(data.in_force, {
+        !validate672(data.in_force, {
           instancePath: instancePath + '/in_force',
           parentData: data,
           parentDataProperty: 'in_force',
@@ -26879,7 +27248,7 @@ function validate635(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate668.errors);
+        vErrors = joined(vErrors, validate672.errors);
         errors = vErrors.length;
       }
     }
@@ -26889,7 +27258,7 @@ function validate635(
         const len0 = data9.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate254(data9[i0], {
+            !validate258(data9[i0], {
               instancePath: instancePath + '/reads/' + i0,
               parentData: data9,
               parentDataProperty: i0,
@@ -26897,7 +27266,7 @@ function validate635(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate254.errors);
+            vErrors = joined(vErrors, validate258.errors);
             errors = vErrors.length;
           }
         }
@@ -26922,7 +27291,7 @@ function validate635(
         const len1 = data11.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate673(data11[i1], {
+            !validate677(data11[i1], {
               instancePath: instancePath + '/advice/' + i1,
               parentData: data11,
               parentDataProperty: i1,
@@ -26930,7 +27299,7 @@ function validate635(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate673.errors);
+            vErrors = joined(vErrors, validate677.errors);
             errors = vErrors.length;
           }
         }
@@ -26951,7 +27320,7 @@ function validate635(
     }
     if (data.ask_first !== undefined) {
       if (
-        !validate688(data.ask_first, {
+        !validate692(data.ask_first, {
           instancePath: instancePath + '/ask_first',
           parentData: data,
           parentDataProperty: 'ask_first',
@@ -26959,13 +27328,13 @@ function validate635(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate688.errors);
+        vErrors = joined(vErrors, validate692.errors);
         errors = vErrors.length;
       }
     }
     if (data.take_first !== undefined) {
       if (
-        !validate688(data.take_first, {
+        !validate692(data.take_first, {
           instancePath: instancePath + '/take_first',
           parentData: data,
           parentDataProperty: 'take_first',
@@ -26973,13 +27342,13 @@ function validate635(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate688.errors);
+        vErrors = joined(vErrors, validate692.errors);
         errors = vErrors.length;
       }
     }
     if (data.missing !== undefined) {
       if (
-        !validate688(data.missing, {
+        !validate692(data.missing, {
           instancePath: instancePath + '/missing',
           parentData: data,
           parentDataProperty: 'missing',
@@ -26987,7 +27356,7 @@ function validate635(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate688.errors);
+        vErrors = joined(vErrors, validate692.errors);
         errors = vErrors.length;
       }
     }
@@ -26997,7 +27366,7 @@ function validate635(
         const len2 = data16.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate693(data16[i2], {
+            !validate697(data16[i2], {
               instancePath: instancePath + '/unobtainable/' + i2,
               parentData: data16,
               parentDataProperty: i2,
@@ -27005,7 +27374,7 @@ function validate635(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate693.errors);
+            vErrors = joined(vErrors, validate697.errors);
             errors = vErrors.length;
           }
         }
@@ -27030,7 +27399,7 @@ function validate635(
         const len3 = data18.length;
         for (let i3 = 0; i3 < len3; i3++) {
           if (
-            !validate693(data18[i3], {
+            !validate697(data18[i3], {
               instancePath: instancePath + '/declined/' + i3,
               parentData: data18,
               parentDataProperty: i3,
@@ -27038,7 +27407,7 @@ function validate635(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate693.errors);
+            vErrors = joined(vErrors, validate697.errors);
             errors = vErrors.length;
           }
         }
@@ -27059,7 +27428,7 @@ function validate635(
     }
     if (data.would_tell_more !== undefined) {
       if (
-        !validate688(data.would_tell_more, {
+        !validate692(data.would_tell_more, {
           instancePath: instancePath + '/would_tell_more',
           parentData: data,
           parentDataProperty: 'would_tell_more',
@@ -27067,7 +27436,7 @@ function validate635(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate688.errors);
+        vErrors = joined(vErrors, validate692.errors);
         errors = vErrors.length;
       }
     }
@@ -27077,7 +27446,7 @@ function validate635(
         const len4 = data21.length;
         for (let i4 = 0; i4 < len4; i4++) {
           if (
-            !validate698(data21[i4], {
+            !validate702(data21[i4], {
               instancePath: instancePath + '/faults/' + i4,
               parentData: data21,
               parentDataProperty: i4,
@@ -27085,7 +27454,7 @@ function validate635(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate698.errors);
+            vErrors = joined(vErrors, validate702.errors);
             errors = vErrors.length;
           }
         }
@@ -27110,7 +27479,7 @@ function validate635(
         const len5 = data23.length;
         for (let i5 = 0; i5 < len5; i5++) {
           if (
-            !validate714(data23[i5], {
+            !validate718(data23[i5], {
               instancePath: instancePath + '/refused/' + i5,
               parentData: data23,
               parentDataProperty: i5,
@@ -27118,7 +27487,7 @@ function validate635(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate714.errors);
+            vErrors = joined(vErrors, validate718.errors);
             errors = vErrors.length;
           }
         }
@@ -27143,7 +27512,7 @@ function validate635(
         const len6 = data25.length;
         for (let i6 = 0; i6 < len6; i6++) {
           if (
-            !validate714(data25[i6], {
+            !validate718(data25[i6], {
               instancePath: instancePath + '/questioned/' + i6,
               parentData: data25,
               parentDataProperty: i6,
@@ -27151,7 +27520,7 @@ function validate635(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate714.errors);
+            vErrors = joined(vErrors, validate718.errors);
             errors = vErrors.length;
           }
         }
@@ -27172,7 +27541,7 @@ function validate635(
     }
     if (data.caution !== undefined) {
       if (
-        !validate638(data.caution, {
+        !validate642(data.caution, {
           instancePath: instancePath + '/caution',
           parentData: data,
           parentDataProperty: 'caution',
@@ -27180,7 +27549,7 @@ function validate635(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate638.errors);
+        vErrors = joined(vErrors, validate642.errors);
         errors = vErrors.length;
       }
     }
@@ -27193,10 +27562,10 @@ function validate635(
     }
     errors++;
   }
-  validate635.errors = vErrors;
+  validate639.errors = vErrors;
   return errors === 0;
 }
-validate635.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate639.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 function joined(all, more) {
   if (all === null) return more;

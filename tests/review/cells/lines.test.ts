@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { planeLinesOf as linesOf, planeOf, pointInWords, cellInWords } from '../../../src/index.ts';
+import { linesOverPlane, planeOf, pointInWords, cellInWords } from '../../../src/index.ts';
 import { askable } from '../../bundled.ts';
 import { seriesOf } from './judged.ts';
 
@@ -10,7 +10,7 @@ const held = seriesOf(compiled, {
   pregnancy: 'not_pregnant',
   heart_rate: 100,
 });
-const lines = linesOf(compiled, { axes, held });
+const lines = linesOverPlane(compiled, { axes, held });
 const titled = (title: string): readonly (readonly [number, number])[] =>
   lines.find((line) => line.title === title)?.pieces[0] ?? [];
 

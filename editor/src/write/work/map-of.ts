@@ -2,7 +2,7 @@ import {
   axesOf,
   numbersOf,
   ordinaryValues,
-  planeLinesOf,
+  linesOverPlane,
   planeOf,
   protocolReader,
   valueAt,
@@ -30,7 +30,7 @@ export function mapOf(
   return {
     axes: all.map(({ name, title }) => ({ name, title })),
     plane: planeOf(compiled, plane),
-    lines: planeLinesOf(compiled, plane),
+    lines: linesOverPlane(compiled, plane),
     points: pointsOf(compiled, written, x, y),
     held,
     form: reader.form,

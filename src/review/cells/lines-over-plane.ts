@@ -21,7 +21,7 @@ export interface PlaneLine {
 }
 
 /** The lines of a plane, curves first. A line that never comes inside the plane is left out. */
-export function linesOf(compiled: Compiled, { axes, held }: PlaneAsked): PlaneLine[] {
+export function linesOverPlane(compiled: Compiled, { axes, held }: PlaneAsked): PlaneLine[] {
   const { protocol } = compiled;
   const measures = [...protocol.measures.values()];
   const curves = measures.flatMap((measure) => curveLine(measure, compiled, axes));

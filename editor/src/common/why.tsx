@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
 import type { Sheet } from '../../../src/index.ts';
-import { keyed } from '../common/keyed.ts';
-import { sentence } from '../common/sentence.ts';
+import { keyed } from './keyed.ts';
+import { sentence } from './sentence.ts';
 
 /** Why: the rules that are met or count, in the outcome's own sentences. */
 export function Why({ sheet }: { readonly sheet: Sheet }): ReactNode {
@@ -14,15 +14,18 @@ export function Why({ sheet }: { readonly sheet: Sheet }): ReactNode {
       {why.map((rule) => (
         <details key={rule.rule} className="rule" open={rule.level !== null && rule.level === reached}>
           <summary>
-            <span className="rule-title">{rule.title}</span>
+            <span className="rule-title">
+              {rule.title}
+              {rule.of !== null && <span className="rule-of">{rule.of}</span>}
+            </span>
             {rule.level !== null && <span className="rule-level">{rule.level}</span>}
           </summary>
+          {rule.from !== null && <p className="hint">{rule.from}</p>}
           {rule.says !== null && <p>{rule.says}</p>}
           <Lines lines={rule.decidedBy} className="decided" />
           {rule.because !== null && <p className="because">{rule.because}</p>}
           <Lines lines={rule.notes} className="notes" />
           <Titled title="Ask" lines={rule.ask} />
-          <Titled title="Do" lines={rule.do} />
         </details>
       ))}
       <Titled title="Not met, but that reassures nobody" lines={notReassuring} />

@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react';
 import type { Course } from '../../../src/index.ts';
-import { sentence } from '../common/sentence.ts';
+import { sentence } from './sentence.ts';
 
 const [width, height] = [260, 96];
 const edge = { left: 48, right: 52, top: 14, bottom: 22 } as const;

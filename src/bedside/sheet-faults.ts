@@ -1,27 +1,27 @@
-import type { Outcome, OutcomeFault } from '../shape/generated/types.ts';
-import { listed } from '../protocol/words.ts';
 import type { Protocol } from '../protocol/protocol.ts';
-import type { Page } from './page.ts';
-import { levelTitle, numberInWords, rangeInWords, titleOf } from './show-words.ts';
+import { listed } from '../protocol/words.ts';
+import type { Outcome, OutcomeFault } from '../shape/generated/types.ts';
+import type { SheetFaults } from './sheet.ts';
+import { levelTitle, numberInWords, rangeInWords, rankOf, titleOf } from './words.ts';
 
 /** So many rules that the truth could meet are named. */
 const mostRules = 4;
 
 /** Faults of technique: each with how to take it again without it; then what all of them together leave open, and whether it matters. */
-export function showFaults({ faults = [] }: Outcome, protocol: Protocol, page: Page): void {
-  if (faults.length === 0) return;
-  page.heading('How it was taken: take it again, and delay no call for it');
-  for (const fault of faults) {
-    page.gap();
-    page.title(fault.title);
-    page.text(fault.says, 2);
-    for (const action of fault.do) page.item(action, 2);
-  }
-  page.gap();
-  page.title(faults.length === 1 ? 'What that leaves open' : 'What they leave open together');
-  for (const each of new Set(faults.flatMap((fault) => unsure(fault, protocol)))) page.item(each);
-  page.text(matters(faults, protocol));
+export function sheetFaults({ faults = [] }: Outcome, protocol: Protocol): SheetFaults | null {
+  if (faults.length === 0) return null;
+  return {
+    heading: 'How it was taken: take it again, and delay no call for it',
+    faults: faults.map(({ title, says, do: actions }) => ({ title, says, do: actions })),
+    openHeading: faults.length === 1 ? 'What that leaves open' : 'What they leave open together',
+    open: [...new Set(faults.flatMap((fault) => unsure(fault, protocol)))],
+    matters: matters(faults, protocol),
+  };
 }
+
+/** Whether a fault of technique puts a rule in doubt. */
+export const isInDoubt = ({ faults = [] }: Outcome): boolean =>
+  faults.some(({ changes }) => changes.length > 0);
 
 const unsure = ({ readings }: OutcomeFault, protocol: Protocol): string[] =>
   readings.map(({ observation, read, low, high, unit }) => {
@@ -33,11 +33,9 @@ const unsure = ({ readings }: OutcomeFault, protocol: Protocol): string[] =>
 
 /** The rules that would answer otherwise, those of the highest level first; a rule that several protocols have is named once. */
 function matters(faults: readonly OutcomeFault[], protocol: Protocol): string {
-  const rank = (level: string | undefined): number =>
-    protocol.ladder.levels.findIndex(({ name }) => name === level);
   const doubted = faults
     .flatMap(({ changes }) => changes)
-    .toSorted((left, right) => rank(right.level) - rank(left.level));
+    .toSorted((left, right) => rankOf(right.level, protocol) - rankOf(left.level, protocol));
   const rules = new Set(
     doubted.map(({ title, level }) =>
       level === undefined ? `"${title}"` : `"${title}" (${levelTitle(level, protocol)})`,
