@@ -1,7 +1,840 @@
 // Generated from schema/*.schema.json; do not edit. npm run generate
 
-export const cases = validate52;
+export const approvers = validate52;
 const schema19 = {
+  $schema: 'https://json-schema.org/draft/2020-12/schema',
+  $id: 'approvers.schema.json',
+  type: 'object',
+  properties: {
+    approvers: { $ref: 'dictionary.schema.json#/$defs/name' },
+    signing: { $ref: 'dictionary.schema.json#/$defs/yes' },
+    needs: { type: 'array', items: { $ref: '#/$defs/need' }, minItems: 1, maxItems: 20 },
+    people: { type: 'array', items: { $ref: '#/$defs/approver' }, minItems: 1, maxItems: 200 },
+  },
+  required: ['approvers', 'signing', 'needs', 'people'],
+  additionalProperties: false,
+  $defs: {
+    role: { type: 'string', minLength: 1, maxLength: 80 },
+    key: { type: 'string', pattern: '^[A-Za-z0-9_-]{43}$' },
+    need: {
+      type: 'object',
+      properties: { role: { $ref: '#/$defs/role' }, people: { type: 'integer', minimum: 1, maximum: 20 } },
+      required: ['role', 'people'],
+      additionalProperties: false,
+    },
+    approver: {
+      type: 'object',
+      properties: {
+        name: { $ref: 'edition.schema.json#/$defs/person' },
+        roles: { type: 'array', items: { $ref: '#/$defs/role' }, minItems: 1, maxItems: 10 },
+        key: { $ref: '#/$defs/key' },
+      },
+      required: ['name', 'roles'],
+      additionalProperties: false,
+    },
+  },
+};
+const schema21 = { type: 'string', pattern: '^[a-z][a-z0-9_]*$', maxLength: 60 };
+const func1 = (text) => [...text].length;
+const pattern3 = new RegExp('^[a-z][a-z0-9_]*$', 'u');
+
+function validate95(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate95.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 60) {
+      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 60 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (!pattern3.test(data)) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/pattern',
+        keyword: 'pattern',
+        params: { pattern: '^[a-z][a-z0-9_]*$' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate95.errors = vErrors;
+  return errors === 0;
+}
+validate95.evaluated = { dynamicProps: false, dynamicItems: false };
+
+const schema24 = { type: ['string', 'boolean'], enum: ['yes', 'no', true, false] };
+
+function validate97(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate97.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data !== 'string' && typeof data !== 'boolean') {
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema24.type } };
+    if (vErrors === null) {
+      vErrors = [err0];
+    } else {
+      vErrors.push(err0);
+    }
+    errors++;
+  }
+  if (!(data === 'yes' || data === 'no' || data === true || data === false)) {
+    const err1 = {
+      instancePath,
+      schemaPath: '#/enum',
+      keyword: 'enum',
+      params: { allowedValues: schema24.enum },
+    };
+    if (vErrors === null) {
+      vErrors = [err1];
+    } else {
+      vErrors.push(err1);
+    }
+    errors++;
+  }
+  validate97.errors = vErrors;
+  return errors === 0;
+}
+validate97.evaluated = { dynamicProps: false, dynamicItems: false };
+
+const schema34 = {
+  type: 'object',
+  properties: { role: { $ref: '#/$defs/role' }, people: { type: 'integer', minimum: 1, maximum: 20 } },
+  required: ['role', 'people'],
+  additionalProperties: false,
+};
+const schema35 = { type: 'string', minLength: 1, maxLength: 80 };
+
+function validate100(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate100.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 80) {
+      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 80 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (func1(data) < 1) {
+      const err1 = { instancePath, schemaPath: '#/minLength', keyword: 'minLength', params: { limit: 1 } };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate100.errors = vErrors;
+  return errors === 0;
+}
+validate100.evaluated = { dynamicProps: false, dynamicItems: false };
+
+function validate99(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate99.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.role === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'role' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.people === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'people' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'role' || key0 === 'people')) {
+        const err2 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+    if (data.role !== undefined) {
+      if (
+        !validate100(data.role, {
+          instancePath: instancePath + '/role',
+          parentData: data,
+          parentDataProperty: 'role',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate100.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.people !== undefined) {
+      let data1 = data.people;
+      if (!(typeof data1 == 'number' && !(data1 % 1) && !isNaN(data1) && isFinite(data1))) {
+        const err3 = {
+          instancePath: instancePath + '/people',
+          schemaPath: '#/properties/people/type',
+          keyword: 'type',
+          params: { type: 'integer' },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+      if (typeof data1 == 'number' && isFinite(data1)) {
+        if (data1 > 20 || isNaN(data1)) {
+          const err4 = {
+            instancePath: instancePath + '/people',
+            schemaPath: '#/properties/people/maximum',
+            keyword: 'maximum',
+            params: { comparison: '<=', limit: 20 },
+          };
+          if (vErrors === null) {
+            vErrors = [err4];
+          } else {
+            vErrors.push(err4);
+          }
+          errors++;
+        }
+        if (data1 < 1 || isNaN(data1)) {
+          const err5 = {
+            instancePath: instancePath + '/people',
+            schemaPath: '#/properties/people/minimum',
+            keyword: 'minimum',
+            params: { comparison: '>=', limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err5];
+          } else {
+            vErrors.push(err5);
+          }
+          errors++;
+        }
+      }
+    }
+  } else {
+    const err6 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err6];
+    } else {
+      vErrors.push(err6);
+    }
+    errors++;
+  }
+  validate99.errors = vErrors;
+  return errors === 0;
+}
+validate99.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema36 = {
+  type: 'object',
+  properties: {
+    name: { $ref: 'edition.schema.json#/$defs/person' },
+    roles: { type: 'array', items: { $ref: '#/$defs/role' }, minItems: 1, maxItems: 10 },
+    key: { $ref: '#/$defs/key' },
+  },
+  required: ['name', 'roles'],
+  additionalProperties: false,
+};
+const schema41 = { type: 'string', minLength: 1, maxLength: 80 };
+
+function validate282(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate282.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 80) {
+      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 80 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (func1(data) < 1) {
+      const err1 = { instancePath, schemaPath: '#/minLength', keyword: 'minLength', params: { limit: 1 } };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate282.errors = vErrors;
+  return errors === 0;
+}
+validate282.evaluated = { dynamicProps: false, dynamicItems: false };
+
+const schema78 = { type: 'string', pattern: '^[A-Za-z0-9_-]{43}$' };
+const pattern16 = new RegExp('^[A-Za-z0-9_-]{43}$', 'u');
+
+function validate285(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate285.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (!pattern16.test(data)) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/pattern',
+        keyword: 'pattern',
+        params: { pattern: '^[A-Za-z0-9_-]{43}$' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+  } else {
+    const err1 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err1];
+    } else {
+      vErrors.push(err1);
+    }
+    errors++;
+  }
+  validate285.errors = vErrors;
+  return errors === 0;
+}
+validate285.evaluated = { dynamicProps: false, dynamicItems: false };
+
+function validate103(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate103.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.name === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'name' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.roles === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'roles' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'name' || key0 === 'roles' || key0 === 'key')) {
+        const err2 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+    if (data.name !== undefined) {
+      if (
+        !validate282(data.name, {
+          instancePath: instancePath + '/name',
+          parentData: data,
+          parentDataProperty: 'name',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate282.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.roles !== undefined) {
+      let data1 = data.roles;
+      if (Array.isArray(data1)) {
+        if (data1.length > 10) {
+          const err3 = {
+            instancePath: instancePath + '/roles',
+            schemaPath: '#/properties/roles/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 10 },
+          };
+          if (vErrors === null) {
+            vErrors = [err3];
+          } else {
+            vErrors.push(err3);
+          }
+          errors++;
+        }
+        if (data1.length < 1) {
+          const err4 = {
+            instancePath: instancePath + '/roles',
+            schemaPath: '#/properties/roles/minItems',
+            keyword: 'minItems',
+            params: { limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err4];
+          } else {
+            vErrors.push(err4);
+          }
+          errors++;
+        }
+        const len0 = data1.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          if (
+            !validate100(data1[i0], {
+              instancePath: instancePath + '/roles/' + i0,
+              parentData: data1,
+              parentDataProperty: i0,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate100.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err5 = {
+          instancePath: instancePath + '/roles',
+          schemaPath: '#/properties/roles/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err5];
+        } else {
+          vErrors.push(err5);
+        }
+        errors++;
+      }
+    }
+    if (data.key !== undefined) {
+      if (
+        !validate285(data.key, {
+          instancePath: instancePath + '/key',
+          parentData: data,
+          parentDataProperty: 'key',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate285.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err6 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err6];
+    } else {
+      vErrors.push(err6);
+    }
+    errors++;
+  }
+  validate103.errors = vErrors;
+  return errors === 0;
+}
+validate103.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+function validate52(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  /*# sourceURL="approvers.schema.json" */ let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate52.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.approvers === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'approvers' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.signing === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'signing' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    if (data.needs === undefined) {
+      const err2 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'needs' },
+      };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    if (data.people === undefined) {
+      const err3 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'people' },
+      };
+      if (vErrors === null) {
+        vErrors = [err3];
+      } else {
+        vErrors.push(err3);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'approvers' || key0 === 'signing' || key0 === 'needs' || key0 === 'people')) {
+        const err4 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err4];
+        } else {
+          vErrors.push(err4);
+        }
+        errors++;
+      }
+    }
+    if (data.approvers !== undefined) {
+      if (
+        !validate95(data.approvers, {
+          instancePath: instancePath + '/approvers',
+          parentData: data,
+          parentDataProperty: 'approvers',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate95.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.signing !== undefined) {
+      if (
+        !validate97(data.signing, {
+          instancePath: instancePath + '/signing',
+          parentData: data,
+          parentDataProperty: 'signing',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate97.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.needs !== undefined) {
+      let data2 = data.needs;
+      if (Array.isArray(data2)) {
+        if (data2.length > 20) {
+          const err5 = {
+            instancePath: instancePath + '/needs',
+            schemaPath: '#/properties/needs/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 20 },
+          };
+          if (vErrors === null) {
+            vErrors = [err5];
+          } else {
+            vErrors.push(err5);
+          }
+          errors++;
+        }
+        if (data2.length < 1) {
+          const err6 = {
+            instancePath: instancePath + '/needs',
+            schemaPath: '#/properties/needs/minItems',
+            keyword: 'minItems',
+            params: { limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err6];
+          } else {
+            vErrors.push(err6);
+          }
+          errors++;
+        }
+        const len0 = data2.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          if (
+            !validate99(data2[i0], {
+              instancePath: instancePath + '/needs/' + i0,
+              parentData: data2,
+              parentDataProperty: i0,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate99.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err7 = {
+          instancePath: instancePath + '/needs',
+          schemaPath: '#/properties/needs/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err7];
+        } else {
+          vErrors.push(err7);
+        }
+        errors++;
+      }
+    }
+    if (data.people !== undefined) {
+      let data4 = data.people;
+      if (Array.isArray(data4)) {
+        if (data4.length > 200) {
+          const err8 = {
+            instancePath: instancePath + '/people',
+            schemaPath: '#/properties/people/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 200 },
+          };
+          if (vErrors === null) {
+            vErrors = [err8];
+          } else {
+            vErrors.push(err8);
+          }
+          errors++;
+        }
+        if (data4.length < 1) {
+          const err9 = {
+            instancePath: instancePath + '/people',
+            schemaPath: '#/properties/people/minItems',
+            keyword: 'minItems',
+            params: { limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err9];
+          } else {
+            vErrors.push(err9);
+          }
+          errors++;
+        }
+        const len1 = data4.length;
+        for (let i1 = 0; i1 < len1; i1++) {
+          if (
+            !validate103(data4[i1], {
+              instancePath: instancePath + '/people/' + i1,
+              parentData: data4,
+              parentDataProperty: i1,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate103.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err10 = {
+          instancePath: instancePath + '/people',
+          schemaPath: '#/properties/people/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err10];
+        } else {
+          vErrors.push(err10);
+        }
+        errors++;
+      }
+    }
+  } else {
+    const err11 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err11];
+    } else {
+      vErrors.push(err11);
+    }
+    errors++;
+  }
+  validate52.errors = vErrors;
+  return errors === 0;
+}
+validate52.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+export const cases = validate288;
+const schema79 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'cases.schema.json',
   type: 'object',
@@ -100,17 +933,14 @@ const schema19 = {
     },
   },
 };
-const schema21 = { type: 'string', pattern: '^[a-z][a-z0-9_]*$', maxLength: 60 };
-const func1 = (text) => [...text].length;
-const pattern3 = new RegExp('^[a-z][a-z0-9_]*$', 'u');
 
-function validate95(
+function validate289(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate95.evaluated;
+  const evaluated0 = validate289.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -150,12 +980,12 @@ function validate95(
     }
     errors++;
   }
-  validate95.errors = vErrors;
+  validate289.errors = vErrors;
   return errors === 0;
 }
-validate95.evaluated = { dynamicProps: false, dynamicItems: false };
+validate289.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema33 = {
+const schema81 = {
   type: 'object',
   properties: {
     case: { $ref: 'dictionary.schema.json#/$defs/text' },
@@ -171,13 +1001,13 @@ const schema33 = {
 };
 const schema23 = { type: 'string', minLength: 1, maxLength: 2000 };
 
-function validate98(
+function validate292(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate98.evaluated;
+  const evaluated0 = validate292.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -212,12 +1042,12 @@ function validate98(
     }
     errors++;
   }
-  validate98.errors = vErrors;
+  validate292.errors = vErrors;
   return errors === 0;
 }
-validate98.evaluated = { dynamicProps: false, dynamicItems: false };
+validate292.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema35 = {
+const schema83 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'set.schema.json',
   type: 'object',
@@ -287,7 +1117,7 @@ const schema35 = {
     },
   },
 };
-const schema36 = {
+const schema84 = {
   type: ['number', 'string', 'boolean', 'array', 'object'],
   properties: {
     value: {
@@ -306,13 +1136,13 @@ const schema36 = {
   items: { $ref: 'dictionary.schema.json#/$defs/name' },
 };
 
-function validate104(
+function validate298(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate104.evaluated;
+  const evaluated0 = validate298.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -352,18 +1182,18 @@ function validate104(
     }
     errors++;
   }
-  validate104.errors = vErrors;
+  validate298.errors = vErrors;
   return errors === 0;
 }
-validate104.evaluated = { dynamicProps: false, dynamicItems: false };
+validate298.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate103(
+function validate297(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate103.evaluated;
+  const evaluated0 = validate297.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -376,7 +1206,7 @@ function validate103(
     typeof data !== 'string' &&
     typeof data !== 'boolean'
   ) {
-    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema36.type } };
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema84.type } };
     if (vErrors === null) {
       vErrors = [err0];
     } else {
@@ -388,7 +1218,7 @@ function validate103(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate104(data[i0], {
+        !validate298(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -396,7 +1226,7 @@ function validate103(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate104.errors);
+        vErrors = joined(vErrors, validate298.errors);
         errors = vErrors.length;
       }
     }
@@ -439,7 +1269,7 @@ function validate103(
           instancePath: instancePath + '/value',
           schemaPath: '#/properties/value/type',
           keyword: 'type',
-          params: { type: schema36.properties.value.type },
+          params: { type: schema84.properties.value.type },
         };
         if (vErrors === null) {
           vErrors = [err2];
@@ -452,7 +1282,7 @@ function validate103(
         const len1 = data1.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate104(data1[i1], {
+            !validate298(data1[i1], {
               instancePath: instancePath + '/value/' + i1,
               parentData: data1,
               parentDataProperty: i1,
@@ -460,7 +1290,7 @@ function validate103(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate104.errors);
+            vErrors = joined(vErrors, validate298.errors);
             errors = vErrors.length;
           }
         }
@@ -539,7 +1369,7 @@ function validate103(
           instancePath: instancePath + '/unobtainable',
           schemaPath: '#/properties/unobtainable/type',
           keyword: 'type',
-          params: { type: schema36.properties.unobtainable.type },
+          params: { type: schema84.properties.unobtainable.type },
         };
         if (vErrors === null) {
           vErrors = [err7];
@@ -572,7 +1402,7 @@ function validate103(
           instancePath: instancePath + '/declined',
           schemaPath: '#/properties/declined/type',
           keyword: 'type',
-          params: { type: schema36.properties.declined.type },
+          params: { type: schema84.properties.declined.type },
         };
         if (vErrors === null) {
           vErrors = [err9];
@@ -633,20 +1463,20 @@ function validate103(
       }
     }
   }
-  validate103.errors = vErrors;
+  validate297.errors = vErrors;
   return errors === 0;
 }
-validate103.evaluated = { props: true, items: true, dynamicProps: false, dynamicItems: false };
+validate297.evaluated = { props: true, items: true, dynamicProps: false, dynamicItems: false };
 
-const schema38 = { type: 'string', maxLength: 40 };
+const schema86 = { type: 'string', maxLength: 40 };
 
-function validate108(
+function validate302(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate108.evaluated;
+  const evaluated0 = validate302.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -672,12 +1502,12 @@ function validate108(
     }
     errors++;
   }
-  validate108.errors = vErrors;
+  validate302.errors = vErrors;
   return errors === 0;
 }
-validate108.evaluated = { dynamicProps: false, dynamicItems: false };
+validate302.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema39 = {
+const schema87 = {
   type: 'object',
   properties: {
     standing: {
@@ -693,7 +1523,7 @@ const schema39 = {
   },
   additionalProperties: false,
 };
-const schema40 = {
+const schema88 = {
   type: 'object',
   properties: {
     value: {
@@ -710,13 +1540,13 @@ const schema40 = {
   additionalProperties: false,
 };
 
-function validate114(
+function validate308(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate114.evaluated;
+  const evaluated0 = validate308.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -751,18 +1581,18 @@ function validate114(
     }
     errors++;
   }
-  validate114.errors = vErrors;
+  validate308.errors = vErrors;
   return errors === 0;
 }
-validate114.evaluated = { dynamicProps: false, dynamicItems: false };
+validate308.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate112(
+function validate306(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate112.evaluated;
+  const evaluated0 = validate306.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -833,7 +1663,7 @@ function validate112(
           instancePath: instancePath + '/value',
           schemaPath: '#/properties/value/type',
           keyword: 'type',
-          params: { type: schema40.properties.value.type },
+          params: { type: schema88.properties.value.type },
         };
         if (vErrors === null) {
           vErrors = [err3];
@@ -846,7 +1676,7 @@ function validate112(
         const len0 = data0.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate104(data0[i0], {
+            !validate298(data0[i0], {
               instancePath: instancePath + '/value/' + i0,
               parentData: data0,
               parentDataProperty: i0,
@@ -854,7 +1684,7 @@ function validate112(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate104.errors);
+            vErrors = joined(vErrors, validate298.errors);
             errors = vErrors.length;
           }
         }
@@ -894,7 +1724,7 @@ function validate112(
     }
     if (data.by !== undefined) {
       if (
-        !validate114(data.by, {
+        !validate308(data.by, {
           instancePath: instancePath + '/by',
           parentData: data,
           parentDataProperty: 'by',
@@ -902,13 +1732,13 @@ function validate112(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate114.errors);
+        vErrors = joined(vErrors, validate308.errors);
         errors = vErrors.length;
       }
     }
     if (data.reason !== undefined) {
       if (
-        !validate114(data.reason, {
+        !validate308(data.reason, {
           instancePath: instancePath + '/reason',
           parentData: data,
           parentDataProperty: 'reason',
@@ -916,13 +1746,13 @@ function validate112(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate114.errors);
+        vErrors = joined(vErrors, validate308.errors);
         errors = vErrors.length;
       }
     }
     if (data.at !== undefined) {
       if (
-        !validate108(data.at, {
+        !validate302(data.at, {
           instancePath: instancePath + '/at',
           parentData: data,
           parentDataProperty: 'at',
@@ -930,13 +1760,13 @@ function validate112(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate108.errors);
+        vErrors = joined(vErrors, validate302.errors);
         errors = vErrors.length;
       }
     }
     if (data.until !== undefined) {
       if (
-        !validate108(data.until, {
+        !validate302(data.until, {
           instancePath: instancePath + '/until',
           parentData: data,
           parentDataProperty: 'until',
@@ -944,7 +1774,7 @@ function validate112(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate108.errors);
+        vErrors = joined(vErrors, validate302.errors);
         errors = vErrors.length;
       }
     }
@@ -957,18 +1787,18 @@ function validate112(
     }
     errors++;
   }
-  validate112.errors = vErrors;
+  validate306.errors = vErrors;
   return errors === 0;
 }
-validate112.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate306.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate110(
+function validate304(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate110.evaluated;
+  const evaluated0 = validate304.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -998,7 +1828,7 @@ function validate110(
         for (const key1 in data0) {
           const _errs4 = errors;
           if (
-            !validate104(key1, {
+            !validate298(key1, {
               instancePath: instancePath + '/standing',
               parentData: data0,
               parentDataProperty: 'standing',
@@ -1006,7 +1836,7 @@ function validate110(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate104.errors);
+            vErrors = joined(vErrors, validate298.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs4 === errors;
@@ -1027,7 +1857,7 @@ function validate110(
         }
         for (const key2 in data0) {
           if (
-            !validate112(data0[key2], {
+            !validate306(data0[key2], {
               instancePath: instancePath + '/standing/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data0,
               parentDataProperty: key2,
@@ -1035,7 +1865,7 @@ function validate110(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate112.errors);
+            vErrors = joined(vErrors, validate306.errors);
             errors = vErrors.length;
           }
         }
@@ -1060,7 +1890,7 @@ function validate110(
         for (const key3 in data2) {
           const _errs9 = errors;
           if (
-            !validate104(key3, {
+            !validate298(key3, {
               instancePath: instancePath + '/limits',
               parentData: data2,
               parentDataProperty: 'limits',
@@ -1068,7 +1898,7 @@ function validate110(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate104.errors);
+            vErrors = joined(vErrors, validate298.errors);
             errors = vErrors.length;
           }
           var valid3 = _errs9 === errors;
@@ -1089,7 +1919,7 @@ function validate110(
         }
         for (const key4 in data2) {
           if (
-            !validate112(data2[key4], {
+            !validate306(data2[key4], {
               instancePath: instancePath + '/limits/' + key4.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data2,
               parentDataProperty: key4,
@@ -1097,7 +1927,7 @@ function validate110(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate112.errors);
+            vErrors = joined(vErrors, validate306.errors);
             errors = vErrors.length;
           }
         }
@@ -1125,25 +1955,25 @@ function validate110(
     }
     errors++;
   }
-  validate110.errors = vErrors;
+  validate304.errors = vErrors;
   return errors === 0;
 }
-validate110.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate304.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema42 = {
+const schema90 = {
   type: 'object',
   properties: { at: { $ref: '#/$defs/time' } },
   required: ['at'],
   additionalProperties: { $ref: '#/$defs/observed' },
 };
 
-function validate123(
+function validate317(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate123.evaluated;
+  const evaluated0 = validate317.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -1168,7 +1998,7 @@ function validate123(
     for (const key0 in data) {
       if (!(key0 === 'at')) {
         if (
-          !validate103(data[key0], {
+          !validate297(data[key0], {
             instancePath: instancePath + '/' + key0.replace(/~/g, '~0').replace(/\//g, '~1'),
             parentData: data,
             parentDataProperty: key0,
@@ -1176,14 +2006,14 @@ function validate123(
             dynamicAnchors,
           })
         ) {
-          vErrors = joined(vErrors, validate103.errors);
+          vErrors = joined(vErrors, validate297.errors);
           errors = vErrors.length;
         }
       }
     }
     if (data.at !== undefined) {
       if (
-        !validate108(data.at, {
+        !validate302(data.at, {
           instancePath: instancePath + '/at',
           parentData: data,
           parentDataProperty: 'at',
@@ -1191,7 +2021,7 @@ function validate123(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate108.errors);
+        vErrors = joined(vErrors, validate302.errors);
         errors = vErrors.length;
       }
     }
@@ -1204,18 +2034,18 @@ function validate123(
     }
     errors++;
   }
-  validate123.errors = vErrors;
+  validate317.errors = vErrors;
   return errors === 0;
 }
-validate123.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate317.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate102(
+function validate296(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="set.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate102.evaluated;
+  const evaluated0 = validate296.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -1226,7 +2056,7 @@ function validate102(
     for (const key0 in data) {
       if (!(key0 === 'at' || key0 === 'patient' || key0 === 'sets')) {
         if (
-          !validate103(data[key0], {
+          !validate297(data[key0], {
             instancePath: instancePath + '/' + key0.replace(/~/g, '~0').replace(/\//g, '~1'),
             parentData: data,
             parentDataProperty: key0,
@@ -1234,14 +2064,14 @@ function validate102(
             dynamicAnchors,
           })
         ) {
-          vErrors = joined(vErrors, validate103.errors);
+          vErrors = joined(vErrors, validate297.errors);
           errors = vErrors.length;
         }
       }
     }
     if (data.at !== undefined) {
       if (
-        !validate108(data.at, {
+        !validate302(data.at, {
           instancePath: instancePath + '/at',
           parentData: data,
           parentDataProperty: 'at',
@@ -1249,13 +2079,13 @@ function validate102(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate108.errors);
+        vErrors = joined(vErrors, validate302.errors);
         errors = vErrors.length;
       }
     }
     if (data.patient !== undefined) {
       if (
-        !validate110(data.patient, {
+        !validate304(data.patient, {
           instancePath: instancePath + '/patient',
           parentData: data,
           parentDataProperty: 'patient',
@@ -1263,7 +2093,7 @@ function validate102(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate110.errors);
+        vErrors = joined(vErrors, validate304.errors);
         errors = vErrors.length;
       }
     }
@@ -1287,7 +2117,7 @@ function validate102(
         const len0 = data3.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate123(data3[i0], {
+            !validate317(data3[i0], {
               instancePath: instancePath + '/sets/' + i0,
               parentData: data3,
               parentDataProperty: i0,
@@ -1295,7 +2125,7 @@ function validate102(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate123.errors);
+            vErrors = joined(vErrors, validate317.errors);
             errors = vErrors.length;
           }
         }
@@ -1323,12 +2153,12 @@ function validate102(
     }
     errors++;
   }
-  validate102.errors = vErrors;
+  validate296.errors = vErrors;
   return errors === 0;
 }
-validate102.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate296.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema43 = {
+const schema91 = {
   type: 'object',
   properties: {
     level: { $ref: '#/$defs/expected_level' },
@@ -1359,7 +2189,7 @@ const schema43 = {
   additionalProperties: false,
 };
 const func5 = Object.prototype.hasOwnProperty;
-const schema44 = {
+const schema92 = {
   type: 'object',
   properties: {
     at_least: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -1369,15 +2199,14 @@ const schema44 = {
   minProperties: 1,
   additionalProperties: false,
 };
-const schema24 = { type: ['string', 'boolean'], enum: ['yes', 'no', true, false] };
 
-function validate133(
+function validate327(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate133.evaluated;
+  const evaluated0 = validate327.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -1407,18 +2236,18 @@ function validate133(
     }
     errors++;
   }
-  validate133.errors = vErrors;
+  validate327.errors = vErrors;
   return errors === 0;
 }
-validate133.evaluated = { dynamicProps: false, dynamicItems: false };
+validate327.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate130(
+function validate324(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate130.evaluated;
+  const evaluated0 = validate324.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -1458,7 +2287,7 @@ function validate130(
     }
     if (data.at_least !== undefined) {
       if (
-        !validate95(data.at_least, {
+        !validate289(data.at_least, {
           instancePath: instancePath + '/at_least',
           parentData: data,
           parentDataProperty: 'at_least',
@@ -1466,13 +2295,13 @@ function validate130(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate95.errors);
+        vErrors = joined(vErrors, validate289.errors);
         errors = vErrors.length;
       }
     }
     if (data.could_be !== undefined) {
       if (
-        !validate95(data.could_be, {
+        !validate289(data.could_be, {
           instancePath: instancePath + '/could_be',
           parentData: data,
           parentDataProperty: 'could_be',
@@ -1480,13 +2309,13 @@ function validate130(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate95.errors);
+        vErrors = joined(vErrors, validate289.errors);
         errors = vErrors.length;
       }
     }
     if (data.settled !== undefined) {
       if (
-        !validate133(data.settled, {
+        !validate327(data.settled, {
           instancePath: instancePath + '/settled',
           parentData: data,
           parentDataProperty: 'settled',
@@ -1494,7 +2323,7 @@ function validate130(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate133.errors);
+        vErrors = joined(vErrors, validate327.errors);
         errors = vErrors.length;
       }
     }
@@ -1507,20 +2336,20 @@ function validate130(
     }
     errors++;
   }
-  validate130.errors = vErrors;
+  validate324.errors = vErrors;
   return errors === 0;
 }
-validate130.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate324.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema46 = { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' }, maxItems: 1000 };
+const schema94 = { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' }, maxItems: 1000 };
 
-function validate136(
+function validate330(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate136.evaluated;
+  const evaluated0 = validate330.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -1540,7 +2369,7 @@ function validate136(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate95(data[i0], {
+        !validate289(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -1548,7 +2377,7 @@ function validate136(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate95.errors);
+        vErrors = joined(vErrors, validate289.errors);
         errors = vErrors.length;
       }
     }
@@ -1561,25 +2390,25 @@ function validate136(
     }
     errors++;
   }
-  validate136.errors = vErrors;
+  validate330.errors = vErrors;
   return errors === 0;
 }
-validate136.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate330.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-const schema47 = {
+const schema95 = {
   type: 'object',
   properties: { low: { type: 'number' }, high: { type: 'number' } },
   required: ['low', 'high'],
   additionalProperties: false,
 };
 
-function validate144(
+function validate338(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate144.evaluated;
+  const evaluated0 = validate338.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -1674,12 +2503,12 @@ function validate144(
     }
     errors++;
   }
-  validate144.errors = vErrors;
+  validate338.errors = vErrors;
   return errors === 0;
 }
-validate144.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate338.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema48 = {
+const schema96 = {
   type: ['number', 'string', 'object'],
   properties: { low: { type: 'number' }, high: { type: 'number' } },
   required: ['low', 'high'],
@@ -1687,13 +2516,13 @@ const schema48 = {
   maxLength: 20,
 };
 
-function validate152(
+function validate346(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate152.evaluated;
+  const evaluated0 = validate346.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -1705,7 +2534,7 @@ function validate152(
     typeof data !== 'string' &&
     !(data && typeof data == 'object' && !Array.isArray(data))
   ) {
-    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema48.type } };
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema96.type } };
     if (vErrors === null) {
       vErrors = [err0];
     } else {
@@ -1804,18 +2633,18 @@ function validate152(
       }
     }
   }
-  validate152.errors = vErrors;
+  validate346.errors = vErrors;
   return errors === 0;
 }
-validate152.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate346.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate129(
+function validate323(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate129.evaluated;
+  const evaluated0 = validate323.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -1838,7 +2667,7 @@ function validate129(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema43.properties, key0)) {
+      if (!func5.call(schema91.properties, key0)) {
         const err1 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -1855,7 +2684,7 @@ function validate129(
     }
     if (data.level !== undefined) {
       if (
-        !validate130(data.level, {
+        !validate324(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -1863,7 +2692,7 @@ function validate129(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate130.errors);
+        vErrors = joined(vErrors, validate324.errors);
         errors = vErrors.length;
       }
     }
@@ -1874,7 +2703,7 @@ function validate129(
           instancePath: instancePath + '/applies',
           schemaPath: '#/properties/applies/type',
           keyword: 'type',
-          params: { type: schema43.properties.applies.type },
+          params: { type: schema91.properties.applies.type },
         };
         if (vErrors === null) {
           vErrors = [err2];
@@ -1888,7 +2717,7 @@ function validate129(
           instancePath: instancePath + '/applies',
           schemaPath: '#/properties/applies/enum',
           keyword: 'enum',
-          params: { allowedValues: schema43.properties.applies.enum },
+          params: { allowedValues: schema91.properties.applies.enum },
         };
         if (vErrors === null) {
           vErrors = [err3];
@@ -1900,7 +2729,7 @@ function validate129(
     }
     if (data.met !== undefined) {
       if (
-        !validate136(data.met, {
+        !validate330(data.met, {
           instancePath: instancePath + '/met',
           parentData: data,
           parentDataProperty: 'met',
@@ -1908,13 +2737,13 @@ function validate129(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate136.errors);
+        vErrors = joined(vErrors, validate330.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_met !== undefined) {
       if (
-        !validate136(data.not_met, {
+        !validate330(data.not_met, {
           instancePath: instancePath + '/not_met',
           parentData: data,
           parentDataProperty: 'not_met',
@@ -1922,13 +2751,13 @@ function validate129(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate136.errors);
+        vErrors = joined(vErrors, validate330.errors);
         errors = vErrors.length;
       }
     }
     if (data.undecided !== undefined) {
       if (
-        !validate136(data.undecided, {
+        !validate330(data.undecided, {
           instancePath: instancePath + '/undecided',
           parentData: data,
           parentDataProperty: 'undecided',
@@ -1936,13 +2765,13 @@ function validate129(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate136.errors);
+        vErrors = joined(vErrors, validate330.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained !== undefined) {
       if (
-        !validate136(data.explained, {
+        !validate330(data.explained, {
           instancePath: instancePath + '/explained',
           parentData: data,
           parentDataProperty: 'explained',
@@ -1950,13 +2779,13 @@ function validate129(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate136.errors);
+        vErrors = joined(vErrors, validate330.errors);
         errors = vErrors.length;
       }
     }
     if (data.faults !== undefined) {
       if (
-        !validate136(data.faults, {
+        !validate330(data.faults, {
           instancePath: instancePath + '/faults',
           parentData: data,
           parentDataProperty: 'faults',
@@ -1964,7 +2793,7 @@ function validate129(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate136.errors);
+        vErrors = joined(vErrors, validate330.errors);
         errors = vErrors.length;
       }
     }
@@ -1974,7 +2803,7 @@ function validate129(
         for (const key1 in data7) {
           const _errs12 = errors;
           if (
-            !validate95(key1, {
+            !validate289(key1, {
               instancePath: instancePath + '/truth',
               parentData: data7,
               parentDataProperty: 'truth',
@@ -1982,7 +2811,7 @@ function validate129(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate95.errors);
+            vErrors = joined(vErrors, validate289.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs12 === errors;
@@ -2003,7 +2832,7 @@ function validate129(
         }
         for (const key2 in data7) {
           if (
-            !validate144(data7[key2], {
+            !validate338(data7[key2], {
               instancePath: instancePath + '/truth/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data7,
               parentDataProperty: key2,
@@ -2011,7 +2840,7 @@ function validate129(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate144.errors);
+            vErrors = joined(vErrors, validate338.errors);
             errors = vErrors.length;
           }
         }
@@ -2032,7 +2861,7 @@ function validate129(
     }
     if (data.not_reliable !== undefined) {
       if (
-        !validate136(data.not_reliable, {
+        !validate330(data.not_reliable, {
           instancePath: instancePath + '/not_reliable',
           parentData: data,
           parentDataProperty: 'not_reliable',
@@ -2040,13 +2869,13 @@ function validate129(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate136.errors);
+        vErrors = joined(vErrors, validate330.errors);
         errors = vErrors.length;
       }
     }
     if (data.refused !== undefined) {
       if (
-        !validate136(data.refused, {
+        !validate330(data.refused, {
           instancePath: instancePath + '/refused',
           parentData: data,
           parentDataProperty: 'refused',
@@ -2054,13 +2883,13 @@ function validate129(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate136.errors);
+        vErrors = joined(vErrors, validate330.errors);
         errors = vErrors.length;
       }
     }
     if (data.questioned !== undefined) {
       if (
-        !validate136(data.questioned, {
+        !validate330(data.questioned, {
           instancePath: instancePath + '/questioned',
           parentData: data,
           parentDataProperty: 'questioned',
@@ -2068,13 +2897,13 @@ function validate129(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate136.errors);
+        vErrors = joined(vErrors, validate330.errors);
         errors = vErrors.length;
       }
     }
     if (data.take_first !== undefined) {
       if (
-        !validate136(data.take_first, {
+        !validate330(data.take_first, {
           instancePath: instancePath + '/take_first',
           parentData: data,
           parentDataProperty: 'take_first',
@@ -2082,13 +2911,13 @@ function validate129(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate136.errors);
+        vErrors = joined(vErrors, validate330.errors);
         errors = vErrors.length;
       }
     }
     if (data.ask_first !== undefined) {
       if (
-        !validate136(data.ask_first, {
+        !validate330(data.ask_first, {
           instancePath: instancePath + '/ask_first',
           parentData: data,
           parentDataProperty: 'ask_first',
@@ -2096,7 +2925,7 @@ function validate129(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate136.errors);
+        vErrors = joined(vErrors, validate330.errors);
         errors = vErrors.length;
       }
     }
@@ -2106,7 +2935,7 @@ function validate129(
         for (const key3 in data14) {
           const _errs22 = errors;
           if (
-            !validate95(key3, {
+            !validate289(key3, {
               instancePath: instancePath + '/measures',
               parentData: data14,
               parentDataProperty: 'measures',
@@ -2114,7 +2943,7 @@ function validate129(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate95.errors);
+            vErrors = joined(vErrors, validate289.errors);
             errors = vErrors.length;
           }
           var valid3 = _errs22 === errors;
@@ -2135,7 +2964,7 @@ function validate129(
         }
         for (const key4 in data14) {
           if (
-            !validate152(data14[key4], {
+            !validate346(data14[key4], {
               instancePath: instancePath + '/measures/' + key4.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data14,
               parentDataProperty: key4,
@@ -2143,7 +2972,7 @@ function validate129(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate152.errors);
+            vErrors = joined(vErrors, validate346.errors);
             errors = vErrors.length;
           }
         }
@@ -2164,7 +2993,7 @@ function validate129(
     }
     if (data.nothing_else_met !== undefined) {
       if (
-        !validate133(data.nothing_else_met, {
+        !validate327(data.nothing_else_met, {
           instancePath: instancePath + '/nothing_else_met',
           parentData: data,
           parentDataProperty: 'nothing_else_met',
@@ -2172,7 +3001,7 @@ function validate129(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate133.errors);
+        vErrors = joined(vErrors, validate327.errors);
         errors = vErrors.length;
       }
     }
@@ -2185,12 +3014,12 @@ function validate129(
     }
     errors++;
   }
-  validate129.errors = vErrors;
+  validate323.errors = vErrors;
   return errors === 0;
 }
-validate129.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate323.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema49 = {
+const schema97 = {
   type: 'object',
   properties: {
     ask_first: { $ref: 'dictionary.schema.json#/$defs/text' },
@@ -2199,13 +3028,13 @@ const schema49 = {
   additionalProperties: false,
 };
 
-function validate156(
+function validate350(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate156.evaluated;
+  const evaluated0 = validate350.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -2231,7 +3060,7 @@ function validate156(
     }
     if (data.ask_first !== undefined) {
       if (
-        !validate98(data.ask_first, {
+        !validate292(data.ask_first, {
           instancePath: instancePath + '/ask_first',
           parentData: data,
           parentDataProperty: 'ask_first',
@@ -2239,13 +3068,13 @@ function validate156(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate98.errors);
+        vErrors = joined(vErrors, validate292.errors);
         errors = vErrors.length;
       }
     }
     if (data.common_mistake !== undefined) {
       if (
-        !validate98(data.common_mistake, {
+        !validate292(data.common_mistake, {
           instancePath: instancePath + '/common_mistake',
           parentData: data,
           parentDataProperty: 'common_mistake',
@@ -2253,7 +3082,7 @@ function validate156(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate98.errors);
+        vErrors = joined(vErrors, validate292.errors);
         errors = vErrors.length;
       }
     }
@@ -2266,18 +3095,18 @@ function validate156(
     }
     errors++;
   }
-  validate156.errors = vErrors;
+  validate350.errors = vErrors;
   return errors === 0;
 }
-validate156.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate350.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate97(
+function validate291(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate97.evaluated;
+  const evaluated0 = validate291.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -2339,7 +3168,7 @@ function validate97(
     }
     if (data.case !== undefined) {
       if (
-        !validate98(data.case, {
+        !validate292(data.case, {
           instancePath: instancePath + '/case',
           parentData: data,
           parentDataProperty: 'case',
@@ -2347,13 +3176,13 @@ function validate97(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate98.errors);
+        vErrors = joined(vErrors, validate292.errors);
         errors = vErrors.length;
       }
     }
     if (data.story !== undefined) {
       if (
-        !validate98(data.story, {
+        !validate292(data.story, {
           instancePath: instancePath + '/story',
           parentData: data,
           parentDataProperty: 'story',
@@ -2361,13 +3190,13 @@ function validate97(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate98.errors);
+        vErrors = joined(vErrors, validate292.errors);
         errors = vErrors.length;
       }
     }
     if (data.source !== undefined) {
       if (
-        !validate95(data.source, {
+        !validate289(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -2375,13 +3204,13 @@ function validate97(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate95.errors);
+        vErrors = joined(vErrors, validate289.errors);
         errors = vErrors.length;
       }
     }
     if (data.given !== undefined) {
       if (
-        !validate102(data.given, {
+        !validate296(data.given, {
           instancePath: instancePath + '/given',
           parentData: data,
           parentDataProperty: 'given',
@@ -2389,13 +3218,13 @@ function validate97(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate102.errors);
+        vErrors = joined(vErrors, validate296.errors);
         errors = vErrors.length;
       }
     }
     if (data.series !== undefined) {
       if (
-        !validate102(data.series, {
+        !validate296(data.series, {
           instancePath: instancePath + '/series',
           parentData: data,
           parentDataProperty: 'series',
@@ -2403,13 +3232,13 @@ function validate97(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate102.errors);
+        vErrors = joined(vErrors, validate296.errors);
         errors = vErrors.length;
       }
     }
     if (data.expect !== undefined) {
       if (
-        !validate129(data.expect, {
+        !validate323(data.expect, {
           instancePath: instancePath + '/expect',
           parentData: data,
           parentDataProperty: 'expect',
@@ -2417,13 +3246,13 @@ function validate97(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate129.errors);
+        vErrors = joined(vErrors, validate323.errors);
         errors = vErrors.length;
       }
     }
     if (data.teach !== undefined) {
       if (
-        !validate156(data.teach, {
+        !validate350(data.teach, {
           instancePath: instancePath + '/teach',
           parentData: data,
           parentDataProperty: 'teach',
@@ -2431,7 +3260,7 @@ function validate97(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate156.errors);
+        vErrors = joined(vErrors, validate350.errors);
         errors = vErrors.length;
       }
     }
@@ -2444,12 +3273,12 @@ function validate97(
     }
     errors++;
   }
-  validate97.errors = vErrors;
+  validate291.errors = vErrors;
   return errors === 0;
 }
-validate97.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate291.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema50 = {
+const schema98 = {
   type: 'object',
   properties: {
     change: { $ref: 'dictionary.schema.json#/$defs/text' },
@@ -2459,13 +3288,13 @@ const schema50 = {
   additionalProperties: false,
 };
 
-function validate161(
+function validate355(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate161.evaluated;
+  const evaluated0 = validate355.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -2519,7 +3348,7 @@ function validate161(
     }
     if (data.change !== undefined) {
       if (
-        !validate98(data.change, {
+        !validate292(data.change, {
           instancePath: instancePath + '/change',
           parentData: data,
           parentDataProperty: 'change',
@@ -2527,13 +3356,13 @@ function validate161(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate98.errors);
+        vErrors = joined(vErrors, validate292.errors);
         errors = vErrors.length;
       }
     }
     if (data.accepted !== undefined) {
       if (
-        !validate98(data.accepted, {
+        !validate292(data.accepted, {
           instancePath: instancePath + '/accepted',
           parentData: data,
           parentDataProperty: 'accepted',
@@ -2541,7 +3370,7 @@ function validate161(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate98.errors);
+        vErrors = joined(vErrors, validate292.errors);
         errors = vErrors.length;
       }
     }
@@ -2554,18 +3383,18 @@ function validate161(
     }
     errors++;
   }
-  validate161.errors = vErrors;
+  validate355.errors = vErrors;
   return errors === 0;
 }
-validate161.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate355.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate52(
+function validate288(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="cases.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate52.evaluated;
+  const evaluated0 = validate288.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -2619,7 +3448,7 @@ function validate52(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate95(data.protocol, {
+        !validate289(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -2627,7 +3456,7 @@ function validate52(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate95.errors);
+        vErrors = joined(vErrors, validate289.errors);
         errors = vErrors.length;
       }
     }
@@ -2651,7 +3480,7 @@ function validate52(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate97(data1[i0], {
+            !validate291(data1[i0], {
               instancePath: instancePath + '/cases/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -2659,7 +3488,7 @@ function validate52(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate97.errors);
+            vErrors = joined(vErrors, validate291.errors);
             errors = vErrors.length;
           }
         }
@@ -2698,7 +3527,7 @@ function validate52(
         const len1 = data3.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate161(data3[i1], {
+            !validate355(data3[i1], {
               instancePath: instancePath + '/unguarded/' + i1,
               parentData: data3,
               parentDataProperty: i1,
@@ -2706,7 +3535,7 @@ function validate52(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate161.errors);
+            vErrors = joined(vErrors, validate355.errors);
             errors = vErrors.length;
           }
         }
@@ -2734,10 +3563,10 @@ function validate52(
     }
     errors++;
   }
-  validate52.errors = vErrors;
+  validate288.errors = vErrors;
   return errors === 0;
 }
-validate52.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate288.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 export const dictionary = validate53;
 const schema20 = {
@@ -4575,8 +5404,2812 @@ function validate53(
 }
 validate53.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const ladder = validate165;
-const schema51 = {
+export const edition = validate104;
+const schema37 = {
+  $schema: 'https://json-schema.org/draft/2020-12/schema',
+  $id: 'edition.schema.json',
+  type: 'object',
+  properties: {
+    sealed: { type: 'string', enum: ['protocol', 'ward'] },
+    name: { $ref: 'dictionary.schema.json#/$defs/name' },
+    edition: { type: 'integer', minimum: 1, maximum: 9999 },
+    title: { $ref: 'dictionary.schema.json#/$defs/text' },
+    language: { type: 'integer', minimum: 1, maximum: 9999 },
+    kit: { type: 'string', maxLength: 40 },
+    sealed_on: { $ref: '#/$defs/calendar_day' },
+    authors: { type: 'array', items: { $ref: '#/$defs/person' }, minItems: 1, maxItems: 50 },
+    approvers: { $ref: '#/$defs/digest' },
+    digest: { $ref: '#/$defs/digest' },
+    logic_digest: { $ref: '#/$defs/digest' },
+    review_by: { $ref: '#/$defs/calendar_day' },
+    reads_with: { type: 'array', items: { $ref: '#/$defs/member' } },
+    dictionary: { $ref: 'dictionary.schema.json' },
+    ladder: { $ref: '#/$defs/whole' },
+    texts: {
+      type: 'object',
+      propertyNames: { $ref: 'dictionary.schema.json#/$defs/name' },
+      additionalProperties: { $ref: '#/$defs/whole' },
+      minProperties: 1,
+      maxProperties: 200,
+    },
+    cases: { $ref: '#/$defs/whole' },
+    outcomes: { type: 'array', items: { $ref: '#/$defs/answered' }, minItems: 1, maxItems: 100000 },
+    seal: { $ref: '#/$defs/digest' },
+  },
+  required: [
+    'sealed',
+    'name',
+    'edition',
+    'title',
+    'language',
+    'kit',
+    'sealed_on',
+    'digest',
+    'logic_digest',
+    'dictionary',
+    'ladder',
+    'texts',
+    'cases',
+    'outcomes',
+    'seal',
+  ],
+  additionalProperties: false,
+  $defs: {
+    digest: { type: 'string', pattern: '^sha256:[0-9a-f]{64}$' },
+    calendar_day: { type: 'string', pattern: '^[0-9]{4}-[0-9]{2}-[0-9]{2}$' },
+    whole: { type: 'string', minLength: 1, maxLength: 1048576 },
+    person: { type: 'string', minLength: 1, maxLength: 80 },
+    member: {
+      type: 'object',
+      properties: {
+        protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
+        edition: { type: 'integer', minimum: 1, maximum: 9999 },
+        digest: { $ref: '#/$defs/digest' },
+      },
+      required: ['protocol', 'edition', 'digest'],
+      additionalProperties: false,
+    },
+    answered: {
+      type: 'object',
+      properties: {
+        case: { $ref: 'dictionary.schema.json#/$defs/text' },
+        answers: { $ref: '#/$defs/reading' },
+      },
+      required: ['case', 'answers'],
+      additionalProperties: false,
+    },
+    reading: {
+      type: 'object',
+      properties: {
+        applies: { type: 'string', enum: ['yes', 'no', 'unsure'] },
+        level: { $ref: 'outcome.schema.json#/$defs/level' },
+        met: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' } },
+        undecided: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' } },
+        counts: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' } },
+        explained: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' } },
+        not_reliable: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' } },
+        measures: {
+          type: 'object',
+          propertyNames: { $ref: 'dictionary.schema.json#/$defs/name' },
+          additionalProperties: { $ref: 'outcome.schema.json#/$defs/measure' },
+        },
+        ask_first: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' } },
+        take_first: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' } },
+        missing: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' } },
+        refused: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' } },
+        questioned: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' } },
+        faults: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' } },
+        in_force: { $ref: 'dictionary.schema.json#/$defs/name' },
+        may_step_down: { type: 'boolean' },
+        plan: { $ref: 'dictionary.schema.json#/$defs/name' },
+        tell: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/text' } },
+        reads: {
+          type: 'object',
+          propertyNames: { $ref: 'dictionary.schema.json#/$defs/name' },
+          additionalProperties: { $ref: '#/$defs/reading' },
+        },
+      },
+      required: ['level'],
+      additionalProperties: false,
+    },
+  },
+};
+
+function validate105(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate105.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 60) {
+      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 60 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (!pattern3.test(data)) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/pattern',
+        keyword: 'pattern',
+        params: { pattern: '^[a-z][a-z0-9_]*$' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate105.errors = vErrors;
+  return errors === 0;
+}
+validate105.evaluated = { dynamicProps: false, dynamicItems: false };
+
+function validate107(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate107.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 2000) {
+      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 2000 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (func1(data) < 1) {
+      const err1 = { instancePath, schemaPath: '#/minLength', keyword: 'minLength', params: { limit: 1 } };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate107.errors = vErrors;
+  return errors === 0;
+}
+validate107.evaluated = { dynamicProps: false, dynamicItems: false };
+
+const schema40 = { type: 'string', pattern: '^[0-9]{4}-[0-9]{2}-[0-9]{2}$' };
+const pattern9 = new RegExp('^[0-9]{4}-[0-9]{2}-[0-9]{2}$', 'u');
+
+function validate109(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate109.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (!pattern9.test(data)) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/pattern',
+        keyword: 'pattern',
+        params: { pattern: '^[0-9]{4}-[0-9]{2}-[0-9]{2}$' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+  } else {
+    const err1 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err1];
+    } else {
+      vErrors.push(err1);
+    }
+    errors++;
+  }
+  validate109.errors = vErrors;
+  return errors === 0;
+}
+validate109.evaluated = { dynamicProps: false, dynamicItems: false };
+
+function validate111(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate111.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 80) {
+      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 80 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (func1(data) < 1) {
+      const err1 = { instancePath, schemaPath: '#/minLength', keyword: 'minLength', params: { limit: 1 } };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate111.errors = vErrors;
+  return errors === 0;
+}
+validate111.evaluated = { dynamicProps: false, dynamicItems: false };
+
+const schema42 = { type: 'string', pattern: '^sha256:[0-9a-f]{64}$' };
+const pattern10 = new RegExp('^sha256:[0-9a-f]{64}$', 'u');
+
+function validate113(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate113.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (!pattern10.test(data)) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/pattern',
+        keyword: 'pattern',
+        params: { pattern: '^sha256:[0-9a-f]{64}$' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+  } else {
+    const err1 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err1];
+    } else {
+      vErrors.push(err1);
+    }
+    errors++;
+  }
+  validate113.errors = vErrors;
+  return errors === 0;
+}
+validate113.evaluated = { dynamicProps: false, dynamicItems: false };
+
+const schema43 = {
+  type: 'object',
+  properties: {
+    protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
+    edition: { type: 'integer', minimum: 1, maximum: 9999 },
+    digest: { $ref: '#/$defs/digest' },
+  },
+  required: ['protocol', 'edition', 'digest'],
+  additionalProperties: false,
+};
+
+function validate118(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate118.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.protocol === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'protocol' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.edition === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'edition' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    if (data.digest === undefined) {
+      const err2 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'digest' },
+      };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'protocol' || key0 === 'edition' || key0 === 'digest')) {
+        const err3 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+    }
+    if (data.protocol !== undefined) {
+      if (
+        !validate105(data.protocol, {
+          instancePath: instancePath + '/protocol',
+          parentData: data,
+          parentDataProperty: 'protocol',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate105.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.edition !== undefined) {
+      let data1 = data.edition;
+      if (!(typeof data1 == 'number' && !(data1 % 1) && !isNaN(data1) && isFinite(data1))) {
+        const err4 = {
+          instancePath: instancePath + '/edition',
+          schemaPath: '#/properties/edition/type',
+          keyword: 'type',
+          params: { type: 'integer' },
+        };
+        if (vErrors === null) {
+          vErrors = [err4];
+        } else {
+          vErrors.push(err4);
+        }
+        errors++;
+      }
+      if (typeof data1 == 'number' && isFinite(data1)) {
+        if (data1 > 9999 || isNaN(data1)) {
+          const err5 = {
+            instancePath: instancePath + '/edition',
+            schemaPath: '#/properties/edition/maximum',
+            keyword: 'maximum',
+            params: { comparison: '<=', limit: 9999 },
+          };
+          if (vErrors === null) {
+            vErrors = [err5];
+          } else {
+            vErrors.push(err5);
+          }
+          errors++;
+        }
+        if (data1 < 1 || isNaN(data1)) {
+          const err6 = {
+            instancePath: instancePath + '/edition',
+            schemaPath: '#/properties/edition/minimum',
+            keyword: 'minimum',
+            params: { comparison: '>=', limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err6];
+          } else {
+            vErrors.push(err6);
+          }
+          errors++;
+        }
+      }
+    }
+    if (data.digest !== undefined) {
+      if (
+        !validate113(data.digest, {
+          instancePath: instancePath + '/digest',
+          parentData: data,
+          parentDataProperty: 'digest',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate113.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err7 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err7];
+    } else {
+      vErrors.push(err7);
+    }
+    errors++;
+  }
+  validate118.errors = vErrors;
+  return errors === 0;
+}
+validate118.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema44 = { type: 'string', minLength: 1, maxLength: 1048576 };
+
+function validate123(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate123.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 1048576) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/maxLength',
+        keyword: 'maxLength',
+        params: { limit: 1048576 },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (func1(data) < 1) {
+      const err1 = { instancePath, schemaPath: '#/minLength', keyword: 'minLength', params: { limit: 1 } };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate123.errors = vErrors;
+  return errors === 0;
+}
+validate123.evaluated = { dynamicProps: false, dynamicItems: false };
+
+const schema45 = {
+  type: 'object',
+  properties: { case: { $ref: 'dictionary.schema.json#/$defs/text' }, answers: { $ref: '#/$defs/reading' } },
+  required: ['case', 'answers'],
+  additionalProperties: false,
+};
+const schema46 = {
+  type: 'object',
+  properties: {
+    applies: { type: 'string', enum: ['yes', 'no', 'unsure'] },
+    level: { $ref: 'outcome.schema.json#/$defs/level' },
+    met: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' } },
+    undecided: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' } },
+    counts: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' } },
+    explained: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' } },
+    not_reliable: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' } },
+    measures: {
+      type: 'object',
+      propertyNames: { $ref: 'dictionary.schema.json#/$defs/name' },
+      additionalProperties: { $ref: 'outcome.schema.json#/$defs/measure' },
+    },
+    ask_first: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' } },
+    take_first: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' } },
+    missing: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' } },
+    refused: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' } },
+    questioned: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' } },
+    faults: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' } },
+    in_force: { $ref: 'dictionary.schema.json#/$defs/name' },
+    may_step_down: { type: 'boolean' },
+    plan: { $ref: 'dictionary.schema.json#/$defs/name' },
+    tell: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/text' } },
+    reads: {
+      type: 'object',
+      propertyNames: { $ref: 'dictionary.schema.json#/$defs/name' },
+      additionalProperties: { $ref: '#/$defs/reading' },
+    },
+  },
+  required: ['level'],
+  additionalProperties: false,
+};
+const schema57 = {
+  type: ['object', 'null'],
+  properties: {
+    at_least: { type: ['string', 'null'], maxLength: 60 },
+    could_be: { $ref: '#/$defs/name' },
+    settled: { type: 'boolean' },
+  },
+  required: ['at_least', 'could_be', 'settled'],
+  additionalProperties: false,
+};
+
+function validate137(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate137.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 60) {
+      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 60 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (!pattern3.test(data)) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/pattern',
+        keyword: 'pattern',
+        params: { pattern: '^[a-z][a-z0-9_]*$' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate137.errors = vErrors;
+  return errors === 0;
+}
+validate137.evaluated = { dynamicProps: false, dynamicItems: false };
+
+function validate253(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate253.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (!(data && typeof data == 'object' && !Array.isArray(data)) && data !== null) {
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema57.type } };
+    if (vErrors === null) {
+      vErrors = [err0];
+    } else {
+      vErrors.push(err0);
+    }
+    errors++;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.at_least === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'at_least' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    if (data.could_be === undefined) {
+      const err2 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'could_be' },
+      };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    if (data.settled === undefined) {
+      const err3 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'settled' },
+      };
+      if (vErrors === null) {
+        vErrors = [err3];
+      } else {
+        vErrors.push(err3);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'at_least' || key0 === 'could_be' || key0 === 'settled')) {
+        const err4 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err4];
+        } else {
+          vErrors.push(err4);
+        }
+        errors++;
+      }
+    }
+    if (data.at_least !== undefined) {
+      let data0 = data.at_least;
+      if (typeof data0 !== 'string' && data0 !== null) {
+        const err5 = {
+          instancePath: instancePath + '/at_least',
+          schemaPath: '#/properties/at_least/type',
+          keyword: 'type',
+          params: { type: schema57.properties.at_least.type },
+        };
+        if (vErrors === null) {
+          vErrors = [err5];
+        } else {
+          vErrors.push(err5);
+        }
+        errors++;
+      }
+      if (typeof data0 === 'string') {
+        if (func1(data0) > 60) {
+          const err6 = {
+            instancePath: instancePath + '/at_least',
+            schemaPath: '#/properties/at_least/maxLength',
+            keyword: 'maxLength',
+            params: { limit: 60 },
+          };
+          if (vErrors === null) {
+            vErrors = [err6];
+          } else {
+            vErrors.push(err6);
+          }
+          errors++;
+        }
+      }
+    }
+    if (data.could_be !== undefined) {
+      if (
+        !validate137(data.could_be, {
+          instancePath: instancePath + '/could_be',
+          parentData: data,
+          parentDataProperty: 'could_be',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate137.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.settled !== undefined) {
+      if (typeof data.settled !== 'boolean') {
+        const err7 = {
+          instancePath: instancePath + '/settled',
+          schemaPath: '#/properties/settled/type',
+          keyword: 'type',
+          params: { type: 'boolean' },
+        };
+        if (vErrors === null) {
+          vErrors = [err7];
+        } else {
+          vErrors.push(err7);
+        }
+        errors++;
+      }
+    }
+  }
+  validate253.errors = vErrors;
+  return errors === 0;
+}
+validate253.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema62 = {
+  type: 'object',
+  properties: {
+    value: { type: 'number' },
+    exact: { $ref: '#/$defs/exact_fraction' },
+    low: { type: 'number' },
+    low_exact: { $ref: '#/$defs/exact_fraction' },
+    high: { type: 'number' },
+    high_exact: { $ref: '#/$defs/exact_fraction' },
+    unit: { $ref: '#/$defs/unit' },
+    never: { type: 'boolean', const: true },
+    missing: { type: 'boolean', const: true },
+    waits_for: { $ref: '#/$defs/names' },
+    may_be_missing: { type: 'boolean', const: true },
+  },
+  additionalProperties: false,
+};
+const schema63 = { type: 'string', pattern: '^-?[0-9]+/[0-9]+$' };
+const pattern15 = new RegExp('^-?[0-9]+/[0-9]+$', 'u');
+
+function validate186(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate186.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (!pattern15.test(data)) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/pattern',
+        keyword: 'pattern',
+        params: { pattern: '^-?[0-9]+/[0-9]+$' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+  } else {
+    const err1 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err1];
+    } else {
+      vErrors.push(err1);
+    }
+    errors++;
+  }
+  validate186.errors = vErrors;
+  return errors === 0;
+}
+validate186.evaluated = { dynamicProps: false, dynamicItems: false };
+
+const schema53 = { type: 'string', maxLength: 40 };
+
+function validate142(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate142.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 40) {
+      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 40 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+  } else {
+    const err1 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err1];
+    } else {
+      vErrors.push(err1);
+    }
+    errors++;
+  }
+  validate142.errors = vErrors;
+  return errors === 0;
+}
+validate142.evaluated = { dynamicProps: false, dynamicItems: false };
+
+const schema60 = { type: 'array', items: { $ref: '#/$defs/name' } };
+
+function validate169(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate169.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (Array.isArray(data)) {
+    const len0 = data.length;
+    for (let i0 = 0; i0 < len0; i0++) {
+      if (
+        !validate137(data[i0], {
+          instancePath: instancePath + '/' + i0,
+          parentData: data,
+          parentDataProperty: i0,
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate137.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'array' } };
+    if (vErrors === null) {
+      vErrors = [err0];
+    } else {
+      vErrors.push(err0);
+    }
+    errors++;
+  }
+  validate169.errors = vErrors;
+  return errors === 0;
+}
+validate169.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+
+function validate262(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate262.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    for (const key0 in data) {
+      if (!func5.call(schema62.properties, key0)) {
+        const err0 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err0];
+        } else {
+          vErrors.push(err0);
+        }
+        errors++;
+      }
+    }
+    if (data.value !== undefined) {
+      let data0 = data.value;
+      if (!(typeof data0 == 'number' && isFinite(data0))) {
+        const err1 = {
+          instancePath: instancePath + '/value',
+          schemaPath: '#/properties/value/type',
+          keyword: 'type',
+          params: { type: 'number' },
+        };
+        if (vErrors === null) {
+          vErrors = [err1];
+        } else {
+          vErrors.push(err1);
+        }
+        errors++;
+      }
+    }
+    if (data.exact !== undefined) {
+      if (
+        !validate186(data.exact, {
+          instancePath: instancePath + '/exact',
+          parentData: data,
+          parentDataProperty: 'exact',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate186.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.low !== undefined) {
+      let data2 = data.low;
+      if (!(typeof data2 == 'number' && isFinite(data2))) {
+        const err2 = {
+          instancePath: instancePath + '/low',
+          schemaPath: '#/properties/low/type',
+          keyword: 'type',
+          params: { type: 'number' },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+    if (data.low_exact !== undefined) {
+      if (
+        !validate186(data.low_exact, {
+          instancePath: instancePath + '/low_exact',
+          parentData: data,
+          parentDataProperty: 'low_exact',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate186.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.high !== undefined) {
+      let data4 = data.high;
+      if (!(typeof data4 == 'number' && isFinite(data4))) {
+        const err3 = {
+          instancePath: instancePath + '/high',
+          schemaPath: '#/properties/high/type',
+          keyword: 'type',
+          params: { type: 'number' },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+    }
+    if (data.high_exact !== undefined) {
+      if (
+        !validate186(data.high_exact, {
+          instancePath: instancePath + '/high_exact',
+          parentData: data,
+          parentDataProperty: 'high_exact',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate186.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.unit !== undefined) {
+      if (
+        !validate142(data.unit, {
+          instancePath: instancePath + '/unit',
+          parentData: data,
+          parentDataProperty: 'unit',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate142.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.never !== undefined) {
+      let data7 = data.never;
+      if (typeof data7 !== 'boolean') {
+        const err4 = {
+          instancePath: instancePath + '/never',
+          schemaPath: '#/properties/never/type',
+          keyword: 'type',
+          params: { type: 'boolean' },
+        };
+        if (vErrors === null) {
+          vErrors = [err4];
+        } else {
+          vErrors.push(err4);
+        }
+        errors++;
+      }
+      if (true !== data7) {
+        const err5 = {
+          instancePath: instancePath + '/never',
+          schemaPath: '#/properties/never/const',
+          keyword: 'const',
+          params: { allowedValue: true },
+        };
+        if (vErrors === null) {
+          vErrors = [err5];
+        } else {
+          vErrors.push(err5);
+        }
+        errors++;
+      }
+    }
+    if (data.missing !== undefined) {
+      let data8 = data.missing;
+      if (typeof data8 !== 'boolean') {
+        const err6 = {
+          instancePath: instancePath + '/missing',
+          schemaPath: '#/properties/missing/type',
+          keyword: 'type',
+          params: { type: 'boolean' },
+        };
+        if (vErrors === null) {
+          vErrors = [err6];
+        } else {
+          vErrors.push(err6);
+        }
+        errors++;
+      }
+      if (true !== data8) {
+        const err7 = {
+          instancePath: instancePath + '/missing',
+          schemaPath: '#/properties/missing/const',
+          keyword: 'const',
+          params: { allowedValue: true },
+        };
+        if (vErrors === null) {
+          vErrors = [err7];
+        } else {
+          vErrors.push(err7);
+        }
+        errors++;
+      }
+    }
+    if (data.waits_for !== undefined) {
+      if (
+        !validate169(data.waits_for, {
+          instancePath: instancePath + '/waits_for',
+          parentData: data,
+          parentDataProperty: 'waits_for',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate169.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.may_be_missing !== undefined) {
+      let data10 = data.may_be_missing;
+      if (typeof data10 !== 'boolean') {
+        const err8 = {
+          instancePath: instancePath + '/may_be_missing',
+          schemaPath: '#/properties/may_be_missing/type',
+          keyword: 'type',
+          params: { type: 'boolean' },
+        };
+        if (vErrors === null) {
+          vErrors = [err8];
+        } else {
+          vErrors.push(err8);
+        }
+        errors++;
+      }
+      if (true !== data10) {
+        const err9 = {
+          instancePath: instancePath + '/may_be_missing',
+          schemaPath: '#/properties/may_be_missing/const',
+          keyword: 'const',
+          params: { allowedValue: true },
+        };
+        if (vErrors === null) {
+          vErrors = [err9];
+        } else {
+          vErrors.push(err9);
+        }
+        errors++;
+      }
+    }
+  } else {
+    const err10 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err10];
+    } else {
+      vErrors.push(err10);
+    }
+    errors++;
+  }
+  validate262.errors = vErrors;
+  return errors === 0;
+}
+validate262.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const wrapper0 = { validate: validate130 };
+
+function validate130(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate130.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.level === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'level' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!func5.call(schema46.properties, key0)) {
+        const err1 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err1];
+        } else {
+          vErrors.push(err1);
+        }
+        errors++;
+      }
+    }
+    if (data.applies !== undefined) {
+      let data0 = data.applies;
+      if (typeof data0 !== 'string') {
+        const err2 = {
+          instancePath: instancePath + '/applies',
+          schemaPath: '#/properties/applies/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+      if (!(data0 === 'yes' || data0 === 'no' || data0 === 'unsure')) {
+        const err3 = {
+          instancePath: instancePath + '/applies',
+          schemaPath: '#/properties/applies/enum',
+          keyword: 'enum',
+          params: { allowedValues: schema46.properties.applies.enum },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+    }
+    if (data.level !== undefined) {
+      if (
+        !validate253(data.level, {
+          instancePath: instancePath + '/level',
+          parentData: data,
+          parentDataProperty: 'level',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate253.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.met !== undefined) {
+      let data2 = data.met;
+      if (Array.isArray(data2)) {
+        const len0 = data2.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          if (
+            !validate105(data2[i0], {
+              instancePath: instancePath + '/met/' + i0,
+              parentData: data2,
+              parentDataProperty: i0,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate105.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err4 = {
+          instancePath: instancePath + '/met',
+          schemaPath: '#/properties/met/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err4];
+        } else {
+          vErrors.push(err4);
+        }
+        errors++;
+      }
+    }
+    if (data.undecided !== undefined) {
+      let data4 = data.undecided;
+      if (Array.isArray(data4)) {
+        const len1 = data4.length;
+        for (let i1 = 0; i1 < len1; i1++) {
+          if (
+            !validate105(data4[i1], {
+              instancePath: instancePath + '/undecided/' + i1,
+              parentData: data4,
+              parentDataProperty: i1,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate105.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err5 = {
+          instancePath: instancePath + '/undecided',
+          schemaPath: '#/properties/undecided/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err5];
+        } else {
+          vErrors.push(err5);
+        }
+        errors++;
+      }
+    }
+    if (data.counts !== undefined) {
+      let data6 = data.counts;
+      if (Array.isArray(data6)) {
+        const len2 = data6.length;
+        for (let i2 = 0; i2 < len2; i2++) {
+          if (
+            !validate105(data6[i2], {
+              instancePath: instancePath + '/counts/' + i2,
+              parentData: data6,
+              parentDataProperty: i2,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate105.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err6 = {
+          instancePath: instancePath + '/counts',
+          schemaPath: '#/properties/counts/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err6];
+        } else {
+          vErrors.push(err6);
+        }
+        errors++;
+      }
+    }
+    if (data.explained !== undefined) {
+      let data8 = data.explained;
+      if (Array.isArray(data8)) {
+        const len3 = data8.length;
+        for (let i3 = 0; i3 < len3; i3++) {
+          if (
+            !validate105(data8[i3], {
+              instancePath: instancePath + '/explained/' + i3,
+              parentData: data8,
+              parentDataProperty: i3,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate105.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err7 = {
+          instancePath: instancePath + '/explained',
+          schemaPath: '#/properties/explained/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err7];
+        } else {
+          vErrors.push(err7);
+        }
+        errors++;
+      }
+    }
+    if (data.not_reliable !== undefined) {
+      let data10 = data.not_reliable;
+      if (Array.isArray(data10)) {
+        const len4 = data10.length;
+        for (let i4 = 0; i4 < len4; i4++) {
+          if (
+            !validate105(data10[i4], {
+              instancePath: instancePath + '/not_reliable/' + i4,
+              parentData: data10,
+              parentDataProperty: i4,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate105.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err8 = {
+          instancePath: instancePath + '/not_reliable',
+          schemaPath: '#/properties/not_reliable/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err8];
+        } else {
+          vErrors.push(err8);
+        }
+        errors++;
+      }
+    }
+    if (data.measures !== undefined) {
+      let data12 = data.measures;
+      if (data12 && typeof data12 == 'object' && !Array.isArray(data12)) {
+        for (const key1 in data12) {
+          const _errs22 = errors;
+          if (
+            !validate105(key1, {
+              instancePath: instancePath + '/measures',
+              parentData: data12,
+              parentDataProperty: 'measures',
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate105.errors);
+            errors = vErrors.length;
+          }
+          var valid11 = _errs22 === errors;
+          if (!valid11) {
+            const err9 = {
+              instancePath: instancePath + '/measures',
+              schemaPath: '#/properties/measures/propertyNames',
+              keyword: 'propertyNames',
+              params: { propertyName: key1 },
+            };
+            if (vErrors === null) {
+              vErrors = [err9];
+            } else {
+              vErrors.push(err9);
+            }
+            errors++;
+          }
+        }
+        for (const key2 in data12) {
+          if (
+            !validate262(data12[key2], {
+              instancePath: instancePath + '/measures/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
+              parentData: data12,
+              parentDataProperty: key2,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate262.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err10 = {
+          instancePath: instancePath + '/measures',
+          schemaPath: '#/properties/measures/type',
+          keyword: 'type',
+          params: { type: 'object' },
+        };
+        if (vErrors === null) {
+          vErrors = [err10];
+        } else {
+          vErrors.push(err10);
+        }
+        errors++;
+      }
+    }
+    if (data.ask_first !== undefined) {
+      let data14 = data.ask_first;
+      if (Array.isArray(data14)) {
+        const len5 = data14.length;
+        for (let i5 = 0; i5 < len5; i5++) {
+          if (
+            !validate105(data14[i5], {
+              instancePath: instancePath + '/ask_first/' + i5,
+              parentData: data14,
+              parentDataProperty: i5,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate105.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err11 = {
+          instancePath: instancePath + '/ask_first',
+          schemaPath: '#/properties/ask_first/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err11];
+        } else {
+          vErrors.push(err11);
+        }
+        errors++;
+      }
+    }
+    if (data.take_first !== undefined) {
+      let data16 = data.take_first;
+      if (Array.isArray(data16)) {
+        const len6 = data16.length;
+        for (let i6 = 0; i6 < len6; i6++) {
+          if (
+            !validate105(data16[i6], {
+              instancePath: instancePath + '/take_first/' + i6,
+              parentData: data16,
+              parentDataProperty: i6,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate105.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err12 = {
+          instancePath: instancePath + '/take_first',
+          schemaPath: '#/properties/take_first/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err12];
+        } else {
+          vErrors.push(err12);
+        }
+        errors++;
+      }
+    }
+    if (data.missing !== undefined) {
+      let data18 = data.missing;
+      if (Array.isArray(data18)) {
+        const len7 = data18.length;
+        for (let i7 = 0; i7 < len7; i7++) {
+          if (
+            !validate105(data18[i7], {
+              instancePath: instancePath + '/missing/' + i7,
+              parentData: data18,
+              parentDataProperty: i7,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate105.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err13 = {
+          instancePath: instancePath + '/missing',
+          schemaPath: '#/properties/missing/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err13];
+        } else {
+          vErrors.push(err13);
+        }
+        errors++;
+      }
+    }
+    if (data.refused !== undefined) {
+      let data20 = data.refused;
+      if (Array.isArray(data20)) {
+        const len8 = data20.length;
+        for (let i8 = 0; i8 < len8; i8++) {
+          if (
+            !validate105(data20[i8], {
+              instancePath: instancePath + '/refused/' + i8,
+              parentData: data20,
+              parentDataProperty: i8,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate105.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err14 = {
+          instancePath: instancePath + '/refused',
+          schemaPath: '#/properties/refused/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err14];
+        } else {
+          vErrors.push(err14);
+        }
+        errors++;
+      }
+    }
+    if (data.questioned !== undefined) {
+      let data22 = data.questioned;
+      if (Array.isArray(data22)) {
+        const len9 = data22.length;
+        for (let i9 = 0; i9 < len9; i9++) {
+          if (
+            !validate105(data22[i9], {
+              instancePath: instancePath + '/questioned/' + i9,
+              parentData: data22,
+              parentDataProperty: i9,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate105.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err15 = {
+          instancePath: instancePath + '/questioned',
+          schemaPath: '#/properties/questioned/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err15];
+        } else {
+          vErrors.push(err15);
+        }
+        errors++;
+      }
+    }
+    if (data.faults !== undefined) {
+      let data24 = data.faults;
+      if (Array.isArray(data24)) {
+        const len10 = data24.length;
+        for (let i10 = 0; i10 < len10; i10++) {
+          if (
+            !validate105(data24[i10], {
+              instancePath: instancePath + '/faults/' + i10,
+              parentData: data24,
+              parentDataProperty: i10,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate105.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err16 = {
+          instancePath: instancePath + '/faults',
+          schemaPath: '#/properties/faults/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err16];
+        } else {
+          vErrors.push(err16);
+        }
+        errors++;
+      }
+    }
+    if (data.in_force !== undefined) {
+      if (
+        !validate105(data.in_force, {
+          instancePath: instancePath + '/in_force',
+          parentData: data,
+          parentDataProperty: 'in_force',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate105.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.may_step_down !== undefined) {
+      if (typeof data.may_step_down !== 'boolean') {
+        const err17 = {
+          instancePath: instancePath + '/may_step_down',
+          schemaPath: '#/properties/may_step_down/type',
+          keyword: 'type',
+          params: { type: 'boolean' },
+        };
+        if (vErrors === null) {
+          vErrors = [err17];
+        } else {
+          vErrors.push(err17);
+        }
+        errors++;
+      }
+    }
+    if (data.plan !== undefined) {
+      if (
+        !validate105(data.plan, {
+          instancePath: instancePath + '/plan',
+          parentData: data,
+          parentDataProperty: 'plan',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate105.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.tell !== undefined) {
+      let data29 = data.tell;
+      if (Array.isArray(data29)) {
+        const len11 = data29.length;
+        for (let i11 = 0; i11 < len11; i11++) {
+          if (
+            !validate107(data29[i11], {
+              instancePath: instancePath + '/tell/' + i11,
+              parentData: data29,
+              parentDataProperty: i11,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate107.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err18 = {
+          instancePath: instancePath + '/tell',
+          schemaPath: '#/properties/tell/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err18];
+        } else {
+          vErrors.push(err18);
+        }
+        errors++;
+      }
+    }
+    if (data.reads !== undefined) {
+      let data31 = data.reads;
+      if (data31 && typeof data31 == 'object' && !Array.isArray(data31)) {
+        for (const key3 in data31) {
+          const _errs52 = errors;
+          if (
+            !validate105(key3, {
+              instancePath: instancePath + '/reads',
+              parentData: data31,
+              parentDataProperty: 'reads',
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate105.errors);
+            errors = vErrors.length;
+          }
+          var valid27 = _errs52 === errors;
+          if (!valid27) {
+            const err19 = {
+              instancePath: instancePath + '/reads',
+              schemaPath: '#/properties/reads/propertyNames',
+              keyword: 'propertyNames',
+              params: { propertyName: key3 },
+            };
+            if (vErrors === null) {
+              vErrors = [err19];
+            } else {
+              vErrors.push(err19);
+            }
+            errors++;
+          }
+        }
+        for (const key4 in data31) {
+          if (
+            !wrapper0.validate(data31[key4], {
+              instancePath: instancePath + '/reads/' + key4.replace(/~/g, '~0').replace(/\//g, '~1'),
+              parentData: data31,
+              parentDataProperty: key4,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, wrapper0.validate.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err20 = {
+          instancePath: instancePath + '/reads',
+          schemaPath: '#/properties/reads/type',
+          keyword: 'type',
+          params: { type: 'object' },
+        };
+        if (vErrors === null) {
+          vErrors = [err20];
+        } else {
+          vErrors.push(err20);
+        }
+        errors++;
+      }
+    }
+  } else {
+    const err21 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err21];
+    } else {
+      vErrors.push(err21);
+    }
+    errors++;
+  }
+  validate130.errors = vErrors;
+  return errors === 0;
+}
+validate130.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+function validate128(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate128.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.case === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'case' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.answers === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'answers' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'case' || key0 === 'answers')) {
+        const err2 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+    if (data.case !== undefined) {
+      if (
+        !validate107(data.case, {
+          instancePath: instancePath + '/case',
+          parentData: data,
+          parentDataProperty: 'case',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate107.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.answers !== undefined) {
+      if (
+        !validate130(data.answers, {
+          instancePath: instancePath + '/answers',
+          parentData: data,
+          parentDataProperty: 'answers',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate130.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err3 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err3];
+    } else {
+      vErrors.push(err3);
+    }
+    errors++;
+  }
+  validate128.errors = vErrors;
+  return errors === 0;
+}
+validate128.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+function validate104(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  /*# sourceURL="edition.schema.json" */ let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate104.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.sealed === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'sealed' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.name === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'name' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    if (data.edition === undefined) {
+      const err2 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'edition' },
+      };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    if (data.title === undefined) {
+      const err3 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'title' },
+      };
+      if (vErrors === null) {
+        vErrors = [err3];
+      } else {
+        vErrors.push(err3);
+      }
+      errors++;
+    }
+    if (data.language === undefined) {
+      const err4 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'language' },
+      };
+      if (vErrors === null) {
+        vErrors = [err4];
+      } else {
+        vErrors.push(err4);
+      }
+      errors++;
+    }
+    if (data.kit === undefined) {
+      const err5 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'kit' },
+      };
+      if (vErrors === null) {
+        vErrors = [err5];
+      } else {
+        vErrors.push(err5);
+      }
+      errors++;
+    }
+    if (data.sealed_on === undefined) {
+      const err6 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'sealed_on' },
+      };
+      if (vErrors === null) {
+        vErrors = [err6];
+      } else {
+        vErrors.push(err6);
+      }
+      errors++;
+    }
+    if (data.digest === undefined) {
+      const err7 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'digest' },
+      };
+      if (vErrors === null) {
+        vErrors = [err7];
+      } else {
+        vErrors.push(err7);
+      }
+      errors++;
+    }
+    if (data.logic_digest === undefined) {
+      const err8 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'logic_digest' },
+      };
+      if (vErrors === null) {
+        vErrors = [err8];
+      } else {
+        vErrors.push(err8);
+      }
+      errors++;
+    }
+    if (data.dictionary === undefined) {
+      const err9 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'dictionary' },
+      };
+      if (vErrors === null) {
+        vErrors = [err9];
+      } else {
+        vErrors.push(err9);
+      }
+      errors++;
+    }
+    if (data.ladder === undefined) {
+      const err10 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'ladder' },
+      };
+      if (vErrors === null) {
+        vErrors = [err10];
+      } else {
+        vErrors.push(err10);
+      }
+      errors++;
+    }
+    if (data.texts === undefined) {
+      const err11 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'texts' },
+      };
+      if (vErrors === null) {
+        vErrors = [err11];
+      } else {
+        vErrors.push(err11);
+      }
+      errors++;
+    }
+    if (data.cases === undefined) {
+      const err12 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'cases' },
+      };
+      if (vErrors === null) {
+        vErrors = [err12];
+      } else {
+        vErrors.push(err12);
+      }
+      errors++;
+    }
+    if (data.outcomes === undefined) {
+      const err13 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'outcomes' },
+      };
+      if (vErrors === null) {
+        vErrors = [err13];
+      } else {
+        vErrors.push(err13);
+      }
+      errors++;
+    }
+    if (data.seal === undefined) {
+      const err14 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'seal' },
+      };
+      if (vErrors === null) {
+        vErrors = [err14];
+      } else {
+        vErrors.push(err14);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!func5.call(schema37.properties, key0)) {
+        const err15 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err15];
+        } else {
+          vErrors.push(err15);
+        }
+        errors++;
+      }
+    }
+    if (data.sealed !== undefined) {
+      let data0 = data.sealed;
+      if (typeof data0 !== 'string') {
+        const err16 = {
+          instancePath: instancePath + '/sealed',
+          schemaPath: '#/properties/sealed/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err16];
+        } else {
+          vErrors.push(err16);
+        }
+        errors++;
+      }
+      if (!(data0 === 'protocol' || data0 === 'ward')) {
+        const err17 = {
+          instancePath: instancePath + '/sealed',
+          schemaPath: '#/properties/sealed/enum',
+          keyword: 'enum',
+          params: { allowedValues: schema37.properties.sealed.enum },
+        };
+        if (vErrors === null) {
+          vErrors = [err17];
+        } else {
+          vErrors.push(err17);
+        }
+        errors++;
+      }
+    }
+    if (data.name !== undefined) {
+      if (
+        !validate105(data.name, {
+          instancePath: instancePath + '/name',
+          parentData: data,
+          parentDataProperty: 'name',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate105.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.edition !== undefined) {
+      let data2 = data.edition;
+      if (!(typeof data2 == 'number' && !(data2 % 1) && !isNaN(data2) && isFinite(data2))) {
+        const err18 = {
+          instancePath: instancePath + '/edition',
+          schemaPath: '#/properties/edition/type',
+          keyword: 'type',
+          params: { type: 'integer' },
+        };
+        if (vErrors === null) {
+          vErrors = [err18];
+        } else {
+          vErrors.push(err18);
+        }
+        errors++;
+      }
+      if (typeof data2 == 'number' && isFinite(data2)) {
+        if (data2 > 9999 || isNaN(data2)) {
+          const err19 = {
+            instancePath: instancePath + '/edition',
+            schemaPath: '#/properties/edition/maximum',
+            keyword: 'maximum',
+            params: { comparison: '<=', limit: 9999 },
+          };
+          if (vErrors === null) {
+            vErrors = [err19];
+          } else {
+            vErrors.push(err19);
+          }
+          errors++;
+        }
+        if (data2 < 1 || isNaN(data2)) {
+          const err20 = {
+            instancePath: instancePath + '/edition',
+            schemaPath: '#/properties/edition/minimum',
+            keyword: 'minimum',
+            params: { comparison: '>=', limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err20];
+          } else {
+            vErrors.push(err20);
+          }
+          errors++;
+        }
+      }
+    }
+    if (data.title !== undefined) {
+      if (
+        !validate107(data.title, {
+          instancePath: instancePath + '/title',
+          parentData: data,
+          parentDataProperty: 'title',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate107.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.language !== undefined) {
+      let data4 = data.language;
+      if (!(typeof data4 == 'number' && !(data4 % 1) && !isNaN(data4) && isFinite(data4))) {
+        const err21 = {
+          instancePath: instancePath + '/language',
+          schemaPath: '#/properties/language/type',
+          keyword: 'type',
+          params: { type: 'integer' },
+        };
+        if (vErrors === null) {
+          vErrors = [err21];
+        } else {
+          vErrors.push(err21);
+        }
+        errors++;
+      }
+      if (typeof data4 == 'number' && isFinite(data4)) {
+        if (data4 > 9999 || isNaN(data4)) {
+          const err22 = {
+            instancePath: instancePath + '/language',
+            schemaPath: '#/properties/language/maximum',
+            keyword: 'maximum',
+            params: { comparison: '<=', limit: 9999 },
+          };
+          if (vErrors === null) {
+            vErrors = [err22];
+          } else {
+            vErrors.push(err22);
+          }
+          errors++;
+        }
+        if (data4 < 1 || isNaN(data4)) {
+          const err23 = {
+            instancePath: instancePath + '/language',
+            schemaPath: '#/properties/language/minimum',
+            keyword: 'minimum',
+            params: { comparison: '>=', limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err23];
+          } else {
+            vErrors.push(err23);
+          }
+          errors++;
+        }
+      }
+    }
+    if (data.kit !== undefined) {
+      let data5 = data.kit;
+      if (typeof data5 === 'string') {
+        if (func1(data5) > 40) {
+          const err24 = {
+            instancePath: instancePath + '/kit',
+            schemaPath: '#/properties/kit/maxLength',
+            keyword: 'maxLength',
+            params: { limit: 40 },
+          };
+          if (vErrors === null) {
+            vErrors = [err24];
+          } else {
+            vErrors.push(err24);
+          }
+          errors++;
+        }
+      } else {
+        const err25 = {
+          instancePath: instancePath + '/kit',
+          schemaPath: '#/properties/kit/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err25];
+        } else {
+          vErrors.push(err25);
+        }
+        errors++;
+      }
+    }
+    if (data.sealed_on !== undefined) {
+      if (
+        !validate109(data.sealed_on, {
+          instancePath: instancePath + '/sealed_on',
+          parentData: data,
+          parentDataProperty: 'sealed_on',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate109.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.authors !== undefined) {
+      let data7 = data.authors;
+      if (Array.isArray(data7)) {
+        if (data7.length > 50) {
+          const err26 = {
+            instancePath: instancePath + '/authors',
+            schemaPath: '#/properties/authors/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 50 },
+          };
+          if (vErrors === null) {
+            vErrors = [err26];
+          } else {
+            vErrors.push(err26);
+          }
+          errors++;
+        }
+        if (data7.length < 1) {
+          const err27 = {
+            instancePath: instancePath + '/authors',
+            schemaPath: '#/properties/authors/minItems',
+            keyword: 'minItems',
+            params: { limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err27];
+          } else {
+            vErrors.push(err27);
+          }
+          errors++;
+        }
+        const len0 = data7.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          if (
+            !validate111(data7[i0], {
+              instancePath: instancePath + '/authors/' + i0,
+              parentData: data7,
+              parentDataProperty: i0,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate111.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err28 = {
+          instancePath: instancePath + '/authors',
+          schemaPath: '#/properties/authors/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err28];
+        } else {
+          vErrors.push(err28);
+        }
+        errors++;
+      }
+    }
+    if (data.approvers !== undefined) {
+      if (
+        !validate113(data.approvers, {
+          instancePath: instancePath + '/approvers',
+          parentData: data,
+          parentDataProperty: 'approvers',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate113.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.digest !== undefined) {
+      if (
+        !validate113(data.digest, {
+          instancePath: instancePath + '/digest',
+          parentData: data,
+          parentDataProperty: 'digest',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate113.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.logic_digest !== undefined) {
+      if (
+        !validate113(data.logic_digest, {
+          instancePath: instancePath + '/logic_digest',
+          parentData: data,
+          parentDataProperty: 'logic_digest',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate113.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.review_by !== undefined) {
+      if (
+        !validate109(data.review_by, {
+          instancePath: instancePath + '/review_by',
+          parentData: data,
+          parentDataProperty: 'review_by',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate109.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.reads_with !== undefined) {
+      let data13 = data.reads_with;
+      if (Array.isArray(data13)) {
+        const len1 = data13.length;
+        for (let i1 = 0; i1 < len1; i1++) {
+          if (
+            !validate118(data13[i1], {
+              instancePath: instancePath + '/reads_with/' + i1,
+              parentData: data13,
+              parentDataProperty: i1,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate118.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err29 = {
+          instancePath: instancePath + '/reads_with',
+          schemaPath: '#/properties/reads_with/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err29];
+        } else {
+          vErrors.push(err29);
+        }
+        errors++;
+      }
+    }
+    if (data.dictionary !== undefined) {
+      if (
+        !validate53(data.dictionary, {
+          instancePath: instancePath + '/dictionary',
+          parentData: data,
+          parentDataProperty: 'dictionary',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate53.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.ladder !== undefined) {
+      if (
+        !validate123(data.ladder, {
+          instancePath: instancePath + '/ladder',
+          parentData: data,
+          parentDataProperty: 'ladder',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate123.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.texts !== undefined) {
+      let data17 = data.texts;
+      if (data17 && typeof data17 == 'object' && !Array.isArray(data17)) {
+        if (Object.keys(data17).length > 200) {
+          const err30 = {
+            instancePath: instancePath + '/texts',
+            schemaPath: '#/properties/texts/maxProperties',
+            keyword: 'maxProperties',
+            params: { limit: 200 },
+          };
+          if (vErrors === null) {
+            vErrors = [err30];
+          } else {
+            vErrors.push(err30);
+          }
+          errors++;
+        }
+        if (Object.keys(data17).length < 1) {
+          const err31 = {
+            instancePath: instancePath + '/texts',
+            schemaPath: '#/properties/texts/minProperties',
+            keyword: 'minProperties',
+            params: { limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err31];
+          } else {
+            vErrors.push(err31);
+          }
+          errors++;
+        }
+        for (const key1 in data17) {
+          const _errs27 = errors;
+          if (
+            !validate105(key1, {
+              instancePath: instancePath + '/texts',
+              parentData: data17,
+              parentDataProperty: 'texts',
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate105.errors);
+            errors = vErrors.length;
+          }
+          var valid5 = _errs27 === errors;
+          if (!valid5) {
+            const err32 = {
+              instancePath: instancePath + '/texts',
+              schemaPath: '#/properties/texts/propertyNames',
+              keyword: 'propertyNames',
+              params: { propertyName: key1 },
+            };
+            if (vErrors === null) {
+              vErrors = [err32];
+            } else {
+              vErrors.push(err32);
+            }
+            errors++;
+          }
+        }
+        for (const key2 in data17) {
+          if (
+            !validate123(data17[key2], {
+              instancePath: instancePath + '/texts/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
+              parentData: data17,
+              parentDataProperty: key2,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate123.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err33 = {
+          instancePath: instancePath + '/texts',
+          schemaPath: '#/properties/texts/type',
+          keyword: 'type',
+          params: { type: 'object' },
+        };
+        if (vErrors === null) {
+          vErrors = [err33];
+        } else {
+          vErrors.push(err33);
+        }
+        errors++;
+      }
+    }
+    if (data.cases !== undefined) {
+      if (
+        !validate123(data.cases, {
+          instancePath: instancePath + '/cases',
+          parentData: data,
+          parentDataProperty: 'cases',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate123.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.outcomes !== undefined) {
+      let data20 = data.outcomes;
+      if (Array.isArray(data20)) {
+        if (data20.length > 100000) {
+          const err34 = {
+            instancePath: instancePath + '/outcomes',
+            schemaPath: '#/properties/outcomes/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 100000 },
+          };
+          if (vErrors === null) {
+            vErrors = [err34];
+          } else {
+            vErrors.push(err34);
+          }
+          errors++;
+        }
+        if (data20.length < 1) {
+          const err35 = {
+            instancePath: instancePath + '/outcomes',
+            schemaPath: '#/properties/outcomes/minItems',
+            keyword: 'minItems',
+            params: { limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err35];
+          } else {
+            vErrors.push(err35);
+          }
+          errors++;
+        }
+        const len2 = data20.length;
+        for (let i2 = 0; i2 < len2; i2++) {
+          if (
+            !validate128(data20[i2], {
+              instancePath: instancePath + '/outcomes/' + i2,
+              parentData: data20,
+              parentDataProperty: i2,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate128.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err36 = {
+          instancePath: instancePath + '/outcomes',
+          schemaPath: '#/properties/outcomes/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err36];
+        } else {
+          vErrors.push(err36);
+        }
+        errors++;
+      }
+    }
+    if (data.seal !== undefined) {
+      if (
+        !validate113(data.seal, {
+          instancePath: instancePath + '/seal',
+          parentData: data,
+          parentDataProperty: 'seal',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate113.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err37 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err37];
+    } else {
+      vErrors.push(err37);
+    }
+    errors++;
+  }
+  validate104.errors = vErrors;
+  return errors === 0;
+}
+validate104.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+export const ladder = validate359;
+const schema99 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ladder.schema.json',
   type: 'object',
@@ -4638,13 +8271,13 @@ const schema51 = {
   },
 };
 
-function validate166(
+function validate360(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate166.evaluated;
+  const evaluated0 = validate360.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -4684,18 +8317,18 @@ function validate166(
     }
     errors++;
   }
-  validate166.errors = vErrors;
+  validate360.errors = vErrors;
   return errors === 0;
 }
-validate166.evaluated = { dynamicProps: false, dynamicItems: false };
+validate360.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate168(
+function validate362(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate168.evaluated;
+  const evaluated0 = validate362.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -4730,12 +8363,12 @@ function validate168(
     }
     errors++;
   }
-  validate168.errors = vErrors;
+  validate362.errors = vErrors;
   return errors === 0;
 }
-validate168.evaluated = { dynamicProps: false, dynamicItems: false };
+validate362.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema54 = {
+const schema102 = {
   type: 'object',
   properties: {
     level: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -4750,7 +8383,7 @@ const schema54 = {
   required: ['level'],
   additionalProperties: false,
 };
-const schema55 = {
+const schema103 = {
   type: 'object',
   properties: {
     who: { $ref: 'dictionary.schema.json#/$defs/text' },
@@ -4760,16 +8393,16 @@ const schema55 = {
   required: ['who'],
   additionalProperties: false,
 };
-const schema56 = { type: 'string', pattern: '^([01][0-9]|2[0-3]):[0-5][0-9]$' };
-const pattern10 = new RegExp('^([01][0-9]|2[0-3]):[0-5][0-9]$', 'u');
+const schema104 = { type: 'string', pattern: '^([01][0-9]|2[0-3]):[0-5][0-9]$' };
+const pattern20 = new RegExp('^([01][0-9]|2[0-3]):[0-5][0-9]$', 'u');
 
-function validate177(
+function validate371(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate177.evaluated;
+  const evaluated0 = validate371.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -4777,7 +8410,7 @@ function validate177(
     evaluated0.items = undefined;
   }
   if (typeof data === 'string') {
-    if (!pattern10.test(data)) {
+    if (!pattern20.test(data)) {
       const err0 = {
         instancePath,
         schemaPath: '#/pattern',
@@ -4800,18 +8433,18 @@ function validate177(
     }
     errors++;
   }
-  validate177.errors = vErrors;
+  validate371.errors = vErrors;
   return errors === 0;
 }
-validate177.evaluated = { dynamicProps: false, dynamicItems: false };
+validate371.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate175(
+function validate369(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate175.evaluated;
+  const evaluated0 = validate369.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -4851,7 +8484,7 @@ function validate175(
     }
     if (data.who !== undefined) {
       if (
-        !validate168(data.who, {
+        !validate362(data.who, {
           instancePath: instancePath + '/who',
           parentData: data,
           parentDataProperty: 'who',
@@ -4859,13 +8492,13 @@ function validate175(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate168.errors);
+        vErrors = joined(vErrors, validate362.errors);
         errors = vErrors.length;
       }
     }
     if (data.from !== undefined) {
       if (
-        !validate177(data.from, {
+        !validate371(data.from, {
           instancePath: instancePath + '/from',
           parentData: data,
           parentDataProperty: 'from',
@@ -4873,13 +8506,13 @@ function validate175(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate177.errors);
+        vErrors = joined(vErrors, validate371.errors);
         errors = vErrors.length;
       }
     }
     if (data.to !== undefined) {
       if (
-        !validate177(data.to, {
+        !validate371(data.to, {
           instancePath: instancePath + '/to',
           parentData: data,
           parentDataProperty: 'to',
@@ -4887,7 +8520,7 @@ function validate175(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate177.errors);
+        vErrors = joined(vErrors, validate371.errors);
         errors = vErrors.length;
       }
     }
@@ -4900,18 +8533,18 @@ function validate175(
     }
     errors++;
   }
-  validate175.errors = vErrors;
+  validate369.errors = vErrors;
   return errors === 0;
 }
-validate175.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate369.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate181(
+function validate375(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate181.evaluated;
+  const evaluated0 = validate375.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -4951,12 +8584,12 @@ function validate181(
     }
     errors++;
   }
-  validate181.errors = vErrors;
+  validate375.errors = vErrors;
   return errors === 0;
 }
-validate181.evaluated = { dynamicProps: false, dynamicItems: false };
+validate375.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema58 = {
+const schema106 = {
   type: 'object',
   properties: {
     after: { $ref: 'dictionary.schema.json#/$defs/duration' },
@@ -4966,13 +8599,13 @@ const schema58 = {
   additionalProperties: false,
 };
 
-function validate184(
+function validate378(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate184.evaluated;
+  const evaluated0 = validate378.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -5026,7 +8659,7 @@ function validate184(
     }
     if (data.after !== undefined) {
       if (
-        !validate181(data.after, {
+        !validate375(data.after, {
           instancePath: instancePath + '/after',
           parentData: data,
           parentDataProperty: 'after',
@@ -5034,13 +8667,13 @@ function validate184(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate181.errors);
+        vErrors = joined(vErrors, validate375.errors);
         errors = vErrors.length;
       }
     }
     if (data.tell !== undefined) {
       if (
-        !validate168(data.tell, {
+        !validate362(data.tell, {
           instancePath: instancePath + '/tell',
           parentData: data,
           parentDataProperty: 'tell',
@@ -5048,7 +8681,7 @@ function validate184(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate168.errors);
+        vErrors = joined(vErrors, validate362.errors);
         errors = vErrors.length;
       }
     }
@@ -5061,12 +8694,12 @@ function validate184(
     }
     errors++;
   }
-  validate184.errors = vErrors;
+  validate378.errors = vErrors;
   return errors === 0;
 }
-validate184.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate378.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema59 = {
+const schema107 = {
   type: 'object',
   properties: {
     sets_in_a_row: { type: 'integer', minimum: 1, maximum: 20 },
@@ -5077,13 +8710,13 @@ const schema59 = {
   additionalProperties: false,
 };
 
-function validate188(
+function validate382(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate188.evaluated;
+  const evaluated0 = validate382.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -5198,7 +8831,7 @@ function validate188(
     }
     if (data.over !== undefined) {
       if (
-        !validate181(data.over, {
+        !validate375(data.over, {
           instancePath: instancePath + '/over',
           parentData: data,
           parentDataProperty: 'over',
@@ -5206,13 +8839,13 @@ function validate188(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate181.errors);
+        vErrors = joined(vErrors, validate375.errors);
         errors = vErrors.length;
       }
     }
     if (data.agreed_by !== undefined) {
       if (
-        !validate168(data.agreed_by, {
+        !validate362(data.agreed_by, {
           instancePath: instancePath + '/agreed_by',
           parentData: data,
           parentDataProperty: 'agreed_by',
@@ -5220,7 +8853,7 @@ function validate188(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate168.errors);
+        vErrors = joined(vErrors, validate362.errors);
         errors = vErrors.length;
       }
     }
@@ -5233,18 +8866,18 @@ function validate188(
     }
     errors++;
   }
-  validate188.errors = vErrors;
+  validate382.errors = vErrors;
   return errors === 0;
 }
-validate188.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate382.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate171(
+function validate365(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate171.evaluated;
+  const evaluated0 = validate365.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -5293,7 +8926,7 @@ function validate171(
     }
     if (data.level !== undefined) {
       if (
-        !validate166(data.level, {
+        !validate360(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -5301,13 +8934,13 @@ function validate171(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate166.errors);
+        vErrors = joined(vErrors, validate360.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate168(data.title, {
+        !validate362(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -5315,13 +8948,13 @@ function validate171(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate168.errors);
+        vErrors = joined(vErrors, validate362.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate168(data.says, {
+        !validate362(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -5329,7 +8962,7 @@ function validate171(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate168.errors);
+        vErrors = joined(vErrors, validate362.errors);
         errors = vErrors.length;
       }
     }
@@ -5367,7 +9000,7 @@ function validate171(
         const len0 = data3.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate175(data3[i0], {
+            !validate369(data3[i0], {
               instancePath: instancePath + '/tell/' + i0,
               parentData: data3,
               parentDataProperty: i0,
@@ -5375,7 +9008,7 @@ function validate171(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate175.errors);
+            vErrors = joined(vErrors, validate369.errors);
             errors = vErrors.length;
           }
         }
@@ -5396,7 +9029,7 @@ function validate171(
     }
     if (data.respond !== undefined) {
       if (
-        !validate181(data.respond, {
+        !validate375(data.respond, {
           instancePath: instancePath + '/respond',
           parentData: data,
           parentDataProperty: 'respond',
@@ -5404,13 +9037,13 @@ function validate171(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate181.errors);
+        vErrors = joined(vErrors, validate375.errors);
         errors = vErrors.length;
       }
     }
     if (data.reassess !== undefined) {
       if (
-        !validate181(data.reassess, {
+        !validate375(data.reassess, {
           instancePath: instancePath + '/reassess',
           parentData: data,
           parentDataProperty: 'reassess',
@@ -5418,13 +9051,13 @@ function validate171(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate181.errors);
+        vErrors = joined(vErrors, validate375.errors);
         errors = vErrors.length;
       }
     }
     if (data.if_no_answer !== undefined) {
       if (
-        !validate184(data.if_no_answer, {
+        !validate378(data.if_no_answer, {
           instancePath: instancePath + '/if_no_answer',
           parentData: data,
           parentDataProperty: 'if_no_answer',
@@ -5432,13 +9065,13 @@ function validate171(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate184.errors);
+        vErrors = joined(vErrors, validate378.errors);
         errors = vErrors.length;
       }
     }
     if (data.step_down !== undefined) {
       if (
-        !validate188(data.step_down, {
+        !validate382(data.step_down, {
           instancePath: instancePath + '/step_down',
           parentData: data,
           parentDataProperty: 'step_down',
@@ -5446,7 +9079,7 @@ function validate171(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate188.errors);
+        vErrors = joined(vErrors, validate382.errors);
         errors = vErrors.length;
       }
     }
@@ -5459,18 +9092,18 @@ function validate171(
     }
     errors++;
   }
-  validate171.errors = vErrors;
+  validate365.errors = vErrors;
   return errors === 0;
 }
-validate171.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate365.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate165(
+function validate359(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ladder.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate165.evaluated;
+  const evaluated0 = validate359.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -5544,7 +9177,7 @@ function validate165(
     }
     if (data.ladder !== undefined) {
       if (
-        !validate166(data.ladder, {
+        !validate360(data.ladder, {
           instancePath: instancePath + '/ladder',
           parentData: data,
           parentDataProperty: 'ladder',
@@ -5552,7 +9185,7 @@ function validate165(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate166.errors);
+        vErrors = joined(vErrors, validate360.errors);
         errors = vErrors.length;
       }
     }
@@ -5605,7 +9238,7 @@ function validate165(
     }
     if (data.title !== undefined) {
       if (
-        !validate168(data.title, {
+        !validate362(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -5613,13 +9246,13 @@ function validate165(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate168.errors);
+        vErrors = joined(vErrors, validate362.errors);
         errors = vErrors.length;
       }
     }
     if (data.about !== undefined) {
       if (
-        !validate168(data.about, {
+        !validate362(data.about, {
           instancePath: instancePath + '/about',
           parentData: data,
           parentDataProperty: 'about',
@@ -5627,7 +9260,7 @@ function validate165(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate168.errors);
+        vErrors = joined(vErrors, validate362.errors);
         errors = vErrors.length;
       }
     }
@@ -5665,7 +9298,7 @@ function validate165(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate171(data4[i0], {
+            !validate365(data4[i0], {
               instancePath: instancePath + '/levels/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -5673,7 +9306,7 @@ function validate165(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate171.errors);
+            vErrors = joined(vErrors, validate365.errors);
             errors = vErrors.length;
           }
         }
@@ -5701,13 +9334,13 @@ function validate165(
     }
     errors++;
   }
-  validate165.errors = vErrors;
+  validate359.errors = vErrors;
   return errors === 0;
 }
-validate165.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate359.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const logic = validate193;
-const schema60 = {
+export const logic = validate387;
+const schema108 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'logic.schema.json',
   type: 'object',
@@ -5837,13 +9470,13 @@ const schema60 = {
   },
 };
 
-function validate194(
+function validate388(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate194.evaluated;
+  const evaluated0 = validate388.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -5883,12 +9516,12 @@ function validate194(
     }
     errors++;
   }
-  validate194.errors = vErrors;
+  validate388.errors = vErrors;
   return errors === 0;
 }
-validate194.evaluated = { dynamicProps: false, dynamicItems: false };
+validate388.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema62 = {
+const schema110 = {
   type: 'object',
   properties: {
     input: { type: 'string' },
@@ -5917,15 +9550,15 @@ const schema62 = {
   required: ['input', 'of', 'name', 'part'],
   additionalProperties: false,
 };
-const pattern14 = new RegExp('^[0-9]+(/[0-9]+)?$', 'u');
+const pattern24 = new RegExp('^[0-9]+(/[0-9]+)?$', 'u');
 
-function validate196(
+function validate390(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate196.evaluated;
+  const evaluated0 = validate390.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -6050,7 +9683,7 @@ function validate196(
           instancePath: instancePath + '/of',
           schemaPath: '#/properties/of/enum',
           keyword: 'enum',
-          params: { allowedValues: schema62.properties.of.enum },
+          params: { allowedValues: schema110.properties.of.enum },
         };
         if (vErrors === null) {
           vErrors = [err7];
@@ -6062,7 +9695,7 @@ function validate196(
     }
     if (data.name !== undefined) {
       if (
-        !validate194(data.name, {
+        !validate388(data.name, {
           instancePath: instancePath + '/name',
           parentData: data,
           parentDataProperty: 'name',
@@ -6070,7 +9703,7 @@ function validate196(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate194.errors);
+        vErrors = joined(vErrors, validate388.errors);
         errors = vErrors.length;
       }
     }
@@ -6107,7 +9740,7 @@ function validate196(
           instancePath: instancePath + '/part',
           schemaPath: '#/properties/part/enum',
           keyword: 'enum',
-          params: { allowedValues: schema62.properties.part.enum },
+          params: { allowedValues: schema110.properties.part.enum },
         };
         if (vErrors === null) {
           vErrors = [err9];
@@ -6119,7 +9752,7 @@ function validate196(
     }
     if (data.choice !== undefined) {
       if (
-        !validate194(data.choice, {
+        !validate388(data.choice, {
           instancePath: instancePath + '/choice',
           parentData: data,
           parentDataProperty: 'choice',
@@ -6127,7 +9760,7 @@ function validate196(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate194.errors);
+        vErrors = joined(vErrors, validate388.errors);
         errors = vErrors.length;
       }
     }
@@ -6150,7 +9783,7 @@ function validate196(
     if (data.steps_per_unit !== undefined) {
       let data6 = data.steps_per_unit;
       if (typeof data6 === 'string') {
-        if (!pattern14.test(data6)) {
+        if (!pattern24.test(data6)) {
           const err11 = {
             instancePath: instancePath + '/steps_per_unit',
             schemaPath: '#/properties/steps_per_unit/pattern',
@@ -6188,18 +9821,18 @@ function validate196(
     }
     errors++;
   }
-  validate196.errors = vErrors;
+  validate390.errors = vErrors;
   return errors === 0;
 }
-validate196.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate390.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema63 = {
+const schema111 = {
   type: 'object',
   properties: { step: { type: 'string' }, is: { $ref: '#/$defs/expression' } },
   required: ['step', 'is'],
   additionalProperties: false,
 };
-const schema64 = {
+const schema112 = {
   type: ['integer', 'boolean', 'object'],
   properties: {
     var: { type: 'string' },
@@ -6219,16 +9852,16 @@ const schema64 = {
   maxProperties: 1,
   additionalProperties: false,
 };
-const schema65 = { type: 'array', items: { $ref: '#/$defs/expression' }, minItems: 1 };
-const wrapper0 = { validate: validate201 };
+const schema113 = { type: 'array', items: { $ref: '#/$defs/expression' }, minItems: 1 };
+const wrapper1 = { validate: validate395 };
 
-function validate202(
+function validate396(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate202.evaluated;
+  const evaluated0 = validate396.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -6248,7 +9881,7 @@ function validate202(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !wrapper0.validate(data[i0], {
+        !wrapper1.validate(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -6256,7 +9889,7 @@ function validate202(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, wrapper0.validate.errors);
+        vErrors = joined(vErrors, wrapper1.validate.errors);
         errors = vErrors.length;
       }
     }
@@ -6269,18 +9902,18 @@ function validate202(
     }
     errors++;
   }
-  validate202.errors = vErrors;
+  validate396.errors = vErrors;
   return errors === 0;
 }
-validate202.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate396.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate201(
+function validate395(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate201.evaluated;
+  const evaluated0 = validate395.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -6292,7 +9925,7 @@ function validate201(
     typeof data !== 'boolean' &&
     !(data && typeof data == 'object' && !Array.isArray(data))
   ) {
-    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema64.type } };
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema112.type } };
     if (vErrors === null) {
       vErrors = [err0];
     } else {
@@ -6330,7 +9963,7 @@ function validate201(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema64.properties, key0)) {
+      if (!func5.call(schema112.properties, key0)) {
         const err3 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -6363,7 +9996,7 @@ function validate201(
     }
     if (data['+'] !== undefined) {
       if (
-        !validate202(data['+'], {
+        !validate396(data['+'], {
           instancePath: instancePath + '/+',
           parentData: data,
           parentDataProperty: '+',
@@ -6371,13 +10004,13 @@ function validate201(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate202.errors);
+        vErrors = joined(vErrors, validate396.errors);
         errors = vErrors.length;
       }
     }
     if (data['-'] !== undefined) {
       if (
-        !validate202(data['-'], {
+        !validate396(data['-'], {
           instancePath: instancePath + '/-',
           parentData: data,
           parentDataProperty: '-',
@@ -6385,13 +10018,13 @@ function validate201(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate202.errors);
+        vErrors = joined(vErrors, validate396.errors);
         errors = vErrors.length;
       }
     }
     if (data['*'] !== undefined) {
       if (
-        !validate202(data['*'], {
+        !validate396(data['*'], {
           instancePath: instancePath + '/*',
           parentData: data,
           parentDataProperty: '*',
@@ -6399,13 +10032,13 @@ function validate201(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate202.errors);
+        vErrors = joined(vErrors, validate396.errors);
         errors = vErrors.length;
       }
     }
     if (data.min !== undefined) {
       if (
-        !validate202(data.min, {
+        !validate396(data.min, {
           instancePath: instancePath + '/min',
           parentData: data,
           parentDataProperty: 'min',
@@ -6413,13 +10046,13 @@ function validate201(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate202.errors);
+        vErrors = joined(vErrors, validate396.errors);
         errors = vErrors.length;
       }
     }
     if (data.max !== undefined) {
       if (
-        !validate202(data.max, {
+        !validate396(data.max, {
           instancePath: instancePath + '/max',
           parentData: data,
           parentDataProperty: 'max',
@@ -6427,13 +10060,13 @@ function validate201(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate202.errors);
+        vErrors = joined(vErrors, validate396.errors);
         errors = vErrors.length;
       }
     }
     if (data['<'] !== undefined) {
       if (
-        !validate202(data['<'], {
+        !validate396(data['<'], {
           instancePath: instancePath + '/<',
           parentData: data,
           parentDataProperty: '<',
@@ -6441,13 +10074,13 @@ function validate201(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate202.errors);
+        vErrors = joined(vErrors, validate396.errors);
         errors = vErrors.length;
       }
     }
     if (data['<='] !== undefined) {
       if (
-        !validate202(data['<='], {
+        !validate396(data['<='], {
           instancePath: instancePath + '/<=',
           parentData: data,
           parentDataProperty: '<=',
@@ -6455,13 +10088,13 @@ function validate201(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate202.errors);
+        vErrors = joined(vErrors, validate396.errors);
         errors = vErrors.length;
       }
     }
     if (data.and !== undefined) {
       if (
-        !validate202(data.and, {
+        !validate396(data.and, {
           instancePath: instancePath + '/and',
           parentData: data,
           parentDataProperty: 'and',
@@ -6469,13 +10102,13 @@ function validate201(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate202.errors);
+        vErrors = joined(vErrors, validate396.errors);
         errors = vErrors.length;
       }
     }
     if (data.or !== undefined) {
       if (
-        !validate202(data.or, {
+        !validate396(data.or, {
           instancePath: instancePath + '/or',
           parentData: data,
           parentDataProperty: 'or',
@@ -6483,13 +10116,13 @@ function validate201(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate202.errors);
+        vErrors = joined(vErrors, validate396.errors);
         errors = vErrors.length;
       }
     }
     if (data['!'] !== undefined) {
       if (
-        !validate202(data['!'], {
+        !validate396(data['!'], {
           instancePath: instancePath + '/!',
           parentData: data,
           parentDataProperty: '!',
@@ -6497,13 +10130,13 @@ function validate201(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate202.errors);
+        vErrors = joined(vErrors, validate396.errors);
         errors = vErrors.length;
       }
     }
     if (data.if !== undefined) {
       if (
-        !validate202(data.if, {
+        !validate396(data.if, {
           instancePath: instancePath + '/if',
           parentData: data,
           parentDataProperty: 'if',
@@ -6511,23 +10144,23 @@ function validate201(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate202.errors);
+        vErrors = joined(vErrors, validate396.errors);
         errors = vErrors.length;
       }
     }
   }
-  validate201.errors = vErrors;
+  validate395.errors = vErrors;
   return errors === 0;
 }
-validate201.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate395.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate200(
+function validate394(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate200.evaluated;
+  const evaluated0 = validate394.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -6597,7 +10230,7 @@ function validate200(
     }
     if (data.is !== undefined) {
       if (
-        !validate201(data.is, {
+        !validate395(data.is, {
           instancePath: instancePath + '/is',
           parentData: data,
           parentDataProperty: 'is',
@@ -6605,7 +10238,7 @@ function validate200(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate201.errors);
+        vErrors = joined(vErrors, validate395.errors);
         errors = vErrors.length;
       }
     }
@@ -6618,12 +10251,12 @@ function validate200(
     }
     errors++;
   }
-  validate200.errors = vErrors;
+  validate394.errors = vErrors;
   return errors === 0;
 }
-validate200.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate394.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema66 = {
+const schema114 = {
   type: 'object',
   properties: {
     applies: { $ref: '#/$defs/truth' },
@@ -6634,20 +10267,20 @@ const schema66 = {
   required: ['applies', 'levels', 'rules', 'measures'],
   additionalProperties: false,
 };
-const schema67 = {
+const schema115 = {
   type: 'object',
   properties: { certain: { $ref: '#/$defs/expression' }, possible: { $ref: '#/$defs/expression' } },
   required: ['certain', 'possible'],
   additionalProperties: false,
 };
 
-function validate217(
+function validate411(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate217.evaluated;
+  const evaluated0 = validate411.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -6701,7 +10334,7 @@ function validate217(
     }
     if (data.certain !== undefined) {
       if (
-        !validate201(data.certain, {
+        !validate395(data.certain, {
           instancePath: instancePath + '/certain',
           parentData: data,
           parentDataProperty: 'certain',
@@ -6709,13 +10342,13 @@ function validate217(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate201.errors);
+        vErrors = joined(vErrors, validate395.errors);
         errors = vErrors.length;
       }
     }
     if (data.possible !== undefined) {
       if (
-        !validate201(data.possible, {
+        !validate395(data.possible, {
           instancePath: instancePath + '/possible',
           parentData: data,
           parentDataProperty: 'possible',
@@ -6723,7 +10356,7 @@ function validate217(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate201.errors);
+        vErrors = joined(vErrors, validate395.errors);
         errors = vErrors.length;
       }
     }
@@ -6736,12 +10369,12 @@ function validate217(
     }
     errors++;
   }
-  validate217.errors = vErrors;
+  validate411.errors = vErrors;
   return errors === 0;
 }
-validate217.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate411.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema68 = {
+const schema116 = {
   type: 'object',
   properties: {
     raised: { $ref: '#/$defs/expression' },
@@ -6752,13 +10385,13 @@ const schema68 = {
   additionalProperties: false,
 };
 
-function validate221(
+function validate415(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate221.evaluated;
+  const evaluated0 = validate415.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -6826,7 +10459,7 @@ function validate221(
     }
     if (data.raised !== undefined) {
       if (
-        !validate201(data.raised, {
+        !validate395(data.raised, {
           instancePath: instancePath + '/raised',
           parentData: data,
           parentDataProperty: 'raised',
@@ -6834,13 +10467,13 @@ function validate221(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate201.errors);
+        vErrors = joined(vErrors, validate395.errors);
         errors = vErrors.length;
       }
     }
     if (data.could !== undefined) {
       if (
-        !validate201(data.could, {
+        !validate395(data.could, {
           instancePath: instancePath + '/could',
           parentData: data,
           parentDataProperty: 'could',
@@ -6848,13 +10481,13 @@ function validate221(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate201.errors);
+        vErrors = joined(vErrors, validate395.errors);
         errors = vErrors.length;
       }
     }
     if (data.floor !== undefined) {
       if (
-        !validate201(data.floor, {
+        !validate395(data.floor, {
           instancePath: instancePath + '/floor',
           parentData: data,
           parentDataProperty: 'floor',
@@ -6862,7 +10495,7 @@ function validate221(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate201.errors);
+        vErrors = joined(vErrors, validate395.errors);
         errors = vErrors.length;
       }
     }
@@ -6875,12 +10508,12 @@ function validate221(
     }
     errors++;
   }
-  validate221.errors = vErrors;
+  validate415.errors = vErrors;
   return errors === 0;
 }
-validate221.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate415.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema69 = {
+const schema117 = {
   type: 'object',
   properties: {
     certain: { $ref: '#/$defs/expression' },
@@ -6894,13 +10527,13 @@ const schema69 = {
   additionalProperties: false,
 };
 
-function validate226(
+function validate420(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate226.evaluated;
+  const evaluated0 = validate420.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -7017,7 +10650,7 @@ function validate226(
     }
     if (data.certain !== undefined) {
       if (
-        !validate201(data.certain, {
+        !validate395(data.certain, {
           instancePath: instancePath + '/certain',
           parentData: data,
           parentDataProperty: 'certain',
@@ -7025,13 +10658,13 @@ function validate226(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate201.errors);
+        vErrors = joined(vErrors, validate395.errors);
         errors = vErrors.length;
       }
     }
     if (data.possible !== undefined) {
       if (
-        !validate201(data.possible, {
+        !validate395(data.possible, {
           instancePath: instancePath + '/possible',
           parentData: data,
           parentDataProperty: 'possible',
@@ -7039,13 +10672,13 @@ function validate226(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate201.errors);
+        vErrors = joined(vErrors, validate395.errors);
         errors = vErrors.length;
       }
     }
     if (data.counts !== undefined) {
       if (
-        !validate201(data.counts, {
+        !validate395(data.counts, {
           instancePath: instancePath + '/counts',
           parentData: data,
           parentDataProperty: 'counts',
@@ -7053,13 +10686,13 @@ function validate226(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate201.errors);
+        vErrors = joined(vErrors, validate395.errors);
         errors = vErrors.length;
       }
     }
     if (data.could !== undefined) {
       if (
-        !validate201(data.could, {
+        !validate395(data.could, {
           instancePath: instancePath + '/could',
           parentData: data,
           parentDataProperty: 'could',
@@ -7067,13 +10700,13 @@ function validate226(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate201.errors);
+        vErrors = joined(vErrors, validate395.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained !== undefined) {
       if (
-        !validate217(data.explained, {
+        !validate411(data.explained, {
           instancePath: instancePath + '/explained',
           parentData: data,
           parentDataProperty: 'explained',
@@ -7081,13 +10714,13 @@ function validate226(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate217.errors);
+        vErrors = joined(vErrors, validate411.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_reliable !== undefined) {
       if (
-        !validate201(data.not_reliable, {
+        !validate395(data.not_reliable, {
           instancePath: instancePath + '/not_reliable',
           parentData: data,
           parentDataProperty: 'not_reliable',
@@ -7095,7 +10728,7 @@ function validate226(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate201.errors);
+        vErrors = joined(vErrors, validate395.errors);
         errors = vErrors.length;
       }
     }
@@ -7108,12 +10741,12 @@ function validate226(
     }
     errors++;
   }
-  validate226.errors = vErrors;
+  validate420.errors = vErrors;
   return errors === 0;
 }
-validate226.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate420.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema70 = {
+const schema118 = {
   type: 'object',
   properties: {
     low: { $ref: '#/$defs/expression' },
@@ -7128,15 +10761,15 @@ const schema70 = {
   required: ['low', 'high', 'scale', 'bottom_low', 'bottom_high', 'bottom_scale', 'sure', 'maybe'],
   additionalProperties: false,
 };
-const pattern15 = new RegExp('^[0-9]+$', 'u');
+const pattern25 = new RegExp('^[0-9]+$', 'u');
 
-function validate234(
+function validate428(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate234.evaluated;
+  const evaluated0 = validate428.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -7283,7 +10916,7 @@ function validate234(
     }
     if (data.low !== undefined) {
       if (
-        !validate201(data.low, {
+        !validate395(data.low, {
           instancePath: instancePath + '/low',
           parentData: data,
           parentDataProperty: 'low',
@@ -7291,13 +10924,13 @@ function validate234(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate201.errors);
+        vErrors = joined(vErrors, validate395.errors);
         errors = vErrors.length;
       }
     }
     if (data.high !== undefined) {
       if (
-        !validate201(data.high, {
+        !validate395(data.high, {
           instancePath: instancePath + '/high',
           parentData: data,
           parentDataProperty: 'high',
@@ -7305,14 +10938,14 @@ function validate234(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate201.errors);
+        vErrors = joined(vErrors, validate395.errors);
         errors = vErrors.length;
       }
     }
     if (data.scale !== undefined) {
       let data2 = data.scale;
       if (typeof data2 === 'string') {
-        if (!pattern15.test(data2)) {
+        if (!pattern25.test(data2)) {
           const err9 = {
             instancePath: instancePath + '/scale',
             schemaPath: '#/properties/scale/pattern',
@@ -7343,7 +10976,7 @@ function validate234(
     }
     if (data.bottom_low !== undefined) {
       if (
-        !validate201(data.bottom_low, {
+        !validate395(data.bottom_low, {
           instancePath: instancePath + '/bottom_low',
           parentData: data,
           parentDataProperty: 'bottom_low',
@@ -7351,13 +10984,13 @@ function validate234(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate201.errors);
+        vErrors = joined(vErrors, validate395.errors);
         errors = vErrors.length;
       }
     }
     if (data.bottom_high !== undefined) {
       if (
-        !validate201(data.bottom_high, {
+        !validate395(data.bottom_high, {
           instancePath: instancePath + '/bottom_high',
           parentData: data,
           parentDataProperty: 'bottom_high',
@@ -7365,14 +10998,14 @@ function validate234(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate201.errors);
+        vErrors = joined(vErrors, validate395.errors);
         errors = vErrors.length;
       }
     }
     if (data.bottom_scale !== undefined) {
       let data5 = data.bottom_scale;
       if (typeof data5 === 'string') {
-        if (!pattern15.test(data5)) {
+        if (!pattern25.test(data5)) {
           const err11 = {
             instancePath: instancePath + '/bottom_scale',
             schemaPath: '#/properties/bottom_scale/pattern',
@@ -7403,7 +11036,7 @@ function validate234(
     }
     if (data.sure !== undefined) {
       if (
-        !validate201(data.sure, {
+        !validate395(data.sure, {
           instancePath: instancePath + '/sure',
           parentData: data,
           parentDataProperty: 'sure',
@@ -7411,13 +11044,13 @@ function validate234(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate201.errors);
+        vErrors = joined(vErrors, validate395.errors);
         errors = vErrors.length;
       }
     }
     if (data.maybe !== undefined) {
       if (
-        !validate201(data.maybe, {
+        !validate395(data.maybe, {
           instancePath: instancePath + '/maybe',
           parentData: data,
           parentDataProperty: 'maybe',
@@ -7425,7 +11058,7 @@ function validate234(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate201.errors);
+        vErrors = joined(vErrors, validate395.errors);
         errors = vErrors.length;
       }
     }
@@ -7438,18 +11071,18 @@ function validate234(
     }
     errors++;
   }
-  validate234.errors = vErrors;
+  validate428.errors = vErrors;
   return errors === 0;
 }
-validate234.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate428.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate216(
+function validate410(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate216.evaluated;
+  const evaluated0 = validate410.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -7531,7 +11164,7 @@ function validate216(
     }
     if (data.applies !== undefined) {
       if (
-        !validate217(data.applies, {
+        !validate411(data.applies, {
           instancePath: instancePath + '/applies',
           parentData: data,
           parentDataProperty: 'applies',
@@ -7539,13 +11172,13 @@ function validate216(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate217.errors);
+        vErrors = joined(vErrors, validate411.errors);
         errors = vErrors.length;
       }
     }
     if (data.levels !== undefined) {
       if (
-        !validate221(data.levels, {
+        !validate415(data.levels, {
           instancePath: instancePath + '/levels',
           parentData: data,
           parentDataProperty: 'levels',
@@ -7553,7 +11186,7 @@ function validate216(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate221.errors);
+        vErrors = joined(vErrors, validate415.errors);
         errors = vErrors.length;
       }
     }
@@ -7562,7 +11195,7 @@ function validate216(
       if (data2 && typeof data2 == 'object' && !Array.isArray(data2)) {
         for (const key1 in data2) {
           if (
-            !validate226(data2[key1], {
+            !validate420(data2[key1], {
               instancePath: instancePath + '/rules/' + key1.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data2,
               parentDataProperty: key1,
@@ -7570,7 +11203,7 @@ function validate216(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate226.errors);
+            vErrors = joined(vErrors, validate420.errors);
             errors = vErrors.length;
           }
         }
@@ -7594,7 +11227,7 @@ function validate216(
       if (data4 && typeof data4 == 'object' && !Array.isArray(data4)) {
         for (const key2 in data4) {
           if (
-            !validate234(data4[key2], {
+            !validate428(data4[key2], {
               instancePath: instancePath + '/measures/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data4,
               parentDataProperty: key2,
@@ -7602,7 +11235,7 @@ function validate216(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate234.errors);
+            vErrors = joined(vErrors, validate428.errors);
             errors = vErrors.length;
           }
         }
@@ -7630,20 +11263,18 @@ function validate216(
     }
     errors++;
   }
-  validate216.errors = vErrors;
+  validate410.errors = vErrors;
   return errors === 0;
 }
-validate216.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate410.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const pattern13 = new RegExp('^sha256:[0-9a-f]{64}$', 'u');
-
-function validate193(
+function validate387(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="logic.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate193.evaluated;
+  const evaluated0 = validate387.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -7806,7 +11437,7 @@ function validate193(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate194(data.protocol, {
+        !validate388(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -7814,7 +11445,7 @@ function validate193(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate194.errors);
+        vErrors = joined(vErrors, validate388.errors);
         errors = vErrors.length;
       }
     }
@@ -7854,7 +11485,7 @@ function validate193(
     if (data.digest !== undefined) {
       let data3 = data.digest;
       if (typeof data3 === 'string') {
-        if (!pattern13.test(data3)) {
+        if (!pattern10.test(data3)) {
           const err12 = {
             instancePath: instancePath + '/digest',
             schemaPath: '#/properties/digest/pattern',
@@ -7889,7 +11520,7 @@ function validate193(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate196(data4[i0], {
+            !validate390(data4[i0], {
               instancePath: instancePath + '/inputs/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -7897,7 +11528,7 @@ function validate193(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate196.errors);
+            vErrors = joined(vErrors, validate390.errors);
             errors = vErrors.length;
           }
         }
@@ -7922,7 +11553,7 @@ function validate193(
         const len1 = data6.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate200(data6[i1], {
+            !validate394(data6[i1], {
               instancePath: instancePath + '/steps/' + i1,
               parentData: data6,
               parentDataProperty: i1,
@@ -7930,7 +11561,7 @@ function validate193(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate200.errors);
+            vErrors = joined(vErrors, validate394.errors);
             errors = vErrors.length;
           }
         }
@@ -7951,7 +11582,7 @@ function validate193(
     }
     if (data.answers !== undefined) {
       if (
-        !validate216(data.answers, {
+        !validate410(data.answers, {
           instancePath: instancePath + '/answers',
           parentData: data,
           parentDataProperty: 'answers',
@@ -7959,7 +11590,7 @@ function validate193(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate216.errors);
+        vErrors = joined(vErrors, validate410.errors);
         errors = vErrors.length;
       }
     }
@@ -7972,13 +11603,13 @@ function validate193(
     }
     errors++;
   }
-  validate193.errors = vErrors;
+  validate387.errors = vErrors;
   return errors === 0;
 }
-validate193.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate387.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const outcome = validate243;
-const schema71 = {
+export const outcome = validate131;
+const schema47 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'outcome.schema.json',
   type: 'object',
@@ -8291,13 +11922,13 @@ const schema71 = {
   },
 };
 
-function validate244(
+function validate132(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate244.evaluated;
+  const evaluated0 = validate132.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8337,18 +11968,18 @@ function validate244(
     }
     errors++;
   }
-  validate244.errors = vErrors;
+  validate132.errors = vErrors;
   return errors === 0;
 }
-validate244.evaluated = { dynamicProps: false, dynamicItems: false };
+validate132.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate246(
+function validate134(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate246.evaluated;
+  const evaluated0 = validate134.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8383,12 +12014,12 @@ function validate246(
     }
     errors++;
   }
-  validate246.errors = vErrors;
+  validate134.errors = vErrors;
   return errors === 0;
 }
-validate246.evaluated = { dynamicProps: false, dynamicItems: false };
+validate134.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema74 = {
+const schema50 = {
   type: 'object',
   properties: {
     protocol: { $ref: '#/$defs/name' },
@@ -8401,59 +12032,7 @@ const schema74 = {
   required: ['protocol', 'edition', 'title', 'digest', 'limits', 'withdrawn'],
   additionalProperties: false,
 };
-
-function validate249(
-  data,
-  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
-) {
-  let vErrors = null;
-  let errors = 0;
-  const evaluated0 = validate249.evaluated;
-  if (evaluated0.dynamicProps) {
-    evaluated0.props = undefined;
-  }
-  if (evaluated0.dynamicItems) {
-    evaluated0.items = undefined;
-  }
-  if (typeof data === 'string') {
-    if (func1(data) > 60) {
-      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 60 } };
-      if (vErrors === null) {
-        vErrors = [err0];
-      } else {
-        vErrors.push(err0);
-      }
-      errors++;
-    }
-    if (!pattern3.test(data)) {
-      const err1 = {
-        instancePath,
-        schemaPath: '#/pattern',
-        keyword: 'pattern',
-        params: { pattern: '^[a-z][a-z0-9_]*$' },
-      };
-      if (vErrors === null) {
-        vErrors = [err1];
-      } else {
-        vErrors.push(err1);
-      }
-      errors++;
-    }
-  } else {
-    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
-    if (vErrors === null) {
-      vErrors = [err2];
-    } else {
-      vErrors.push(err2);
-    }
-    errors++;
-  }
-  validate249.errors = vErrors;
-  return errors === 0;
-}
-validate249.evaluated = { dynamicProps: false, dynamicItems: false };
-
-const schema76 = {
+const schema52 = {
   type: 'object',
   properties: {
     limit: { $ref: '#/$defs/name' },
@@ -8465,52 +12044,14 @@ const schema76 = {
   required: ['limit', 'value', 'instead_of', 'because'],
   additionalProperties: false,
 };
-const schema77 = { type: 'string', maxLength: 40 };
 
-function validate254(
+function validate140(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate254.evaluated;
-  if (evaluated0.dynamicProps) {
-    evaluated0.props = undefined;
-  }
-  if (evaluated0.dynamicItems) {
-    evaluated0.items = undefined;
-  }
-  if (typeof data === 'string') {
-    if (func1(data) > 40) {
-      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 40 } };
-      if (vErrors === null) {
-        vErrors = [err0];
-      } else {
-        vErrors.push(err0);
-      }
-      errors++;
-    }
-  } else {
-    const err1 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
-    if (vErrors === null) {
-      vErrors = [err1];
-    } else {
-      vErrors.push(err1);
-    }
-    errors++;
-  }
-  validate254.errors = vErrors;
-  return errors === 0;
-}
-validate254.evaluated = { dynamicProps: false, dynamicItems: false };
-
-function validate252(
-  data,
-  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
-) {
-  let vErrors = null;
-  let errors = 0;
-  const evaluated0 = validate252.evaluated;
+  const evaluated0 = validate140.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8598,7 +12139,7 @@ function validate252(
     }
     if (data.limit !== undefined) {
       if (
-        !validate249(data.limit, {
+        !validate137(data.limit, {
           instancePath: instancePath + '/limit',
           parentData: data,
           parentDataProperty: 'limit',
@@ -8606,7 +12147,7 @@ function validate252(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate137.errors);
         errors = vErrors.length;
       }
     }
@@ -8646,7 +12187,7 @@ function validate252(
     }
     if (data.unit !== undefined) {
       if (
-        !validate254(data.unit, {
+        !validate142(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -8654,13 +12195,13 @@ function validate252(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate254.errors);
+        vErrors = joined(vErrors, validate142.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate246(data.because, {
+        !validate134(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -8668,7 +12209,7 @@ function validate252(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate134.errors);
         errors = vErrors.length;
       }
     }
@@ -8681,12 +12222,12 @@ function validate252(
     }
     errors++;
   }
-  validate252.errors = vErrors;
+  validate140.errors = vErrors;
   return errors === 0;
 }
-validate252.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate140.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema78 = {
+const schema54 = {
   type: 'object',
   properties: {
     rule: { $ref: '#/$defs/name' },
@@ -8697,13 +12238,13 @@ const schema78 = {
   additionalProperties: false,
 };
 
-function validate258(
+function validate146(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate258.evaluated;
+  const evaluated0 = validate146.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8771,7 +12312,7 @@ function validate258(
     }
     if (data.rule !== undefined) {
       if (
-        !validate249(data.rule, {
+        !validate137(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -8779,13 +12320,13 @@ function validate258(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate137.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate246(data.title, {
+        !validate134(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -8793,13 +12334,13 @@ function validate258(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate134.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate246(data.because, {
+        !validate134(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -8807,7 +12348,7 @@ function validate258(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate134.errors);
         errors = vErrors.length;
       }
     }
@@ -8820,18 +12361,18 @@ function validate258(
     }
     errors++;
   }
-  validate258.errors = vErrors;
+  validate146.errors = vErrors;
   return errors === 0;
 }
-validate258.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate146.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate248(
+function validate136(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate248.evaluated;
+  const evaluated0 = validate136.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8948,7 +12489,7 @@ function validate248(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate249(data.protocol, {
+        !validate137(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -8956,7 +12497,7 @@ function validate248(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate137.errors);
         errors = vErrors.length;
       }
     }
@@ -9009,7 +12550,7 @@ function validate248(
     }
     if (data.title !== undefined) {
       if (
-        !validate246(data.title, {
+        !validate134(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -9017,14 +12558,14 @@ function validate248(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate134.errors);
         errors = vErrors.length;
       }
     }
     if (data.digest !== undefined) {
       let data3 = data.digest;
       if (typeof data3 === 'string') {
-        if (!pattern13.test(data3)) {
+        if (!pattern10.test(data3)) {
           const err10 = {
             instancePath: instancePath + '/digest',
             schemaPath: '#/properties/digest/pattern',
@@ -9059,7 +12600,7 @@ function validate248(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate252(data4[i0], {
+            !validate140(data4[i0], {
               instancePath: instancePath + '/limits/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -9067,7 +12608,7 @@ function validate248(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate252.errors);
+            vErrors = joined(vErrors, validate140.errors);
             errors = vErrors.length;
           }
         }
@@ -9092,7 +12633,7 @@ function validate248(
         const len1 = data6.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate258(data6[i1], {
+            !validate146(data6[i1], {
               instancePath: instancePath + '/withdrawn/' + i1,
               parentData: data6,
               parentDataProperty: i1,
@@ -9100,7 +12641,7 @@ function validate248(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate258.errors);
+            vErrors = joined(vErrors, validate146.errors);
             errors = vErrors.length;
           }
         }
@@ -9128,21 +12669,21 @@ function validate248(
     }
     errors++;
   }
-  validate248.errors = vErrors;
+  validate136.errors = vErrors;
   return errors === 0;
 }
-validate248.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate136.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema79 = { type: 'array', items: { $ref: '#/$defs/sentence' } };
-const schema80 = { type: 'string', minLength: 1 };
+const schema55 = { type: 'array', items: { $ref: '#/$defs/sentence' } };
+const schema56 = { type: 'string', minLength: 1 };
 
-function validate265(
+function validate153(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate265.evaluated;
+  const evaluated0 = validate153.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9168,18 +12709,18 @@ function validate265(
     }
     errors++;
   }
-  validate265.errors = vErrors;
+  validate153.errors = vErrors;
   return errors === 0;
 }
-validate265.evaluated = { dynamicProps: false, dynamicItems: false };
+validate153.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate264(
+function validate152(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate264.evaluated;
+  const evaluated0 = validate152.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9190,7 +12731,7 @@ function validate264(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate265(data[i0], {
+        !validate153(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -9198,7 +12739,7 @@ function validate264(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate265.errors);
+        vErrors = joined(vErrors, validate153.errors);
         errors = vErrors.length;
       }
     }
@@ -9211,29 +12752,18 @@ function validate264(
     }
     errors++;
   }
-  validate264.errors = vErrors;
+  validate152.errors = vErrors;
   return errors === 0;
 }
-validate264.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate152.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-const schema81 = {
-  type: ['object', 'null'],
-  properties: {
-    at_least: { type: ['string', 'null'], maxLength: 60 },
-    could_be: { $ref: '#/$defs/name' },
-    settled: { type: 'boolean' },
-  },
-  required: ['at_least', 'could_be', 'settled'],
-  additionalProperties: false,
-};
-
-function validate269(
+function validate157(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate269.evaluated;
+  const evaluated0 = validate157.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9241,7 +12771,7 @@ function validate269(
     evaluated0.items = undefined;
   }
   if (!(data && typeof data == 'object' && !Array.isArray(data)) && data !== null) {
-    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema81.type } };
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema57.type } };
     if (vErrors === null) {
       vErrors = [err0];
     } else {
@@ -9315,7 +12845,7 @@ function validate269(
           instancePath: instancePath + '/at_least',
           schemaPath: '#/properties/at_least/type',
           keyword: 'type',
-          params: { type: schema81.properties.at_least.type },
+          params: { type: schema57.properties.at_least.type },
         };
         if (vErrors === null) {
           vErrors = [err5];
@@ -9343,7 +12873,7 @@ function validate269(
     }
     if (data.could_be !== undefined) {
       if (
-        !validate249(data.could_be, {
+        !validate137(data.could_be, {
           instancePath: instancePath + '/could_be',
           parentData: data,
           parentDataProperty: 'could_be',
@@ -9351,7 +12881,7 @@ function validate269(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate137.errors);
         errors = vErrors.length;
       }
     }
@@ -9372,12 +12902,12 @@ function validate269(
       }
     }
   }
-  validate269.errors = vErrors;
+  validate157.errors = vErrors;
   return errors === 0;
 }
-validate269.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate157.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema82 = {
+const schema58 = {
   type: 'object',
   properties: {
     rule: { $ref: '#/$defs/name' },
@@ -9400,7 +12930,7 @@ const schema82 = {
   required: ['rule', 'title', 'state'],
   additionalProperties: false,
 };
-const schema83 = {
+const schema59 = {
   type: 'object',
   properties: {
     protocol: { $ref: '#/$defs/name' },
@@ -9410,13 +12940,13 @@ const schema83 = {
   additionalProperties: false,
 };
 
-function validate275(
+function validate163(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate275.evaluated;
+  const evaluated0 = validate163.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9470,7 +13000,7 @@ function validate275(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate249(data.protocol, {
+        !validate137(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -9478,7 +13008,7 @@ function validate275(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate137.errors);
         errors = vErrors.length;
       }
     }
@@ -9538,57 +13068,12 @@ function validate275(
     }
     errors++;
   }
-  validate275.errors = vErrors;
+  validate163.errors = vErrors;
   return errors === 0;
 }
-validate275.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate163.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema84 = { type: 'array', items: { $ref: '#/$defs/name' } };
-
-function validate281(
-  data,
-  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
-) {
-  let vErrors = null;
-  let errors = 0;
-  const evaluated0 = validate281.evaluated;
-  if (evaluated0.dynamicProps) {
-    evaluated0.props = undefined;
-  }
-  if (evaluated0.dynamicItems) {
-    evaluated0.items = undefined;
-  }
-  if (Array.isArray(data)) {
-    const len0 = data.length;
-    for (let i0 = 0; i0 < len0; i0++) {
-      if (
-        !validate249(data[i0], {
-          instancePath: instancePath + '/' + i0,
-          parentData: data,
-          parentDataProperty: i0,
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate249.errors);
-        errors = vErrors.length;
-      }
-    }
-  } else {
-    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'array' } };
-    if (vErrors === null) {
-      vErrors = [err0];
-    } else {
-      vErrors.push(err0);
-    }
-    errors++;
-  }
-  validate281.errors = vErrors;
-  return errors === 0;
-}
-validate281.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
-
-const schema85 = {
+const schema61 = {
   type: 'object',
   properties: {
     observation: { $ref: '#/$defs/name' },
@@ -9604,13 +13089,13 @@ const schema85 = {
   additionalProperties: false,
 };
 
-function validate284(
+function validate172(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate284.evaluated;
+  const evaluated0 = validate172.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9673,7 +13158,7 @@ function validate284(
     }
     if (data.observation !== undefined) {
       if (
-        !validate249(data.observation, {
+        !validate137(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -9681,7 +13166,7 @@ function validate284(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate137.errors);
         errors = vErrors.length;
       }
     }
@@ -9783,7 +13268,7 @@ function validate284(
     }
     if (data.unit !== undefined) {
       if (
-        !validate254(data.unit, {
+        !validate142(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -9791,13 +13276,13 @@ function validate284(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate254.errors);
+        vErrors = joined(vErrors, validate142.errors);
         errors = vErrors.length;
       }
     }
     if (data.choices !== undefined) {
       if (
-        !validate281(data.choices, {
+        !validate169(data.choices, {
           instancePath: instancePath + '/choices',
           parentData: data,
           parentDataProperty: 'choices',
@@ -9805,7 +13290,7 @@ function validate284(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate281.errors);
+        vErrors = joined(vErrors, validate169.errors);
         errors = vErrors.length;
       }
     }
@@ -9830,7 +13315,7 @@ function validate284(
           instancePath: instancePath + '/state',
           schemaPath: '#/properties/state/enum',
           keyword: 'enum',
-          params: { allowedValues: schema85.properties.state.enum },
+          params: { allowedValues: schema61.properties.state.enum },
         };
         if (vErrors === null) {
           vErrors = [err10];
@@ -9849,18 +13334,18 @@ function validate284(
     }
     errors++;
   }
-  validate284.errors = vErrors;
+  validate172.errors = vErrors;
   return errors === 0;
 }
-validate284.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate172.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate272(
+function validate160(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate272.evaluated;
+  const evaluated0 = validate160.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9911,7 +13396,7 @@ function validate272(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema82.properties, key0)) {
+      if (!func5.call(schema58.properties, key0)) {
         const err3 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -9928,7 +13413,7 @@ function validate272(
     }
     if (data.rule !== undefined) {
       if (
-        !validate249(data.rule, {
+        !validate137(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -9936,13 +13421,13 @@ function validate272(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate137.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate246(data.title, {
+        !validate134(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -9950,13 +13435,13 @@ function validate272(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate134.errors);
         errors = vErrors.length;
       }
     }
     if (data.from !== undefined) {
       if (
-        !validate275(data.from, {
+        !validate163(data.from, {
           instancePath: instancePath + '/from',
           parentData: data,
           parentDataProperty: 'from',
@@ -9964,7 +13449,7 @@ function validate272(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate275.errors);
+        vErrors = joined(vErrors, validate163.errors);
         errors = vErrors.length;
       }
     }
@@ -9989,7 +13474,7 @@ function validate272(
           instancePath: instancePath + '/state',
           schemaPath: '#/properties/state/enum',
           keyword: 'enum',
-          params: { allowedValues: schema82.properties.state.enum },
+          params: { allowedValues: schema58.properties.state.enum },
         };
         if (vErrors === null) {
           vErrors = [err5];
@@ -10001,7 +13486,7 @@ function validate272(
     }
     if (data.level !== undefined) {
       if (
-        !validate249(data.level, {
+        !validate137(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -10009,13 +13494,13 @@ function validate272(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate137.errors);
         errors = vErrors.length;
       }
     }
     if (data.lowered_from !== undefined) {
       if (
-        !validate249(data.lowered_from, {
+        !validate137(data.lowered_from, {
           instancePath: instancePath + '/lowered_from',
           parentData: data,
           parentDataProperty: 'lowered_from',
@@ -10023,7 +13508,7 @@ function validate272(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate137.errors);
         errors = vErrors.length;
       }
     }
@@ -10060,7 +13545,7 @@ function validate272(
     }
     if (data.decided_by !== undefined) {
       if (
-        !validate264(data.decided_by, {
+        !validate152(data.decided_by, {
           instancePath: instancePath + '/decided_by',
           parentData: data,
           parentDataProperty: 'decided_by',
@@ -10068,13 +13553,13 @@ function validate272(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate264.errors);
+        vErrors = joined(vErrors, validate152.errors);
         errors = vErrors.length;
       }
     }
     if (data.waits_for !== undefined) {
       if (
-        !validate281(data.waits_for, {
+        !validate169(data.waits_for, {
           instancePath: instancePath + '/waits_for',
           parentData: data,
           parentDataProperty: 'waits_for',
@@ -10082,7 +13567,7 @@ function validate272(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate281.errors);
+        vErrors = joined(vErrors, validate169.errors);
         errors = vErrors.length;
       }
     }
@@ -10092,7 +13577,7 @@ function validate272(
         const len0 = data9.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate284(data9[i0], {
+            !validate172(data9[i0], {
               instancePath: instancePath + '/decided_if/' + i0,
               parentData: data9,
               parentDataProperty: i0,
@@ -10100,7 +13585,7 @@ function validate272(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate284.errors);
+            vErrors = joined(vErrors, validate172.errors);
             errors = vErrors.length;
           }
         }
@@ -10121,7 +13606,7 @@ function validate272(
     }
     if (data.no_value !== undefined) {
       if (
-        !validate264(data.no_value, {
+        !validate152(data.no_value, {
           instancePath: instancePath + '/no_value',
           parentData: data,
           parentDataProperty: 'no_value',
@@ -10129,13 +13614,13 @@ function validate272(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate264.errors);
+        vErrors = joined(vErrors, validate152.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained_by !== undefined) {
       if (
-        !validate265(data.explained_by, {
+        !validate153(data.explained_by, {
           instancePath: instancePath + '/explained_by',
           parentData: data,
           parentDataProperty: 'explained_by',
@@ -10143,13 +13628,13 @@ function validate272(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate265.errors);
+        vErrors = joined(vErrors, validate153.errors);
         errors = vErrors.length;
       }
     }
     if (data.could_be_explained_by !== undefined) {
       if (
-        !validate265(data.could_be_explained_by, {
+        !validate153(data.could_be_explained_by, {
           instancePath: instancePath + '/could_be_explained_by',
           parentData: data,
           parentDataProperty: 'could_be_explained_by',
@@ -10157,13 +13642,13 @@ function validate272(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate265.errors);
+        vErrors = joined(vErrors, validate153.errors);
         errors = vErrors.length;
       }
     }
     if (data.taken_back_by !== undefined) {
       if (
-        !validate265(data.taken_back_by, {
+        !validate153(data.taken_back_by, {
           instancePath: instancePath + '/taken_back_by',
           parentData: data,
           parentDataProperty: 'taken_back_by',
@@ -10171,13 +13656,13 @@ function validate272(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate265.errors);
+        vErrors = joined(vErrors, validate153.errors);
         errors = vErrors.length;
       }
     }
     if (data.could_be_taken_back_by !== undefined) {
       if (
-        !validate265(data.could_be_taken_back_by, {
+        !validate153(data.could_be_taken_back_by, {
           instancePath: instancePath + '/could_be_taken_back_by',
           parentData: data,
           parentDataProperty: 'could_be_taken_back_by',
@@ -10185,13 +13670,13 @@ function validate272(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate265.errors);
+        vErrors = joined(vErrors, validate153.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_reliable !== undefined) {
       if (
-        !validate264(data.not_reliable, {
+        !validate152(data.not_reliable, {
           instancePath: instancePath + '/not_reliable',
           parentData: data,
           parentDataProperty: 'not_reliable',
@@ -10199,7 +13684,7 @@ function validate272(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate264.errors);
+        vErrors = joined(vErrors, validate152.errors);
         errors = vErrors.length;
       }
     }
@@ -10212,80 +13697,18 @@ function validate272(
     }
     errors++;
   }
-  validate272.errors = vErrors;
+  validate160.errors = vErrors;
   return errors === 0;
 }
-validate272.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate160.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema86 = {
-  type: 'object',
-  properties: {
-    value: { type: 'number' },
-    exact: { $ref: '#/$defs/exact_fraction' },
-    low: { type: 'number' },
-    low_exact: { $ref: '#/$defs/exact_fraction' },
-    high: { type: 'number' },
-    high_exact: { $ref: '#/$defs/exact_fraction' },
-    unit: { $ref: '#/$defs/unit' },
-    never: { type: 'boolean', const: true },
-    missing: { type: 'boolean', const: true },
-    waits_for: { $ref: '#/$defs/names' },
-    may_be_missing: { type: 'boolean', const: true },
-  },
-  additionalProperties: false,
-};
-const schema87 = { type: 'string', pattern: '^-?[0-9]+/[0-9]+$' };
-const pattern21 = new RegExp('^-?[0-9]+/[0-9]+$', 'u');
-
-function validate298(
+function validate185(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate298.evaluated;
-  if (evaluated0.dynamicProps) {
-    evaluated0.props = undefined;
-  }
-  if (evaluated0.dynamicItems) {
-    evaluated0.items = undefined;
-  }
-  if (typeof data === 'string') {
-    if (!pattern21.test(data)) {
-      const err0 = {
-        instancePath,
-        schemaPath: '#/pattern',
-        keyword: 'pattern',
-        params: { pattern: '^-?[0-9]+/[0-9]+$' },
-      };
-      if (vErrors === null) {
-        vErrors = [err0];
-      } else {
-        vErrors.push(err0);
-      }
-      errors++;
-    }
-  } else {
-    const err1 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
-    if (vErrors === null) {
-      vErrors = [err1];
-    } else {
-      vErrors.push(err1);
-    }
-    errors++;
-  }
-  validate298.errors = vErrors;
-  return errors === 0;
-}
-validate298.evaluated = { dynamicProps: false, dynamicItems: false };
-
-function validate297(
-  data,
-  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
-) {
-  let vErrors = null;
-  let errors = 0;
-  const evaluated0 = validate297.evaluated;
+  const evaluated0 = validate185.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10294,7 +13717,7 @@ function validate297(
   }
   if (data && typeof data == 'object' && !Array.isArray(data)) {
     for (const key0 in data) {
-      if (!func5.call(schema86.properties, key0)) {
+      if (!func5.call(schema62.properties, key0)) {
         const err0 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -10328,7 +13751,7 @@ function validate297(
     }
     if (data.exact !== undefined) {
       if (
-        !validate298(data.exact, {
+        !validate186(data.exact, {
           instancePath: instancePath + '/exact',
           parentData: data,
           parentDataProperty: 'exact',
@@ -10336,7 +13759,7 @@ function validate297(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate298.errors);
+        vErrors = joined(vErrors, validate186.errors);
         errors = vErrors.length;
       }
     }
@@ -10359,7 +13782,7 @@ function validate297(
     }
     if (data.low_exact !== undefined) {
       if (
-        !validate298(data.low_exact, {
+        !validate186(data.low_exact, {
           instancePath: instancePath + '/low_exact',
           parentData: data,
           parentDataProperty: 'low_exact',
@@ -10367,7 +13790,7 @@ function validate297(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate298.errors);
+        vErrors = joined(vErrors, validate186.errors);
         errors = vErrors.length;
       }
     }
@@ -10390,7 +13813,7 @@ function validate297(
     }
     if (data.high_exact !== undefined) {
       if (
-        !validate298(data.high_exact, {
+        !validate186(data.high_exact, {
           instancePath: instancePath + '/high_exact',
           parentData: data,
           parentDataProperty: 'high_exact',
@@ -10398,13 +13821,13 @@ function validate297(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate298.errors);
+        vErrors = joined(vErrors, validate186.errors);
         errors = vErrors.length;
       }
     }
     if (data.unit !== undefined) {
       if (
-        !validate254(data.unit, {
+        !validate142(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -10412,7 +13835,7 @@ function validate297(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate254.errors);
+        vErrors = joined(vErrors, validate142.errors);
         errors = vErrors.length;
       }
     }
@@ -10480,7 +13903,7 @@ function validate297(
     }
     if (data.waits_for !== undefined) {
       if (
-        !validate281(data.waits_for, {
+        !validate169(data.waits_for, {
           instancePath: instancePath + '/waits_for',
           parentData: data,
           parentDataProperty: 'waits_for',
@@ -10488,7 +13911,7 @@ function validate297(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate281.errors);
+        vErrors = joined(vErrors, validate169.errors);
         errors = vErrors.length;
       }
     }
@@ -10532,12 +13955,12 @@ function validate297(
     }
     errors++;
   }
-  validate297.errors = vErrors;
+  validate185.errors = vErrors;
   return errors === 0;
 }
-validate297.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate185.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema88 = {
+const schema64 = {
   type: 'object',
   properties: {
     rule: { $ref: '#/$defs/name' },
@@ -10553,13 +13976,13 @@ const schema88 = {
   additionalProperties: false,
 };
 
-function validate305(
+function validate193(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate305.evaluated;
+  const evaluated0 = validate193.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10650,7 +14073,7 @@ function validate305(
     }
     if (data.rule !== undefined) {
       if (
-        !validate249(data.rule, {
+        !validate137(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -10658,13 +14081,13 @@ function validate305(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate137.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate246(data.title, {
+        !validate134(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -10672,13 +14095,13 @@ function validate305(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate134.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate249(data.level, {
+        !validate137(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -10686,13 +14109,13 @@ function validate305(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate137.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate246(data.says, {
+        !validate134(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -10700,13 +14123,13 @@ function validate305(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate134.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate246(data.because, {
+        !validate134(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -10714,13 +14137,13 @@ function validate305(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate134.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained_by !== undefined) {
       if (
-        !validate265(data.explained_by, {
+        !validate153(data.explained_by, {
           instancePath: instancePath + '/explained_by',
           parentData: data,
           parentDataProperty: 'explained_by',
@@ -10728,13 +14151,13 @@ function validate305(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate265.errors);
+        vErrors = joined(vErrors, validate153.errors);
         errors = vErrors.length;
       }
     }
     if (data.ask !== undefined) {
       if (
-        !validate264(data.ask, {
+        !validate152(data.ask, {
           instancePath: instancePath + '/ask',
           parentData: data,
           parentDataProperty: 'ask',
@@ -10742,13 +14165,13 @@ function validate305(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate264.errors);
+        vErrors = joined(vErrors, validate152.errors);
         errors = vErrors.length;
       }
     }
     if (data.do !== undefined) {
       if (
-        !validate264(data.do, {
+        !validate152(data.do, {
           instancePath: instancePath + '/do',
           parentData: data,
           parentDataProperty: 'do',
@@ -10756,7 +14179,7 @@ function validate305(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate264.errors);
+        vErrors = joined(vErrors, validate152.errors);
         errors = vErrors.length;
       }
     }
@@ -10769,25 +14192,25 @@ function validate305(
     }
     errors++;
   }
-  validate305.errors = vErrors;
+  validate193.errors = vErrors;
   return errors === 0;
 }
-validate305.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate193.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema89 = {
+const schema65 = {
   type: 'object',
   properties: { observation: { $ref: '#/$defs/name' }, because: { type: 'string' } },
   required: ['observation'],
   additionalProperties: false,
 };
 
-function validate318(
+function validate206(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate318.evaluated;
+  const evaluated0 = validate206.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10827,7 +14250,7 @@ function validate318(
     }
     if (data.observation !== undefined) {
       if (
-        !validate249(data.observation, {
+        !validate137(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -10835,7 +14258,7 @@ function validate318(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate137.errors);
         errors = vErrors.length;
       }
     }
@@ -10864,12 +14287,12 @@ function validate318(
     }
     errors++;
   }
-  validate318.errors = vErrors;
+  validate206.errors = vErrors;
   return errors === 0;
 }
-validate318.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate206.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema90 = {
+const schema66 = {
   type: 'object',
   properties: {
     observation: { $ref: '#/$defs/name' },
@@ -10883,13 +14306,13 @@ const schema90 = {
   additionalProperties: false,
 };
 
-function validate323(
+function validate211(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate323.evaluated;
+  const evaluated0 = validate211.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10950,7 +14373,7 @@ function validate323(
     }
     if (data.observation !== undefined) {
       if (
-        !validate249(data.observation, {
+        !validate137(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -10958,7 +14381,7 @@ function validate323(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate137.errors);
         errors = vErrors.length;
       }
     }
@@ -10989,7 +14412,7 @@ function validate323(
           instancePath: instancePath + '/value',
           schemaPath: '#/properties/value/type',
           keyword: 'type',
-          params: { type: schema90.properties.value.type },
+          params: { type: schema66.properties.value.type },
         };
         if (vErrors === null) {
           vErrors = [err4];
@@ -11002,7 +14425,7 @@ function validate323(
         const len0 = data2.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate249(data2[i0], {
+            !validate137(data2[i0], {
               instancePath: instancePath + '/value/' + i0,
               parentData: data2,
               parentDataProperty: i0,
@@ -11010,7 +14433,7 @@ function validate323(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate249.errors);
+            vErrors = joined(vErrors, validate137.errors);
             errors = vErrors.length;
           }
         }
@@ -11052,7 +14475,7 @@ function validate323(
     }
     if (data.unit !== undefined) {
       if (
-        !validate254(data.unit, {
+        !validate142(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -11060,7 +14483,7 @@ function validate323(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate254.errors);
+        vErrors = joined(vErrors, validate142.errors);
         errors = vErrors.length;
       }
     }
@@ -11073,12 +14496,12 @@ function validate323(
     }
     errors++;
   }
-  validate323.errors = vErrors;
+  validate211.errors = vErrors;
   return errors === 0;
 }
-validate323.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate211.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema91 = {
+const schema67 = {
   type: 'object',
   properties: {
     fault: { $ref: '#/$defs/name' },
@@ -11091,7 +14514,7 @@ const schema91 = {
   required: ['fault', 'title', 'says', 'do', 'readings', 'changes'],
   additionalProperties: false,
 };
-const schema92 = {
+const schema68 = {
   type: 'object',
   properties: {
     observation: { $ref: '#/$defs/name' },
@@ -11104,13 +14527,13 @@ const schema92 = {
   additionalProperties: false,
 };
 
-function validate333(
+function validate221(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate333.evaluated;
+  const evaluated0 = validate221.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11184,7 +14607,7 @@ function validate333(
     }
     if (data.observation !== undefined) {
       if (
-        !validate249(data.observation, {
+        !validate137(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -11192,7 +14615,7 @@ function validate333(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate137.errors);
         errors = vErrors.length;
       }
     }
@@ -11249,7 +14672,7 @@ function validate333(
     }
     if (data.unit !== undefined) {
       if (
-        !validate254(data.unit, {
+        !validate142(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -11257,7 +14680,7 @@ function validate333(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate254.errors);
+        vErrors = joined(vErrors, validate142.errors);
         errors = vErrors.length;
       }
     }
@@ -11270,12 +14693,12 @@ function validate333(
     }
     errors++;
   }
-  validate333.errors = vErrors;
+  validate221.errors = vErrors;
   return errors === 0;
 }
-validate333.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate221.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema93 = {
+const schema69 = {
   type: 'object',
   properties: {
     rule: { $ref: '#/$defs/name' },
@@ -11286,13 +14709,13 @@ const schema93 = {
   additionalProperties: false,
 };
 
-function validate337(
+function validate225(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate337.evaluated;
+  const evaluated0 = validate225.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11346,7 +14769,7 @@ function validate337(
     }
     if (data.rule !== undefined) {
       if (
-        !validate249(data.rule, {
+        !validate137(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -11354,13 +14777,13 @@ function validate337(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate137.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate246(data.title, {
+        !validate134(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -11368,13 +14791,13 @@ function validate337(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate134.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate249(data.level, {
+        !validate137(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -11382,7 +14805,7 @@ function validate337(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate137.errors);
         errors = vErrors.length;
       }
     }
@@ -11395,18 +14818,18 @@ function validate337(
     }
     errors++;
   }
-  validate337.errors = vErrors;
+  validate225.errors = vErrors;
   return errors === 0;
 }
-validate337.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate225.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate328(
+function validate216(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate328.evaluated;
+  const evaluated0 = validate216.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11523,7 +14946,7 @@ function validate328(
     }
     if (data.fault !== undefined) {
       if (
-        !validate249(data.fault, {
+        !validate137(data.fault, {
           instancePath: instancePath + '/fault',
           parentData: data,
           parentDataProperty: 'fault',
@@ -11531,13 +14954,13 @@ function validate328(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate137.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate246(data.title, {
+        !validate134(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -11545,13 +14968,13 @@ function validate328(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate134.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate246(data.says, {
+        !validate134(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -11559,13 +14982,13 @@ function validate328(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate134.errors);
         errors = vErrors.length;
       }
     }
     if (data.do !== undefined) {
       if (
-        !validate264(data.do, {
+        !validate152(data.do, {
           instancePath: instancePath + '/do',
           parentData: data,
           parentDataProperty: 'do',
@@ -11573,7 +14996,7 @@ function validate328(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate264.errors);
+        vErrors = joined(vErrors, validate152.errors);
         errors = vErrors.length;
       }
     }
@@ -11583,7 +15006,7 @@ function validate328(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate333(data4[i0], {
+            !validate221(data4[i0], {
               instancePath: instancePath + '/readings/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -11591,7 +15014,7 @@ function validate328(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate333.errors);
+            vErrors = joined(vErrors, validate221.errors);
             errors = vErrors.length;
           }
         }
@@ -11616,7 +15039,7 @@ function validate328(
         const len1 = data6.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate337(data6[i1], {
+            !validate225(data6[i1], {
               instancePath: instancePath + '/changes/' + i1,
               parentData: data6,
               parentDataProperty: i1,
@@ -11624,7 +15047,7 @@ function validate328(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate337.errors);
+            vErrors = joined(vErrors, validate225.errors);
             errors = vErrors.length;
           }
         }
@@ -11652,12 +15075,12 @@ function validate328(
     }
     errors++;
   }
-  validate328.errors = vErrors;
+  validate216.errors = vErrors;
   return errors === 0;
 }
-validate328.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate216.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema94 = {
+const schema70 = {
   type: 'object',
   properties: {
     level: { $ref: '#/$defs/name' },
@@ -11674,13 +15097,13 @@ const schema94 = {
   additionalProperties: false,
 };
 
-function validate343(
+function validate231(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate343.evaluated;
+  const evaluated0 = validate231.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11773,7 +15196,7 @@ function validate343(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema94.properties, key0)) {
+      if (!func5.call(schema70.properties, key0)) {
         const err6 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -11790,7 +15213,7 @@ function validate343(
     }
     if (data.level !== undefined) {
       if (
-        !validate249(data.level, {
+        !validate137(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -11798,7 +15221,7 @@ function validate343(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate137.errors);
         errors = vErrors.length;
       }
     }
@@ -11904,7 +15327,7 @@ function validate343(
     }
     if (data.agreed_by !== undefined) {
       if (
-        !validate246(data.agreed_by, {
+        !validate134(data.agreed_by, {
           instancePath: instancePath + '/agreed_by',
           parentData: data,
           parentDataProperty: 'agreed_by',
@@ -11912,7 +15335,7 @@ function validate343(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate134.errors);
         errors = vErrors.length;
       }
     }
@@ -11941,12 +15364,12 @@ function validate343(
     }
     errors++;
   }
-  validate343.errors = vErrors;
+  validate231.errors = vErrors;
   return errors === 0;
 }
-validate343.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate231.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema95 = {
+const schema71 = {
   type: 'object',
   properties: {
     observation: { $ref: '#/$defs/name' },
@@ -11957,13 +15380,13 @@ const schema95 = {
   additionalProperties: false,
 };
 
-function validate347(
+function validate235(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate347.evaluated;
+  const evaluated0 = validate235.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12017,7 +15440,7 @@ function validate347(
     }
     if (data.observation !== undefined) {
       if (
-        !validate249(data.observation, {
+        !validate137(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -12025,7 +15448,7 @@ function validate347(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate137.errors);
         errors = vErrors.length;
       }
     }
@@ -12036,7 +15459,7 @@ function validate347(
           instancePath: instancePath + '/value',
           schemaPath: '#/properties/value/type',
           keyword: 'type',
-          params: { type: schema95.properties.value.type },
+          params: { type: schema71.properties.value.type },
         };
         if (vErrors === null) {
           vErrors = [err3];
@@ -12048,7 +15471,7 @@ function validate347(
     }
     if (data.unit !== undefined) {
       if (
-        !validate254(data.unit, {
+        !validate142(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -12056,7 +15479,7 @@ function validate347(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate254.errors);
+        vErrors = joined(vErrors, validate142.errors);
         errors = vErrors.length;
       }
     }
@@ -12069,12 +15492,12 @@ function validate347(
     }
     errors++;
   }
-  validate347.errors = vErrors;
+  validate235.errors = vErrors;
   return errors === 0;
 }
-validate347.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate235.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema96 = {
+const schema72 = {
   type: 'object',
   properties: {
     limit: { $ref: '#/$defs/name' },
@@ -12088,13 +15511,13 @@ const schema96 = {
   additionalProperties: false,
 };
 
-function validate351(
+function validate239(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate351.evaluated;
+  const evaluated0 = validate239.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12169,7 +15592,7 @@ function validate351(
     }
     if (data.limit !== undefined) {
       if (
-        !validate249(data.limit, {
+        !validate137(data.limit, {
           instancePath: instancePath + '/limit',
           parentData: data,
           parentDataProperty: 'limit',
@@ -12177,7 +15600,7 @@ function validate351(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate137.errors);
         errors = vErrors.length;
       }
     }
@@ -12200,7 +15623,7 @@ function validate351(
     }
     if (data.unit !== undefined) {
       if (
-        !validate254(data.unit, {
+        !validate142(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -12208,7 +15631,7 @@ function validate351(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate254.errors);
+        vErrors = joined(vErrors, validate142.errors);
         errors = vErrors.length;
       }
     }
@@ -12269,25 +15692,25 @@ function validate351(
     }
     errors++;
   }
-  validate351.errors = vErrors;
+  validate239.errors = vErrors;
   return errors === 0;
 }
-validate351.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate239.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema97 = {
+const schema73 = {
   type: 'object',
   properties: { observation: { $ref: '#/$defs/name' }, given: { type: 'string' }, as: { type: 'string' } },
   required: ['observation', 'given', 'as'],
   additionalProperties: false,
 };
 
-function validate355(
+function validate243(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate355.evaluated;
+  const evaluated0 = validate243.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12355,7 +15778,7 @@ function validate355(
     }
     if (data.observation !== undefined) {
       if (
-        !validate249(data.observation, {
+        !validate137(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -12363,7 +15786,7 @@ function validate355(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate137.errors);
         errors = vErrors.length;
       }
     }
@@ -12408,12 +15831,12 @@ function validate355(
     }
     errors++;
   }
-  validate355.errors = vErrors;
+  validate243.errors = vErrors;
   return errors === 0;
 }
-validate355.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate243.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema98 = {
+const schema74 = {
   type: 'object',
   properties: {
     observation: { $ref: '#/$defs/name' },
@@ -12424,13 +15847,13 @@ const schema98 = {
   additionalProperties: false,
 };
 
-function validate358(
+function validate246(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate358.evaluated;
+  const evaluated0 = validate246.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12498,7 +15921,7 @@ function validate358(
     }
     if (data.observation !== undefined) {
       if (
-        !validate249(data.observation, {
+        !validate137(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -12506,7 +15929,7 @@ function validate358(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate137.errors);
         errors = vErrors.length;
       }
     }
@@ -12528,7 +15951,7 @@ function validate358(
     }
     if (data.because !== undefined) {
       if (
-        !validate265(data.because, {
+        !validate153(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -12536,7 +15959,7 @@ function validate358(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate265.errors);
+        vErrors = joined(vErrors, validate153.errors);
         errors = vErrors.length;
       }
     }
@@ -12549,18 +15972,18 @@ function validate358(
     }
     errors++;
   }
-  validate358.errors = vErrors;
+  validate246.errors = vErrors;
   return errors === 0;
 }
-validate358.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate246.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate243(
+function validate131(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="outcome.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate243.evaluated;
+  const evaluated0 = validate131.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12905,7 +16328,7 @@ function validate243(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema71.properties, key0)) {
+      if (!func5.call(schema47.properties, key0)) {
         const err24 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -12922,7 +16345,7 @@ function validate243(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate244(data.protocol, {
+        !validate132(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -12930,7 +16353,7 @@ function validate243(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate244.errors);
+        vErrors = joined(vErrors, validate132.errors);
         errors = vErrors.length;
       }
     }
@@ -12983,7 +16406,7 @@ function validate243(
     }
     if (data.title !== undefined) {
       if (
-        !validate246(data.title, {
+        !validate134(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -12991,14 +16414,14 @@ function validate243(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate134.errors);
         errors = vErrors.length;
       }
     }
     if (data.digest !== undefined) {
       let data3 = data.digest;
       if (typeof data3 === 'string') {
-        if (!pattern13.test(data3)) {
+        if (!pattern10.test(data3)) {
           const err28 = {
             instancePath: instancePath + '/digest',
             schemaPath: '#/properties/digest/pattern',
@@ -13061,7 +16484,7 @@ function validate243(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate248(data4[i0], {
+            !validate136(data4[i0], {
               instancePath: instancePath + '/based_on/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -13069,7 +16492,7 @@ function validate243(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate248.errors);
+            vErrors = joined(vErrors, validate136.errors);
             errors = vErrors.length;
           }
         }
@@ -13095,7 +16518,7 @@ function validate243(
           instancePath: instancePath + '/at',
           schemaPath: '#/properties/at/type',
           keyword: 'type',
-          params: { type: schema71.properties.at.type },
+          params: { type: schema47.properties.at.type },
         };
         if (vErrors === null) {
           vErrors = [err33];
@@ -13126,7 +16549,7 @@ function validate243(
           instancePath: instancePath + '/applies',
           schemaPath: '#/properties/applies/enum',
           keyword: 'enum',
-          params: { allowedValues: schema71.properties.applies.enum },
+          params: { allowedValues: schema47.properties.applies.enum },
         };
         if (vErrors === null) {
           vErrors = [err35];
@@ -13138,7 +16561,7 @@ function validate243(
     }
     if (data.applies_because !== undefined) {
       if (
-        !validate264(data.applies_because, {
+        !validate152(data.applies_because, {
           instancePath: instancePath + '/applies_because',
           parentData: data,
           parentDataProperty: 'applies_because',
@@ -13146,13 +16569,13 @@ function validate243(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate264.errors);
+        vErrors = joined(vErrors, validate152.errors);
         errors = vErrors.length;
       }
     }
     if (data.otherwise !== undefined) {
       if (
-        !validate246(data.otherwise, {
+        !validate134(data.otherwise, {
           instancePath: instancePath + '/otherwise',
           parentData: data,
           parentDataProperty: 'otherwise',
@@ -13160,13 +16583,13 @@ function validate243(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate134.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate269(data.level, {
+        !validate157(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -13174,7 +16597,7 @@ function validate243(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate269.errors);
+        vErrors = joined(vErrors, validate157.errors);
         errors = vErrors.length;
       }
     }
@@ -13184,7 +16607,7 @@ function validate243(
         const len1 = data11.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate272(data11[i1], {
+            !validate160(data11[i1], {
               instancePath: instancePath + '/rules/' + i1,
               parentData: data11,
               parentDataProperty: i1,
@@ -13192,7 +16615,7 @@ function validate243(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate272.errors);
+            vErrors = joined(vErrors, validate160.errors);
             errors = vErrors.length;
           }
         }
@@ -13217,7 +16640,7 @@ function validate243(
         for (const key1 in data13) {
           const _errs23 = errors;
           if (
-            !validate244(key1, {
+            !validate132(key1, {
               instancePath: instancePath + '/measures',
               parentData: data13,
               parentDataProperty: 'measures',
@@ -13225,7 +16648,7 @@ function validate243(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate244.errors);
+            vErrors = joined(vErrors, validate132.errors);
             errors = vErrors.length;
           }
           var valid5 = _errs23 === errors;
@@ -13246,7 +16669,7 @@ function validate243(
         }
         for (const key2 in data13) {
           if (
-            !validate297(data13[key2], {
+            !validate185(data13[key2], {
               instancePath: instancePath + '/measures/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data13,
               parentDataProperty: key2,
@@ -13254,7 +16677,7 @@ function validate243(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate297.errors);
+            vErrors = joined(vErrors, validate185.errors);
             errors = vErrors.length;
           }
         }
@@ -13279,7 +16702,7 @@ function validate243(
         const len2 = data15.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate305(data15[i2], {
+            !validate193(data15[i2], {
               instancePath: instancePath + '/advice/' + i2,
               parentData: data15,
               parentDataProperty: i2,
@@ -13287,7 +16710,7 @@ function validate243(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate305.errors);
+            vErrors = joined(vErrors, validate193.errors);
             errors = vErrors.length;
           }
         }
@@ -13308,7 +16731,7 @@ function validate243(
     }
     if (data.ask_first !== undefined) {
       if (
-        !validate281(data.ask_first, {
+        !validate169(data.ask_first, {
           instancePath: instancePath + '/ask_first',
           parentData: data,
           parentDataProperty: 'ask_first',
@@ -13316,13 +16739,13 @@ function validate243(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate281.errors);
+        vErrors = joined(vErrors, validate169.errors);
         errors = vErrors.length;
       }
     }
     if (data.take_first !== undefined) {
       if (
-        !validate281(data.take_first, {
+        !validate169(data.take_first, {
           instancePath: instancePath + '/take_first',
           parentData: data,
           parentDataProperty: 'take_first',
@@ -13330,13 +16753,13 @@ function validate243(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate281.errors);
+        vErrors = joined(vErrors, validate169.errors);
         errors = vErrors.length;
       }
     }
     if (data.missing !== undefined) {
       if (
-        !validate281(data.missing, {
+        !validate169(data.missing, {
           instancePath: instancePath + '/missing',
           parentData: data,
           parentDataProperty: 'missing',
@@ -13344,7 +16767,7 @@ function validate243(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate281.errors);
+        vErrors = joined(vErrors, validate169.errors);
         errors = vErrors.length;
       }
     }
@@ -13354,7 +16777,7 @@ function validate243(
         const len3 = data20.length;
         for (let i3 = 0; i3 < len3; i3++) {
           if (
-            !validate318(data20[i3], {
+            !validate206(data20[i3], {
               instancePath: instancePath + '/unobtainable/' + i3,
               parentData: data20,
               parentDataProperty: i3,
@@ -13362,7 +16785,7 @@ function validate243(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate318.errors);
+            vErrors = joined(vErrors, validate206.errors);
             errors = vErrors.length;
           }
         }
@@ -13387,7 +16810,7 @@ function validate243(
         const len4 = data22.length;
         for (let i4 = 0; i4 < len4; i4++) {
           if (
-            !validate318(data22[i4], {
+            !validate206(data22[i4], {
               instancePath: instancePath + '/declined/' + i4,
               parentData: data22,
               parentDataProperty: i4,
@@ -13395,7 +16818,7 @@ function validate243(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate318.errors);
+            vErrors = joined(vErrors, validate206.errors);
             errors = vErrors.length;
           }
         }
@@ -13416,7 +16839,7 @@ function validate243(
     }
     if (data.would_tell_more !== undefined) {
       if (
-        !validate281(data.would_tell_more, {
+        !validate169(data.would_tell_more, {
           instancePath: instancePath + '/would_tell_more',
           parentData: data,
           parentDataProperty: 'would_tell_more',
@@ -13424,7 +16847,7 @@ function validate243(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate281.errors);
+        vErrors = joined(vErrors, validate169.errors);
         errors = vErrors.length;
       }
     }
@@ -13434,7 +16857,7 @@ function validate243(
         const len5 = data25.length;
         for (let i5 = 0; i5 < len5; i5++) {
           if (
-            !validate323(data25[i5], {
+            !validate211(data25[i5], {
               instancePath: instancePath + '/stands_in/' + i5,
               parentData: data25,
               parentDataProperty: i5,
@@ -13442,7 +16865,7 @@ function validate243(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate323.errors);
+            vErrors = joined(vErrors, validate211.errors);
             errors = vErrors.length;
           }
         }
@@ -13467,7 +16890,7 @@ function validate243(
         const len6 = data27.length;
         for (let i6 = 0; i6 < len6; i6++) {
           if (
-            !validate328(data27[i6], {
+            !validate216(data27[i6], {
               instancePath: instancePath + '/faults/' + i6,
               parentData: data27,
               parentDataProperty: i6,
@@ -13475,7 +16898,7 @@ function validate243(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate328.errors);
+            vErrors = joined(vErrors, validate216.errors);
             errors = vErrors.length;
           }
         }
@@ -13496,7 +16919,7 @@ function validate243(
     }
     if (data.in_force !== undefined) {
       if (
-        !validate343(data.in_force, {
+        !validate231(data.in_force, {
           instancePath: instancePath + '/in_force',
           parentData: data,
           parentDataProperty: 'in_force',
@@ -13504,7 +16927,7 @@ function validate243(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate343.errors);
+        vErrors = joined(vErrors, validate231.errors);
         errors = vErrors.length;
       }
     }
@@ -13514,7 +16937,7 @@ function validate243(
         const len7 = data30.length;
         for (let i7 = 0; i7 < len7; i7++) {
           if (
-            !validate347(data30[i7], {
+            !validate235(data30[i7], {
               instancePath: instancePath + '/assumed/' + i7,
               parentData: data30,
               parentDataProperty: i7,
@@ -13522,7 +16945,7 @@ function validate243(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate347.errors);
+            vErrors = joined(vErrors, validate235.errors);
             errors = vErrors.length;
           }
         }
@@ -13547,7 +16970,7 @@ function validate243(
         const len8 = data32.length;
         for (let i8 = 0; i8 < len8; i8++) {
           if (
-            !validate351(data32[i8], {
+            !validate239(data32[i8], {
               instancePath: instancePath + '/limits/' + i8,
               parentData: data32,
               parentDataProperty: i8,
@@ -13555,7 +16978,7 @@ function validate243(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate351.errors);
+            vErrors = joined(vErrors, validate239.errors);
             errors = vErrors.length;
           }
         }
@@ -13580,7 +17003,7 @@ function validate243(
         const len9 = data34.length;
         for (let i9 = 0; i9 < len9; i9++) {
           if (
-            !validate355(data34[i9], {
+            !validate243(data34[i9], {
               instancePath: instancePath + '/taken/' + i9,
               parentData: data34,
               parentDataProperty: i9,
@@ -13588,7 +17011,7 @@ function validate243(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate355.errors);
+            vErrors = joined(vErrors, validate243.errors);
             errors = vErrors.length;
           }
         }
@@ -13613,7 +17036,7 @@ function validate243(
         const len10 = data36.length;
         for (let i10 = 0; i10 < len10; i10++) {
           if (
-            !validate358(data36[i10], {
+            !validate246(data36[i10], {
               instancePath: instancePath + '/refused/' + i10,
               parentData: data36,
               parentDataProperty: i10,
@@ -13621,7 +17044,7 @@ function validate243(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate358.errors);
+            vErrors = joined(vErrors, validate246.errors);
             errors = vErrors.length;
           }
         }
@@ -13646,7 +17069,7 @@ function validate243(
         const len11 = data38.length;
         for (let i11 = 0; i11 < len11; i11++) {
           if (
-            !validate358(data38[i11], {
+            !validate246(data38[i11], {
               instancePath: instancePath + '/questioned/' + i11,
               parentData: data38,
               parentDataProperty: i11,
@@ -13654,7 +17077,7 @@ function validate243(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate358.errors);
+            vErrors = joined(vErrors, validate246.errors);
             errors = vErrors.length;
           }
         }
@@ -13675,7 +17098,7 @@ function validate243(
     }
     if (data.unused !== undefined) {
       if (
-        !validate281(data.unused, {
+        !validate169(data.unused, {
           instancePath: instancePath + '/unused',
           parentData: data,
           parentDataProperty: 'unused',
@@ -13683,13 +17106,13 @@ function validate243(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate281.errors);
+        vErrors = joined(vErrors, validate169.errors);
         errors = vErrors.length;
       }
     }
     if (data.caution !== undefined) {
       if (
-        !validate246(data.caution, {
+        !validate134(data.caution, {
           instancePath: instancePath + '/caution',
           parentData: data,
           parentDataProperty: 'caution',
@@ -13697,7 +17120,7 @@ function validate243(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate134.errors);
         errors = vErrors.length;
       }
     }
@@ -13710,13 +17133,13 @@ function validate243(
     }
     errors++;
   }
-  validate243.errors = vErrors;
+  validate131.errors = vErrors;
   return errors === 0;
 }
-validate243.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate131.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const protocol = validate365;
-const schema99 = {
+export const protocol = validate437;
+const schema119 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'protocol.schema.json',
   type: 'object',
@@ -14025,13 +17448,13 @@ const schema99 = {
   },
 };
 
-function validate366(
+function validate438(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate366.evaluated;
+  const evaluated0 = validate438.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14071,18 +17494,18 @@ function validate366(
     }
     errors++;
   }
-  validate366.errors = vErrors;
+  validate438.errors = vErrors;
   return errors === 0;
 }
-validate366.evaluated = { dynamicProps: false, dynamicItems: false };
+validate438.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate368(
+function validate440(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate368.evaluated;
+  const evaluated0 = validate440.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14117,12 +17540,12 @@ function validate368(
     }
     errors++;
   }
-  validate368.errors = vErrors;
+  validate440.errors = vErrors;
   return errors === 0;
 }
-validate368.evaluated = { dynamicProps: false, dynamicItems: false };
+validate440.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema102 = {
+const schema122 = {
   type: 'object',
   properties: {
     protocol: { $ref: '#/$defs/name' },
@@ -14138,7 +17561,7 @@ const schema102 = {
   required: ['protocol', 'edition'],
   additionalProperties: false,
 };
-const schema103 = {
+const schema123 = {
   type: 'object',
   properties: {
     value: { $ref: '#/$defs/quantity' },
@@ -14149,13 +17572,13 @@ const schema103 = {
   additionalProperties: false,
 };
 
-function validate375(
+function validate447(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate375.evaluated;
+  const evaluated0 = validate447.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14182,20 +17605,20 @@ function validate375(
       errors++;
     }
   }
-  validate375.errors = vErrors;
+  validate447.errors = vErrors;
   return errors === 0;
 }
-validate375.evaluated = { dynamicProps: false, dynamicItems: false };
+validate447.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema105 = { type: 'array', items: { $ref: '#/$defs/name' }, maxItems: 200 };
+const schema125 = { type: 'array', items: { $ref: '#/$defs/name' }, maxItems: 200 };
 
-function validate378(
+function validate450(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate378.evaluated;
+  const evaluated0 = validate450.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14215,7 +17638,7 @@ function validate378(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate366(data[i0], {
+        !validate438(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -14223,7 +17646,7 @@ function validate378(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate366.errors);
+        vErrors = joined(vErrors, validate438.errors);
         errors = vErrors.length;
       }
     }
@@ -14236,18 +17659,18 @@ function validate378(
     }
     errors++;
   }
-  validate378.errors = vErrors;
+  validate450.errors = vErrors;
   return errors === 0;
 }
-validate378.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate450.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate374(
+function validate446(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate374.evaluated;
+  const evaluated0 = validate446.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14301,7 +17724,7 @@ function validate374(
     }
     if (data.value !== undefined) {
       if (
-        !validate375(data.value, {
+        !validate447(data.value, {
           instancePath: instancePath + '/value',
           parentData: data,
           parentDataProperty: 'value',
@@ -14309,13 +17732,13 @@ function validate374(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate375.errors);
+        vErrors = joined(vErrors, validate447.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate368(data.because, {
+        !validate440(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -14323,13 +17746,13 @@ function validate374(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate368.errors);
+        vErrors = joined(vErrors, validate440.errors);
         errors = vErrors.length;
       }
     }
     if (data.source !== undefined) {
       if (
-        !validate378(data.source, {
+        !validate450(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -14337,7 +17760,7 @@ function validate374(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate378.errors);
+        vErrors = joined(vErrors, validate450.errors);
         errors = vErrors.length;
       }
     }
@@ -14350,25 +17773,25 @@ function validate374(
     }
     errors++;
   }
-  validate374.errors = vErrors;
+  validate446.errors = vErrors;
   return errors === 0;
 }
-validate374.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate446.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema106 = {
+const schema126 = {
   type: 'object',
   properties: { rule: { $ref: '#/$defs/name' }, because: { $ref: '#/$defs/text' } },
   required: ['rule', 'because'],
   additionalProperties: false,
 };
 
-function validate382(
+function validate454(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate382.evaluated;
+  const evaluated0 = validate454.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14422,7 +17845,7 @@ function validate382(
     }
     if (data.rule !== undefined) {
       if (
-        !validate366(data.rule, {
+        !validate438(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -14430,13 +17853,13 @@ function validate382(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate366.errors);
+        vErrors = joined(vErrors, validate438.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate368(data.because, {
+        !validate440(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -14444,7 +17867,7 @@ function validate382(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate368.errors);
+        vErrors = joined(vErrors, validate440.errors);
         errors = vErrors.length;
       }
     }
@@ -14457,18 +17880,18 @@ function validate382(
     }
     errors++;
   }
-  validate382.errors = vErrors;
+  validate454.errors = vErrors;
   return errors === 0;
 }
-validate382.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate454.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate371(
+function validate443(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate371.evaluated;
+  const evaluated0 = validate443.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14522,7 +17945,7 @@ function validate371(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate366(data.protocol, {
+        !validate438(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -14530,7 +17953,7 @@ function validate371(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate366.errors);
+        vErrors = joined(vErrors, validate438.errors);
         errors = vErrors.length;
       }
     }
@@ -14601,7 +18024,7 @@ function validate371(
         for (const key1 in data2) {
           const _errs7 = errors;
           if (
-            !validate366(key1, {
+            !validate438(key1, {
               instancePath: instancePath + '/limits',
               parentData: data2,
               parentDataProperty: 'limits',
@@ -14609,7 +18032,7 @@ function validate371(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate366.errors);
+            vErrors = joined(vErrors, validate438.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs7 === errors;
@@ -14630,7 +18053,7 @@ function validate371(
         }
         for (const key2 in data2) {
           if (
-            !validate374(data2[key2], {
+            !validate446(data2[key2], {
               instancePath: instancePath + '/limits/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data2,
               parentDataProperty: key2,
@@ -14638,7 +18061,7 @@ function validate371(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate374.errors);
+            vErrors = joined(vErrors, validate446.errors);
             errors = vErrors.length;
           }
         }
@@ -14691,7 +18114,7 @@ function validate371(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate382(data4[i0], {
+            !validate454(data4[i0], {
               instancePath: instancePath + '/withdraws/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -14699,7 +18122,7 @@ function validate371(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate382.errors);
+            vErrors = joined(vErrors, validate454.errors);
             errors = vErrors.length;
           }
         }
@@ -14727,12 +18150,12 @@ function validate371(
     }
     errors++;
   }
-  validate371.errors = vErrors;
+  validate443.errors = vErrors;
   return errors === 0;
 }
-validate371.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate443.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema107 = {
+const schema127 = {
   type: 'object',
   properties: {
     all: { $ref: '#/$defs/conditions' },
@@ -14745,7 +18168,7 @@ const schema107 = {
   minProperties: 1,
   maxProperties: 100,
 };
-const schema108 = {
+const schema128 = {
   type: 'object',
   properties: {
     below: { $ref: '#/$defs/quantity' },
@@ -14763,13 +18186,13 @@ const schema108 = {
   additionalProperties: false,
 };
 
-function validate396(
+function validate468(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate396.evaluated;
+  const evaluated0 = validate468.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14799,18 +18222,18 @@ function validate396(
     }
     errors++;
   }
-  validate396.errors = vErrors;
+  validate468.errors = vErrors;
   return errors === 0;
 }
-validate396.evaluated = { dynamicProps: false, dynamicItems: false };
+validate468.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate389(
+function validate461(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate389.evaluated;
+  const evaluated0 = validate461.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14833,7 +18256,7 @@ function validate389(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema108.properties, key0)) {
+      if (!func5.call(schema128.properties, key0)) {
         const err1 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -14850,7 +18273,7 @@ function validate389(
     }
     if (data.below !== undefined) {
       if (
-        !validate375(data.below, {
+        !validate447(data.below, {
           instancePath: instancePath + '/below',
           parentData: data,
           parentDataProperty: 'below',
@@ -14858,13 +18281,13 @@ function validate389(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate375.errors);
+        vErrors = joined(vErrors, validate447.errors);
         errors = vErrors.length;
       }
     }
     if (data.above !== undefined) {
       if (
-        !validate375(data.above, {
+        !validate447(data.above, {
           instancePath: instancePath + '/above',
           parentData: data,
           parentDataProperty: 'above',
@@ -14872,13 +18295,13 @@ function validate389(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate375.errors);
+        vErrors = joined(vErrors, validate447.errors);
         errors = vErrors.length;
       }
     }
     if (data.at_most !== undefined) {
       if (
-        !validate375(data.at_most, {
+        !validate447(data.at_most, {
           instancePath: instancePath + '/at_most',
           parentData: data,
           parentDataProperty: 'at_most',
@@ -14886,13 +18309,13 @@ function validate389(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate375.errors);
+        vErrors = joined(vErrors, validate447.errors);
         errors = vErrors.length;
       }
     }
     if (data.at_least !== undefined) {
       if (
-        !validate375(data.at_least, {
+        !validate447(data.at_least, {
           instancePath: instancePath + '/at_least',
           parentData: data,
           parentDataProperty: 'at_least',
@@ -14900,7 +18323,7 @@ function validate389(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate375.errors);
+        vErrors = joined(vErrors, validate447.errors);
         errors = vErrors.length;
       }
     }
@@ -14938,7 +18361,7 @@ function validate389(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate375(data4[i0], {
+            !validate447(data4[i0], {
               instancePath: instancePath + '/between/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -14946,7 +18369,7 @@ function validate389(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate375.errors);
+            vErrors = joined(vErrors, validate447.errors);
             errors = vErrors.length;
           }
         }
@@ -14972,7 +18395,7 @@ function validate389(
           instancePath: instancePath + '/is',
           schemaPath: '#/properties/is/type',
           keyword: 'type',
-          params: { type: schema108.properties.is.type },
+          params: { type: schema128.properties.is.type },
         };
         if (vErrors === null) {
           vErrors = [err5];
@@ -15000,7 +18423,7 @@ function validate389(
     }
     if (data.one_of !== undefined) {
       if (
-        !validate378(data.one_of, {
+        !validate450(data.one_of, {
           instancePath: instancePath + '/one_of',
           parentData: data,
           parentDataProperty: 'one_of',
@@ -15008,13 +18431,13 @@ function validate389(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate378.errors);
+        vErrors = joined(vErrors, validate450.errors);
         errors = vErrors.length;
       }
     }
     if (data.known !== undefined) {
       if (
-        !validate396(data.known, {
+        !validate468(data.known, {
           instancePath: instancePath + '/known',
           parentData: data,
           parentDataProperty: 'known',
@@ -15022,13 +18445,13 @@ function validate389(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate396.errors);
+        vErrors = joined(vErrors, validate468.errors);
         errors = vErrors.length;
       }
     }
     if (data.unobtainable !== undefined) {
       if (
-        !validate396(data.unobtainable, {
+        !validate468(data.unobtainable, {
           instancePath: instancePath + '/unobtainable',
           parentData: data,
           parentDataProperty: 'unobtainable',
@@ -15036,13 +18459,13 @@ function validate389(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate396.errors);
+        vErrors = joined(vErrors, validate468.errors);
         errors = vErrors.length;
       }
     }
     if (data.accepted !== undefined) {
       if (
-        !validate368(data.accepted, {
+        !validate440(data.accepted, {
           instancePath: instancePath + '/accepted',
           parentData: data,
           parentDataProperty: 'accepted',
@@ -15050,7 +18473,7 @@ function validate389(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate368.errors);
+        vErrors = joined(vErrors, validate440.errors);
         errors = vErrors.length;
       }
     }
@@ -15063,21 +18486,21 @@ function validate389(
     }
     errors++;
   }
-  validate389.errors = vErrors;
+  validate461.errors = vErrors;
   return errors === 0;
 }
-validate389.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate461.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema110 = { type: 'array', items: { $ref: '#/$defs/condition' }, minItems: 1, maxItems: 200 };
-const wrapper1 = { validate: validate388 };
+const schema130 = { type: 'array', items: { $ref: '#/$defs/condition' }, minItems: 1, maxItems: 200 };
+const wrapper2 = { validate: validate460 };
 
-function validate401(
+function validate473(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate401.evaluated;
+  const evaluated0 = validate473.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15106,7 +18529,7 @@ function validate401(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !wrapper1.validate(data[i0], {
+        !wrapper2.validate(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -15114,7 +18537,7 @@ function validate401(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, wrapper1.validate.errors);
+        vErrors = joined(vErrors, wrapper2.validate.errors);
         errors = vErrors.length;
       }
     }
@@ -15127,25 +18550,25 @@ function validate401(
     }
     errors++;
   }
-  validate401.errors = vErrors;
+  validate473.errors = vErrors;
   return errors === 0;
 }
-validate401.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate473.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-const schema111 = {
+const schema131 = {
   type: 'object',
   properties: { count: { type: 'integer', minimum: 1, maximum: 200 }, of: { $ref: '#/$defs/conditions' } },
   required: ['count', 'of'],
   additionalProperties: false,
 };
 
-function validate405(
+function validate477(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate405.evaluated;
+  const evaluated0 = validate477.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15246,7 +18669,7 @@ function validate405(
     }
     if (data.of !== undefined) {
       if (
-        !validate401(data.of, {
+        !validate473(data.of, {
           instancePath: instancePath + '/of',
           parentData: data,
           parentDataProperty: 'of',
@@ -15254,7 +18677,7 @@ function validate405(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate401.errors);
+        vErrors = joined(vErrors, validate473.errors);
         errors = vErrors.length;
       }
     }
@@ -15267,18 +18690,18 @@ function validate405(
     }
     errors++;
   }
-  validate405.errors = vErrors;
+  validate477.errors = vErrors;
   return errors === 0;
 }
-validate405.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate477.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate388(
+function validate460(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate388.evaluated;
+  const evaluated0 = validate460.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15323,7 +18746,7 @@ function validate388(
         key0 === 'rule'
       )) {
         if (
-          !validate389(data[key0], {
+          !validate461(data[key0], {
             instancePath: instancePath + '/' + key0.replace(/~/g, '~0').replace(/\//g, '~1'),
             parentData: data,
             parentDataProperty: key0,
@@ -15331,14 +18754,14 @@ function validate388(
             dynamicAnchors,
           })
         ) {
-          vErrors = joined(vErrors, validate389.errors);
+          vErrors = joined(vErrors, validate461.errors);
           errors = vErrors.length;
         }
       }
     }
     if (data.all !== undefined) {
       if (
-        !validate401(data.all, {
+        !validate473(data.all, {
           instancePath: instancePath + '/all',
           parentData: data,
           parentDataProperty: 'all',
@@ -15346,13 +18769,13 @@ function validate388(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate401.errors);
+        vErrors = joined(vErrors, validate473.errors);
         errors = vErrors.length;
       }
     }
     if (data.any !== undefined) {
       if (
-        !validate401(data.any, {
+        !validate473(data.any, {
           instancePath: instancePath + '/any',
           parentData: data,
           parentDataProperty: 'any',
@@ -15360,13 +18783,13 @@ function validate388(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate401.errors);
+        vErrors = joined(vErrors, validate473.errors);
         errors = vErrors.length;
       }
     }
     if (data.none !== undefined) {
       if (
-        !validate401(data.none, {
+        !validate473(data.none, {
           instancePath: instancePath + '/none',
           parentData: data,
           parentDataProperty: 'none',
@@ -15374,13 +18797,13 @@ function validate388(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate401.errors);
+        vErrors = joined(vErrors, validate473.errors);
         errors = vErrors.length;
       }
     }
     if (data.at_least_of !== undefined) {
       if (
-        !validate405(data.at_least_of, {
+        !validate477(data.at_least_of, {
           instancePath: instancePath + '/at_least_of',
           parentData: data,
           parentDataProperty: 'at_least_of',
@@ -15388,13 +18811,13 @@ function validate388(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate405.errors);
+        vErrors = joined(vErrors, validate477.errors);
         errors = vErrors.length;
       }
     }
     if (data.rule !== undefined) {
       if (
-        !validate366(data.rule, {
+        !validate438(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -15402,7 +18825,7 @@ function validate388(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate366.errors);
+        vErrors = joined(vErrors, validate438.errors);
         errors = vErrors.length;
       }
     }
@@ -15415,18 +18838,18 @@ function validate388(
     }
     errors++;
   }
-  validate388.errors = vErrors;
+  validate460.errors = vErrors;
   return errors === 0;
 }
-validate388.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate460.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate413(
+function validate485(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate413.evaluated;
+  const evaluated0 = validate485.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15547,12 +18970,12 @@ function validate413(
     }
     errors++;
   }
-  validate413.errors = vErrors;
+  validate485.errors = vErrors;
   return errors === 0;
 }
-validate413.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate485.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema113 = {
+const schema133 = {
   type: 'object',
   properties: {
     needs: { $ref: '#/$defs/names' },
@@ -15566,13 +18989,13 @@ const schema113 = {
   additionalProperties: false,
 };
 
-function validate421(
+function validate493(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate421.evaluated;
+  const evaluated0 = validate493.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16129,18 +19552,18 @@ function validate421(
     }
     errors++;
   }
-  validate421.errors = vErrors;
+  validate493.errors = vErrors;
   return errors === 0;
 }
-validate421.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate493.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate417(
+function validate489(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate417.evaluated;
+  const evaluated0 = validate489.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16166,7 +19589,7 @@ function validate417(
     }
     if (data.needs !== undefined) {
       if (
-        !validate378(data.needs, {
+        !validate450(data.needs, {
           instancePath: instancePath + '/needs',
           parentData: data,
           parentDataProperty: 'needs',
@@ -16174,13 +19597,13 @@ function validate417(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate378.errors);
+        vErrors = joined(vErrors, validate450.errors);
         errors = vErrors.length;
       }
     }
     if (data.helps !== undefined) {
       if (
-        !validate378(data.helps, {
+        !validate450(data.helps, {
           instancePath: instancePath + '/helps',
           parentData: data,
           parentDataProperty: 'helps',
@@ -16188,7 +19611,7 @@ function validate417(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate378.errors);
+        vErrors = joined(vErrors, validate450.errors);
         errors = vErrors.length;
       }
     }
@@ -16198,7 +19621,7 @@ function validate417(
         for (const key1 in data2) {
           const _errs6 = errors;
           if (
-            !validate366(key1, {
+            !validate438(key1, {
               instancePath: instancePath + '/declares',
               parentData: data2,
               parentDataProperty: 'declares',
@@ -16206,7 +19629,7 @@ function validate417(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate366.errors);
+            vErrors = joined(vErrors, validate438.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs6 === errors;
@@ -16227,7 +19650,7 @@ function validate417(
         }
         for (const key2 in data2) {
           if (
-            !validate421(data2[key2], {
+            !validate493(data2[key2], {
               instancePath: instancePath + '/declares/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data2,
               parentDataProperty: key2,
@@ -16235,7 +19658,7 @@ function validate417(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate421.errors);
+            vErrors = joined(vErrors, validate493.errors);
             errors = vErrors.length;
           }
         }
@@ -16263,24 +19686,24 @@ function validate417(
     }
     errors++;
   }
-  validate417.errors = vErrors;
+  validate489.errors = vErrors;
   return errors === 0;
 }
-validate417.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate489.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema115 = {
+const schema135 = {
   type: 'object',
   properties: { set_by: { $ref: '#/$defs/text' }, if_not_stated: { type: ['number', 'string', 'boolean'] } },
   additionalProperties: false,
 };
 
-function validate438(
+function validate510(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate438.evaluated;
+  const evaluated0 = validate510.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16306,7 +19729,7 @@ function validate438(
     }
     if (data.set_by !== undefined) {
       if (
-        !validate368(data.set_by, {
+        !validate440(data.set_by, {
           instancePath: instancePath + '/set_by',
           parentData: data,
           parentDataProperty: 'set_by',
@@ -16314,7 +19737,7 @@ function validate438(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate368.errors);
+        vErrors = joined(vErrors, validate440.errors);
         errors = vErrors.length;
       }
     }
@@ -16329,7 +19752,7 @@ function validate438(
           instancePath: instancePath + '/if_not_stated',
           schemaPath: '#/properties/if_not_stated/type',
           keyword: 'type',
-          params: { type: schema115.properties.if_not_stated.type },
+          params: { type: schema135.properties.if_not_stated.type },
         };
         if (vErrors === null) {
           vErrors = [err1];
@@ -16348,12 +19771,12 @@ function validate438(
     }
     errors++;
   }
-  validate438.errors = vErrors;
+  validate510.errors = vErrors;
   return errors === 0;
 }
-validate438.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate510.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema116 = {
+const schema136 = {
   type: 'object',
   properties: {
     value: { $ref: '#/$defs/quantity' },
@@ -16367,13 +19790,13 @@ const schema116 = {
   additionalProperties: false,
 };
 
-function validate442(
+function validate514(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate442.evaluated;
+  const evaluated0 = validate514.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16420,7 +19843,7 @@ function validate442(
     }
     if (data.value !== undefined) {
       if (
-        !validate375(data.value, {
+        !validate447(data.value, {
           instancePath: instancePath + '/value',
           parentData: data,
           parentDataProperty: 'value',
@@ -16428,7 +19851,7 @@ function validate442(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate375.errors);
+        vErrors = joined(vErrors, validate447.errors);
         errors = vErrors.length;
       }
     }
@@ -16498,7 +19921,7 @@ function validate442(
         const len0 = data2.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate375(data2[i0], {
+            !validate447(data2[i0], {
               instancePath: instancePath + '/between/' + i0,
               parentData: data2,
               parentDataProperty: i0,
@@ -16506,7 +19929,7 @@ function validate442(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate375.errors);
+            vErrors = joined(vErrors, validate447.errors);
             errors = vErrors.length;
           }
         }
@@ -16527,7 +19950,7 @@ function validate442(
     }
     if (data.set_by !== undefined) {
       if (
-        !validate368(data.set_by, {
+        !validate440(data.set_by, {
           instancePath: instancePath + '/set_by',
           parentData: data,
           parentDataProperty: 'set_by',
@@ -16535,13 +19958,13 @@ function validate442(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate368.errors);
+        vErrors = joined(vErrors, validate440.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate368(data.title, {
+        !validate440(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -16549,13 +19972,13 @@ function validate442(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate368.errors);
+        vErrors = joined(vErrors, validate440.errors);
         errors = vErrors.length;
       }
     }
     if (data.source !== undefined) {
       if (
-        !validate378(data.source, {
+        !validate450(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -16563,7 +19986,7 @@ function validate442(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate378.errors);
+        vErrors = joined(vErrors, validate450.errors);
         errors = vErrors.length;
       }
     }
@@ -16576,12 +19999,12 @@ function validate442(
     }
     errors++;
   }
-  validate442.errors = vErrors;
+  validate514.errors = vErrors;
   return errors === 0;
 }
-validate442.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate514.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema117 = {
+const schema137 = {
   type: 'object',
   properties: {
     fault: { $ref: '#/$defs/name' },
@@ -16596,7 +20019,7 @@ const schema117 = {
   required: ['fault', 'when', 'says', 'source'],
   additionalProperties: false,
 };
-const schema118 = {
+const schema138 = {
   type: 'object',
   propertyNames: { $ref: '#/$defs/name' },
   additionalProperties: { $ref: '#/$defs/quantity' },
@@ -16604,13 +20027,13 @@ const schema118 = {
   maxProperties: 20,
 };
 
-function validate453(
+function validate525(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate453.evaluated;
+  const evaluated0 = validate525.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16649,9 +20072,9 @@ function validate453(
     for (const key0 in data) {
       const _errs1 = errors;
       if (
-        !validate366(key0, { instancePath, parentData: data, parentDataProperty, rootData, dynamicAnchors })
+        !validate438(key0, { instancePath, parentData: data, parentDataProperty, rootData, dynamicAnchors })
       ) {
-        vErrors = joined(vErrors, validate366.errors);
+        vErrors = joined(vErrors, validate438.errors);
         errors = vErrors.length;
       }
       var valid0 = _errs1 === errors;
@@ -16672,7 +20095,7 @@ function validate453(
     }
     for (const key1 in data) {
       if (
-        !validate375(data[key1], {
+        !validate447(data[key1], {
           instancePath: instancePath + '/' + key1.replace(/~/g, '~0').replace(/\//g, '~1'),
           parentData: data,
           parentDataProperty: key1,
@@ -16680,7 +20103,7 @@ function validate453(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate375.errors);
+        vErrors = joined(vErrors, validate447.errors);
         errors = vErrors.length;
       }
     }
@@ -16693,12 +20116,12 @@ function validate453(
     }
     errors++;
   }
-  validate453.errors = vErrors;
+  validate525.errors = vErrors;
   return errors === 0;
 }
-validate453.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate525.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema119 = {
+const schema139 = {
   type: 'object',
   properties: {
     id: { $ref: '#/$defs/name' },
@@ -16710,13 +20133,13 @@ const schema119 = {
   additionalProperties: false,
 };
 
-function validate459(
+function validate531(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate459.evaluated;
+  const evaluated0 = validate531.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16770,7 +20193,7 @@ function validate459(
     }
     if (data.id !== undefined) {
       if (
-        !validate366(data.id, {
+        !validate438(data.id, {
           instancePath: instancePath + '/id',
           parentData: data,
           parentDataProperty: 'id',
@@ -16778,13 +20201,13 @@ function validate459(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate366.errors);
+        vErrors = joined(vErrors, validate438.errors);
         errors = vErrors.length;
       }
     }
     if (data.text !== undefined) {
       if (
-        !validate368(data.text, {
+        !validate440(data.text, {
           instancePath: instancePath + '/text',
           parentData: data,
           parentDataProperty: 'text',
@@ -16792,13 +20215,13 @@ function validate459(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate368.errors);
+        vErrors = joined(vErrors, validate440.errors);
         errors = vErrors.length;
       }
     }
     if (data.under !== undefined) {
       if (
-        !validate368(data.under, {
+        !validate440(data.under, {
           instancePath: instancePath + '/under',
           parentData: data,
           parentDataProperty: 'under',
@@ -16806,13 +20229,13 @@ function validate459(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate368.errors);
+        vErrors = joined(vErrors, validate440.errors);
         errors = vErrors.length;
       }
     }
     if (data.excludes !== undefined) {
       if (
-        !validate378(data.excludes, {
+        !validate450(data.excludes, {
           instancePath: instancePath + '/excludes',
           parentData: data,
           parentDataProperty: 'excludes',
@@ -16820,7 +20243,7 @@ function validate459(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate378.errors);
+        vErrors = joined(vErrors, validate450.errors);
         errors = vErrors.length;
       }
     }
@@ -16833,18 +20256,18 @@ function validate459(
     }
     errors++;
   }
-  validate459.errors = vErrors;
+  validate531.errors = vErrors;
   return errors === 0;
 }
-validate459.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate531.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate449(
+function validate521(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate449.evaluated;
+  const evaluated0 = validate521.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16935,7 +20358,7 @@ function validate449(
     }
     if (data.fault !== undefined) {
       if (
-        !validate366(data.fault, {
+        !validate438(data.fault, {
           instancePath: instancePath + '/fault',
           parentData: data,
           parentDataProperty: 'fault',
@@ -16943,13 +20366,13 @@ function validate449(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate366.errors);
+        vErrors = joined(vErrors, validate438.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate368(data.title, {
+        !validate440(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -16957,13 +20380,13 @@ function validate449(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate368.errors);
+        vErrors = joined(vErrors, validate440.errors);
         errors = vErrors.length;
       }
     }
     if (data.when !== undefined) {
       if (
-        !validate388(data.when, {
+        !validate460(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -16971,13 +20394,13 @@ function validate449(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate388.errors);
+        vErrors = joined(vErrors, validate460.errors);
         errors = vErrors.length;
       }
     }
     if (data.reads_high !== undefined) {
       if (
-        !validate453(data.reads_high, {
+        !validate525(data.reads_high, {
           instancePath: instancePath + '/reads_high',
           parentData: data,
           parentDataProperty: 'reads_high',
@@ -16985,13 +20408,13 @@ function validate449(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate453.errors);
+        vErrors = joined(vErrors, validate525.errors);
         errors = vErrors.length;
       }
     }
     if (data.reads_low !== undefined) {
       if (
-        !validate453(data.reads_low, {
+        !validate525(data.reads_low, {
           instancePath: instancePath + '/reads_low',
           parentData: data,
           parentDataProperty: 'reads_low',
@@ -16999,13 +20422,13 @@ function validate449(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate453.errors);
+        vErrors = joined(vErrors, validate525.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate368(data.says, {
+        !validate440(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -17013,7 +20436,7 @@ function validate449(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate368.errors);
+        vErrors = joined(vErrors, validate440.errors);
         errors = vErrors.length;
       }
     }
@@ -17051,7 +20474,7 @@ function validate449(
         const len0 = data6.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate459(data6[i0], {
+            !validate531(data6[i0], {
               instancePath: instancePath + '/do/' + i0,
               parentData: data6,
               parentDataProperty: i0,
@@ -17059,7 +20482,7 @@ function validate449(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate459.errors);
+            vErrors = joined(vErrors, validate531.errors);
             errors = vErrors.length;
           }
         }
@@ -17080,7 +20503,7 @@ function validate449(
     }
     if (data.source !== undefined) {
       if (
-        !validate378(data.source, {
+        !validate450(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -17088,7 +20511,7 @@ function validate449(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate378.errors);
+        vErrors = joined(vErrors, validate450.errors);
         errors = vErrors.length;
       }
     }
@@ -17101,12 +20524,12 @@ function validate449(
     }
     errors++;
   }
-  validate449.errors = vErrors;
+  validate521.errors = vErrors;
   return errors === 0;
 }
-validate449.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate521.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema120 = {
+const schema140 = {
   type: 'object',
   properties: {
     title: { $ref: '#/$defs/text' },
@@ -17141,7 +20564,7 @@ const schema120 = {
   },
   additionalProperties: false,
 };
-const schema121 = {
+const schema141 = {
   type: 'object',
   properties: {
     of: { $ref: '#/$defs/name' },
@@ -17157,13 +20580,13 @@ const schema121 = {
   additionalProperties: false,
 };
 
-function validate472(
+function validate544(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate472.evaluated;
+  const evaluated0 = validate544.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17217,7 +20640,7 @@ function validate472(
     }
     if (data.of !== undefined) {
       if (
-        !validate366(data.of, {
+        !validate438(data.of, {
           instancePath: instancePath + '/of',
           parentData: data,
           parentDataProperty: 'of',
@@ -17225,7 +20648,7 @@ function validate472(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate366.errors);
+        vErrors = joined(vErrors, validate438.errors);
         errors = vErrors.length;
       }
     }
@@ -17295,7 +20718,7 @@ function validate472(
             const len1 = data2.length;
             for (let i1 = 0; i1 < len1; i1++) {
               if (
-                !validate375(data2[i1], {
+                !validate447(data2[i1], {
                   instancePath: instancePath + '/points/' + i0 + '/' + i1,
                   parentData: data2,
                   parentDataProperty: i1,
@@ -17303,7 +20726,7 @@ function validate472(
                   dynamicAnchors,
                 })
               ) {
-                vErrors = joined(vErrors, validate375.errors);
+                vErrors = joined(vErrors, validate447.errors);
                 errors = vErrors.length;
               }
             }
@@ -17358,7 +20781,7 @@ function validate472(
           instancePath: instancePath + '/beyond',
           schemaPath: '#/properties/beyond/enum',
           keyword: 'enum',
-          params: { allowedValues: schema121.properties.beyond.enum },
+          params: { allowedValues: schema141.properties.beyond.enum },
         };
         if (vErrors === null) {
           vErrors = [err10];
@@ -17377,19 +20800,19 @@ function validate472(
     }
     errors++;
   }
-  validate472.errors = vErrors;
+  validate544.errors = vErrors;
   return errors === 0;
 }
-validate472.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate544.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema122 = {
+const schema142 = {
   type: ['array', 'object'],
   items: { $ref: '#/$defs/band' },
   additionalProperties: { type: 'integer', minimum: -1000, maximum: 1000 },
   minItems: 1,
   maxItems: 100,
 };
-const schema123 = {
+const schema143 = {
   type: 'object',
   properties: {
     at_most: { $ref: '#/$defs/quantity' },
@@ -17400,13 +20823,13 @@ const schema123 = {
   additionalProperties: false,
 };
 
-function validate478(
+function validate550(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate478.evaluated;
+  const evaluated0 = validate550.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17446,7 +20869,7 @@ function validate478(
     }
     if (data.at_most !== undefined) {
       if (
-        !validate375(data.at_most, {
+        !validate447(data.at_most, {
           instancePath: instancePath + '/at_most',
           parentData: data,
           parentDataProperty: 'at_most',
@@ -17454,13 +20877,13 @@ function validate478(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate375.errors);
+        vErrors = joined(vErrors, validate447.errors);
         errors = vErrors.length;
       }
     }
     if (data.below !== undefined) {
       if (
-        !validate375(data.below, {
+        !validate447(data.below, {
           instancePath: instancePath + '/below',
           parentData: data,
           parentDataProperty: 'below',
@@ -17468,7 +20891,7 @@ function validate478(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate375.errors);
+        vErrors = joined(vErrors, validate447.errors);
         errors = vErrors.length;
       }
     }
@@ -17528,18 +20951,18 @@ function validate478(
     }
     errors++;
   }
-  validate478.errors = vErrors;
+  validate550.errors = vErrors;
   return errors === 0;
 }
-validate478.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate550.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate477(
+function validate549(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate477.evaluated;
+  const evaluated0 = validate549.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17547,7 +20970,7 @@ function validate477(
     evaluated0.items = undefined;
   }
   if (!data || typeof data != 'object') {
-    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema122.type } };
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema142.type } };
     if (vErrors === null) {
       vErrors = [err0];
     } else {
@@ -17577,7 +21000,7 @@ function validate477(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate478(data[i0], {
+        !validate550(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -17585,7 +21008,7 @@ function validate477(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate478.errors);
+        vErrors = joined(vErrors, validate550.errors);
         errors = vErrors.length;
       }
     }
@@ -17639,25 +21062,25 @@ function validate477(
       }
     }
   }
-  validate477.errors = vErrors;
+  validate549.errors = vErrors;
   return errors === 0;
 }
-validate477.evaluated = { props: true, items: true, dynamicProps: false, dynamicItems: false };
+validate549.evaluated = { props: true, items: true, dynamicProps: false, dynamicItems: false };
 
-const schema124 = {
+const schema144 = {
   type: 'object',
   properties: { when: { $ref: '#/$defs/condition' }, use: { $ref: '#/$defs/quantity' } },
   required: ['use'],
   additionalProperties: false,
 };
 
-function validate483(
+function validate555(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate483.evaluated;
+  const evaluated0 = validate555.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17697,7 +21120,7 @@ function validate483(
     }
     if (data.when !== undefined) {
       if (
-        !validate388(data.when, {
+        !validate460(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -17705,13 +21128,13 @@ function validate483(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate388.errors);
+        vErrors = joined(vErrors, validate460.errors);
         errors = vErrors.length;
       }
     }
     if (data.use !== undefined) {
       if (
-        !validate375(data.use, {
+        !validate447(data.use, {
           instancePath: instancePath + '/use',
           parentData: data,
           parentDataProperty: 'use',
@@ -17719,7 +21142,7 @@ function validate483(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate375.errors);
+        vErrors = joined(vErrors, validate447.errors);
         errors = vErrors.length;
       }
     }
@@ -17732,18 +21155,18 @@ function validate483(
     }
     errors++;
   }
-  validate483.errors = vErrors;
+  validate555.errors = vErrors;
   return errors === 0;
 }
-validate483.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate555.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate497(
+function validate569(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate497.evaluated;
+  const evaluated0 = validate569.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17783,18 +21206,18 @@ function validate497(
     }
     errors++;
   }
-  validate497.errors = vErrors;
+  validate569.errors = vErrors;
   return errors === 0;
 }
-validate497.evaluated = { dynamicProps: false, dynamicItems: false };
+validate569.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate468(
+function validate540(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate468.evaluated;
+  const evaluated0 = validate540.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17803,7 +21226,7 @@ function validate468(
   }
   if (data && typeof data == 'object' && !Array.isArray(data)) {
     for (const key0 in data) {
-      if (!func5.call(schema120.properties, key0)) {
+      if (!func5.call(schema140.properties, key0)) {
         const err0 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -17820,7 +21243,7 @@ function validate468(
     }
     if (data.title !== undefined) {
       if (
-        !validate368(data.title, {
+        !validate440(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -17828,13 +21251,13 @@ function validate468(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate368.errors);
+        vErrors = joined(vErrors, validate440.errors);
         errors = vErrors.length;
       }
     }
     if (data.meaning !== undefined) {
       if (
-        !validate368(data.meaning, {
+        !validate440(data.meaning, {
           instancePath: instancePath + '/meaning',
           parentData: data,
           parentDataProperty: 'meaning',
@@ -17842,7 +21265,7 @@ function validate468(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate368.errors);
+        vErrors = joined(vErrors, validate440.errors);
         errors = vErrors.length;
       }
     }
@@ -17880,7 +21303,7 @@ function validate468(
     }
     if (data.source !== undefined) {
       if (
-        !validate378(data.source, {
+        !validate450(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -17888,7 +21311,7 @@ function validate468(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate378.errors);
+        vErrors = joined(vErrors, validate450.errors);
         errors = vErrors.length;
       }
     }
@@ -17899,7 +21322,7 @@ function validate468(
           instancePath: instancePath + '/formula',
           schemaPath: '#/properties/formula/type',
           keyword: 'type',
-          params: { type: schema120.properties.formula.type },
+          params: { type: schema140.properties.formula.type },
         };
         if (vErrors === null) {
           vErrors = [err3];
@@ -17927,7 +21350,7 @@ function validate468(
     }
     if (data.curve !== undefined) {
       if (
-        !validate472(data.curve, {
+        !validate544(data.curve, {
           instancePath: instancePath + '/curve',
           parentData: data,
           parentDataProperty: 'curve',
@@ -17935,7 +21358,7 @@ function validate468(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate472.errors);
+        vErrors = joined(vErrors, validate544.errors);
         errors = vErrors.length;
       }
     }
@@ -17973,7 +21396,7 @@ function validate468(
         for (const key1 in data6) {
           const _errs12 = errors;
           if (
-            !validate366(key1, {
+            !validate438(key1, {
               instancePath: instancePath + '/score',
               parentData: data6,
               parentDataProperty: 'score',
@@ -17981,7 +21404,7 @@ function validate468(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate366.errors);
+            vErrors = joined(vErrors, validate438.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs12 === errors;
@@ -18002,7 +21425,7 @@ function validate468(
         }
         for (const key2 in data6) {
           if (
-            !validate477(data6[key2], {
+            !validate549(data6[key2], {
               instancePath: instancePath + '/score/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data6,
               parentDataProperty: key2,
@@ -18010,7 +21433,7 @@ function validate468(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate477.errors);
+            vErrors = joined(vErrors, validate549.errors);
             errors = vErrors.length;
           }
         }
@@ -18063,7 +21486,7 @@ function validate468(
         const len0 = data8.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate483(data8[i0], {
+            !validate555(data8[i0], {
               instancePath: instancePath + '/choose/' + i0,
               parentData: data8,
               parentDataProperty: i0,
@@ -18071,7 +21494,7 @@ function validate468(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate483.errors);
+            vErrors = joined(vErrors, validate555.errors);
             errors = vErrors.length;
           }
         }
@@ -18092,7 +21515,7 @@ function validate468(
     }
     if (data.first_known !== undefined) {
       if (
-        !validate378(data.first_known, {
+        !validate450(data.first_known, {
           instancePath: instancePath + '/first_known',
           parentData: data,
           parentDataProperty: 'first_known',
@@ -18100,13 +21523,13 @@ function validate468(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate378.errors);
+        vErrors = joined(vErrors, validate450.errors);
         errors = vErrors.length;
       }
     }
     if (data.highest !== undefined) {
       if (
-        !validate366(data.highest, {
+        !validate438(data.highest, {
           instancePath: instancePath + '/highest',
           parentData: data,
           parentDataProperty: 'highest',
@@ -18114,13 +21537,13 @@ function validate468(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate366.errors);
+        vErrors = joined(vErrors, validate438.errors);
         errors = vErrors.length;
       }
     }
     if (data.lowest !== undefined) {
       if (
-        !validate366(data.lowest, {
+        !validate438(data.lowest, {
           instancePath: instancePath + '/lowest',
           parentData: data,
           parentDataProperty: 'lowest',
@@ -18128,13 +21551,13 @@ function validate468(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate366.errors);
+        vErrors = joined(vErrors, validate438.errors);
         errors = vErrors.length;
       }
     }
     if (data.average !== undefined) {
       if (
-        !validate366(data.average, {
+        !validate438(data.average, {
           instancePath: instancePath + '/average',
           parentData: data,
           parentDataProperty: 'average',
@@ -18142,13 +21565,13 @@ function validate468(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate366.errors);
+        vErrors = joined(vErrors, validate438.errors);
         errors = vErrors.length;
       }
     }
     if (data.earliest !== undefined) {
       if (
-        !validate366(data.earliest, {
+        !validate438(data.earliest, {
           instancePath: instancePath + '/earliest',
           parentData: data,
           parentDataProperty: 'earliest',
@@ -18156,13 +21579,13 @@ function validate468(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate366.errors);
+        vErrors = joined(vErrors, validate438.errors);
         errors = vErrors.length;
       }
     }
     if (data.latest !== undefined) {
       if (
-        !validate366(data.latest, {
+        !validate438(data.latest, {
           instancePath: instancePath + '/latest',
           parentData: data,
           parentDataProperty: 'latest',
@@ -18170,13 +21593,13 @@ function validate468(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate366.errors);
+        vErrors = joined(vErrors, validate438.errors);
         errors = vErrors.length;
       }
     }
     if (data.change !== undefined) {
       if (
-        !validate366(data.change, {
+        !validate438(data.change, {
           instancePath: instancePath + '/change',
           parentData: data,
           parentDataProperty: 'change',
@@ -18184,13 +21607,13 @@ function validate468(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate366.errors);
+        vErrors = joined(vErrors, validate438.errors);
         errors = vErrors.length;
       }
     }
     if (data.count !== undefined) {
       if (
-        !validate366(data.count, {
+        !validate438(data.count, {
           instancePath: instancePath + '/count',
           parentData: data,
           parentDataProperty: 'count',
@@ -18198,13 +21621,13 @@ function validate468(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate366.errors);
+        vErrors = joined(vErrors, validate438.errors);
         errors = vErrors.length;
       }
     }
     if (data.minutes_since !== undefined) {
       if (
-        !validate366(data.minutes_since, {
+        !validate438(data.minutes_since, {
           instancePath: instancePath + '/minutes_since',
           parentData: data,
           parentDataProperty: 'minutes_since',
@@ -18212,13 +21635,13 @@ function validate468(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate366.errors);
+        vErrors = joined(vErrors, validate438.errors);
         errors = vErrors.length;
       }
     }
     if (data.held !== undefined) {
       if (
-        !validate388(data.held, {
+        !validate460(data.held, {
           instancePath: instancePath + '/held',
           parentData: data,
           parentDataProperty: 'held',
@@ -18226,13 +21649,13 @@ function validate468(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate388.errors);
+        vErrors = joined(vErrors, validate460.errors);
         errors = vErrors.length;
       }
     }
     if (data.over !== undefined) {
       if (
-        !validate497(data.over, {
+        !validate569(data.over, {
           instancePath: instancePath + '/over',
           parentData: data,
           parentDataProperty: 'over',
@@ -18240,13 +21663,13 @@ function validate468(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate497.errors);
+        vErrors = joined(vErrors, validate569.errors);
         errors = vErrors.length;
       }
     }
     if (data.where !== undefined) {
       if (
-        !validate388(data.where, {
+        !validate460(data.where, {
           instancePath: instancePath + '/where',
           parentData: data,
           parentDataProperty: 'where',
@@ -18254,7 +21677,7 @@ function validate468(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate388.errors);
+        vErrors = joined(vErrors, validate460.errors);
         errors = vErrors.length;
       }
     }
@@ -18279,7 +21702,7 @@ function validate468(
           instancePath: instancePath + '/present_set',
           schemaPath: '#/properties/present_set/enum',
           keyword: 'enum',
-          params: { allowedValues: schema120.properties.present_set.enum },
+          params: { allowedValues: schema140.properties.present_set.enum },
         };
         if (vErrors === null) {
           vErrors = [err13];
@@ -18291,7 +21714,7 @@ function validate468(
     }
     if (data.longest_gap !== undefined) {
       if (
-        !validate497(data.longest_gap, {
+        !validate569(data.longest_gap, {
           instancePath: instancePath + '/longest_gap',
           parentData: data,
           parentDataProperty: 'longest_gap',
@@ -18299,13 +21722,13 @@ function validate468(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate497.errors);
+        vErrors = joined(vErrors, validate569.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_reliable_when !== undefined) {
       if (
-        !validate388(data.not_reliable_when, {
+        !validate460(data.not_reliable_when, {
           instancePath: instancePath + '/not_reliable_when',
           parentData: data,
           parentDataProperty: 'not_reliable_when',
@@ -18313,7 +21736,7 @@ function validate468(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate388.errors);
+        vErrors = joined(vErrors, validate460.errors);
         errors = vErrors.length;
       }
     }
@@ -18326,12 +21749,12 @@ function validate468(
     }
     errors++;
   }
-  validate468.errors = vErrors;
+  validate540.errors = vErrors;
   return errors === 0;
 }
-validate468.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate540.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema126 = {
+const schema146 = {
   type: 'object',
   properties: {
     rule: { $ref: '#/$defs/name' },
@@ -18351,7 +21774,7 @@ const schema126 = {
   required: ['rule', 'when'],
   additionalProperties: false,
 };
-const schema127 = {
+const schema147 = {
   type: 'object',
   properties: {
     when: { $ref: '#/$defs/condition' },
@@ -18362,13 +21785,13 @@ const schema127 = {
   additionalProperties: false,
 };
 
-function validate507(
+function validate579(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate507.evaluated;
+  const evaluated0 = validate579.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18408,7 +21831,7 @@ function validate507(
     }
     if (data.when !== undefined) {
       if (
-        !validate388(data.when, {
+        !validate460(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -18416,13 +21839,13 @@ function validate507(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate388.errors);
+        vErrors = joined(vErrors, validate460.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate368(data.says, {
+        !validate440(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -18430,13 +21853,13 @@ function validate507(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate368.errors);
+        vErrors = joined(vErrors, validate440.errors);
         errors = vErrors.length;
       }
     }
     if (data.accepted !== undefined) {
       if (
-        !validate368(data.accepted, {
+        !validate440(data.accepted, {
           instancePath: instancePath + '/accepted',
           parentData: data,
           parentDataProperty: 'accepted',
@@ -18444,7 +21867,7 @@ function validate507(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate368.errors);
+        vErrors = joined(vErrors, validate440.errors);
         errors = vErrors.length;
       }
     }
@@ -18457,12 +21880,12 @@ function validate507(
     }
     errors++;
   }
-  validate507.errors = vErrors;
+  validate579.errors = vErrors;
   return errors === 0;
 }
-validate507.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate579.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema128 = {
+const schema148 = {
   type: 'object',
   properties: {
     when: { $ref: '#/$defs/condition' },
@@ -18473,13 +21896,13 @@ const schema128 = {
   additionalProperties: false,
 };
 
-function validate512(
+function validate584(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate512.evaluated;
+  const evaluated0 = validate584.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18533,7 +21956,7 @@ function validate512(
     }
     if (data.when !== undefined) {
       if (
-        !validate388(data.when, {
+        !validate460(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -18541,13 +21964,13 @@ function validate512(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate388.errors);
+        vErrors = joined(vErrors, validate460.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate368(data.says, {
+        !validate440(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -18555,13 +21978,13 @@ function validate512(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate368.errors);
+        vErrors = joined(vErrors, validate440.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate366(data.level, {
+        !validate438(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -18569,7 +21992,7 @@ function validate512(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate366.errors);
+        vErrors = joined(vErrors, validate438.errors);
         errors = vErrors.length;
       }
     }
@@ -18582,20 +22005,20 @@ function validate512(
     }
     errors++;
   }
-  validate512.errors = vErrors;
+  validate584.errors = vErrors;
   return errors === 0;
 }
-validate512.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate584.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema129 = { type: 'array', items: { $ref: '#/$defs/text' }, minItems: 1, maxItems: 20 };
+const schema149 = { type: 'array', items: { $ref: '#/$defs/text' }, minItems: 1, maxItems: 20 };
 
-function validate521(
+function validate593(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate521.evaluated;
+  const evaluated0 = validate593.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18624,7 +22047,7 @@ function validate521(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate368(data[i0], {
+        !validate440(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -18632,7 +22055,7 @@ function validate521(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate368.errors);
+        vErrors = joined(vErrors, validate440.errors);
         errors = vErrors.length;
       }
     }
@@ -18645,18 +22068,18 @@ function validate521(
     }
     errors++;
   }
-  validate521.errors = vErrors;
+  validate593.errors = vErrors;
   return errors === 0;
 }
-validate521.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate593.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate503(
+function validate575(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate503.evaluated;
+  const evaluated0 = validate575.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18693,7 +22116,7 @@ function validate503(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema126.properties, key0)) {
+      if (!func5.call(schema146.properties, key0)) {
         const err2 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -18710,7 +22133,7 @@ function validate503(
     }
     if (data.rule !== undefined) {
       if (
-        !validate366(data.rule, {
+        !validate438(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -18718,13 +22141,13 @@ function validate503(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate366.errors);
+        vErrors = joined(vErrors, validate438.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate368(data.title, {
+        !validate440(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -18732,13 +22155,13 @@ function validate503(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate368.errors);
+        vErrors = joined(vErrors, validate440.errors);
         errors = vErrors.length;
       }
     }
     if (data.when !== undefined) {
       if (
-        !validate388(data.when, {
+        !validate460(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -18746,13 +22169,13 @@ function validate503(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate388.errors);
+        vErrors = joined(vErrors, validate460.errors);
         errors = vErrors.length;
       }
     }
     if (data.unless !== undefined) {
       if (
-        !validate507(data.unless, {
+        !validate579(data.unless, {
           instancePath: instancePath + '/unless',
           parentData: data,
           parentDataProperty: 'unless',
@@ -18760,13 +22183,13 @@ function validate503(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate507.errors);
+        vErrors = joined(vErrors, validate579.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained_by !== undefined) {
       if (
-        !validate512(data.explained_by, {
+        !validate584(data.explained_by, {
           instancePath: instancePath + '/explained_by',
           parentData: data,
           parentDataProperty: 'explained_by',
@@ -18774,13 +22197,13 @@ function validate503(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate512.errors);
+        vErrors = joined(vErrors, validate584.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_reliable_when !== undefined) {
       if (
-        !validate388(data.not_reliable_when, {
+        !validate460(data.not_reliable_when, {
           instancePath: instancePath + '/not_reliable_when',
           parentData: data,
           parentDataProperty: 'not_reliable_when',
@@ -18788,13 +22211,13 @@ function validate503(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate388.errors);
+        vErrors = joined(vErrors, validate460.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate366(data.level, {
+        !validate438(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -18802,13 +22225,13 @@ function validate503(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate366.errors);
+        vErrors = joined(vErrors, validate438.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate368(data.says, {
+        !validate440(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -18816,13 +22239,13 @@ function validate503(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate368.errors);
+        vErrors = joined(vErrors, validate440.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate368(data.because, {
+        !validate440(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -18830,13 +22253,13 @@ function validate503(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate368.errors);
+        vErrors = joined(vErrors, validate440.errors);
         errors = vErrors.length;
       }
     }
     if (data.ask !== undefined) {
       if (
-        !validate521(data.ask, {
+        !validate593(data.ask, {
           instancePath: instancePath + '/ask',
           parentData: data,
           parentDataProperty: 'ask',
@@ -18844,7 +22267,7 @@ function validate503(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate521.errors);
+        vErrors = joined(vErrors, validate593.errors);
         errors = vErrors.length;
       }
     }
@@ -18882,7 +22305,7 @@ function validate503(
         const len0 = data10.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate459(data10[i0], {
+            !validate531(data10[i0], {
               instancePath: instancePath + '/do/' + i0,
               parentData: data10,
               parentDataProperty: i0,
@@ -18890,7 +22313,7 @@ function validate503(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate459.errors);
+            vErrors = joined(vErrors, validate531.errors);
             errors = vErrors.length;
           }
         }
@@ -18911,7 +22334,7 @@ function validate503(
     }
     if (data.source !== undefined) {
       if (
-        !validate378(data.source, {
+        !validate450(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -18919,13 +22342,13 @@ function validate503(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate378.errors);
+        vErrors = joined(vErrors, validate450.errors);
         errors = vErrors.length;
       }
     }
     if (data.accepted !== undefined) {
       if (
-        !validate368(data.accepted, {
+        !validate440(data.accepted, {
           instancePath: instancePath + '/accepted',
           parentData: data,
           parentDataProperty: 'accepted',
@@ -18933,7 +22356,7 @@ function validate503(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate368.errors);
+        vErrors = joined(vErrors, validate440.errors);
         errors = vErrors.length;
       }
     }
@@ -18946,20 +22369,18 @@ function validate503(
     }
     errors++;
   }
-  validate503.errors = vErrors;
+  validate575.errors = vErrors;
   return errors === 0;
 }
-validate503.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate575.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const pattern23 = new RegExp('^[0-9]{4}-[0-9]{2}-[0-9]{2}$', 'u');
-
-function validate365(
+function validate437(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="protocol.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate365.evaluated;
+  const evaluated0 = validate437.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19024,7 +22445,7 @@ function validate365(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema99.properties, key0)) {
+      if (!func5.call(schema119.properties, key0)) {
         const err4 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -19041,7 +22462,7 @@ function validate365(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate366(data.protocol, {
+        !validate438(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -19049,7 +22470,7 @@ function validate365(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate366.errors);
+        vErrors = joined(vErrors, validate438.errors);
         errors = vErrors.length;
       }
     }
@@ -19102,7 +22523,7 @@ function validate365(
     }
     if (data.title !== undefined) {
       if (
-        !validate368(data.title, {
+        !validate440(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -19110,13 +22531,13 @@ function validate365(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate368.errors);
+        vErrors = joined(vErrors, validate440.errors);
         errors = vErrors.length;
       }
     }
     if (data.about !== undefined) {
       if (
-        !validate368(data.about, {
+        !validate440(data.about, {
           instancePath: instancePath + '/about',
           parentData: data,
           parentDataProperty: 'about',
@@ -19124,13 +22545,13 @@ function validate365(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate368.errors);
+        vErrors = joined(vErrors, validate440.errors);
         errors = vErrors.length;
       }
     }
     if (data.based_on !== undefined) {
       if (
-        !validate371(data.based_on, {
+        !validate443(data.based_on, {
           instancePath: instancePath + '/based_on',
           parentData: data,
           parentDataProperty: 'based_on',
@@ -19138,13 +22559,13 @@ function validate365(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate371.errors);
+        vErrors = joined(vErrors, validate443.errors);
         errors = vErrors.length;
       }
     }
     if (data.ladder !== undefined) {
       if (
-        !validate366(data.ladder, {
+        !validate438(data.ladder, {
           instancePath: instancePath + '/ladder',
           parentData: data,
           parentDataProperty: 'ladder',
@@ -19152,13 +22573,13 @@ function validate365(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate366.errors);
+        vErrors = joined(vErrors, validate438.errors);
         errors = vErrors.length;
       }
     }
     if (data.applies_when !== undefined) {
       if (
-        !validate388(data.applies_when, {
+        !validate460(data.applies_when, {
           instancePath: instancePath + '/applies_when',
           parentData: data,
           parentDataProperty: 'applies_when',
@@ -19166,13 +22587,13 @@ function validate365(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate388.errors);
+        vErrors = joined(vErrors, validate460.errors);
         errors = vErrors.length;
       }
     }
     if (data.otherwise !== undefined) {
       if (
-        !validate368(data.otherwise, {
+        !validate440(data.otherwise, {
           instancePath: instancePath + '/otherwise',
           parentData: data,
           parentDataProperty: 'otherwise',
@@ -19180,14 +22601,14 @@ function validate365(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate368.errors);
+        vErrors = joined(vErrors, validate440.errors);
         errors = vErrors.length;
       }
     }
     if (data.review_by !== undefined) {
       let data8 = data.review_by;
       if (typeof data8 === 'string') {
-        if (!pattern23.test(data8)) {
+        if (!pattern9.test(data8)) {
           const err8 = {
             instancePath: instancePath + '/review_by',
             schemaPath: '#/properties/review_by/pattern',
@@ -19250,7 +22671,7 @@ function validate365(
         const len0 = data9.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate368(data9[i0], {
+            !validate440(data9[i0], {
               instancePath: instancePath + '/owners/' + i0,
               parentData: data9,
               parentDataProperty: i0,
@@ -19258,7 +22679,7 @@ function validate365(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate368.errors);
+            vErrors = joined(vErrors, validate440.errors);
             errors = vErrors.length;
           }
         }
@@ -19283,7 +22704,7 @@ function validate365(
         for (const key1 in data11) {
           const _errs18 = errors;
           if (
-            !validate366(key1, {
+            !validate438(key1, {
               instancePath: instancePath + '/sources',
               parentData: data11,
               parentDataProperty: 'sources',
@@ -19291,7 +22712,7 @@ function validate365(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate366.errors);
+            vErrors = joined(vErrors, validate438.errors);
             errors = vErrors.length;
           }
           var valid3 = _errs18 === errors;
@@ -19312,7 +22733,7 @@ function validate365(
         }
         for (const key2 in data11) {
           if (
-            !validate413(data11[key2], {
+            !validate485(data11[key2], {
               instancePath: instancePath + '/sources/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data11,
               parentDataProperty: key2,
@@ -19320,7 +22741,7 @@ function validate365(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate413.errors);
+            vErrors = joined(vErrors, validate485.errors);
             errors = vErrors.length;
           }
         }
@@ -19341,7 +22762,7 @@ function validate365(
     }
     if (data.observations !== undefined) {
       if (
-        !validate417(data.observations, {
+        !validate489(data.observations, {
           instancePath: instancePath + '/observations',
           parentData: data,
           parentDataProperty: 'observations',
@@ -19349,7 +22770,7 @@ function validate365(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate417.errors);
+        vErrors = joined(vErrors, validate489.errors);
         errors = vErrors.length;
       }
     }
@@ -19359,7 +22780,7 @@ function validate365(
         for (const key3 in data14) {
           const _errs24 = errors;
           if (
-            !validate366(key3, {
+            !validate438(key3, {
               instancePath: instancePath + '/standing',
               parentData: data14,
               parentDataProperty: 'standing',
@@ -19367,7 +22788,7 @@ function validate365(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate366.errors);
+            vErrors = joined(vErrors, validate438.errors);
             errors = vErrors.length;
           }
           var valid5 = _errs24 === errors;
@@ -19388,7 +22809,7 @@ function validate365(
         }
         for (const key4 in data14) {
           if (
-            !validate438(data14[key4], {
+            !validate510(data14[key4], {
               instancePath: instancePath + '/standing/' + key4.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data14,
               parentDataProperty: key4,
@@ -19396,7 +22817,7 @@ function validate365(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate438.errors);
+            vErrors = joined(vErrors, validate510.errors);
             errors = vErrors.length;
           }
         }
@@ -19421,7 +22842,7 @@ function validate365(
         for (const key5 in data16) {
           const _errs29 = errors;
           if (
-            !validate366(key5, {
+            !validate438(key5, {
               instancePath: instancePath + '/limits',
               parentData: data16,
               parentDataProperty: 'limits',
@@ -19429,7 +22850,7 @@ function validate365(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate366.errors);
+            vErrors = joined(vErrors, validate438.errors);
             errors = vErrors.length;
           }
           var valid7 = _errs29 === errors;
@@ -19450,7 +22871,7 @@ function validate365(
         }
         for (const key6 in data16) {
           if (
-            !validate442(data16[key6], {
+            !validate514(data16[key6], {
               instancePath: instancePath + '/limits/' + key6.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data16,
               parentDataProperty: key6,
@@ -19458,7 +22879,7 @@ function validate365(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate442.errors);
+            vErrors = joined(vErrors, validate514.errors);
             errors = vErrors.length;
           }
         }
@@ -19497,7 +22918,7 @@ function validate365(
         const len1 = data18.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate449(data18[i1], {
+            !validate521(data18[i1], {
               instancePath: instancePath + '/faults/' + i1,
               parentData: data18,
               parentDataProperty: i1,
@@ -19505,7 +22926,7 @@ function validate365(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate449.errors);
+            vErrors = joined(vErrors, validate521.errors);
             errors = vErrors.length;
           }
         }
@@ -19530,7 +22951,7 @@ function validate365(
         for (const key7 in data20) {
           const _errs37 = errors;
           if (
-            !validate366(key7, {
+            !validate438(key7, {
               instancePath: instancePath + '/measures',
               parentData: data20,
               parentDataProperty: 'measures',
@@ -19538,7 +22959,7 @@ function validate365(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate366.errors);
+            vErrors = joined(vErrors, validate438.errors);
             errors = vErrors.length;
           }
           var valid11 = _errs37 === errors;
@@ -19559,7 +22980,7 @@ function validate365(
         }
         for (const key8 in data20) {
           if (
-            !validate468(data20[key8], {
+            !validate540(data20[key8], {
               instancePath: instancePath + '/measures/' + key8.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data20,
               parentDataProperty: key8,
@@ -19567,7 +22988,7 @@ function validate365(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate468.errors);
+            vErrors = joined(vErrors, validate540.errors);
             errors = vErrors.length;
           }
         }
@@ -19606,7 +23027,7 @@ function validate365(
         const len2 = data22.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate503(data22[i2], {
+            !validate575(data22[i2], {
               instancePath: instancePath + '/rules/' + i2,
               parentData: data22,
               parentDataProperty: i2,
@@ -19614,7 +23035,7 @@ function validate365(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate503.errors);
+            vErrors = joined(vErrors, validate575.errors);
             errors = vErrors.length;
           }
         }
@@ -19639,7 +23060,7 @@ function validate365(
         for (const key9 in data24) {
           const _errs45 = errors;
           if (
-            !validate366(key9, {
+            !validate438(key9, {
               instancePath: instancePath + '/exactly_one_of',
               parentData: data24,
               parentDataProperty: 'exactly_one_of',
@@ -19647,7 +23068,7 @@ function validate365(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate366.errors);
+            vErrors = joined(vErrors, validate438.errors);
             errors = vErrors.length;
           }
           var valid15 = _errs45 === errors;
@@ -19668,7 +23089,7 @@ function validate365(
         }
         for (const key10 in data24) {
           if (
-            !validate401(data24[key10], {
+            !validate473(data24[key10], {
               instancePath:
                 instancePath + '/exactly_one_of/' + key10.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data24,
@@ -19677,7 +23098,7 @@ function validate365(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate401.errors);
+            vErrors = joined(vErrors, validate473.errors);
             errors = vErrors.length;
           }
         }
@@ -19705,15 +23126,2437 @@ function validate365(
     }
     errors++;
   }
-  validate365.errors = vErrors;
+  validate437.errors = vErrors;
   return errors === 0;
 }
-validate365.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate437.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const set = validate102;
+export const record_entry = validate602;
+const schema150 = {
+  $schema: 'https://json-schema.org/draft/2020-12/schema',
+  $id: 'record_entry.schema.json',
+  type: 'object',
+  properties: {
+    record: { $ref: 'dictionary.schema.json#/$defs/name' },
+    entry: { type: 'integer', minimum: 1, maximum: 99999 },
+    before: { type: ['string', 'null'], pattern: '^sha256:[0-9a-f]{64}$' },
+    at: { $ref: '#/$defs/moment' },
+    approvers: { $ref: '#/$defs/approvers_entry' },
+    approved: { $ref: '#/$defs/approved_entry' },
+    in_force: { $ref: '#/$defs/in_force_entry' },
+    withdrawn: { $ref: '#/$defs/withdrawn_entry' },
+    signatures: { type: 'array', items: { $ref: '#/$defs/entry_signature' }, minItems: 1, maxItems: 50 },
+    digest: { $ref: 'edition.schema.json#/$defs/digest' },
+  },
+  required: ['record', 'entry', 'before', 'at', 'digest'],
+  additionalProperties: false,
+  $defs: {
+    moment: { type: 'string', maxLength: 40, pattern: '^[0-9]{4}-[0-9]{2}-[0-9]{2}T' },
+    minute: { type: 'string', minLength: 1, maxLength: 200 },
+    words: { type: 'string', minLength: 1, maxLength: 1000 },
+    approvers_entry: {
+      type: 'object',
+      properties: {
+        signing: { $ref: 'dictionary.schema.json#/$defs/yes' },
+        needs: {
+          type: 'array',
+          items: { $ref: 'approvers.schema.json#/$defs/need' },
+          minItems: 1,
+          maxItems: 20,
+        },
+        people: {
+          type: 'array',
+          items: { $ref: 'approvers.schema.json#/$defs/approver' },
+          minItems: 1,
+          maxItems: 200,
+        },
+        minute: { $ref: '#/$defs/minute' },
+        on: { $ref: 'edition.schema.json#/$defs/calendar_day' },
+        agreed_by: {
+          type: 'array',
+          items: { $ref: 'edition.schema.json#/$defs/person' },
+          minItems: 1,
+          maxItems: 50,
+        },
+      },
+      required: ['signing', 'needs', 'people', 'minute', 'on', 'agreed_by'],
+      additionalProperties: false,
+    },
+    approved_entry: {
+      type: 'object',
+      properties: {
+        edition: { type: 'integer', minimum: 1, maximum: 9999 },
+        digest: { $ref: 'edition.schema.json#/$defs/digest' },
+        seal: { $ref: 'edition.schema.json#/$defs/digest' },
+        by: { $ref: 'edition.schema.json#/$defs/person' },
+        role: { $ref: 'approvers.schema.json#/$defs/role' },
+        minute: { $ref: '#/$defs/minute' },
+        on: { $ref: 'edition.schema.json#/$defs/calendar_day' },
+      },
+      required: ['edition', 'digest', 'seal', 'by', 'role', 'minute', 'on'],
+      additionalProperties: false,
+    },
+    in_force_entry: {
+      type: 'object',
+      properties: {
+        edition: { type: 'integer', minimum: 1, maximum: 9999 },
+        digest: { $ref: 'edition.schema.json#/$defs/digest' },
+        seal: { $ref: 'edition.schema.json#/$defs/digest' },
+        from: { $ref: '#/$defs/moment' },
+        by: { $ref: 'edition.schema.json#/$defs/person' },
+        because: { $ref: '#/$defs/words' },
+      },
+      required: ['edition', 'digest', 'seal', 'from', 'by', 'because'],
+      additionalProperties: false,
+    },
+    withdrawn_entry: {
+      type: 'object',
+      properties: {
+        from: { $ref: '#/$defs/moment' },
+        by: { $ref: 'edition.schema.json#/$defs/person' },
+        because: { $ref: '#/$defs/words' },
+        instead: { $ref: '#/$defs/words' },
+      },
+      required: ['from', 'by', 'because', 'instead'],
+      additionalProperties: false,
+    },
+    entry_signature: {
+      type: 'object',
+      properties: {
+        by: { $ref: 'edition.schema.json#/$defs/person' },
+        jws: { type: 'string', maxLength: 400, pattern: '^[A-Za-z0-9_-]+[.][.][A-Za-z0-9_-]+$' },
+      },
+      required: ['by', 'jws'],
+      additionalProperties: false,
+    },
+  },
+};
 
-export const ward = validate530;
-const schema130 = {
+function validate603(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate603.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 60) {
+      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 60 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (!pattern3.test(data)) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/pattern',
+        keyword: 'pattern',
+        params: { pattern: '^[a-z][a-z0-9_]*$' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate603.errors = vErrors;
+  return errors === 0;
+}
+validate603.evaluated = { dynamicProps: false, dynamicItems: false };
+
+const schema152 = { type: 'string', maxLength: 40, pattern: '^[0-9]{4}-[0-9]{2}-[0-9]{2}T' };
+const pattern34 = new RegExp('^[0-9]{4}-[0-9]{2}-[0-9]{2}T', 'u');
+
+function validate605(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate605.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 40) {
+      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 40 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (!pattern34.test(data)) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/pattern',
+        keyword: 'pattern',
+        params: { pattern: '^[0-9]{4}-[0-9]{2}-[0-9]{2}T' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate605.errors = vErrors;
+  return errors === 0;
+}
+validate605.evaluated = { dynamicProps: false, dynamicItems: false };
+
+const schema153 = {
+  type: 'object',
+  properties: {
+    signing: { $ref: 'dictionary.schema.json#/$defs/yes' },
+    needs: { type: 'array', items: { $ref: 'approvers.schema.json#/$defs/need' }, minItems: 1, maxItems: 20 },
+    people: {
+      type: 'array',
+      items: { $ref: 'approvers.schema.json#/$defs/approver' },
+      minItems: 1,
+      maxItems: 200,
+    },
+    minute: { $ref: '#/$defs/minute' },
+    on: { $ref: 'edition.schema.json#/$defs/calendar_day' },
+    agreed_by: {
+      type: 'array',
+      items: { $ref: 'edition.schema.json#/$defs/person' },
+      minItems: 1,
+      maxItems: 50,
+    },
+  },
+  required: ['signing', 'needs', 'people', 'minute', 'on', 'agreed_by'],
+  additionalProperties: false,
+};
+
+function validate608(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate608.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data !== 'string' && typeof data !== 'boolean') {
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema24.type } };
+    if (vErrors === null) {
+      vErrors = [err0];
+    } else {
+      vErrors.push(err0);
+    }
+    errors++;
+  }
+  if (!(data === 'yes' || data === 'no' || data === true || data === false)) {
+    const err1 = {
+      instancePath,
+      schemaPath: '#/enum',
+      keyword: 'enum',
+      params: { allowedValues: schema24.enum },
+    };
+    if (vErrors === null) {
+      vErrors = [err1];
+    } else {
+      vErrors.push(err1);
+    }
+    errors++;
+  }
+  validate608.errors = vErrors;
+  return errors === 0;
+}
+validate608.evaluated = { dynamicProps: false, dynamicItems: false };
+
+function validate610(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate610.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.role === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'role' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.people === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'people' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'role' || key0 === 'people')) {
+        const err2 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+    if (data.role !== undefined) {
+      if (
+        !validate100(data.role, {
+          instancePath: instancePath + '/role',
+          parentData: data,
+          parentDataProperty: 'role',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate100.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.people !== undefined) {
+      let data1 = data.people;
+      if (!(typeof data1 == 'number' && !(data1 % 1) && !isNaN(data1) && isFinite(data1))) {
+        const err3 = {
+          instancePath: instancePath + '/people',
+          schemaPath: '#/properties/people/type',
+          keyword: 'type',
+          params: { type: 'integer' },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+      if (typeof data1 == 'number' && isFinite(data1)) {
+        if (data1 > 20 || isNaN(data1)) {
+          const err4 = {
+            instancePath: instancePath + '/people',
+            schemaPath: '#/properties/people/maximum',
+            keyword: 'maximum',
+            params: { comparison: '<=', limit: 20 },
+          };
+          if (vErrors === null) {
+            vErrors = [err4];
+          } else {
+            vErrors.push(err4);
+          }
+          errors++;
+        }
+        if (data1 < 1 || isNaN(data1)) {
+          const err5 = {
+            instancePath: instancePath + '/people',
+            schemaPath: '#/properties/people/minimum',
+            keyword: 'minimum',
+            params: { comparison: '>=', limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err5];
+          } else {
+            vErrors.push(err5);
+          }
+          errors++;
+        }
+      }
+    }
+  } else {
+    const err6 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err6];
+    } else {
+      vErrors.push(err6);
+    }
+    errors++;
+  }
+  validate610.errors = vErrors;
+  return errors === 0;
+}
+validate610.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+function validate613(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate613.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.name === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'name' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.roles === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'roles' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'name' || key0 === 'roles' || key0 === 'key')) {
+        const err2 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+    if (data.name !== undefined) {
+      if (
+        !validate282(data.name, {
+          instancePath: instancePath + '/name',
+          parentData: data,
+          parentDataProperty: 'name',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate282.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.roles !== undefined) {
+      let data1 = data.roles;
+      if (Array.isArray(data1)) {
+        if (data1.length > 10) {
+          const err3 = {
+            instancePath: instancePath + '/roles',
+            schemaPath: '#/properties/roles/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 10 },
+          };
+          if (vErrors === null) {
+            vErrors = [err3];
+          } else {
+            vErrors.push(err3);
+          }
+          errors++;
+        }
+        if (data1.length < 1) {
+          const err4 = {
+            instancePath: instancePath + '/roles',
+            schemaPath: '#/properties/roles/minItems',
+            keyword: 'minItems',
+            params: { limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err4];
+          } else {
+            vErrors.push(err4);
+          }
+          errors++;
+        }
+        const len0 = data1.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          if (
+            !validate100(data1[i0], {
+              instancePath: instancePath + '/roles/' + i0,
+              parentData: data1,
+              parentDataProperty: i0,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate100.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err5 = {
+          instancePath: instancePath + '/roles',
+          schemaPath: '#/properties/roles/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err5];
+        } else {
+          vErrors.push(err5);
+        }
+        errors++;
+      }
+    }
+    if (data.key !== undefined) {
+      if (
+        !validate285(data.key, {
+          instancePath: instancePath + '/key',
+          parentData: data,
+          parentDataProperty: 'key',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate285.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err6 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err6];
+    } else {
+      vErrors.push(err6);
+    }
+    errors++;
+  }
+  validate613.errors = vErrors;
+  return errors === 0;
+}
+validate613.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema157 = { type: 'string', minLength: 1, maxLength: 200 };
+
+function validate618(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate618.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 200) {
+      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 200 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (func1(data) < 1) {
+      const err1 = { instancePath, schemaPath: '#/minLength', keyword: 'minLength', params: { limit: 1 } };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate618.errors = vErrors;
+  return errors === 0;
+}
+validate618.evaluated = { dynamicProps: false, dynamicItems: false };
+
+function validate620(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate620.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (!pattern9.test(data)) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/pattern',
+        keyword: 'pattern',
+        params: { pattern: '^[0-9]{4}-[0-9]{2}-[0-9]{2}$' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+  } else {
+    const err1 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err1];
+    } else {
+      vErrors.push(err1);
+    }
+    errors++;
+  }
+  validate620.errors = vErrors;
+  return errors === 0;
+}
+validate620.evaluated = { dynamicProps: false, dynamicItems: false };
+
+function validate622(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate622.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 80) {
+      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 80 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (func1(data) < 1) {
+      const err1 = { instancePath, schemaPath: '#/minLength', keyword: 'minLength', params: { limit: 1 } };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate622.errors = vErrors;
+  return errors === 0;
+}
+validate622.evaluated = { dynamicProps: false, dynamicItems: false };
+
+function validate607(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate607.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.signing === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'signing' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.needs === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'needs' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    if (data.people === undefined) {
+      const err2 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'people' },
+      };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    if (data.minute === undefined) {
+      const err3 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'minute' },
+      };
+      if (vErrors === null) {
+        vErrors = [err3];
+      } else {
+        vErrors.push(err3);
+      }
+      errors++;
+    }
+    if (data.on === undefined) {
+      const err4 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'on' },
+      };
+      if (vErrors === null) {
+        vErrors = [err4];
+      } else {
+        vErrors.push(err4);
+      }
+      errors++;
+    }
+    if (data.agreed_by === undefined) {
+      const err5 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'agreed_by' },
+      };
+      if (vErrors === null) {
+        vErrors = [err5];
+      } else {
+        vErrors.push(err5);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(
+        key0 === 'signing' ||
+        key0 === 'needs' ||
+        key0 === 'people' ||
+        key0 === 'minute' ||
+        key0 === 'on' ||
+        key0 === 'agreed_by'
+      )) {
+        const err6 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err6];
+        } else {
+          vErrors.push(err6);
+        }
+        errors++;
+      }
+    }
+    if (data.signing !== undefined) {
+      if (
+        !validate608(data.signing, {
+          instancePath: instancePath + '/signing',
+          parentData: data,
+          parentDataProperty: 'signing',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate608.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.needs !== undefined) {
+      let data1 = data.needs;
+      if (Array.isArray(data1)) {
+        if (data1.length > 20) {
+          const err7 = {
+            instancePath: instancePath + '/needs',
+            schemaPath: '#/properties/needs/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 20 },
+          };
+          if (vErrors === null) {
+            vErrors = [err7];
+          } else {
+            vErrors.push(err7);
+          }
+          errors++;
+        }
+        if (data1.length < 1) {
+          const err8 = {
+            instancePath: instancePath + '/needs',
+            schemaPath: '#/properties/needs/minItems',
+            keyword: 'minItems',
+            params: { limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err8];
+          } else {
+            vErrors.push(err8);
+          }
+          errors++;
+        }
+        const len0 = data1.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          if (
+            !validate610(data1[i0], {
+              instancePath: instancePath + '/needs/' + i0,
+              parentData: data1,
+              parentDataProperty: i0,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate610.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err9 = {
+          instancePath: instancePath + '/needs',
+          schemaPath: '#/properties/needs/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err9];
+        } else {
+          vErrors.push(err9);
+        }
+        errors++;
+      }
+    }
+    if (data.people !== undefined) {
+      let data3 = data.people;
+      if (Array.isArray(data3)) {
+        if (data3.length > 200) {
+          const err10 = {
+            instancePath: instancePath + '/people',
+            schemaPath: '#/properties/people/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 200 },
+          };
+          if (vErrors === null) {
+            vErrors = [err10];
+          } else {
+            vErrors.push(err10);
+          }
+          errors++;
+        }
+        if (data3.length < 1) {
+          const err11 = {
+            instancePath: instancePath + '/people',
+            schemaPath: '#/properties/people/minItems',
+            keyword: 'minItems',
+            params: { limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err11];
+          } else {
+            vErrors.push(err11);
+          }
+          errors++;
+        }
+        const len1 = data3.length;
+        for (let i1 = 0; i1 < len1; i1++) {
+          if (
+            !validate613(data3[i1], {
+              instancePath: instancePath + '/people/' + i1,
+              parentData: data3,
+              parentDataProperty: i1,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate613.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err12 = {
+          instancePath: instancePath + '/people',
+          schemaPath: '#/properties/people/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err12];
+        } else {
+          vErrors.push(err12);
+        }
+        errors++;
+      }
+    }
+    if (data.minute !== undefined) {
+      if (
+        !validate618(data.minute, {
+          instancePath: instancePath + '/minute',
+          parentData: data,
+          parentDataProperty: 'minute',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate618.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.on !== undefined) {
+      if (
+        !validate620(data.on, {
+          instancePath: instancePath + '/on',
+          parentData: data,
+          parentDataProperty: 'on',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate620.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.agreed_by !== undefined) {
+      let data7 = data.agreed_by;
+      if (Array.isArray(data7)) {
+        if (data7.length > 50) {
+          const err13 = {
+            instancePath: instancePath + '/agreed_by',
+            schemaPath: '#/properties/agreed_by/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 50 },
+          };
+          if (vErrors === null) {
+            vErrors = [err13];
+          } else {
+            vErrors.push(err13);
+          }
+          errors++;
+        }
+        if (data7.length < 1) {
+          const err14 = {
+            instancePath: instancePath + '/agreed_by',
+            schemaPath: '#/properties/agreed_by/minItems',
+            keyword: 'minItems',
+            params: { limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err14];
+          } else {
+            vErrors.push(err14);
+          }
+          errors++;
+        }
+        const len2 = data7.length;
+        for (let i2 = 0; i2 < len2; i2++) {
+          if (
+            !validate622(data7[i2], {
+              instancePath: instancePath + '/agreed_by/' + i2,
+              parentData: data7,
+              parentDataProperty: i2,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate622.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err15 = {
+          instancePath: instancePath + '/agreed_by',
+          schemaPath: '#/properties/agreed_by/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err15];
+        } else {
+          vErrors.push(err15);
+        }
+        errors++;
+      }
+    }
+  } else {
+    const err16 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err16];
+    } else {
+      vErrors.push(err16);
+    }
+    errors++;
+  }
+  validate607.errors = vErrors;
+  return errors === 0;
+}
+validate607.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema160 = {
+  type: 'object',
+  properties: {
+    edition: { type: 'integer', minimum: 1, maximum: 9999 },
+    digest: { $ref: 'edition.schema.json#/$defs/digest' },
+    seal: { $ref: 'edition.schema.json#/$defs/digest' },
+    by: { $ref: 'edition.schema.json#/$defs/person' },
+    role: { $ref: 'approvers.schema.json#/$defs/role' },
+    minute: { $ref: '#/$defs/minute' },
+    on: { $ref: 'edition.schema.json#/$defs/calendar_day' },
+  },
+  required: ['edition', 'digest', 'seal', 'by', 'role', 'minute', 'on'],
+  additionalProperties: false,
+};
+
+function validate626(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate626.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (!pattern10.test(data)) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/pattern',
+        keyword: 'pattern',
+        params: { pattern: '^sha256:[0-9a-f]{64}$' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+  } else {
+    const err1 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err1];
+    } else {
+      vErrors.push(err1);
+    }
+    errors++;
+  }
+  validate626.errors = vErrors;
+  return errors === 0;
+}
+validate626.evaluated = { dynamicProps: false, dynamicItems: false };
+
+function validate630(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate630.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 80) {
+      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 80 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (func1(data) < 1) {
+      const err1 = { instancePath, schemaPath: '#/minLength', keyword: 'minLength', params: { limit: 1 } };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate630.errors = vErrors;
+  return errors === 0;
+}
+validate630.evaluated = { dynamicProps: false, dynamicItems: false };
+
+function validate625(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate625.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.edition === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'edition' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.digest === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'digest' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    if (data.seal === undefined) {
+      const err2 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'seal' },
+      };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    if (data.by === undefined) {
+      const err3 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'by' },
+      };
+      if (vErrors === null) {
+        vErrors = [err3];
+      } else {
+        vErrors.push(err3);
+      }
+      errors++;
+    }
+    if (data.role === undefined) {
+      const err4 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'role' },
+      };
+      if (vErrors === null) {
+        vErrors = [err4];
+      } else {
+        vErrors.push(err4);
+      }
+      errors++;
+    }
+    if (data.minute === undefined) {
+      const err5 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'minute' },
+      };
+      if (vErrors === null) {
+        vErrors = [err5];
+      } else {
+        vErrors.push(err5);
+      }
+      errors++;
+    }
+    if (data.on === undefined) {
+      const err6 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'on' },
+      };
+      if (vErrors === null) {
+        vErrors = [err6];
+      } else {
+        vErrors.push(err6);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(
+        key0 === 'edition' ||
+        key0 === 'digest' ||
+        key0 === 'seal' ||
+        key0 === 'by' ||
+        key0 === 'role' ||
+        key0 === 'minute' ||
+        key0 === 'on'
+      )) {
+        const err7 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err7];
+        } else {
+          vErrors.push(err7);
+        }
+        errors++;
+      }
+    }
+    if (data.edition !== undefined) {
+      let data0 = data.edition;
+      if (!(typeof data0 == 'number' && !(data0 % 1) && !isNaN(data0) && isFinite(data0))) {
+        const err8 = {
+          instancePath: instancePath + '/edition',
+          schemaPath: '#/properties/edition/type',
+          keyword: 'type',
+          params: { type: 'integer' },
+        };
+        if (vErrors === null) {
+          vErrors = [err8];
+        } else {
+          vErrors.push(err8);
+        }
+        errors++;
+      }
+      if (typeof data0 == 'number' && isFinite(data0)) {
+        if (data0 > 9999 || isNaN(data0)) {
+          const err9 = {
+            instancePath: instancePath + '/edition',
+            schemaPath: '#/properties/edition/maximum',
+            keyword: 'maximum',
+            params: { comparison: '<=', limit: 9999 },
+          };
+          if (vErrors === null) {
+            vErrors = [err9];
+          } else {
+            vErrors.push(err9);
+          }
+          errors++;
+        }
+        if (data0 < 1 || isNaN(data0)) {
+          const err10 = {
+            instancePath: instancePath + '/edition',
+            schemaPath: '#/properties/edition/minimum',
+            keyword: 'minimum',
+            params: { comparison: '>=', limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err10];
+          } else {
+            vErrors.push(err10);
+          }
+          errors++;
+        }
+      }
+    }
+    if (data.digest !== undefined) {
+      if (
+        !validate626(data.digest, {
+          instancePath: instancePath + '/digest',
+          parentData: data,
+          parentDataProperty: 'digest',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate626.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.seal !== undefined) {
+      if (
+        !validate626(data.seal, {
+          instancePath: instancePath + '/seal',
+          parentData: data,
+          parentDataProperty: 'seal',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate626.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.by !== undefined) {
+      if (
+        !validate622(data.by, {
+          instancePath: instancePath + '/by',
+          parentData: data,
+          parentDataProperty: 'by',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate622.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.role !== undefined) {
+      if (
+        !validate630(data.role, {
+          instancePath: instancePath + '/role',
+          parentData: data,
+          parentDataProperty: 'role',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate630.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.minute !== undefined) {
+      if (
+        !validate618(data.minute, {
+          instancePath: instancePath + '/minute',
+          parentData: data,
+          parentDataProperty: 'minute',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate618.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.on !== undefined) {
+      if (
+        !validate620(data.on, {
+          instancePath: instancePath + '/on',
+          parentData: data,
+          parentDataProperty: 'on',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate620.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err11 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err11];
+    } else {
+      vErrors.push(err11);
+    }
+    errors++;
+  }
+  validate625.errors = vErrors;
+  return errors === 0;
+}
+validate625.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema163 = {
+  type: 'object',
+  properties: {
+    edition: { type: 'integer', minimum: 1, maximum: 9999 },
+    digest: { $ref: 'edition.schema.json#/$defs/digest' },
+    seal: { $ref: 'edition.schema.json#/$defs/digest' },
+    from: { $ref: '#/$defs/moment' },
+    by: { $ref: 'edition.schema.json#/$defs/person' },
+    because: { $ref: '#/$defs/words' },
+  },
+  required: ['edition', 'digest', 'seal', 'from', 'by', 'because'],
+  additionalProperties: false,
+};
+const schema164 = { type: 'string', minLength: 1, maxLength: 1000 };
+
+function validate640(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate640.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 1000) {
+      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 1000 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (func1(data) < 1) {
+      const err1 = { instancePath, schemaPath: '#/minLength', keyword: 'minLength', params: { limit: 1 } };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate640.errors = vErrors;
+  return errors === 0;
+}
+validate640.evaluated = { dynamicProps: false, dynamicItems: false };
+
+function validate635(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate635.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.edition === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'edition' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.digest === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'digest' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    if (data.seal === undefined) {
+      const err2 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'seal' },
+      };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    if (data.from === undefined) {
+      const err3 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'from' },
+      };
+      if (vErrors === null) {
+        vErrors = [err3];
+      } else {
+        vErrors.push(err3);
+      }
+      errors++;
+    }
+    if (data.by === undefined) {
+      const err4 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'by' },
+      };
+      if (vErrors === null) {
+        vErrors = [err4];
+      } else {
+        vErrors.push(err4);
+      }
+      errors++;
+    }
+    if (data.because === undefined) {
+      const err5 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'because' },
+      };
+      if (vErrors === null) {
+        vErrors = [err5];
+      } else {
+        vErrors.push(err5);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(
+        key0 === 'edition' ||
+        key0 === 'digest' ||
+        key0 === 'seal' ||
+        key0 === 'from' ||
+        key0 === 'by' ||
+        key0 === 'because'
+      )) {
+        const err6 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err6];
+        } else {
+          vErrors.push(err6);
+        }
+        errors++;
+      }
+    }
+    if (data.edition !== undefined) {
+      let data0 = data.edition;
+      if (!(typeof data0 == 'number' && !(data0 % 1) && !isNaN(data0) && isFinite(data0))) {
+        const err7 = {
+          instancePath: instancePath + '/edition',
+          schemaPath: '#/properties/edition/type',
+          keyword: 'type',
+          params: { type: 'integer' },
+        };
+        if (vErrors === null) {
+          vErrors = [err7];
+        } else {
+          vErrors.push(err7);
+        }
+        errors++;
+      }
+      if (typeof data0 == 'number' && isFinite(data0)) {
+        if (data0 > 9999 || isNaN(data0)) {
+          const err8 = {
+            instancePath: instancePath + '/edition',
+            schemaPath: '#/properties/edition/maximum',
+            keyword: 'maximum',
+            params: { comparison: '<=', limit: 9999 },
+          };
+          if (vErrors === null) {
+            vErrors = [err8];
+          } else {
+            vErrors.push(err8);
+          }
+          errors++;
+        }
+        if (data0 < 1 || isNaN(data0)) {
+          const err9 = {
+            instancePath: instancePath + '/edition',
+            schemaPath: '#/properties/edition/minimum',
+            keyword: 'minimum',
+            params: { comparison: '>=', limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err9];
+          } else {
+            vErrors.push(err9);
+          }
+          errors++;
+        }
+      }
+    }
+    if (data.digest !== undefined) {
+      if (
+        !validate626(data.digest, {
+          instancePath: instancePath + '/digest',
+          parentData: data,
+          parentDataProperty: 'digest',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate626.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.seal !== undefined) {
+      if (
+        !validate626(data.seal, {
+          instancePath: instancePath + '/seal',
+          parentData: data,
+          parentDataProperty: 'seal',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate626.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.from !== undefined) {
+      if (
+        !validate605(data.from, {
+          instancePath: instancePath + '/from',
+          parentData: data,
+          parentDataProperty: 'from',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate605.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.by !== undefined) {
+      if (
+        !validate622(data.by, {
+          instancePath: instancePath + '/by',
+          parentData: data,
+          parentDataProperty: 'by',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate622.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.because !== undefined) {
+      if (
+        !validate640(data.because, {
+          instancePath: instancePath + '/because',
+          parentData: data,
+          parentDataProperty: 'because',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate640.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err10 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err10];
+    } else {
+      vErrors.push(err10);
+    }
+    errors++;
+  }
+  validate635.errors = vErrors;
+  return errors === 0;
+}
+validate635.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema165 = {
+  type: 'object',
+  properties: {
+    from: { $ref: '#/$defs/moment' },
+    by: { $ref: 'edition.schema.json#/$defs/person' },
+    because: { $ref: '#/$defs/words' },
+    instead: { $ref: '#/$defs/words' },
+  },
+  required: ['from', 'by', 'because', 'instead'],
+  additionalProperties: false,
+};
+
+function validate643(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate643.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.from === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'from' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.by === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'by' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    if (data.because === undefined) {
+      const err2 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'because' },
+      };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    if (data.instead === undefined) {
+      const err3 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'instead' },
+      };
+      if (vErrors === null) {
+        vErrors = [err3];
+      } else {
+        vErrors.push(err3);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'from' || key0 === 'by' || key0 === 'because' || key0 === 'instead')) {
+        const err4 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err4];
+        } else {
+          vErrors.push(err4);
+        }
+        errors++;
+      }
+    }
+    if (data.from !== undefined) {
+      if (
+        !validate605(data.from, {
+          instancePath: instancePath + '/from',
+          parentData: data,
+          parentDataProperty: 'from',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate605.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.by !== undefined) {
+      if (
+        !validate622(data.by, {
+          instancePath: instancePath + '/by',
+          parentData: data,
+          parentDataProperty: 'by',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate622.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.because !== undefined) {
+      if (
+        !validate640(data.because, {
+          instancePath: instancePath + '/because',
+          parentData: data,
+          parentDataProperty: 'because',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate640.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.instead !== undefined) {
+      if (
+        !validate640(data.instead, {
+          instancePath: instancePath + '/instead',
+          parentData: data,
+          parentDataProperty: 'instead',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate640.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err5 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err5];
+    } else {
+      vErrors.push(err5);
+    }
+    errors++;
+  }
+  validate643.errors = vErrors;
+  return errors === 0;
+}
+validate643.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema166 = {
+  type: 'object',
+  properties: {
+    by: { $ref: 'edition.schema.json#/$defs/person' },
+    jws: { type: 'string', maxLength: 400, pattern: '^[A-Za-z0-9_-]+[.][.][A-Za-z0-9_-]+$' },
+  },
+  required: ['by', 'jws'],
+  additionalProperties: false,
+};
+const pattern37 = new RegExp('^[A-Za-z0-9_-]+[.][.][A-Za-z0-9_-]+$', 'u');
+
+function validate649(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate649.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.by === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'by' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.jws === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'jws' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'by' || key0 === 'jws')) {
+        const err2 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+    if (data.by !== undefined) {
+      if (
+        !validate622(data.by, {
+          instancePath: instancePath + '/by',
+          parentData: data,
+          parentDataProperty: 'by',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate622.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.jws !== undefined) {
+      let data1 = data.jws;
+      if (typeof data1 === 'string') {
+        if (func1(data1) > 400) {
+          const err3 = {
+            instancePath: instancePath + '/jws',
+            schemaPath: '#/properties/jws/maxLength',
+            keyword: 'maxLength',
+            params: { limit: 400 },
+          };
+          if (vErrors === null) {
+            vErrors = [err3];
+          } else {
+            vErrors.push(err3);
+          }
+          errors++;
+        }
+        if (!pattern37.test(data1)) {
+          const err4 = {
+            instancePath: instancePath + '/jws',
+            schemaPath: '#/properties/jws/pattern',
+            keyword: 'pattern',
+            params: { pattern: '^[A-Za-z0-9_-]+[.][.][A-Za-z0-9_-]+$' },
+          };
+          if (vErrors === null) {
+            vErrors = [err4];
+          } else {
+            vErrors.push(err4);
+          }
+          errors++;
+        }
+      } else {
+        const err5 = {
+          instancePath: instancePath + '/jws',
+          schemaPath: '#/properties/jws/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err5];
+        } else {
+          vErrors.push(err5);
+        }
+        errors++;
+      }
+    }
+  } else {
+    const err6 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err6];
+    } else {
+      vErrors.push(err6);
+    }
+    errors++;
+  }
+  validate649.errors = vErrors;
+  return errors === 0;
+}
+validate649.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+function validate602(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  /*# sourceURL="record_entry.schema.json" */ let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate602.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.record === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'record' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.entry === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'entry' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    if (data.before === undefined) {
+      const err2 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'before' },
+      };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    if (data.at === undefined) {
+      const err3 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'at' },
+      };
+      if (vErrors === null) {
+        vErrors = [err3];
+      } else {
+        vErrors.push(err3);
+      }
+      errors++;
+    }
+    if (data.digest === undefined) {
+      const err4 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'digest' },
+      };
+      if (vErrors === null) {
+        vErrors = [err4];
+      } else {
+        vErrors.push(err4);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!func5.call(schema150.properties, key0)) {
+        const err5 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err5];
+        } else {
+          vErrors.push(err5);
+        }
+        errors++;
+      }
+    }
+    if (data.record !== undefined) {
+      if (
+        !validate603(data.record, {
+          instancePath: instancePath + '/record',
+          parentData: data,
+          parentDataProperty: 'record',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate603.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.entry !== undefined) {
+      let data1 = data.entry;
+      if (!(typeof data1 == 'number' && !(data1 % 1) && !isNaN(data1) && isFinite(data1))) {
+        const err6 = {
+          instancePath: instancePath + '/entry',
+          schemaPath: '#/properties/entry/type',
+          keyword: 'type',
+          params: { type: 'integer' },
+        };
+        if (vErrors === null) {
+          vErrors = [err6];
+        } else {
+          vErrors.push(err6);
+        }
+        errors++;
+      }
+      if (typeof data1 == 'number' && isFinite(data1)) {
+        if (data1 > 99999 || isNaN(data1)) {
+          const err7 = {
+            instancePath: instancePath + '/entry',
+            schemaPath: '#/properties/entry/maximum',
+            keyword: 'maximum',
+            params: { comparison: '<=', limit: 99999 },
+          };
+          if (vErrors === null) {
+            vErrors = [err7];
+          } else {
+            vErrors.push(err7);
+          }
+          errors++;
+        }
+        if (data1 < 1 || isNaN(data1)) {
+          const err8 = {
+            instancePath: instancePath + '/entry',
+            schemaPath: '#/properties/entry/minimum',
+            keyword: 'minimum',
+            params: { comparison: '>=', limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err8];
+          } else {
+            vErrors.push(err8);
+          }
+          errors++;
+        }
+      }
+    }
+    if (data.before !== undefined) {
+      let data2 = data.before;
+      if (typeof data2 !== 'string' && data2 !== null) {
+        const err9 = {
+          instancePath: instancePath + '/before',
+          schemaPath: '#/properties/before/type',
+          keyword: 'type',
+          params: { type: schema150.properties.before.type },
+        };
+        if (vErrors === null) {
+          vErrors = [err9];
+        } else {
+          vErrors.push(err9);
+        }
+        errors++;
+      }
+      if (typeof data2 === 'string') {
+        if (!pattern10.test(data2)) {
+          const err10 = {
+            instancePath: instancePath + '/before',
+            schemaPath: '#/properties/before/pattern',
+            keyword: 'pattern',
+            params: { pattern: '^sha256:[0-9a-f]{64}$' },
+          };
+          if (vErrors === null) {
+            vErrors = [err10];
+          } else {
+            vErrors.push(err10);
+          }
+          errors++;
+        }
+      }
+    }
+    if (data.at !== undefined) {
+      if (
+        !validate605(data.at, {
+          instancePath: instancePath + '/at',
+          parentData: data,
+          parentDataProperty: 'at',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate605.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.approvers !== undefined) {
+      if (
+        !validate607(data.approvers, {
+          instancePath: instancePath + '/approvers',
+          parentData: data,
+          parentDataProperty: 'approvers',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate607.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.approved !== undefined) {
+      if (
+        !validate625(data.approved, {
+          instancePath: instancePath + '/approved',
+          parentData: data,
+          parentDataProperty: 'approved',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate625.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.in_force !== undefined) {
+      if (
+        !validate635(data.in_force, {
+          instancePath: instancePath + '/in_force',
+          parentData: data,
+          parentDataProperty: 'in_force',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate635.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.withdrawn !== undefined) {
+      if (
+        !validate643(data.withdrawn, {
+          instancePath: instancePath + '/withdrawn',
+          parentData: data,
+          parentDataProperty: 'withdrawn',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate643.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.signatures !== undefined) {
+      let data8 = data.signatures;
+      if (Array.isArray(data8)) {
+        if (data8.length > 50) {
+          const err11 = {
+            instancePath: instancePath + '/signatures',
+            schemaPath: '#/properties/signatures/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 50 },
+          };
+          if (vErrors === null) {
+            vErrors = [err11];
+          } else {
+            vErrors.push(err11);
+          }
+          errors++;
+        }
+        if (data8.length < 1) {
+          const err12 = {
+            instancePath: instancePath + '/signatures',
+            schemaPath: '#/properties/signatures/minItems',
+            keyword: 'minItems',
+            params: { limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err12];
+          } else {
+            vErrors.push(err12);
+          }
+          errors++;
+        }
+        const len0 = data8.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          if (
+            !validate649(data8[i0], {
+              instancePath: instancePath + '/signatures/' + i0,
+              parentData: data8,
+              parentDataProperty: i0,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate649.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err13 = {
+          instancePath: instancePath + '/signatures',
+          schemaPath: '#/properties/signatures/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err13];
+        } else {
+          vErrors.push(err13);
+        }
+        errors++;
+      }
+    }
+    if (data.digest !== undefined) {
+      if (
+        !validate626(data.digest, {
+          instancePath: instancePath + '/digest',
+          parentData: data,
+          parentDataProperty: 'digest',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate626.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err14 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err14];
+    } else {
+      vErrors.push(err14);
+    }
+    errors++;
+  }
+  validate602.errors = vErrors;
+  return errors === 0;
+}
+validate602.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+export const set = validate296;
+
+export const ward = validate653;
+const schema167 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ward.schema.json',
   type: 'object',
@@ -19787,13 +25630,13 @@ const schema130 = {
   },
 };
 
-function validate531(
+function validate654(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate531.evaluated;
+  const evaluated0 = validate654.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19833,18 +25676,18 @@ function validate531(
     }
     errors++;
   }
-  validate531.errors = vErrors;
+  validate654.errors = vErrors;
   return errors === 0;
 }
-validate531.evaluated = { dynamicProps: false, dynamicItems: false };
+validate654.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate533(
+function validate656(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate533.evaluated;
+  const evaluated0 = validate656.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19879,18 +25722,18 @@ function validate533(
     }
     errors++;
   }
-  validate533.errors = vErrors;
+  validate656.errors = vErrors;
   return errors === 0;
 }
-validate533.evaluated = { dynamicProps: false, dynamicItems: false };
+validate656.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate539(
+function validate662(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate539.evaluated;
+  const evaluated0 = validate662.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20011,12 +25854,12 @@ function validate539(
     }
     errors++;
   }
-  validate539.errors = vErrors;
+  validate662.errors = vErrors;
   return errors === 0;
 }
-validate539.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate662.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema134 = {
+const schema171 = {
   type: 'object',
   properties: {
     protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -20027,13 +25870,13 @@ const schema134 = {
   additionalProperties: false,
 };
 
-function validate545(
+function validate668(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate545.evaluated;
+  const evaluated0 = validate668.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20078,7 +25921,7 @@ function validate545(
         key0 === 'rule'
       )) {
         if (
-          !validate389(data[key0], {
+          !validate461(data[key0], {
             instancePath: instancePath + '/' + key0.replace(/~/g, '~0').replace(/\//g, '~1'),
             parentData: data,
             parentDataProperty: key0,
@@ -20086,14 +25929,14 @@ function validate545(
             dynamicAnchors,
           })
         ) {
-          vErrors = joined(vErrors, validate389.errors);
+          vErrors = joined(vErrors, validate461.errors);
           errors = vErrors.length;
         }
       }
     }
     if (data.all !== undefined) {
       if (
-        !validate401(data.all, {
+        !validate473(data.all, {
           instancePath: instancePath + '/all',
           parentData: data,
           parentDataProperty: 'all',
@@ -20101,13 +25944,13 @@ function validate545(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate401.errors);
+        vErrors = joined(vErrors, validate473.errors);
         errors = vErrors.length;
       }
     }
     if (data.any !== undefined) {
       if (
-        !validate401(data.any, {
+        !validate473(data.any, {
           instancePath: instancePath + '/any',
           parentData: data,
           parentDataProperty: 'any',
@@ -20115,13 +25958,13 @@ function validate545(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate401.errors);
+        vErrors = joined(vErrors, validate473.errors);
         errors = vErrors.length;
       }
     }
     if (data.none !== undefined) {
       if (
-        !validate401(data.none, {
+        !validate473(data.none, {
           instancePath: instancePath + '/none',
           parentData: data,
           parentDataProperty: 'none',
@@ -20129,13 +25972,13 @@ function validate545(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate401.errors);
+        vErrors = joined(vErrors, validate473.errors);
         errors = vErrors.length;
       }
     }
     if (data.at_least_of !== undefined) {
       if (
-        !validate405(data.at_least_of, {
+        !validate477(data.at_least_of, {
           instancePath: instancePath + '/at_least_of',
           parentData: data,
           parentDataProperty: 'at_least_of',
@@ -20143,13 +25986,13 @@ function validate545(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate405.errors);
+        vErrors = joined(vErrors, validate477.errors);
         errors = vErrors.length;
       }
     }
     if (data.rule !== undefined) {
       if (
-        !validate366(data.rule, {
+        !validate438(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -20157,7 +26000,7 @@ function validate545(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate366.errors);
+        vErrors = joined(vErrors, validate438.errors);
         errors = vErrors.length;
       }
     }
@@ -20170,18 +26013,18 @@ function validate545(
     }
     errors++;
   }
-  validate545.errors = vErrors;
+  validate668.errors = vErrors;
   return errors === 0;
 }
-validate545.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate668.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate543(
+function validate666(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate543.evaluated;
+  const evaluated0 = validate666.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20235,7 +26078,7 @@ function validate543(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate531(data.protocol, {
+        !validate654(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -20243,7 +26086,7 @@ function validate543(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate531.errors);
+        vErrors = joined(vErrors, validate654.errors);
         errors = vErrors.length;
       }
     }
@@ -20296,7 +26139,7 @@ function validate543(
     }
     if (data.when !== undefined) {
       if (
-        !validate545(data.when, {
+        !validate668(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -20304,7 +26147,7 @@ function validate543(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate545.errors);
+        vErrors = joined(vErrors, validate668.errors);
         errors = vErrors.length;
       }
     }
@@ -20317,12 +26160,12 @@ function validate543(
     }
     errors++;
   }
-  validate543.errors = vErrors;
+  validate666.errors = vErrors;
   return errors === 0;
 }
-validate543.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate666.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema136 = {
+const schema173 = {
   type: 'object',
   properties: {
     says: { $ref: 'dictionary.schema.json#/$defs/text' },
@@ -20336,7 +26179,7 @@ const schema136 = {
   required: ['says', 'levels', 'source'],
   additionalProperties: false,
 };
-const schema137 = {
+const schema174 = {
   type: 'object',
   properties: {
     says: { $ref: 'dictionary.schema.json#/$defs/text' },
@@ -20349,13 +26192,13 @@ const schema137 = {
   minProperties: 1,
 };
 
-function validate560(
+function validate683(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate560.evaluated;
+  const evaluated0 = validate683.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20395,7 +26238,7 @@ function validate560(
     }
     if (data.who !== undefined) {
       if (
-        !validate168(data.who, {
+        !validate362(data.who, {
           instancePath: instancePath + '/who',
           parentData: data,
           parentDataProperty: 'who',
@@ -20403,13 +26246,13 @@ function validate560(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate168.errors);
+        vErrors = joined(vErrors, validate362.errors);
         errors = vErrors.length;
       }
     }
     if (data.from !== undefined) {
       if (
-        !validate177(data.from, {
+        !validate371(data.from, {
           instancePath: instancePath + '/from',
           parentData: data,
           parentDataProperty: 'from',
@@ -20417,13 +26260,13 @@ function validate560(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate177.errors);
+        vErrors = joined(vErrors, validate371.errors);
         errors = vErrors.length;
       }
     }
     if (data.to !== undefined) {
       if (
-        !validate177(data.to, {
+        !validate371(data.to, {
           instancePath: instancePath + '/to',
           parentData: data,
           parentDataProperty: 'to',
@@ -20431,7 +26274,7 @@ function validate560(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate177.errors);
+        vErrors = joined(vErrors, validate371.errors);
         errors = vErrors.length;
       }
     }
@@ -20444,18 +26287,18 @@ function validate560(
     }
     errors++;
   }
-  validate560.errors = vErrors;
+  validate683.errors = vErrors;
   return errors === 0;
 }
-validate560.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate683.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate565(
+function validate688(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate565.evaluated;
+  const evaluated0 = validate688.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20495,18 +26338,18 @@ function validate565(
     }
     errors++;
   }
-  validate565.errors = vErrors;
+  validate688.errors = vErrors;
   return errors === 0;
 }
-validate565.evaluated = { dynamicProps: false, dynamicItems: false };
+validate688.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate568(
+function validate691(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate568.evaluated;
+  const evaluated0 = validate691.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20560,7 +26403,7 @@ function validate568(
     }
     if (data.after !== undefined) {
       if (
-        !validate181(data.after, {
+        !validate375(data.after, {
           instancePath: instancePath + '/after',
           parentData: data,
           parentDataProperty: 'after',
@@ -20568,13 +26411,13 @@ function validate568(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate181.errors);
+        vErrors = joined(vErrors, validate375.errors);
         errors = vErrors.length;
       }
     }
     if (data.tell !== undefined) {
       if (
-        !validate168(data.tell, {
+        !validate362(data.tell, {
           instancePath: instancePath + '/tell',
           parentData: data,
           parentDataProperty: 'tell',
@@ -20582,7 +26425,7 @@ function validate568(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate168.errors);
+        vErrors = joined(vErrors, validate362.errors);
         errors = vErrors.length;
       }
     }
@@ -20595,18 +26438,18 @@ function validate568(
     }
     errors++;
   }
-  validate568.errors = vErrors;
+  validate691.errors = vErrors;
   return errors === 0;
 }
-validate568.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate691.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate558(
+function validate681(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate558.evaluated;
+  const evaluated0 = validate681.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20652,7 +26495,7 @@ function validate558(
     }
     if (data.says !== undefined) {
       if (
-        !validate533(data.says, {
+        !validate656(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -20660,7 +26503,7 @@ function validate558(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate533.errors);
+        vErrors = joined(vErrors, validate656.errors);
         errors = vErrors.length;
       }
     }
@@ -20698,7 +26541,7 @@ function validate558(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate560(data1[i0], {
+            !validate683(data1[i0], {
               instancePath: instancePath + '/tell/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -20706,7 +26549,7 @@ function validate558(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate560.errors);
+            vErrors = joined(vErrors, validate683.errors);
             errors = vErrors.length;
           }
         }
@@ -20727,7 +26570,7 @@ function validate558(
     }
     if (data.respond !== undefined) {
       if (
-        !validate565(data.respond, {
+        !validate688(data.respond, {
           instancePath: instancePath + '/respond',
           parentData: data,
           parentDataProperty: 'respond',
@@ -20735,13 +26578,13 @@ function validate558(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate565.errors);
+        vErrors = joined(vErrors, validate688.errors);
         errors = vErrors.length;
       }
     }
     if (data.reassess !== undefined) {
       if (
-        !validate565(data.reassess, {
+        !validate688(data.reassess, {
           instancePath: instancePath + '/reassess',
           parentData: data,
           parentDataProperty: 'reassess',
@@ -20749,13 +26592,13 @@ function validate558(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate565.errors);
+        vErrors = joined(vErrors, validate688.errors);
         errors = vErrors.length;
       }
     }
     if (data.if_no_answer !== undefined) {
       if (
-        !validate568(data.if_no_answer, {
+        !validate691(data.if_no_answer, {
           instancePath: instancePath + '/if_no_answer',
           parentData: data,
           parentDataProperty: 'if_no_answer',
@@ -20763,7 +26606,7 @@ function validate558(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate568.errors);
+        vErrors = joined(vErrors, validate691.errors);
         errors = vErrors.length;
       }
     }
@@ -20776,18 +26619,18 @@ function validate558(
     }
     errors++;
   }
-  validate558.errors = vErrors;
+  validate681.errors = vErrors;
   return errors === 0;
 }
-validate558.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate681.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate555(
+function validate678(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate555.evaluated;
+  const evaluated0 = validate678.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20855,7 +26698,7 @@ function validate555(
     }
     if (data.says !== undefined) {
       if (
-        !validate533(data.says, {
+        !validate656(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -20863,7 +26706,7 @@ function validate555(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate533.errors);
+        vErrors = joined(vErrors, validate656.errors);
         errors = vErrors.length;
       }
     }
@@ -20873,7 +26716,7 @@ function validate555(
         for (const key1 in data1) {
           const _errs5 = errors;
           if (
-            !validate531(key1, {
+            !validate654(key1, {
               instancePath: instancePath + '/levels',
               parentData: data1,
               parentDataProperty: 'levels',
@@ -20881,7 +26724,7 @@ function validate555(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate531.errors);
+            vErrors = joined(vErrors, validate654.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs5 === errors;
@@ -20902,7 +26745,7 @@ function validate555(
         }
         for (const key2 in data1) {
           if (
-            !validate558(data1[key2], {
+            !validate681(data1[key2], {
               instancePath: instancePath + '/levels/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data1,
               parentDataProperty: key2,
@@ -20910,7 +26753,7 @@ function validate555(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate558.errors);
+            vErrors = joined(vErrors, validate681.errors);
             errors = vErrors.length;
           }
         }
@@ -20949,7 +26792,7 @@ function validate555(
         const len0 = data3.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate531(data3[i0], {
+            !validate654(data3[i0], {
               instancePath: instancePath + '/source/' + i0,
               parentData: data3,
               parentDataProperty: i0,
@@ -20957,7 +26800,7 @@ function validate555(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate531.errors);
+            vErrors = joined(vErrors, validate654.errors);
             errors = vErrors.length;
           }
         }
@@ -20985,25 +26828,25 @@ function validate555(
     }
     errors++;
   }
-  validate555.errors = vErrors;
+  validate678.errors = vErrors;
   return errors === 0;
 }
-validate555.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate678.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema141 = {
+const schema178 = {
   type: 'array',
   items: { $ref: 'dictionary.schema.json#/$defs/name' },
   minItems: 2,
   maxItems: 2,
 };
 
-function validate575(
+function validate698(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate575.evaluated;
+  const evaluated0 = validate698.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21032,7 +26875,7 @@ function validate575(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate531(data[i0], {
+        !validate654(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -21040,7 +26883,7 @@ function validate575(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate531.errors);
+        vErrors = joined(vErrors, validate654.errors);
         errors = vErrors.length;
       }
     }
@@ -21053,18 +26896,18 @@ function validate575(
     }
     errors++;
   }
-  validate575.errors = vErrors;
+  validate698.errors = vErrors;
   return errors === 0;
 }
-validate575.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate698.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate530(
+function validate653(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ward.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate530.evaluated;
+  const evaluated0 = validate653.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21143,7 +26986,7 @@ function validate530(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema130.properties, key0)) {
+      if (!func5.call(schema167.properties, key0)) {
         const err5 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -21160,7 +27003,7 @@ function validate530(
     }
     if (data.ward !== undefined) {
       if (
-        !validate531(data.ward, {
+        !validate654(data.ward, {
           instancePath: instancePath + '/ward',
           parentData: data,
           parentDataProperty: 'ward',
@@ -21168,7 +27011,7 @@ function validate530(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate531.errors);
+        vErrors = joined(vErrors, validate654.errors);
         errors = vErrors.length;
       }
     }
@@ -21221,7 +27064,7 @@ function validate530(
     }
     if (data.title !== undefined) {
       if (
-        !validate533(data.title, {
+        !validate656(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -21229,13 +27072,13 @@ function validate530(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate533.errors);
+        vErrors = joined(vErrors, validate656.errors);
         errors = vErrors.length;
       }
     }
     if (data.about !== undefined) {
       if (
-        !validate533(data.about, {
+        !validate656(data.about, {
           instancePath: instancePath + '/about',
           parentData: data,
           parentDataProperty: 'about',
@@ -21243,13 +27086,13 @@ function validate530(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate533.errors);
+        vErrors = joined(vErrors, validate656.errors);
         errors = vErrors.length;
       }
     }
     if (data.ladder !== undefined) {
       if (
-        !validate531(data.ladder, {
+        !validate654(data.ladder, {
           instancePath: instancePath + '/ladder',
           parentData: data,
           parentDataProperty: 'ladder',
@@ -21257,7 +27100,7 @@ function validate530(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate531.errors);
+        vErrors = joined(vErrors, validate654.errors);
         errors = vErrors.length;
       }
     }
@@ -21310,7 +27153,7 @@ function validate530(
     if (data.review_by !== undefined) {
       let data6 = data.review_by;
       if (typeof data6 === 'string') {
-        if (!pattern23.test(data6)) {
+        if (!pattern9.test(data6)) {
           const err12 = {
             instancePath: instancePath + '/review_by',
             schemaPath: '#/properties/review_by/pattern',
@@ -21373,7 +27216,7 @@ function validate530(
         const len0 = data7.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate533(data7[i0], {
+            !validate656(data7[i0], {
               instancePath: instancePath + '/owners/' + i0,
               parentData: data7,
               parentDataProperty: i0,
@@ -21381,7 +27224,7 @@ function validate530(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate533.errors);
+            vErrors = joined(vErrors, validate656.errors);
             errors = vErrors.length;
           }
         }
@@ -21406,7 +27249,7 @@ function validate530(
         for (const key1 in data9) {
           const _errs17 = errors;
           if (
-            !validate531(key1, {
+            !validate654(key1, {
               instancePath: instancePath + '/sources',
               parentData: data9,
               parentDataProperty: 'sources',
@@ -21414,7 +27257,7 @@ function validate530(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate531.errors);
+            vErrors = joined(vErrors, validate654.errors);
             errors = vErrors.length;
           }
           var valid3 = _errs17 === errors;
@@ -21435,7 +27278,7 @@ function validate530(
         }
         for (const key2 in data9) {
           if (
-            !validate539(data9[key2], {
+            !validate662(data9[key2], {
               instancePath: instancePath + '/sources/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data9,
               parentDataProperty: key2,
@@ -21443,7 +27286,7 @@ function validate530(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate539.errors);
+            vErrors = joined(vErrors, validate662.errors);
             errors = vErrors.length;
           }
         }
@@ -21496,7 +27339,7 @@ function validate530(
         const len1 = data11.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate543(data11[i1], {
+            !validate666(data11[i1], {
               instancePath: instancePath + '/reads_with/' + i1,
               parentData: data11,
               parentDataProperty: i1,
@@ -21504,7 +27347,7 @@ function validate530(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate543.errors);
+            vErrors = joined(vErrors, validate666.errors);
             errors = vErrors.length;
           }
         }
@@ -21529,7 +27372,7 @@ function validate530(
         for (const key3 in data13) {
           const _errs25 = errors;
           if (
-            !validate531(key3, {
+            !validate654(key3, {
               instancePath: instancePath + '/plans',
               parentData: data13,
               parentDataProperty: 'plans',
@@ -21537,7 +27380,7 @@ function validate530(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate531.errors);
+            vErrors = joined(vErrors, validate654.errors);
             errors = vErrors.length;
           }
           var valid7 = _errs25 === errors;
@@ -21558,7 +27401,7 @@ function validate530(
         }
         for (const key4 in data13) {
           if (
-            !validate555(data13[key4], {
+            !validate678(data13[key4], {
               instancePath: instancePath + '/plans/' + key4.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data13,
               parentDataProperty: key4,
@@ -21566,7 +27409,7 @@ function validate530(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate555.errors);
+            vErrors = joined(vErrors, validate678.errors);
             errors = vErrors.length;
           }
         }
@@ -21605,7 +27448,7 @@ function validate530(
         const len2 = data15.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate575(data15[i2], {
+            !validate698(data15[i2], {
               instancePath: instancePath + '/never_together/' + i2,
               parentData: data15,
               parentDataProperty: i2,
@@ -21613,7 +27456,7 @@ function validate530(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate575.errors);
+            vErrors = joined(vErrors, validate698.errors);
             errors = vErrors.length;
           }
         }
@@ -21641,13 +27484,13 @@ function validate530(
     }
     errors++;
   }
-  validate530.errors = vErrors;
+  validate653.errors = vErrors;
   return errors === 0;
 }
-validate530.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate653.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const ward_cases = validate578;
-const schema142 = {
+export const ward_cases = validate701;
+const schema179 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ward_cases.schema.json',
   type: 'object',
@@ -21697,13 +27540,13 @@ const schema142 = {
   },
 };
 
-function validate579(
+function validate702(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate579.evaluated;
+  const evaluated0 = validate702.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21743,12 +27586,12 @@ function validate579(
     }
     errors++;
   }
-  validate579.errors = vErrors;
+  validate702.errors = vErrors;
   return errors === 0;
 }
-validate579.evaluated = { dynamicProps: false, dynamicItems: false };
+validate702.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema144 = {
+const schema181 = {
   type: 'object',
   properties: {
     case: { $ref: 'dictionary.schema.json#/$defs/text' },
@@ -21763,13 +27606,13 @@ const schema144 = {
   additionalProperties: false,
 };
 
-function validate582(
+function validate705(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate582.evaluated;
+  const evaluated0 = validate705.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21804,12 +27647,12 @@ function validate582(
     }
     errors++;
   }
-  validate582.errors = vErrors;
+  validate705.errors = vErrors;
   return errors === 0;
 }
-validate582.evaluated = { dynamicProps: false, dynamicItems: false };
+validate705.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema146 = {
+const schema183 = {
   type: 'object',
   properties: {
     level: { $ref: 'cases.schema.json#/$defs/expected_level' },
@@ -21827,13 +27670,13 @@ const schema146 = {
   additionalProperties: false,
 };
 
-function validate589(
+function validate712(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate589.evaluated;
+  const evaluated0 = validate712.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21873,7 +27716,7 @@ function validate589(
     }
     if (data.at_least !== undefined) {
       if (
-        !validate95(data.at_least, {
+        !validate289(data.at_least, {
           instancePath: instancePath + '/at_least',
           parentData: data,
           parentDataProperty: 'at_least',
@@ -21881,13 +27724,13 @@ function validate589(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate95.errors);
+        vErrors = joined(vErrors, validate289.errors);
         errors = vErrors.length;
       }
     }
     if (data.could_be !== undefined) {
       if (
-        !validate95(data.could_be, {
+        !validate289(data.could_be, {
           instancePath: instancePath + '/could_be',
           parentData: data,
           parentDataProperty: 'could_be',
@@ -21895,13 +27738,13 @@ function validate589(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate95.errors);
+        vErrors = joined(vErrors, validate289.errors);
         errors = vErrors.length;
       }
     }
     if (data.settled !== undefined) {
       if (
-        !validate133(data.settled, {
+        !validate327(data.settled, {
           instancePath: instancePath + '/settled',
           parentData: data,
           parentDataProperty: 'settled',
@@ -21909,7 +27752,7 @@ function validate589(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate133.errors);
+        vErrors = joined(vErrors, validate327.errors);
         errors = vErrors.length;
       }
     }
@@ -21922,18 +27765,18 @@ function validate589(
     }
     errors++;
   }
-  validate589.errors = vErrors;
+  validate712.errors = vErrors;
   return errors === 0;
 }
-validate589.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate712.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate597(
+function validate720(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate597.evaluated;
+  const evaluated0 = validate720.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21963,18 +27806,18 @@ function validate597(
     }
     errors++;
   }
-  validate597.errors = vErrors;
+  validate720.errors = vErrors;
   return errors === 0;
 }
-validate597.evaluated = { dynamicProps: false, dynamicItems: false };
+validate720.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate600(
+function validate723(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate600.evaluated;
+  const evaluated0 = validate723.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21997,7 +27840,7 @@ function validate600(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema43.properties, key0)) {
+      if (!func5.call(schema91.properties, key0)) {
         const err1 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -22014,7 +27857,7 @@ function validate600(
     }
     if (data.level !== undefined) {
       if (
-        !validate130(data.level, {
+        !validate324(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -22022,7 +27865,7 @@ function validate600(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate130.errors);
+        vErrors = joined(vErrors, validate324.errors);
         errors = vErrors.length;
       }
     }
@@ -22033,7 +27876,7 @@ function validate600(
           instancePath: instancePath + '/applies',
           schemaPath: '#/properties/applies/type',
           keyword: 'type',
-          params: { type: schema43.properties.applies.type },
+          params: { type: schema91.properties.applies.type },
         };
         if (vErrors === null) {
           vErrors = [err2];
@@ -22047,7 +27890,7 @@ function validate600(
           instancePath: instancePath + '/applies',
           schemaPath: '#/properties/applies/enum',
           keyword: 'enum',
-          params: { allowedValues: schema43.properties.applies.enum },
+          params: { allowedValues: schema91.properties.applies.enum },
         };
         if (vErrors === null) {
           vErrors = [err3];
@@ -22059,7 +27902,7 @@ function validate600(
     }
     if (data.met !== undefined) {
       if (
-        !validate136(data.met, {
+        !validate330(data.met, {
           instancePath: instancePath + '/met',
           parentData: data,
           parentDataProperty: 'met',
@@ -22067,13 +27910,13 @@ function validate600(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate136.errors);
+        vErrors = joined(vErrors, validate330.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_met !== undefined) {
       if (
-        !validate136(data.not_met, {
+        !validate330(data.not_met, {
           instancePath: instancePath + '/not_met',
           parentData: data,
           parentDataProperty: 'not_met',
@@ -22081,13 +27924,13 @@ function validate600(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate136.errors);
+        vErrors = joined(vErrors, validate330.errors);
         errors = vErrors.length;
       }
     }
     if (data.undecided !== undefined) {
       if (
-        !validate136(data.undecided, {
+        !validate330(data.undecided, {
           instancePath: instancePath + '/undecided',
           parentData: data,
           parentDataProperty: 'undecided',
@@ -22095,13 +27938,13 @@ function validate600(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate136.errors);
+        vErrors = joined(vErrors, validate330.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained !== undefined) {
       if (
-        !validate136(data.explained, {
+        !validate330(data.explained, {
           instancePath: instancePath + '/explained',
           parentData: data,
           parentDataProperty: 'explained',
@@ -22109,13 +27952,13 @@ function validate600(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate136.errors);
+        vErrors = joined(vErrors, validate330.errors);
         errors = vErrors.length;
       }
     }
     if (data.faults !== undefined) {
       if (
-        !validate136(data.faults, {
+        !validate330(data.faults, {
           instancePath: instancePath + '/faults',
           parentData: data,
           parentDataProperty: 'faults',
@@ -22123,7 +27966,7 @@ function validate600(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate136.errors);
+        vErrors = joined(vErrors, validate330.errors);
         errors = vErrors.length;
       }
     }
@@ -22133,7 +27976,7 @@ function validate600(
         for (const key1 in data7) {
           const _errs12 = errors;
           if (
-            !validate95(key1, {
+            !validate289(key1, {
               instancePath: instancePath + '/truth',
               parentData: data7,
               parentDataProperty: 'truth',
@@ -22141,7 +27984,7 @@ function validate600(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate95.errors);
+            vErrors = joined(vErrors, validate289.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs12 === errors;
@@ -22162,7 +28005,7 @@ function validate600(
         }
         for (const key2 in data7) {
           if (
-            !validate144(data7[key2], {
+            !validate338(data7[key2], {
               instancePath: instancePath + '/truth/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data7,
               parentDataProperty: key2,
@@ -22170,7 +28013,7 @@ function validate600(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate144.errors);
+            vErrors = joined(vErrors, validate338.errors);
             errors = vErrors.length;
           }
         }
@@ -22191,7 +28034,7 @@ function validate600(
     }
     if (data.not_reliable !== undefined) {
       if (
-        !validate136(data.not_reliable, {
+        !validate330(data.not_reliable, {
           instancePath: instancePath + '/not_reliable',
           parentData: data,
           parentDataProperty: 'not_reliable',
@@ -22199,13 +28042,13 @@ function validate600(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate136.errors);
+        vErrors = joined(vErrors, validate330.errors);
         errors = vErrors.length;
       }
     }
     if (data.refused !== undefined) {
       if (
-        !validate136(data.refused, {
+        !validate330(data.refused, {
           instancePath: instancePath + '/refused',
           parentData: data,
           parentDataProperty: 'refused',
@@ -22213,13 +28056,13 @@ function validate600(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate136.errors);
+        vErrors = joined(vErrors, validate330.errors);
         errors = vErrors.length;
       }
     }
     if (data.questioned !== undefined) {
       if (
-        !validate136(data.questioned, {
+        !validate330(data.questioned, {
           instancePath: instancePath + '/questioned',
           parentData: data,
           parentDataProperty: 'questioned',
@@ -22227,13 +28070,13 @@ function validate600(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate136.errors);
+        vErrors = joined(vErrors, validate330.errors);
         errors = vErrors.length;
       }
     }
     if (data.take_first !== undefined) {
       if (
-        !validate136(data.take_first, {
+        !validate330(data.take_first, {
           instancePath: instancePath + '/take_first',
           parentData: data,
           parentDataProperty: 'take_first',
@@ -22241,13 +28084,13 @@ function validate600(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate136.errors);
+        vErrors = joined(vErrors, validate330.errors);
         errors = vErrors.length;
       }
     }
     if (data.ask_first !== undefined) {
       if (
-        !validate136(data.ask_first, {
+        !validate330(data.ask_first, {
           instancePath: instancePath + '/ask_first',
           parentData: data,
           parentDataProperty: 'ask_first',
@@ -22255,7 +28098,7 @@ function validate600(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate136.errors);
+        vErrors = joined(vErrors, validate330.errors);
         errors = vErrors.length;
       }
     }
@@ -22265,7 +28108,7 @@ function validate600(
         for (const key3 in data14) {
           const _errs22 = errors;
           if (
-            !validate95(key3, {
+            !validate289(key3, {
               instancePath: instancePath + '/measures',
               parentData: data14,
               parentDataProperty: 'measures',
@@ -22273,7 +28116,7 @@ function validate600(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate95.errors);
+            vErrors = joined(vErrors, validate289.errors);
             errors = vErrors.length;
           }
           var valid3 = _errs22 === errors;
@@ -22294,7 +28137,7 @@ function validate600(
         }
         for (const key4 in data14) {
           if (
-            !validate152(data14[key4], {
+            !validate346(data14[key4], {
               instancePath: instancePath + '/measures/' + key4.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data14,
               parentDataProperty: key4,
@@ -22302,7 +28145,7 @@ function validate600(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate152.errors);
+            vErrors = joined(vErrors, validate346.errors);
             errors = vErrors.length;
           }
         }
@@ -22323,7 +28166,7 @@ function validate600(
     }
     if (data.nothing_else_met !== undefined) {
       if (
-        !validate133(data.nothing_else_met, {
+        !validate327(data.nothing_else_met, {
           instancePath: instancePath + '/nothing_else_met',
           parentData: data,
           parentDataProperty: 'nothing_else_met',
@@ -22331,7 +28174,7 @@ function validate600(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate133.errors);
+        vErrors = joined(vErrors, validate327.errors);
         errors = vErrors.length;
       }
     }
@@ -22344,18 +28187,18 @@ function validate600(
     }
     errors++;
   }
-  validate600.errors = vErrors;
+  validate723.errors = vErrors;
   return errors === 0;
 }
-validate600.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate723.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate588(
+function validate711(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate588.evaluated;
+  const evaluated0 = validate711.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22402,7 +28245,7 @@ function validate588(
     }
     if (data.level !== undefined) {
       if (
-        !validate589(data.level, {
+        !validate712(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -22410,7 +28253,7 @@ function validate588(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate589.errors);
+        vErrors = joined(vErrors, validate712.errors);
         errors = vErrors.length;
       }
     }
@@ -22448,7 +28291,7 @@ function validate588(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate582(data1[i0], {
+            !validate705(data1[i0], {
               instancePath: instancePath + '/tell/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -22456,7 +28299,7 @@ function validate588(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate582.errors);
+            vErrors = joined(vErrors, validate705.errors);
             errors = vErrors.length;
           }
         }
@@ -22477,7 +28320,7 @@ function validate588(
     }
     if (data.plan !== undefined) {
       if (
-        !validate579(data.plan, {
+        !validate702(data.plan, {
           instancePath: instancePath + '/plan',
           parentData: data,
           parentDataProperty: 'plan',
@@ -22485,13 +28328,13 @@ function validate588(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate579.errors);
+        vErrors = joined(vErrors, validate702.errors);
         errors = vErrors.length;
       }
     }
     if (data.in_force !== undefined) {
       if (
-        !validate579(data.in_force, {
+        !validate702(data.in_force, {
           instancePath: instancePath + '/in_force',
           parentData: data,
           parentDataProperty: 'in_force',
@@ -22499,13 +28342,13 @@ function validate588(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate579.errors);
+        vErrors = joined(vErrors, validate702.errors);
         errors = vErrors.length;
       }
     }
     if (data.may_step_down !== undefined) {
       if (
-        !validate597(data.may_step_down, {
+        !validate720(data.may_step_down, {
           instancePath: instancePath + '/may_step_down',
           parentData: data,
           parentDataProperty: 'may_step_down',
@@ -22513,7 +28356,7 @@ function validate588(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate597.errors);
+        vErrors = joined(vErrors, validate720.errors);
         errors = vErrors.length;
       }
     }
@@ -22523,7 +28366,7 @@ function validate588(
         for (const key1 in data6) {
           const _errs11 = errors;
           if (
-            !validate579(key1, {
+            !validate702(key1, {
               instancePath: instancePath + '/protocols',
               parentData: data6,
               parentDataProperty: 'protocols',
@@ -22531,7 +28374,7 @@ function validate588(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate579.errors);
+            vErrors = joined(vErrors, validate702.errors);
             errors = vErrors.length;
           }
           var valid3 = _errs11 === errors;
@@ -22552,7 +28395,7 @@ function validate588(
         }
         for (const key2 in data6) {
           if (
-            !validate600(data6[key2], {
+            !validate723(data6[key2], {
               instancePath: instancePath + '/protocols/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data6,
               parentDataProperty: key2,
@@ -22560,7 +28403,7 @@ function validate588(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate600.errors);
+            vErrors = joined(vErrors, validate723.errors);
             errors = vErrors.length;
           }
         }
@@ -22588,18 +28431,18 @@ function validate588(
     }
     errors++;
   }
-  validate588.errors = vErrors;
+  validate711.errors = vErrors;
   return errors === 0;
 }
-validate588.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate711.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate619(
+function validate742(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate619.evaluated;
+  const evaluated0 = validate742.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22625,7 +28468,7 @@ function validate619(
     }
     if (data.ask_first !== undefined) {
       if (
-        !validate98(data.ask_first, {
+        !validate292(data.ask_first, {
           instancePath: instancePath + '/ask_first',
           parentData: data,
           parentDataProperty: 'ask_first',
@@ -22633,13 +28476,13 @@ function validate619(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate98.errors);
+        vErrors = joined(vErrors, validate292.errors);
         errors = vErrors.length;
       }
     }
     if (data.common_mistake !== undefined) {
       if (
-        !validate98(data.common_mistake, {
+        !validate292(data.common_mistake, {
           instancePath: instancePath + '/common_mistake',
           parentData: data,
           parentDataProperty: 'common_mistake',
@@ -22647,7 +28490,7 @@ function validate619(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate98.errors);
+        vErrors = joined(vErrors, validate292.errors);
         errors = vErrors.length;
       }
     }
@@ -22660,18 +28503,18 @@ function validate619(
     }
     errors++;
   }
-  validate619.errors = vErrors;
+  validate742.errors = vErrors;
   return errors === 0;
 }
-validate619.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate742.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate581(
+function validate704(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate581.evaluated;
+  const evaluated0 = validate704.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22733,7 +28576,7 @@ function validate581(
     }
     if (data.case !== undefined) {
       if (
-        !validate582(data.case, {
+        !validate705(data.case, {
           instancePath: instancePath + '/case',
           parentData: data,
           parentDataProperty: 'case',
@@ -22741,13 +28584,13 @@ function validate581(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate582.errors);
+        vErrors = joined(vErrors, validate705.errors);
         errors = vErrors.length;
       }
     }
     if (data.story !== undefined) {
       if (
-        !validate582(data.story, {
+        !validate705(data.story, {
           instancePath: instancePath + '/story',
           parentData: data,
           parentDataProperty: 'story',
@@ -22755,13 +28598,13 @@ function validate581(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate582.errors);
+        vErrors = joined(vErrors, validate705.errors);
         errors = vErrors.length;
       }
     }
     if (data.source !== undefined) {
       if (
-        !validate579(data.source, {
+        !validate702(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -22769,13 +28612,13 @@ function validate581(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate579.errors);
+        vErrors = joined(vErrors, validate702.errors);
         errors = vErrors.length;
       }
     }
     if (data.given !== undefined) {
       if (
-        !validate102(data.given, {
+        !validate296(data.given, {
           instancePath: instancePath + '/given',
           parentData: data,
           parentDataProperty: 'given',
@@ -22783,13 +28626,13 @@ function validate581(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate102.errors);
+        vErrors = joined(vErrors, validate296.errors);
         errors = vErrors.length;
       }
     }
     if (data.series !== undefined) {
       if (
-        !validate102(data.series, {
+        !validate296(data.series, {
           instancePath: instancePath + '/series',
           parentData: data,
           parentDataProperty: 'series',
@@ -22797,13 +28640,13 @@ function validate581(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate102.errors);
+        vErrors = joined(vErrors, validate296.errors);
         errors = vErrors.length;
       }
     }
     if (data.expect !== undefined) {
       if (
-        !validate588(data.expect, {
+        !validate711(data.expect, {
           instancePath: instancePath + '/expect',
           parentData: data,
           parentDataProperty: 'expect',
@@ -22811,13 +28654,13 @@ function validate581(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate588.errors);
+        vErrors = joined(vErrors, validate711.errors);
         errors = vErrors.length;
       }
     }
     if (data.teach !== undefined) {
       if (
-        !validate619(data.teach, {
+        !validate742(data.teach, {
           instancePath: instancePath + '/teach',
           parentData: data,
           parentDataProperty: 'teach',
@@ -22825,7 +28668,7 @@ function validate581(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate619.errors);
+        vErrors = joined(vErrors, validate742.errors);
         errors = vErrors.length;
       }
     }
@@ -22838,18 +28681,18 @@ function validate581(
     }
     errors++;
   }
-  validate581.errors = vErrors;
+  validate704.errors = vErrors;
   return errors === 0;
 }
-validate581.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate704.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate578(
+function validate701(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ward_cases.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate578.evaluated;
+  const evaluated0 = validate701.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22903,7 +28746,7 @@ function validate578(
     }
     if (data.ward !== undefined) {
       if (
-        !validate579(data.ward, {
+        !validate702(data.ward, {
           instancePath: instancePath + '/ward',
           parentData: data,
           parentDataProperty: 'ward',
@@ -22911,7 +28754,7 @@ function validate578(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate579.errors);
+        vErrors = joined(vErrors, validate702.errors);
         errors = vErrors.length;
       }
     }
@@ -22935,7 +28778,7 @@ function validate578(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate581(data1[i0], {
+            !validate704(data1[i0], {
               instancePath: instancePath + '/cases/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -22943,7 +28786,7 @@ function validate578(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate581.errors);
+            vErrors = joined(vErrors, validate704.errors);
             errors = vErrors.length;
           }
         }
@@ -22971,13 +28814,13 @@ function validate578(
     }
     errors++;
   }
-  validate578.errors = vErrors;
+  validate701.errors = vErrors;
   return errors === 0;
 }
-validate578.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate701.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const ward_outcome = validate624;
-const schema151 = {
+export const ward_outcome = validate747;
+const schema188 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ward_outcome.schema.json',
   type: 'object',
@@ -23092,13 +28935,13 @@ const schema151 = {
   },
 };
 
-function validate625(
+function validate748(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate625.evaluated;
+  const evaluated0 = validate748.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23138,18 +28981,18 @@ function validate625(
     }
     errors++;
   }
-  validate625.errors = vErrors;
+  validate748.errors = vErrors;
   return errors === 0;
 }
-validate625.evaluated = { dynamicProps: false, dynamicItems: false };
+validate748.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate627(
+function validate750(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate627.evaluated;
+  const evaluated0 = validate750.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23184,18 +29027,18 @@ function validate627(
     }
     errors++;
   }
-  validate627.errors = vErrors;
+  validate750.errors = vErrors;
   return errors === 0;
 }
-validate627.evaluated = { dynamicProps: false, dynamicItems: false };
+validate750.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate629(
+function validate752(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate629.evaluated;
+  const evaluated0 = validate752.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23203,7 +29046,7 @@ function validate629(
     evaluated0.items = undefined;
   }
   if (!(data && typeof data == 'object' && !Array.isArray(data)) && data !== null) {
-    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema81.type } };
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema57.type } };
     if (vErrors === null) {
       vErrors = [err0];
     } else {
@@ -23277,7 +29120,7 @@ function validate629(
           instancePath: instancePath + '/at_least',
           schemaPath: '#/properties/at_least/type',
           keyword: 'type',
-          params: { type: schema81.properties.at_least.type },
+          params: { type: schema57.properties.at_least.type },
         };
         if (vErrors === null) {
           vErrors = [err5];
@@ -23305,7 +29148,7 @@ function validate629(
     }
     if (data.could_be !== undefined) {
       if (
-        !validate249(data.could_be, {
+        !validate137(data.could_be, {
           instancePath: instancePath + '/could_be',
           parentData: data,
           parentDataProperty: 'could_be',
@@ -23313,7 +29156,7 @@ function validate629(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate137.errors);
         errors = vErrors.length;
       }
     }
@@ -23334,12 +29177,12 @@ function validate629(
       }
     }
   }
-  validate629.errors = vErrors;
+  validate752.errors = vErrors;
   return errors === 0;
 }
-validate629.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate752.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema155 = {
+const schema192 = {
   type: 'object',
   properties: {
     plan: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -23350,13 +29193,13 @@ const schema155 = {
   additionalProperties: false,
 };
 
-function validate632(
+function validate755(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate632.evaluated;
+  const evaluated0 = validate755.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23424,7 +29267,7 @@ function validate632(
     }
     if (data.plan !== undefined) {
       if (
-        !validate625(data.plan, {
+        !validate748(data.plan, {
           instancePath: instancePath + '/plan',
           parentData: data,
           parentDataProperty: 'plan',
@@ -23432,13 +29275,13 @@ function validate632(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate625.errors);
+        vErrors = joined(vErrors, validate748.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate627(data.title, {
+        !validate750(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -23446,13 +29289,13 @@ function validate632(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate627.errors);
+        vErrors = joined(vErrors, validate750.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate627(data.says, {
+        !validate750(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -23460,7 +29303,7 @@ function validate632(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate627.errors);
+        vErrors = joined(vErrors, validate750.errors);
         errors = vErrors.length;
       }
     }
@@ -23473,12 +29316,12 @@ function validate632(
     }
     errors++;
   }
-  validate632.errors = vErrors;
+  validate755.errors = vErrors;
   return errors === 0;
 }
-validate632.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate755.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema156 = {
+const schema193 = {
   type: 'object',
   properties: {
     level: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -23493,13 +29336,13 @@ const schema156 = {
   additionalProperties: false,
 };
 
-function validate640(
+function validate763(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate640.evaluated;
+  const evaluated0 = validate763.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23539,7 +29382,7 @@ function validate640(
     }
     if (data.who !== undefined) {
       if (
-        !validate168(data.who, {
+        !validate362(data.who, {
           instancePath: instancePath + '/who',
           parentData: data,
           parentDataProperty: 'who',
@@ -23547,13 +29390,13 @@ function validate640(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate168.errors);
+        vErrors = joined(vErrors, validate362.errors);
         errors = vErrors.length;
       }
     }
     if (data.from !== undefined) {
       if (
-        !validate177(data.from, {
+        !validate371(data.from, {
           instancePath: instancePath + '/from',
           parentData: data,
           parentDataProperty: 'from',
@@ -23561,13 +29404,13 @@ function validate640(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate177.errors);
+        vErrors = joined(vErrors, validate371.errors);
         errors = vErrors.length;
       }
     }
     if (data.to !== undefined) {
       if (
-        !validate177(data.to, {
+        !validate371(data.to, {
           instancePath: instancePath + '/to',
           parentData: data,
           parentDataProperty: 'to',
@@ -23575,7 +29418,7 @@ function validate640(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate177.errors);
+        vErrors = joined(vErrors, validate371.errors);
         errors = vErrors.length;
       }
     }
@@ -23588,18 +29431,18 @@ function validate640(
     }
     errors++;
   }
-  validate640.errors = vErrors;
+  validate763.errors = vErrors;
   return errors === 0;
 }
-validate640.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate763.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate645(
+function validate768(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate645.evaluated;
+  const evaluated0 = validate768.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23639,18 +29482,18 @@ function validate645(
     }
     errors++;
   }
-  validate645.errors = vErrors;
+  validate768.errors = vErrors;
   return errors === 0;
 }
-validate645.evaluated = { dynamicProps: false, dynamicItems: false };
+validate768.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate648(
+function validate771(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate648.evaluated;
+  const evaluated0 = validate771.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23704,7 +29547,7 @@ function validate648(
     }
     if (data.after !== undefined) {
       if (
-        !validate181(data.after, {
+        !validate375(data.after, {
           instancePath: instancePath + '/after',
           parentData: data,
           parentDataProperty: 'after',
@@ -23712,13 +29555,13 @@ function validate648(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate181.errors);
+        vErrors = joined(vErrors, validate375.errors);
         errors = vErrors.length;
       }
     }
     if (data.tell !== undefined) {
       if (
-        !validate168(data.tell, {
+        !validate362(data.tell, {
           instancePath: instancePath + '/tell',
           parentData: data,
           parentDataProperty: 'tell',
@@ -23726,7 +29569,7 @@ function validate648(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate168.errors);
+        vErrors = joined(vErrors, validate362.errors);
         errors = vErrors.length;
       }
     }
@@ -23739,18 +29582,18 @@ function validate648(
     }
     errors++;
   }
-  validate648.errors = vErrors;
+  validate771.errors = vErrors;
   return errors === 0;
 }
-validate648.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate771.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate652(
+function validate775(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate652.evaluated;
+  const evaluated0 = validate775.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23865,7 +29708,7 @@ function validate652(
     }
     if (data.over !== undefined) {
       if (
-        !validate181(data.over, {
+        !validate375(data.over, {
           instancePath: instancePath + '/over',
           parentData: data,
           parentDataProperty: 'over',
@@ -23873,13 +29716,13 @@ function validate652(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate181.errors);
+        vErrors = joined(vErrors, validate375.errors);
         errors = vErrors.length;
       }
     }
     if (data.agreed_by !== undefined) {
       if (
-        !validate168(data.agreed_by, {
+        !validate362(data.agreed_by, {
           instancePath: instancePath + '/agreed_by',
           parentData: data,
           parentDataProperty: 'agreed_by',
@@ -23887,7 +29730,7 @@ function validate652(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate168.errors);
+        vErrors = joined(vErrors, validate362.errors);
         errors = vErrors.length;
       }
     }
@@ -23900,18 +29743,18 @@ function validate652(
     }
     errors++;
   }
-  validate652.errors = vErrors;
+  validate775.errors = vErrors;
   return errors === 0;
 }
-validate652.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate775.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate637(
+function validate760(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate637.evaluated;
+  const evaluated0 = validate760.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23973,7 +29816,7 @@ function validate637(
     }
     if (data.level !== undefined) {
       if (
-        !validate625(data.level, {
+        !validate748(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -23981,13 +29824,13 @@ function validate637(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate625.errors);
+        vErrors = joined(vErrors, validate748.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate627(data.says, {
+        !validate750(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -23995,7 +29838,7 @@ function validate637(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate627.errors);
+        vErrors = joined(vErrors, validate750.errors);
         errors = vErrors.length;
       }
     }
@@ -24005,7 +29848,7 @@ function validate637(
         const len0 = data2.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate640(data2[i0], {
+            !validate763(data2[i0], {
               instancePath: instancePath + '/tell/' + i0,
               parentData: data2,
               parentDataProperty: i0,
@@ -24013,7 +29856,7 @@ function validate637(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate640.errors);
+            vErrors = joined(vErrors, validate763.errors);
             errors = vErrors.length;
           }
         }
@@ -24034,7 +29877,7 @@ function validate637(
     }
     if (data.respond !== undefined) {
       if (
-        !validate645(data.respond, {
+        !validate768(data.respond, {
           instancePath: instancePath + '/respond',
           parentData: data,
           parentDataProperty: 'respond',
@@ -24042,13 +29885,13 @@ function validate637(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate645.errors);
+        vErrors = joined(vErrors, validate768.errors);
         errors = vErrors.length;
       }
     }
     if (data.reassess !== undefined) {
       if (
-        !validate645(data.reassess, {
+        !validate768(data.reassess, {
           instancePath: instancePath + '/reassess',
           parentData: data,
           parentDataProperty: 'reassess',
@@ -24056,13 +29899,13 @@ function validate637(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate645.errors);
+        vErrors = joined(vErrors, validate768.errors);
         errors = vErrors.length;
       }
     }
     if (data.if_no_answer !== undefined) {
       if (
-        !validate648(data.if_no_answer, {
+        !validate771(data.if_no_answer, {
           instancePath: instancePath + '/if_no_answer',
           parentData: data,
           parentDataProperty: 'if_no_answer',
@@ -24070,13 +29913,13 @@ function validate637(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate648.errors);
+        vErrors = joined(vErrors, validate771.errors);
         errors = vErrors.length;
       }
     }
     if (data.step_down !== undefined) {
       if (
-        !validate652(data.step_down, {
+        !validate775(data.step_down, {
           instancePath: instancePath + '/step_down',
           parentData: data,
           parentDataProperty: 'step_down',
@@ -24084,7 +29927,7 @@ function validate637(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate652.errors);
+        vErrors = joined(vErrors, validate775.errors);
         errors = vErrors.length;
       }
     }
@@ -24097,18 +29940,18 @@ function validate637(
     }
     errors++;
   }
-  validate637.errors = vErrors;
+  validate760.errors = vErrors;
   return errors === 0;
 }
-validate637.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate760.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate657(
+function validate780(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate657.evaluated;
+  const evaluated0 = validate780.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24201,7 +30044,7 @@ function validate657(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema94.properties, key0)) {
+      if (!func5.call(schema70.properties, key0)) {
         const err6 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -24218,7 +30061,7 @@ function validate657(
     }
     if (data.level !== undefined) {
       if (
-        !validate249(data.level, {
+        !validate137(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -24226,7 +30069,7 @@ function validate657(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate137.errors);
         errors = vErrors.length;
       }
     }
@@ -24332,7 +30175,7 @@ function validate657(
     }
     if (data.agreed_by !== undefined) {
       if (
-        !validate246(data.agreed_by, {
+        !validate134(data.agreed_by, {
           instancePath: instancePath + '/agreed_by',
           parentData: data,
           parentDataProperty: 'agreed_by',
@@ -24340,7 +30183,7 @@ function validate657(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate246.errors);
+        vErrors = joined(vErrors, validate134.errors);
         errors = vErrors.length;
       }
     }
@@ -24369,12 +30212,12 @@ function validate657(
     }
     errors++;
   }
-  validate657.errors = vErrors;
+  validate780.errors = vErrors;
   return errors === 0;
 }
-validate657.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate780.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema162 = {
+const schema199 = {
   type: 'object',
   properties: {
     protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -24391,13 +30234,13 @@ const schema162 = {
   additionalProperties: false,
 };
 
-function validate664(
+function validate787(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate664.evaluated;
+  const evaluated0 = validate787.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24437,18 +30280,18 @@ function validate664(
     }
     errors++;
   }
-  validate664.errors = vErrors;
+  validate787.errors = vErrors;
   return errors === 0;
 }
-validate664.evaluated = { dynamicProps: false, dynamicItems: false };
+validate787.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate670(
+function validate793(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate670.evaluated;
+  const evaluated0 = validate793.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24474,18 +30317,18 @@ function validate670(
     }
     errors++;
   }
-  validate670.errors = vErrors;
+  validate793.errors = vErrors;
   return errors === 0;
 }
-validate670.evaluated = { dynamicProps: false, dynamicItems: false };
+validate793.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate672(
+function validate795(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate672.evaluated;
+  const evaluated0 = validate795.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24496,7 +30339,7 @@ function validate672(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate265(data[i0], {
+        !validate153(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -24504,7 +30347,7 @@ function validate672(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate265.errors);
+        vErrors = joined(vErrors, validate153.errors);
         errors = vErrors.length;
       }
     }
@@ -24517,18 +30360,18 @@ function validate672(
     }
     errors++;
   }
-  validate672.errors = vErrors;
+  validate795.errors = vErrors;
   return errors === 0;
 }
-validate672.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate795.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate662(
+function validate785(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate662.evaluated;
+  const evaluated0 = validate785.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24607,7 +30450,7 @@ function validate662(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema162.properties, key0)) {
+      if (!func5.call(schema199.properties, key0)) {
         const err5 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -24624,7 +30467,7 @@ function validate662(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate625(data.protocol, {
+        !validate748(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -24632,13 +30475,13 @@ function validate662(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate625.errors);
+        vErrors = joined(vErrors, validate748.errors);
         errors = vErrors.length;
       }
     }
     if (data.rule !== undefined) {
       if (
-        !validate664(data.rule, {
+        !validate787(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -24646,13 +30489,13 @@ function validate662(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate664.errors);
+        vErrors = joined(vErrors, validate787.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate627(data.title, {
+        !validate750(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -24660,13 +30503,13 @@ function validate662(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate627.errors);
+        vErrors = joined(vErrors, validate750.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate664(data.level, {
+        !validate787(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -24674,13 +30517,13 @@ function validate662(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate664.errors);
+        vErrors = joined(vErrors, validate787.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate627(data.says, {
+        !validate750(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -24688,13 +30531,13 @@ function validate662(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate627.errors);
+        vErrors = joined(vErrors, validate750.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate627(data.because, {
+        !validate750(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -24702,13 +30545,13 @@ function validate662(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate627.errors);
+        vErrors = joined(vErrors, validate750.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained_by !== undefined) {
       if (
-        !validate670(data.explained_by, {
+        !validate793(data.explained_by, {
           instancePath: instancePath + '/explained_by',
           parentData: data,
           parentDataProperty: 'explained_by',
@@ -24716,13 +30559,13 @@ function validate662(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate670.errors);
+        vErrors = joined(vErrors, validate793.errors);
         errors = vErrors.length;
       }
     }
     if (data.ask !== undefined) {
       if (
-        !validate672(data.ask, {
+        !validate795(data.ask, {
           instancePath: instancePath + '/ask',
           parentData: data,
           parentDataProperty: 'ask',
@@ -24730,13 +30573,13 @@ function validate662(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate672.errors);
+        vErrors = joined(vErrors, validate795.errors);
         errors = vErrors.length;
       }
     }
     if (data.do !== undefined) {
       if (
-        !validate672(data.do, {
+        !validate795(data.do, {
           instancePath: instancePath + '/do',
           parentData: data,
           parentDataProperty: 'do',
@@ -24744,7 +30587,7 @@ function validate662(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate672.errors);
+        vErrors = joined(vErrors, validate795.errors);
         errors = vErrors.length;
       }
     }
@@ -24757,18 +30600,18 @@ function validate662(
     }
     errors++;
   }
-  validate662.errors = vErrors;
+  validate785.errors = vErrors;
   return errors === 0;
 }
-validate662.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate785.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate677(
+function validate800(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate677.evaluated;
+  const evaluated0 = validate800.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24779,7 +30622,7 @@ function validate677(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate249(data[i0], {
+        !validate137(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -24787,7 +30630,7 @@ function validate677(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate137.errors);
         errors = vErrors.length;
       }
     }
@@ -24800,18 +30643,18 @@ function validate677(
     }
     errors++;
   }
-  validate677.errors = vErrors;
+  validate800.errors = vErrors;
   return errors === 0;
 }
-validate677.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate800.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate682(
+function validate805(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate682.evaluated;
+  const evaluated0 = validate805.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24851,7 +30694,7 @@ function validate682(
     }
     if (data.observation !== undefined) {
       if (
-        !validate249(data.observation, {
+        !validate137(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -24859,7 +30702,7 @@ function validate682(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate137.errors);
         errors = vErrors.length;
       }
     }
@@ -24888,12 +30731,12 @@ function validate682(
     }
     errors++;
   }
-  validate682.errors = vErrors;
+  validate805.errors = vErrors;
   return errors === 0;
 }
-validate682.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate805.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema168 = {
+const schema205 = {
   type: 'object',
   properties: {
     fault: { $ref: 'outcome.schema.json#/$defs/name' },
@@ -24907,13 +30750,13 @@ const schema168 = {
   additionalProperties: false,
 };
 
-function validate692(
+function validate815(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate692.evaluated;
+  const evaluated0 = validate815.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24987,7 +30830,7 @@ function validate692(
     }
     if (data.observation !== undefined) {
       if (
-        !validate249(data.observation, {
+        !validate137(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -24995,7 +30838,7 @@ function validate692(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate137.errors);
         errors = vErrors.length;
       }
     }
@@ -25052,7 +30895,7 @@ function validate692(
     }
     if (data.unit !== undefined) {
       if (
-        !validate254(data.unit, {
+        !validate142(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -25060,7 +30903,7 @@ function validate692(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate254.errors);
+        vErrors = joined(vErrors, validate142.errors);
         errors = vErrors.length;
       }
     }
@@ -25073,12 +30916,12 @@ function validate692(
     }
     errors++;
   }
-  validate692.errors = vErrors;
+  validate815.errors = vErrors;
   return errors === 0;
 }
-validate692.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate815.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema170 = {
+const schema207 = {
   type: 'object',
   properties: {
     protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -25090,13 +30933,13 @@ const schema170 = {
   additionalProperties: false,
 };
 
-function validate696(
+function validate819(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate696.evaluated;
+  const evaluated0 = validate819.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25164,7 +31007,7 @@ function validate696(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate625(data.protocol, {
+        !validate748(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -25172,13 +31015,13 @@ function validate696(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate625.errors);
+        vErrors = joined(vErrors, validate748.errors);
         errors = vErrors.length;
       }
     }
     if (data.rule !== undefined) {
       if (
-        !validate664(data.rule, {
+        !validate787(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -25186,13 +31029,13 @@ function validate696(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate664.errors);
+        vErrors = joined(vErrors, validate787.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate627(data.title, {
+        !validate750(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -25200,13 +31043,13 @@ function validate696(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate627.errors);
+        vErrors = joined(vErrors, validate750.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate664(data.level, {
+        !validate787(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -25214,7 +31057,7 @@ function validate696(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate664.errors);
+        vErrors = joined(vErrors, validate787.errors);
         errors = vErrors.length;
       }
     }
@@ -25227,18 +31070,18 @@ function validate696(
     }
     errors++;
   }
-  validate696.errors = vErrors;
+  validate819.errors = vErrors;
   return errors === 0;
 }
-validate696.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate819.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate687(
+function validate810(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate687.evaluated;
+  const evaluated0 = validate810.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25355,7 +31198,7 @@ function validate687(
     }
     if (data.fault !== undefined) {
       if (
-        !validate664(data.fault, {
+        !validate787(data.fault, {
           instancePath: instancePath + '/fault',
           parentData: data,
           parentDataProperty: 'fault',
@@ -25363,13 +31206,13 @@ function validate687(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate664.errors);
+        vErrors = joined(vErrors, validate787.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate627(data.title, {
+        !validate750(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -25377,13 +31220,13 @@ function validate687(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate627.errors);
+        vErrors = joined(vErrors, validate750.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate627(data.says, {
+        !validate750(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -25391,13 +31234,13 @@ function validate687(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate627.errors);
+        vErrors = joined(vErrors, validate750.errors);
         errors = vErrors.length;
       }
     }
     if (data.do !== undefined) {
       if (
-        !validate672(data.do, {
+        !validate795(data.do, {
           instancePath: instancePath + '/do',
           parentData: data,
           parentDataProperty: 'do',
@@ -25405,7 +31248,7 @@ function validate687(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate672.errors);
+        vErrors = joined(vErrors, validate795.errors);
         errors = vErrors.length;
       }
     }
@@ -25415,7 +31258,7 @@ function validate687(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate692(data4[i0], {
+            !validate815(data4[i0], {
               instancePath: instancePath + '/readings/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -25423,7 +31266,7 @@ function validate687(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate692.errors);
+            vErrors = joined(vErrors, validate815.errors);
             errors = vErrors.length;
           }
         }
@@ -25448,7 +31291,7 @@ function validate687(
         const len1 = data6.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate696(data6[i1], {
+            !validate819(data6[i1], {
               instancePath: instancePath + '/changes/' + i1,
               parentData: data6,
               parentDataProperty: i1,
@@ -25456,7 +31299,7 @@ function validate687(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate696.errors);
+            vErrors = joined(vErrors, validate819.errors);
             errors = vErrors.length;
           }
         }
@@ -25484,18 +31327,18 @@ function validate687(
     }
     errors++;
   }
-  validate687.errors = vErrors;
+  validate810.errors = vErrors;
   return errors === 0;
 }
-validate687.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate810.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate703(
+function validate826(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate703.evaluated;
+  const evaluated0 = validate826.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25563,7 +31406,7 @@ function validate703(
     }
     if (data.observation !== undefined) {
       if (
-        !validate249(data.observation, {
+        !validate137(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -25571,7 +31414,7 @@ function validate703(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate249.errors);
+        vErrors = joined(vErrors, validate137.errors);
         errors = vErrors.length;
       }
     }
@@ -25593,7 +31436,7 @@ function validate703(
     }
     if (data.because !== undefined) {
       if (
-        !validate265(data.because, {
+        !validate153(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -25601,7 +31444,7 @@ function validate703(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate265.errors);
+        vErrors = joined(vErrors, validate153.errors);
         errors = vErrors.length;
       }
     }
@@ -25614,18 +31457,18 @@ function validate703(
     }
     errors++;
   }
-  validate703.errors = vErrors;
+  validate826.errors = vErrors;
   return errors === 0;
 }
-validate703.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate826.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate624(
+function validate747(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ward_outcome.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate624.evaluated;
+  const evaluated0 = validate747.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25872,7 +31715,7 @@ function validate624(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema151.properties, key0)) {
+      if (!func5.call(schema188.properties, key0)) {
         const err17 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -25889,7 +31732,7 @@ function validate624(
     }
     if (data.ward !== undefined) {
       if (
-        !validate625(data.ward, {
+        !validate748(data.ward, {
           instancePath: instancePath + '/ward',
           parentData: data,
           parentDataProperty: 'ward',
@@ -25897,7 +31740,7 @@ function validate624(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate625.errors);
+        vErrors = joined(vErrors, validate748.errors);
         errors = vErrors.length;
       }
     }
@@ -25920,7 +31763,7 @@ function validate624(
     }
     if (data.title !== undefined) {
       if (
-        !validate627(data.title, {
+        !validate750(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -25928,7 +31771,7 @@ function validate624(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate627.errors);
+        vErrors = joined(vErrors, validate750.errors);
         errors = vErrors.length;
       }
     }
@@ -25955,7 +31798,7 @@ function validate624(
           instancePath: instancePath + '/at',
           schemaPath: '#/properties/at/type',
           keyword: 'type',
-          params: { type: schema151.properties.at.type },
+          params: { type: schema188.properties.at.type },
         };
         if (vErrors === null) {
           vErrors = [err20];
@@ -25967,7 +31810,7 @@ function validate624(
     }
     if (data.level !== undefined) {
       if (
-        !validate629(data.level, {
+        !validate752(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -25975,13 +31818,13 @@ function validate624(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate629.errors);
+        vErrors = joined(vErrors, validate752.errors);
         errors = vErrors.length;
       }
     }
     if (data.plan !== undefined) {
       if (
-        !validate632(data.plan, {
+        !validate755(data.plan, {
           instancePath: instancePath + '/plan',
           parentData: data,
           parentDataProperty: 'plan',
@@ -25989,13 +31832,13 @@ function validate624(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate632.errors);
+        vErrors = joined(vErrors, validate755.errors);
         errors = vErrors.length;
       }
     }
     if (data.response !== undefined) {
       if (
-        !validate637(data.response, {
+        !validate760(data.response, {
           instancePath: instancePath + '/response',
           parentData: data,
           parentDataProperty: 'response',
@@ -26003,13 +31846,13 @@ function validate624(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate637.errors);
+        vErrors = joined(vErrors, validate760.errors);
         errors = vErrors.length;
       }
     }
     if (data.in_force !== undefined) {
       if (
-        !validate657(data.in_force, {
+        !validate780(data.in_force, {
           instancePath: instancePath + '/in_force',
           parentData: data,
           parentDataProperty: 'in_force',
@@ -26017,7 +31860,7 @@ function validate624(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate657.errors);
+        vErrors = joined(vErrors, validate780.errors);
         errors = vErrors.length;
       }
     }
@@ -26027,7 +31870,7 @@ function validate624(
         const len0 = data9.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate243(data9[i0], {
+            !validate131(data9[i0], {
               instancePath: instancePath + '/reads/' + i0,
               parentData: data9,
               parentDataProperty: i0,
@@ -26035,7 +31878,7 @@ function validate624(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate243.errors);
+            vErrors = joined(vErrors, validate131.errors);
             errors = vErrors.length;
           }
         }
@@ -26060,7 +31903,7 @@ function validate624(
         const len1 = data11.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate662(data11[i1], {
+            !validate785(data11[i1], {
               instancePath: instancePath + '/advice/' + i1,
               parentData: data11,
               parentDataProperty: i1,
@@ -26068,7 +31911,7 @@ function validate624(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate662.errors);
+            vErrors = joined(vErrors, validate785.errors);
             errors = vErrors.length;
           }
         }
@@ -26089,7 +31932,7 @@ function validate624(
     }
     if (data.ask_first !== undefined) {
       if (
-        !validate677(data.ask_first, {
+        !validate800(data.ask_first, {
           instancePath: instancePath + '/ask_first',
           parentData: data,
           parentDataProperty: 'ask_first',
@@ -26097,13 +31940,13 @@ function validate624(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate677.errors);
+        vErrors = joined(vErrors, validate800.errors);
         errors = vErrors.length;
       }
     }
     if (data.take_first !== undefined) {
       if (
-        !validate677(data.take_first, {
+        !validate800(data.take_first, {
           instancePath: instancePath + '/take_first',
           parentData: data,
           parentDataProperty: 'take_first',
@@ -26111,13 +31954,13 @@ function validate624(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate677.errors);
+        vErrors = joined(vErrors, validate800.errors);
         errors = vErrors.length;
       }
     }
     if (data.missing !== undefined) {
       if (
-        !validate677(data.missing, {
+        !validate800(data.missing, {
           instancePath: instancePath + '/missing',
           parentData: data,
           parentDataProperty: 'missing',
@@ -26125,7 +31968,7 @@ function validate624(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate677.errors);
+        vErrors = joined(vErrors, validate800.errors);
         errors = vErrors.length;
       }
     }
@@ -26135,7 +31978,7 @@ function validate624(
         const len2 = data16.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate682(data16[i2], {
+            !validate805(data16[i2], {
               instancePath: instancePath + '/unobtainable/' + i2,
               parentData: data16,
               parentDataProperty: i2,
@@ -26143,7 +31986,7 @@ function validate624(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate682.errors);
+            vErrors = joined(vErrors, validate805.errors);
             errors = vErrors.length;
           }
         }
@@ -26168,7 +32011,7 @@ function validate624(
         const len3 = data18.length;
         for (let i3 = 0; i3 < len3; i3++) {
           if (
-            !validate682(data18[i3], {
+            !validate805(data18[i3], {
               instancePath: instancePath + '/declined/' + i3,
               parentData: data18,
               parentDataProperty: i3,
@@ -26176,7 +32019,7 @@ function validate624(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate682.errors);
+            vErrors = joined(vErrors, validate805.errors);
             errors = vErrors.length;
           }
         }
@@ -26197,7 +32040,7 @@ function validate624(
     }
     if (data.would_tell_more !== undefined) {
       if (
-        !validate677(data.would_tell_more, {
+        !validate800(data.would_tell_more, {
           instancePath: instancePath + '/would_tell_more',
           parentData: data,
           parentDataProperty: 'would_tell_more',
@@ -26205,7 +32048,7 @@ function validate624(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate677.errors);
+        vErrors = joined(vErrors, validate800.errors);
         errors = vErrors.length;
       }
     }
@@ -26215,7 +32058,7 @@ function validate624(
         const len4 = data21.length;
         for (let i4 = 0; i4 < len4; i4++) {
           if (
-            !validate687(data21[i4], {
+            !validate810(data21[i4], {
               instancePath: instancePath + '/faults/' + i4,
               parentData: data21,
               parentDataProperty: i4,
@@ -26223,7 +32066,7 @@ function validate624(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate687.errors);
+            vErrors = joined(vErrors, validate810.errors);
             errors = vErrors.length;
           }
         }
@@ -26248,7 +32091,7 @@ function validate624(
         const len5 = data23.length;
         for (let i5 = 0; i5 < len5; i5++) {
           if (
-            !validate703(data23[i5], {
+            !validate826(data23[i5], {
               instancePath: instancePath + '/refused/' + i5,
               parentData: data23,
               parentDataProperty: i5,
@@ -26256,7 +32099,7 @@ function validate624(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate703.errors);
+            vErrors = joined(vErrors, validate826.errors);
             errors = vErrors.length;
           }
         }
@@ -26281,7 +32124,7 @@ function validate624(
         const len6 = data25.length;
         for (let i6 = 0; i6 < len6; i6++) {
           if (
-            !validate703(data25[i6], {
+            !validate826(data25[i6], {
               instancePath: instancePath + '/questioned/' + i6,
               parentData: data25,
               parentDataProperty: i6,
@@ -26289,7 +32132,7 @@ function validate624(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate703.errors);
+            vErrors = joined(vErrors, validate826.errors);
             errors = vErrors.length;
           }
         }
@@ -26310,7 +32153,7 @@ function validate624(
     }
     if (data.caution !== undefined) {
       if (
-        !validate627(data.caution, {
+        !validate750(data.caution, {
           instancePath: instancePath + '/caution',
           parentData: data,
           parentDataProperty: 'caution',
@@ -26318,7 +32161,7 @@ function validate624(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate627.errors);
+        vErrors = joined(vErrors, validate750.errors);
         errors = vErrors.length;
       }
     }
@@ -26331,10 +32174,10 @@ function validate624(
     }
     errors++;
   }
-  validate624.errors = vErrors;
+  validate747.errors = vErrors;
   return errors === 0;
 }
-validate624.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate747.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 function joined(all, more) {
   if (all === null) return more;
