@@ -1,7 +1,10 @@
+import { homedir } from 'node:os';
+import { join } from 'node:path';
 import { runCall } from './calls.ts';
 import { exit, type Terminal } from './terminal.ts';
 
 const { stdin, stdout, stderr, env } = process;
+const started = new Date();
 
 const terminal: Terminal = {
   out: (text) => void stdout.write(text),
@@ -13,12 +16,31 @@ const terminal: Terminal = {
   },
   width: stdout.columns ?? (Number(env['COLUMNS']) || 80),
   colour: stdout.isTTY && !env['NO_COLOR'] && env['TERM'] !== 'dumb',
-  today: localDay(new Date()),
+  today: localDay(started),
+  now: localTime(started),
+  seenFolder: seenFolder(),
 };
 
 function localDay(now: Date): string {
-  const two = (part: number): string => String(part).padStart(2, '0');
   return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+}
+
+function localTime(now: Date): string {
+  const east = -now.getTimezoneOffset();
+  const offset = `${east < 0 ? '-' : '+'}${two(Math.floor(Math.abs(east) / 60))}:${two(Math.abs(east) % 60)}`;
+  const clock = [now.getHours(), now.getMinutes(), now.getSeconds()].map(two).join(':');
+  return `${localDay(now)}T${clock}${offset}`;
+}
+
+function two(part: number): string {
+  return String(part).padStart(2, '0');
+}
+
+/** Outside every repository: where programs keep what they know on this machine, for this person. */
+function seenFolder(): string {
+  const own = env['VITALWRIGHT_STATE'];
+  if (own) return own;
+  return join(env['XDG_STATE_HOME'] || join(homedir(), '.local', 'state'), 'vitalwright');
 }
 
 // A reader that has seen enough closes the pipe: that is no fault of ours.

@@ -1,4 +1,5 @@
 import type { Outcome, WardOutcome } from '../shape/generated/types.ts';
+import { banners } from '../editions/said-of-policy.ts';
 import { timeInWords } from '../outcome/time-in-words.ts';
 import type { Ward } from '../ward/ward.ts';
 import { Page, type Shown } from './page.ts';
@@ -20,6 +21,7 @@ export function showWard(whole: WardOutcome, ward: Ward, shown: Shown): string {
   const page = new Page(shown);
   const one = outcomesAsOne(whole);
   const protocol = protocolsAsOne(ward);
+  showBanners(whole, page);
   showRemarks('Not used', one.refused, protocol, page);
   showRemarks('Used, but is it right? Take it again', one.questioned, protocol, page);
   page.gap();
@@ -39,9 +41,19 @@ export function showWard(whole: WardOutcome, ward: Ward, shown: Shown): string {
   }
   showFacts(one, protocol, page);
   page.gap();
-  page.text(`${whole.ward}, edition ${whole.edition}, ${shortDigest(whole.digest)}`);
+  page.text(
+    `${whole.ward}, edition ${whole.edition}, ${shortDigest(whole.digest)}${whole.policy ? `, in force since ${timeInWords(whole.policy.in_force_from)}` : ''}`,
+  );
   page.text(whole.caution);
   return page.toString();
+}
+
+/** What must be said of a policy that is in force, before anybody acts on it. */
+function showBanners({ policy }: WardOutcome, page: Page): void {
+  const said = policy ? banners(policy) : [];
+  if (said.length === 0) return;
+  page.heading('About this policy');
+  for (const each of said) page.item(each);
 }
 
 function showPlan({ plan }: WardOutcome, page: Page): void {

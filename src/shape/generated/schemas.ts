@@ -4590,6 +4590,12 @@ export const ward_outcome: Schema = {
       examples: ['sha256:0000000000000000000000000000000000000000000000000000000000000000'],
       type: 'string',
     },
+    policy: {
+      description:
+        'Of a policy that is read because it is in force: since when, and what must be said of it. Left out when a policy is read that may be in force nowhere.',
+      examples: [{ in_force_from: '2026-03-02T08:00:00Z', by: 'Dr Ash' }],
+      $ref: '#/$defs/policy',
+    },
     at: {
       description: 'The time that was asked about; null when no time is known.',
       examples: ['2026-03-02T12:05:00Z'],
@@ -4969,6 +4975,38 @@ export const ward_outcome: Schema = {
         },
       },
       required: ['protocol', 'rule', 'title'],
+      additionalProperties: false,
+    },
+    policy: {
+      title: 'WardPolicyInForce',
+      description: 'What must be said of a policy that is in force.',
+      examples: [{ in_force_from: '2026-03-02T08:00:00Z', by: 'Dr Ash' }],
+      type: 'object',
+      properties: {
+        in_force_from: {
+          description: 'Since when it is in force.',
+          examples: ['2026-03-02T08:00:00Z'],
+          type: 'string',
+          maxLength: 40,
+        },
+        by: { description: 'Who put it in force.', examples: ['Dr Ash'], type: 'string', maxLength: 80 },
+        review_overdue: {
+          description: 'The day by which its review was due, when it is overdue. It still answers.',
+          examples: ['2027-09-30'],
+          type: 'string',
+          maxLength: 10,
+        },
+        warning: {
+          description:
+            'What failed when it was checked, and what is read with instead. It comes before everything else.',
+          examples: [
+            'The record of this policy was changed. This answer is from what was checked here last.',
+          ],
+          type: 'string',
+          maxLength: 2000,
+        },
+      },
+      required: ['in_force_from', 'by'],
       additionalProperties: false,
     },
   },

@@ -2795,6 +2795,10 @@ export interface WardOutcome {
    */
   readonly digest: string;
   /**
+   * Of a policy that is read because it is in force: since when, and what must be said of it. Left out when a policy is read that may be in force nowhere.
+   */
+  readonly policy?: WardPolicyInForce;
+  /**
    * The time that was asked about; null when no time is known.
    */
   readonly at: string | null;
@@ -3008,4 +3012,26 @@ export interface WardDoubtedRule {
    * The level that it calls for when it is met.
    */
   readonly level?: Name;
+}
+
+/**
+ * What must be said of a policy that is in force.
+ */
+export interface WardPolicyInForce {
+  /**
+   * Since when it is in force.
+   */
+  readonly in_force_from: string;
+  /**
+   * Who put it in force.
+   */
+  readonly by: string;
+  /**
+   * The day by which its review was due, when it is overdue. It still answers.
+   */
+  readonly review_overdue?: string;
+  /**
+   * What failed when it was checked, and what is read with instead. It comes before everything else.
+   */
+  readonly warning?: string;
 }

@@ -28829,6 +28829,7 @@ const schema188 = {
     edition: { type: 'integer' },
     title: { $ref: 'dictionary.schema.json#/$defs/text' },
     digest: { type: 'string' },
+    policy: { $ref: '#/$defs/policy' },
     at: { type: ['string', 'null'] },
     level: { $ref: 'outcome.schema.json#/$defs/level' },
     plan: { $ref: '#/$defs/plan' },
@@ -28932,6 +28933,17 @@ const schema188 = {
       required: ['protocol', 'rule', 'title'],
       additionalProperties: false,
     },
+    policy: {
+      type: 'object',
+      properties: {
+        in_force_from: { type: 'string', maxLength: 40 },
+        by: { type: 'string', maxLength: 80 },
+        review_overdue: { type: 'string', maxLength: 10 },
+        warning: { type: 'string', maxLength: 2000 },
+      },
+      required: ['in_force_from', 'by'],
+      additionalProperties: false,
+    },
   },
 };
 
@@ -29032,6 +29044,18 @@ function validate750(
 }
 validate750.evaluated = { dynamicProps: false, dynamicItems: false };
 
+const schema191 = {
+  type: 'object',
+  properties: {
+    in_force_from: { type: 'string', maxLength: 40 },
+    by: { type: 'string', maxLength: 80 },
+    review_overdue: { type: 'string', maxLength: 10 },
+    warning: { type: 'string', maxLength: 2000 },
+  },
+  required: ['in_force_from', 'by'],
+  additionalProperties: false,
+};
+
 function validate752(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
@@ -29039,6 +29063,206 @@ function validate752(
   let vErrors = null;
   let errors = 0;
   const evaluated0 = validate752.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.in_force_from === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'in_force_from' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.by === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'by' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'in_force_from' || key0 === 'by' || key0 === 'review_overdue' || key0 === 'warning')) {
+        const err2 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+    if (data.in_force_from !== undefined) {
+      let data0 = data.in_force_from;
+      if (typeof data0 === 'string') {
+        if (func1(data0) > 40) {
+          const err3 = {
+            instancePath: instancePath + '/in_force_from',
+            schemaPath: '#/properties/in_force_from/maxLength',
+            keyword: 'maxLength',
+            params: { limit: 40 },
+          };
+          if (vErrors === null) {
+            vErrors = [err3];
+          } else {
+            vErrors.push(err3);
+          }
+          errors++;
+        }
+      } else {
+        const err4 = {
+          instancePath: instancePath + '/in_force_from',
+          schemaPath: '#/properties/in_force_from/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err4];
+        } else {
+          vErrors.push(err4);
+        }
+        errors++;
+      }
+    }
+    if (data.by !== undefined) {
+      let data1 = data.by;
+      if (typeof data1 === 'string') {
+        if (func1(data1) > 80) {
+          const err5 = {
+            instancePath: instancePath + '/by',
+            schemaPath: '#/properties/by/maxLength',
+            keyword: 'maxLength',
+            params: { limit: 80 },
+          };
+          if (vErrors === null) {
+            vErrors = [err5];
+          } else {
+            vErrors.push(err5);
+          }
+          errors++;
+        }
+      } else {
+        const err6 = {
+          instancePath: instancePath + '/by',
+          schemaPath: '#/properties/by/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err6];
+        } else {
+          vErrors.push(err6);
+        }
+        errors++;
+      }
+    }
+    if (data.review_overdue !== undefined) {
+      let data2 = data.review_overdue;
+      if (typeof data2 === 'string') {
+        if (func1(data2) > 10) {
+          const err7 = {
+            instancePath: instancePath + '/review_overdue',
+            schemaPath: '#/properties/review_overdue/maxLength',
+            keyword: 'maxLength',
+            params: { limit: 10 },
+          };
+          if (vErrors === null) {
+            vErrors = [err7];
+          } else {
+            vErrors.push(err7);
+          }
+          errors++;
+        }
+      } else {
+        const err8 = {
+          instancePath: instancePath + '/review_overdue',
+          schemaPath: '#/properties/review_overdue/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err8];
+        } else {
+          vErrors.push(err8);
+        }
+        errors++;
+      }
+    }
+    if (data.warning !== undefined) {
+      let data3 = data.warning;
+      if (typeof data3 === 'string') {
+        if (func1(data3) > 2000) {
+          const err9 = {
+            instancePath: instancePath + '/warning',
+            schemaPath: '#/properties/warning/maxLength',
+            keyword: 'maxLength',
+            params: { limit: 2000 },
+          };
+          if (vErrors === null) {
+            vErrors = [err9];
+          } else {
+            vErrors.push(err9);
+          }
+          errors++;
+        }
+      } else {
+        const err10 = {
+          instancePath: instancePath + '/warning',
+          schemaPath: '#/properties/warning/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err10];
+        } else {
+          vErrors.push(err10);
+        }
+        errors++;
+      }
+    }
+  } else {
+    const err11 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err11];
+    } else {
+      vErrors.push(err11);
+    }
+    errors++;
+  }
+  validate752.errors = vErrors;
+  return errors === 0;
+}
+validate752.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+function validate754(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate754.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -29177,12 +29401,12 @@ function validate752(
       }
     }
   }
-  validate752.errors = vErrors;
+  validate754.errors = vErrors;
   return errors === 0;
 }
-validate752.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate754.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema192 = {
+const schema193 = {
   type: 'object',
   properties: {
     plan: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -29193,13 +29417,13 @@ const schema192 = {
   additionalProperties: false,
 };
 
-function validate755(
+function validate757(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate755.evaluated;
+  const evaluated0 = validate757.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -29316,12 +29540,12 @@ function validate755(
     }
     errors++;
   }
-  validate755.errors = vErrors;
+  validate757.errors = vErrors;
   return errors === 0;
 }
-validate755.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate757.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema193 = {
+const schema194 = {
   type: 'object',
   properties: {
     level: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -29336,13 +29560,13 @@ const schema193 = {
   additionalProperties: false,
 };
 
-function validate763(
+function validate765(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate763.evaluated;
+  const evaluated0 = validate765.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -29431,18 +29655,18 @@ function validate763(
     }
     errors++;
   }
-  validate763.errors = vErrors;
+  validate765.errors = vErrors;
   return errors === 0;
 }
-validate763.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate765.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate768(
+function validate770(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate768.evaluated;
+  const evaluated0 = validate770.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -29482,18 +29706,18 @@ function validate768(
     }
     errors++;
   }
-  validate768.errors = vErrors;
+  validate770.errors = vErrors;
   return errors === 0;
 }
-validate768.evaluated = { dynamicProps: false, dynamicItems: false };
+validate770.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate771(
+function validate773(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate771.evaluated;
+  const evaluated0 = validate773.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -29582,18 +29806,18 @@ function validate771(
     }
     errors++;
   }
-  validate771.errors = vErrors;
+  validate773.errors = vErrors;
   return errors === 0;
 }
-validate771.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate773.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate775(
+function validate777(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate775.evaluated;
+  const evaluated0 = validate777.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -29743,18 +29967,18 @@ function validate775(
     }
     errors++;
   }
-  validate775.errors = vErrors;
+  validate777.errors = vErrors;
   return errors === 0;
 }
-validate775.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate777.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate760(
+function validate762(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate760.evaluated;
+  const evaluated0 = validate762.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -29848,7 +30072,7 @@ function validate760(
         const len0 = data2.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate763(data2[i0], {
+            !validate765(data2[i0], {
               instancePath: instancePath + '/tell/' + i0,
               parentData: data2,
               parentDataProperty: i0,
@@ -29856,7 +30080,7 @@ function validate760(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate763.errors);
+            vErrors = joined(vErrors, validate765.errors);
             errors = vErrors.length;
           }
         }
@@ -29877,7 +30101,7 @@ function validate760(
     }
     if (data.respond !== undefined) {
       if (
-        !validate768(data.respond, {
+        !validate770(data.respond, {
           instancePath: instancePath + '/respond',
           parentData: data,
           parentDataProperty: 'respond',
@@ -29885,13 +30109,13 @@ function validate760(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate768.errors);
+        vErrors = joined(vErrors, validate770.errors);
         errors = vErrors.length;
       }
     }
     if (data.reassess !== undefined) {
       if (
-        !validate768(data.reassess, {
+        !validate770(data.reassess, {
           instancePath: instancePath + '/reassess',
           parentData: data,
           parentDataProperty: 'reassess',
@@ -29899,13 +30123,13 @@ function validate760(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate768.errors);
+        vErrors = joined(vErrors, validate770.errors);
         errors = vErrors.length;
       }
     }
     if (data.if_no_answer !== undefined) {
       if (
-        !validate771(data.if_no_answer, {
+        !validate773(data.if_no_answer, {
           instancePath: instancePath + '/if_no_answer',
           parentData: data,
           parentDataProperty: 'if_no_answer',
@@ -29913,13 +30137,13 @@ function validate760(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate771.errors);
+        vErrors = joined(vErrors, validate773.errors);
         errors = vErrors.length;
       }
     }
     if (data.step_down !== undefined) {
       if (
-        !validate775(data.step_down, {
+        !validate777(data.step_down, {
           instancePath: instancePath + '/step_down',
           parentData: data,
           parentDataProperty: 'step_down',
@@ -29927,7 +30151,7 @@ function validate760(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate775.errors);
+        vErrors = joined(vErrors, validate777.errors);
         errors = vErrors.length;
       }
     }
@@ -29940,18 +30164,18 @@ function validate760(
     }
     errors++;
   }
-  validate760.errors = vErrors;
+  validate762.errors = vErrors;
   return errors === 0;
 }
-validate760.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate762.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate780(
+function validate782(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate780.evaluated;
+  const evaluated0 = validate782.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -30212,12 +30436,12 @@ function validate780(
     }
     errors++;
   }
-  validate780.errors = vErrors;
+  validate782.errors = vErrors;
   return errors === 0;
 }
-validate780.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate782.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema199 = {
+const schema200 = {
   type: 'object',
   properties: {
     protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -30234,13 +30458,13 @@ const schema199 = {
   additionalProperties: false,
 };
 
-function validate787(
+function validate789(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate787.evaluated;
+  const evaluated0 = validate789.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -30280,18 +30504,18 @@ function validate787(
     }
     errors++;
   }
-  validate787.errors = vErrors;
+  validate789.errors = vErrors;
   return errors === 0;
 }
-validate787.evaluated = { dynamicProps: false, dynamicItems: false };
+validate789.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate793(
+function validate795(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate793.evaluated;
+  const evaluated0 = validate795.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -30317,18 +30541,18 @@ function validate793(
     }
     errors++;
   }
-  validate793.errors = vErrors;
+  validate795.errors = vErrors;
   return errors === 0;
 }
-validate793.evaluated = { dynamicProps: false, dynamicItems: false };
+validate795.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate795(
+function validate797(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate795.evaluated;
+  const evaluated0 = validate797.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -30360,18 +30584,18 @@ function validate795(
     }
     errors++;
   }
-  validate795.errors = vErrors;
+  validate797.errors = vErrors;
   return errors === 0;
 }
-validate795.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate797.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate785(
+function validate787(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate785.evaluated;
+  const evaluated0 = validate787.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -30450,7 +30674,7 @@ function validate785(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema199.properties, key0)) {
+      if (!func5.call(schema200.properties, key0)) {
         const err5 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -30481,7 +30705,7 @@ function validate785(
     }
     if (data.rule !== undefined) {
       if (
-        !validate787(data.rule, {
+        !validate789(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -30489,7 +30713,7 @@ function validate785(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate787.errors);
+        vErrors = joined(vErrors, validate789.errors);
         errors = vErrors.length;
       }
     }
@@ -30509,7 +30733,7 @@ function validate785(
     }
     if (data.level !== undefined) {
       if (
-        !validate787(data.level, {
+        !validate789(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -30517,7 +30741,7 @@ function validate785(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate787.errors);
+        vErrors = joined(vErrors, validate789.errors);
         errors = vErrors.length;
       }
     }
@@ -30551,7 +30775,7 @@ function validate785(
     }
     if (data.explained_by !== undefined) {
       if (
-        !validate793(data.explained_by, {
+        !validate795(data.explained_by, {
           instancePath: instancePath + '/explained_by',
           parentData: data,
           parentDataProperty: 'explained_by',
@@ -30559,13 +30783,13 @@ function validate785(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate793.errors);
+        vErrors = joined(vErrors, validate795.errors);
         errors = vErrors.length;
       }
     }
     if (data.ask !== undefined) {
       if (
-        !validate795(data.ask, {
+        !validate797(data.ask, {
           instancePath: instancePath + '/ask',
           parentData: data,
           parentDataProperty: 'ask',
@@ -30573,13 +30797,13 @@ function validate785(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate795.errors);
+        vErrors = joined(vErrors, validate797.errors);
         errors = vErrors.length;
       }
     }
     if (data.do !== undefined) {
       if (
-        !validate795(data.do, {
+        !validate797(data.do, {
           instancePath: instancePath + '/do',
           parentData: data,
           parentDataProperty: 'do',
@@ -30587,7 +30811,7 @@ function validate785(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate795.errors);
+        vErrors = joined(vErrors, validate797.errors);
         errors = vErrors.length;
       }
     }
@@ -30600,18 +30824,18 @@ function validate785(
     }
     errors++;
   }
-  validate785.errors = vErrors;
+  validate787.errors = vErrors;
   return errors === 0;
 }
-validate785.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate787.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate800(
+function validate802(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate800.evaluated;
+  const evaluated0 = validate802.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -30643,18 +30867,18 @@ function validate800(
     }
     errors++;
   }
-  validate800.errors = vErrors;
+  validate802.errors = vErrors;
   return errors === 0;
 }
-validate800.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate802.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate805(
+function validate807(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate805.evaluated;
+  const evaluated0 = validate807.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -30731,12 +30955,12 @@ function validate805(
     }
     errors++;
   }
-  validate805.errors = vErrors;
+  validate807.errors = vErrors;
   return errors === 0;
 }
-validate805.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate807.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema205 = {
+const schema206 = {
   type: 'object',
   properties: {
     fault: { $ref: 'outcome.schema.json#/$defs/name' },
@@ -30750,13 +30974,13 @@ const schema205 = {
   additionalProperties: false,
 };
 
-function validate815(
+function validate817(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate815.evaluated;
+  const evaluated0 = validate817.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -30916,12 +31140,12 @@ function validate815(
     }
     errors++;
   }
-  validate815.errors = vErrors;
+  validate817.errors = vErrors;
   return errors === 0;
 }
-validate815.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate817.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema207 = {
+const schema208 = {
   type: 'object',
   properties: {
     protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -30933,13 +31157,13 @@ const schema207 = {
   additionalProperties: false,
 };
 
-function validate819(
+function validate821(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate819.evaluated;
+  const evaluated0 = validate821.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -31021,7 +31245,7 @@ function validate819(
     }
     if (data.rule !== undefined) {
       if (
-        !validate787(data.rule, {
+        !validate789(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -31029,7 +31253,7 @@ function validate819(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate787.errors);
+        vErrors = joined(vErrors, validate789.errors);
         errors = vErrors.length;
       }
     }
@@ -31049,7 +31273,7 @@ function validate819(
     }
     if (data.level !== undefined) {
       if (
-        !validate787(data.level, {
+        !validate789(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -31057,7 +31281,7 @@ function validate819(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate787.errors);
+        vErrors = joined(vErrors, validate789.errors);
         errors = vErrors.length;
       }
     }
@@ -31070,18 +31294,18 @@ function validate819(
     }
     errors++;
   }
-  validate819.errors = vErrors;
+  validate821.errors = vErrors;
   return errors === 0;
 }
-validate819.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate821.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate810(
+function validate812(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate810.evaluated;
+  const evaluated0 = validate812.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -31198,7 +31422,7 @@ function validate810(
     }
     if (data.fault !== undefined) {
       if (
-        !validate787(data.fault, {
+        !validate789(data.fault, {
           instancePath: instancePath + '/fault',
           parentData: data,
           parentDataProperty: 'fault',
@@ -31206,7 +31430,7 @@ function validate810(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate787.errors);
+        vErrors = joined(vErrors, validate789.errors);
         errors = vErrors.length;
       }
     }
@@ -31240,7 +31464,7 @@ function validate810(
     }
     if (data.do !== undefined) {
       if (
-        !validate795(data.do, {
+        !validate797(data.do, {
           instancePath: instancePath + '/do',
           parentData: data,
           parentDataProperty: 'do',
@@ -31248,7 +31472,7 @@ function validate810(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate795.errors);
+        vErrors = joined(vErrors, validate797.errors);
         errors = vErrors.length;
       }
     }
@@ -31258,7 +31482,7 @@ function validate810(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate815(data4[i0], {
+            !validate817(data4[i0], {
               instancePath: instancePath + '/readings/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -31266,7 +31490,7 @@ function validate810(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate815.errors);
+            vErrors = joined(vErrors, validate817.errors);
             errors = vErrors.length;
           }
         }
@@ -31291,7 +31515,7 @@ function validate810(
         const len1 = data6.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate819(data6[i1], {
+            !validate821(data6[i1], {
               instancePath: instancePath + '/changes/' + i1,
               parentData: data6,
               parentDataProperty: i1,
@@ -31299,7 +31523,7 @@ function validate810(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate819.errors);
+            vErrors = joined(vErrors, validate821.errors);
             errors = vErrors.length;
           }
         }
@@ -31327,18 +31551,18 @@ function validate810(
     }
     errors++;
   }
-  validate810.errors = vErrors;
+  validate812.errors = vErrors;
   return errors === 0;
 }
-validate810.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate812.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate826(
+function validate828(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate826.evaluated;
+  const evaluated0 = validate828.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -31457,10 +31681,10 @@ function validate826(
     }
     errors++;
   }
-  validate826.errors = vErrors;
+  validate828.errors = vErrors;
   return errors === 0;
 }
-validate826.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate828.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 function validate747(
   data,
@@ -31791,9 +32015,23 @@ function validate747(
         errors++;
       }
     }
+    if (data.policy !== undefined) {
+      if (
+        !validate752(data.policy, {
+          instancePath: instancePath + '/policy',
+          parentData: data,
+          parentDataProperty: 'policy',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate752.errors);
+        errors = vErrors.length;
+      }
+    }
     if (data.at !== undefined) {
-      let data4 = data.at;
-      if (typeof data4 !== 'string' && data4 !== null) {
+      let data5 = data.at;
+      if (typeof data5 !== 'string' && data5 !== null) {
         const err20 = {
           instancePath: instancePath + '/at',
           schemaPath: '#/properties/at/type',
@@ -31810,7 +32048,7 @@ function validate747(
     }
     if (data.level !== undefined) {
       if (
-        !validate752(data.level, {
+        !validate754(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -31818,13 +32056,13 @@ function validate747(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate752.errors);
+        vErrors = joined(vErrors, validate754.errors);
         errors = vErrors.length;
       }
     }
     if (data.plan !== undefined) {
       if (
-        !validate755(data.plan, {
+        !validate757(data.plan, {
           instancePath: instancePath + '/plan',
           parentData: data,
           parentDataProperty: 'plan',
@@ -31832,13 +32070,13 @@ function validate747(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate755.errors);
+        vErrors = joined(vErrors, validate757.errors);
         errors = vErrors.length;
       }
     }
     if (data.response !== undefined) {
       if (
-        !validate760(data.response, {
+        !validate762(data.response, {
           instancePath: instancePath + '/response',
           parentData: data,
           parentDataProperty: 'response',
@@ -31846,13 +32084,13 @@ function validate747(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate760.errors);
+        vErrors = joined(vErrors, validate762.errors);
         errors = vErrors.length;
       }
     }
     if (data.in_force !== undefined) {
       if (
-        !validate780(data.in_force, {
+        !validate782(data.in_force, {
           instancePath: instancePath + '/in_force',
           parentData: data,
           parentDataProperty: 'in_force',
@@ -31860,19 +32098,19 @@ function validate747(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate780.errors);
+        vErrors = joined(vErrors, validate782.errors);
         errors = vErrors.length;
       }
     }
     if (data.reads !== undefined) {
-      let data9 = data.reads;
-      if (Array.isArray(data9)) {
-        const len0 = data9.length;
+      let data10 = data.reads;
+      if (Array.isArray(data10)) {
+        const len0 = data10.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate131(data9[i0], {
+            !validate131(data10[i0], {
               instancePath: instancePath + '/reads/' + i0,
-              parentData: data9,
+              parentData: data10,
               parentDataProperty: i0,
               rootData,
               dynamicAnchors,
@@ -31898,20 +32136,20 @@ function validate747(
       }
     }
     if (data.advice !== undefined) {
-      let data11 = data.advice;
-      if (Array.isArray(data11)) {
-        const len1 = data11.length;
+      let data12 = data.advice;
+      if (Array.isArray(data12)) {
+        const len1 = data12.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate785(data11[i1], {
+            !validate787(data12[i1], {
               instancePath: instancePath + '/advice/' + i1,
-              parentData: data11,
+              parentData: data12,
               parentDataProperty: i1,
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate785.errors);
+            vErrors = joined(vErrors, validate787.errors);
             errors = vErrors.length;
           }
         }
@@ -31932,7 +32170,7 @@ function validate747(
     }
     if (data.ask_first !== undefined) {
       if (
-        !validate800(data.ask_first, {
+        !validate802(data.ask_first, {
           instancePath: instancePath + '/ask_first',
           parentData: data,
           parentDataProperty: 'ask_first',
@@ -31940,13 +32178,13 @@ function validate747(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate800.errors);
+        vErrors = joined(vErrors, validate802.errors);
         errors = vErrors.length;
       }
     }
     if (data.take_first !== undefined) {
       if (
-        !validate800(data.take_first, {
+        !validate802(data.take_first, {
           instancePath: instancePath + '/take_first',
           parentData: data,
           parentDataProperty: 'take_first',
@@ -31954,13 +32192,13 @@ function validate747(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate800.errors);
+        vErrors = joined(vErrors, validate802.errors);
         errors = vErrors.length;
       }
     }
     if (data.missing !== undefined) {
       if (
-        !validate800(data.missing, {
+        !validate802(data.missing, {
           instancePath: instancePath + '/missing',
           parentData: data,
           parentDataProperty: 'missing',
@@ -31968,25 +32206,25 @@ function validate747(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate800.errors);
+        vErrors = joined(vErrors, validate802.errors);
         errors = vErrors.length;
       }
     }
     if (data.unobtainable !== undefined) {
-      let data16 = data.unobtainable;
-      if (Array.isArray(data16)) {
-        const len2 = data16.length;
+      let data17 = data.unobtainable;
+      if (Array.isArray(data17)) {
+        const len2 = data17.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate805(data16[i2], {
+            !validate807(data17[i2], {
               instancePath: instancePath + '/unobtainable/' + i2,
-              parentData: data16,
+              parentData: data17,
               parentDataProperty: i2,
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate805.errors);
+            vErrors = joined(vErrors, validate807.errors);
             errors = vErrors.length;
           }
         }
@@ -32006,20 +32244,20 @@ function validate747(
       }
     }
     if (data.declined !== undefined) {
-      let data18 = data.declined;
-      if (Array.isArray(data18)) {
-        const len3 = data18.length;
+      let data19 = data.declined;
+      if (Array.isArray(data19)) {
+        const len3 = data19.length;
         for (let i3 = 0; i3 < len3; i3++) {
           if (
-            !validate805(data18[i3], {
+            !validate807(data19[i3], {
               instancePath: instancePath + '/declined/' + i3,
-              parentData: data18,
+              parentData: data19,
               parentDataProperty: i3,
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate805.errors);
+            vErrors = joined(vErrors, validate807.errors);
             errors = vErrors.length;
           }
         }
@@ -32040,7 +32278,7 @@ function validate747(
     }
     if (data.would_tell_more !== undefined) {
       if (
-        !validate800(data.would_tell_more, {
+        !validate802(data.would_tell_more, {
           instancePath: instancePath + '/would_tell_more',
           parentData: data,
           parentDataProperty: 'would_tell_more',
@@ -32048,25 +32286,25 @@ function validate747(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate800.errors);
+        vErrors = joined(vErrors, validate802.errors);
         errors = vErrors.length;
       }
     }
     if (data.faults !== undefined) {
-      let data21 = data.faults;
-      if (Array.isArray(data21)) {
-        const len4 = data21.length;
+      let data22 = data.faults;
+      if (Array.isArray(data22)) {
+        const len4 = data22.length;
         for (let i4 = 0; i4 < len4; i4++) {
           if (
-            !validate810(data21[i4], {
+            !validate812(data22[i4], {
               instancePath: instancePath + '/faults/' + i4,
-              parentData: data21,
+              parentData: data22,
               parentDataProperty: i4,
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate810.errors);
+            vErrors = joined(vErrors, validate812.errors);
             errors = vErrors.length;
           }
         }
@@ -32086,20 +32324,20 @@ function validate747(
       }
     }
     if (data.refused !== undefined) {
-      let data23 = data.refused;
-      if (Array.isArray(data23)) {
-        const len5 = data23.length;
+      let data24 = data.refused;
+      if (Array.isArray(data24)) {
+        const len5 = data24.length;
         for (let i5 = 0; i5 < len5; i5++) {
           if (
-            !validate826(data23[i5], {
+            !validate828(data24[i5], {
               instancePath: instancePath + '/refused/' + i5,
-              parentData: data23,
+              parentData: data24,
               parentDataProperty: i5,
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate826.errors);
+            vErrors = joined(vErrors, validate828.errors);
             errors = vErrors.length;
           }
         }
@@ -32119,20 +32357,20 @@ function validate747(
       }
     }
     if (data.questioned !== undefined) {
-      let data25 = data.questioned;
-      if (Array.isArray(data25)) {
-        const len6 = data25.length;
+      let data26 = data.questioned;
+      if (Array.isArray(data26)) {
+        const len6 = data26.length;
         for (let i6 = 0; i6 < len6; i6++) {
           if (
-            !validate826(data25[i6], {
+            !validate828(data26[i6], {
               instancePath: instancePath + '/questioned/' + i6,
-              parentData: data25,
+              parentData: data26,
               parentDataProperty: i6,
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate826.errors);
+            vErrors = joined(vErrors, validate828.errors);
             errors = vErrors.length;
           }
         }
