@@ -1,17 +1,17 @@
 import react from '@vitejs/plugin-react';
 import { fileURLToPath } from 'node:url';
 import { defineConfig, type Plugin } from 'vite';
-import { protocolsBelow } from '../src/command-line/site-protocols.ts';
+import { siteBelow } from '../src/command-line/site-protocols.ts';
 import { siteFiles } from '../src/command-line/site-files.ts';
 
 const root = fileURLToPath(new URL('.', import.meta.url));
 const folder = fileURLToPath(new URL('../protocols', import.meta.url));
 
-/** Puts the bundled protocols into the site, as the text that they are. */
+/** Puts the bundled protocols into the site, as the text that they are. A site of files alone cannot save. */
 const protocols: Plugin = {
   name: 'protocols',
   async generateBundle() {
-    const source = JSON.stringify(await protocolsBelow(folder));
+    const source = JSON.stringify(await siteBelow(folder, false));
     this.emitFile({ type: 'asset', fileName: siteFiles.protocols, source });
   },
 };

@@ -7,11 +7,13 @@
  *     const { series } = readSet('set.json', '{ "systolic": 104 }', protocol);
  *     const outcome = evaluate(protocol, series);
  */
+import { documentToCasesReport, type CasesReport } from './authoring/document-to-cases-report.ts';
 import { caseProblems } from './cases/case-problems.ts';
 import { documentToCases } from './cases/document-to-cases.ts';
 import type { CaseResult } from './cases/case-result.ts';
 import { runCase } from './cases/run-case.ts';
 import { runWardCases as casesOfWard } from './cases/ward-cases.ts';
+import type { Document } from './document/document.ts';
 import { yamlToDocument } from './document/yaml-to-document.ts';
 import type { Compiled } from './outcome/compile.ts';
 import { seriesToOutcome } from './outcome/series-to-outcome.ts';
@@ -32,6 +34,24 @@ import type { WardSurroundings } from './ward/document-to-ward.ts';
 import { wardOutcomeOf } from './ward/series-to-ward-outcome.ts';
 import type { Ward } from './ward/ward.ts';
 
+export { completionsAt, type AuthoringQuestion, type Completion } from './authoring/completions-at.ts';
+export {
+  documentToCasesReport,
+  type CaseReport,
+  type CasesReport,
+  type DecidingRule,
+} from './authoring/document-to-cases-report.ts';
+export { addCase, type CasesHead } from './authoring/edits/add-case.ts';
+export { addEntry, addItem } from './authoring/edits/add-part.ts';
+export { removePart } from './authoring/edits/remove-part.ts';
+export { setValue } from './authoring/edits/set-value.ts';
+export { hoverAt, type Hover } from './authoring/hover-at.ts';
+export type { AuthoringSurroundings, WrittenKind } from './authoring/known/known.ts';
+export { linesOf, type FileLines, type PartLines } from './authoring/lines-of.ts';
+export { mendsOf, type CheckAgain, type Mend } from './authoring/mends-of.ts';
+export type { OfferKind } from './authoring/offers/offer.ts';
+export { spliced, type Splice } from './authoring/splice.ts';
+export type { Plain } from './authoring/yaml-text.ts';
 export { showProblem } from './problems/show-problem.ts';
 export {
   blanks,
@@ -52,6 +72,7 @@ export {
   type CaseResult,
   type Compiled,
   type Dictionary,
+  type Document,
   type Ladder,
   type Parents,
   type ParentText,
@@ -194,4 +215,31 @@ export function runCases(
   const results = read.cases.map((each) => runCase(protocol, each));
   const failed = results.flatMap((result) => caseProblems(result, document));
   return { results, problems: [...problems, ...read.problems, ...failed] };
+}
+
+/**
+ * Reads a YAML text as a document, in which parts can be found and edits made as splices. Null when it cannot be read; the problems then
+ * say why. Whether it means anything is asked of readProtocol and its like.
+ *
+ * `spliced(text, setValue(document, ['limits', 'mean_floor', 'value'], 70) ?? [])` is the text with another limit.
+ */
+export function readDocument(
+  file: string,
+  text: string,
+): { document: Document | null; problems: readonly Problem[] } {
+  const { document, problems } = yamlToDocument(file, text);
+  return { document, problems };
+}
+
+/**
+ * Runs the cases of a protocol as runCases does, and says of each how it came out and why: what differs, the level and the rules that
+ * decide it with their sentences, the rules by their states, the numbers that were given.
+ *
+ * `reportCases('cases.yaml', text, protocol).cases.filter(({ met }) => met.includes('mean_too_low'))` are the cases that meet a rule.
+ */
+export function reportCases(file: string, text: string, protocol: Compiled): CasesReport {
+  const { document, problems } = yamlToDocument(file, text);
+  if (!document) return { cases: [], problems: textToFile('cases', file, text).problems };
+  const report = documentToCasesReport(document, protocol);
+  return { ...report, problems: [...problems, ...report.problems] };
 }

@@ -11,8 +11,23 @@ import { truthDifferences } from './truth-differences.ts';
 import { measureDifference } from './measure-difference.ts';
 
 /** Asks a protocol about a case, and compares. */
-export function runCase(compiled: Compiled, { name, series, expect, path }: Case): CaseResult {
-  return { name, differences: differencesOf(compiled, series, expect, [...path, 'expect']) };
+export function runCase(compiled: Compiled, each: Case): CaseResult {
+  return compareCase(askCase(compiled, each), each);
+}
+
+/** Puts a case to its protocol. */
+export const askCase = (compiled: Compiled, { series, path }: Case): Asked =>
+  ask(compiled, series, [...path, 'expect']);
+
+/** How a case that was asked differs from what it expects. */
+export const compareCase = (asked: Asked, { name, expect }: Case): CaseResult => ({
+  name,
+  differences: differencesIn(asked, expect),
+});
+
+function ask(compiled: Compiled, series: Series, path: Path): Asked {
+  const bounds = seriesToBounds(compiled.protocol, series);
+  return { compiled, bounds, answers: answersOf(compiled, bounds), path };
 }
 
 /** What one protocol says otherwise of a series than is expected at a path. */
@@ -22,8 +37,11 @@ export function differencesOf(
   expect: Expectation,
   path: Path,
 ): Difference[] {
-  const bounds = seriesToBounds(compiled.protocol, series);
-  const asked: Asked = { compiled, bounds, answers: answersOf(compiled, bounds), path };
+  return differencesIn(ask(compiled, series, path), expect);
+}
+
+function differencesIn(asked: Asked, expect: Expectation): Difference[] {
+  const { compiled, path } = asked;
   return [
     ...levelDifferences(expect.level, asked.answers.level, compiled.protocol.ladder, path),
     ...compare('whether it applies', expect.applies, asked.answers.applies, [...path, 'applies']),

@@ -1,17 +1,15 @@
-import { createServer, type Server } from 'node:http';
+import type { Server } from 'node:http';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { exists, UnreadableFile } from './files.ts';
 import { parseCall } from './parse-call.ts';
-import { siteAnswer, type Site } from './site-answer.ts';
-import { protocolsBelow } from './site-protocols.ts';
+import { newToken } from './saving/token.ts';
+import { protocolsBelow, siteBelow } from './site-protocols.ts';
+import { siteServer, thisMachine } from './site-server.ts';
 import { exit, type Call, type Exit, type Terminal } from './terminal.ts';
 
 /** Where the rooms are, when nobody says otherwise. */
 const usualPort = 4710;
-
-/** Only this machine: nobody else on the network reaches the rooms. */
-const thisMachine = '127.0.0.1';
 
 /** `vitalwright serve [FOLDER] [--port N]`: the rooms, with the protocols below a folder, until it is stopped. */
 export const serve: Call = async (args, terminal) => {
@@ -23,18 +21,16 @@ export const serve: Call = async (args, terminal) => {
     terminal.err('At most one folder, and a port between 0 and 65535, where 0 takes any that is free.\n');
     return exit.couldNotAsk;
   }
-  const site = await builtSite();
-  if (site === null) {
+  const rooms = await builtSite();
+  if (rooms === null) {
     terminal.err('The rooms are not built yet: npm run build\n');
     return exit.couldNotAsk;
   }
   try {
     const count = (await protocolsBelow(folder)).length;
-    return await serveSite(
-      { folder: site, port, protocols: async () => JSON.stringify(await protocolsBelow(folder)) },
-      count,
-      terminal,
-    );
+    const protocols = async (): Promise<string> => JSON.stringify(await siteBelow(folder, true));
+    const server = siteServer({ folder: rooms, token: newToken(), protocols, saves: folder });
+    return await openRooms(server, port, count, terminal);
   } catch (error) {
     if (!(error instanceof UnreadableFile)) throw error;
     terminal.err(`${error.message}\n`);
@@ -60,32 +56,18 @@ async function builtSite(): Promise<string | null> {
 }
 
 /** Listens until the process is told to end, or the port cannot be had. */
-async function serveSite(site: Site, count: number, terminal: Terminal): Promise<Exit> {
-  let { port } = site;
-  const server = createServer((request, response) => {
-    const { method = '', url = '', headers } = request;
-    siteAnswer({ method, url, host: headers.host }, { ...site, port }).then(
-      ({ status, headers: all, body }) => {
-        response.writeHead(status, { ...all, 'Content-Length': Buffer.byteLength(body) });
-        response.end(method === 'HEAD' ? undefined : body);
-      },
-      () => {
-        response.writeHead(500, { 'Content-Type': 'text/plain; charset=utf-8' });
-        response.end('The protocols could not be read.\n');
-      },
-    );
-  });
-  const fault = await listening(server, site.port);
+async function openRooms(server: Server, asked: number, count: number, terminal: Terminal): Promise<Exit> {
+  const fault = await listening(server, asked);
   if (fault !== null) {
     terminal.err(
       fault === 'EADDRINUSE'
-        ? `Port ${site.port} is taken, perhaps by these rooms already. Another one: vitalwright serve --port ${site.port + 1}\n`
-        : `Port ${site.port} cannot be listened on (${fault}).\n`,
+        ? `Port ${asked} is taken, perhaps by these rooms already. Another one: vitalwright serve --port ${asked + 1}\n`
+        : `Port ${asked} cannot be listened on (${fault}).\n`,
     );
     return exit.couldNotAsk;
   }
   const address = server.address();
-  if (typeof address === 'object' && address !== null) ({ port } = address);
+  const port = typeof address === 'object' && address !== null ? address.port : asked;
   terminal.out(
     `The rooms are open at http://${thisMachine}:${port}/ with ${count} protocols, on this machine only.\n`,
   );

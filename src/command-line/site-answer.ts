@@ -1,12 +1,9 @@
 import { readFile, realpath, stat } from 'node:fs/promises';
 import { extname, join, sep } from 'node:path';
-
-/** What is answered to one request, before it is sent. */
-export interface SiteAnswer {
-  readonly status: number;
-  readonly headers: Readonly<Record<string, string>>;
-  readonly body: Buffer | string;
-}
+import { tokenCookie } from './saving/token.ts';
+import { siteFiles } from './site-files.ts';
+import { commonHeaders, type SiteAnswer } from './site-headers.ts';
+import { isOwnHost } from './site-host.ts';
 
 /** What the answer depends on. */
 export interface Site {
@@ -14,6 +11,8 @@ export interface Site {
   readonly folder: string;
   /** The port that is listened on. */
   readonly port: number;
+  /** The secret of this start of the server, which the page gets in a cookie. */
+  readonly token: string;
   /** The protocols as the rooms get them, read anew each time. */
   readonly protocols: () => Promise<string>;
 }
@@ -26,29 +25,6 @@ export interface SiteRequest {
   readonly host: string | undefined;
 }
 
-/** Only what stands on this server is loaded; nothing is sent anywhere else, and no code is made from text. */
-const contentPolicy = [
-  `default-src 'none'`,
-  `script-src 'self'`,
-  `worker-src 'self'`,
-  `style-src 'self' 'unsafe-inline'`,
-  `font-src 'self'`,
-  `img-src 'self' data:`,
-  `connect-src 'self'`,
-  `base-uri 'none'`,
-  `form-action 'none'`,
-  `frame-ancestors 'none'`,
-].join('; ');
-
-const common = {
-  'Content-Security-Policy': contentPolicy,
-  'X-Content-Type-Options': 'nosniff',
-  'Referrer-Policy': 'no-referrer',
-  'Cross-Origin-Opener-Policy': 'same-origin',
-  'Cross-Origin-Resource-Policy': 'same-origin',
-  'Cache-Control': 'no-store',
-} as const;
-
 const types: Readonly<Record<string, string>> = {
   '.html': 'text/html; charset=utf-8',
   '.js': 'text/javascript; charset=utf-8',
@@ -59,24 +35,26 @@ const types: Readonly<Record<string, string>> = {
 };
 
 /**
- * Answers one request to the rooms. Only GET and HEAD; only for this machine by its own name, so that a page from elsewhere that
- * points its name here gets nothing; only files of the built site.
+ * Answers one request to read something of the rooms. Only GET and HEAD; only for this machine by its own name; only files of the built
+ * site.
  */
 export async function siteAnswer({ method, url, host }: SiteRequest, site: Site): Promise<SiteAnswer> {
-  if (host !== `127.0.0.1:${site.port}` && host !== `localhost:${site.port}`) {
-    return refusal(421, 'This is not the address of this server.');
-  }
+  if (!isOwnHost(host, site.port)) return refusal(421, 'This is not the address of this server.');
   if (method !== 'GET' && method !== 'HEAD') {
     return { ...refusal(405, 'Only reading is possible here.'), headers: { ...plain, Allow: 'GET, HEAD' } };
   }
   const path = pathOf(url);
   if (path === null) return refusal(400, 'There is no such address.');
-  if (path === '/protocols.json') return found('.json', await site.protocols());
+  if (path === `/${siteFiles.protocols}`) return found('.json', await site.protocols());
   const file = await fileOf(path, site.folder);
-  return file ? found(extname(file), await readFile(file)) : refusal(404, 'There is no such file.');
+  if (!file) return refusal(404, 'There is no such file.');
+  const answer = found(extname(file), await readFile(file));
+  const isPage = extname(file) === '.html';
+  const cookie = { 'Set-Cookie': tokenCookie(site.port, site.token) };
+  return isPage ? { ...answer, headers: { ...answer.headers, ...cookie } } : answer;
 }
 
-const plain = { ...common, 'Content-Type': 'text/plain; charset=utf-8' } as const;
+const plain = { ...commonHeaders, 'Content-Type': 'text/plain; charset=utf-8' } as const;
 
 const refusal = (status: number, words: string): SiteAnswer => ({
   status,
@@ -86,7 +64,7 @@ const refusal = (status: number, words: string): SiteAnswer => ({
 
 const found = (extension: string, body: Buffer | string): SiteAnswer => ({
   status: 200,
-  headers: { ...common, 'Content-Type': types[extension] ?? 'application/octet-stream' },
+  headers: { ...commonHeaders, 'Content-Type': types[extension] ?? 'application/octet-stream' },
   body,
 });
 

@@ -1,2 +1,2 @@
-/** Files of the built rooms that the command line and the rooms both name. */
-export const siteFiles = { protocols: 'protocols.json' } as const;
+/** Addresses below the rooms that the command line and the rooms both name. */
+export const siteFiles = { protocols: 'protocols.json', save: 'save' } as const;

@@ -1,9 +1,18 @@
-import { basename, dirname, relative, sep } from 'node:path';
+import { basename, dirname, join, relative, sep } from 'node:path';
 import { toPlain } from '../document/document.ts';
 import { yamlToDocument } from '../document/yaml-to-document.ts';
 import { fileNames, filesBelow, findLadder, readText } from './files.ts';
 
-/** A protocol, or a ward policy, as the rooms get it: its text, and that of its ladder. The rooms check both themselves. */
+/** A text that the rooms get, under the name that its problems cite. */
+export interface SiteText {
+  readonly file: string;
+  readonly text: string;
+}
+
+/**
+ * A protocol, or a ward policy, as the rooms get it: its text, that of its ladder, and that of its cases. The rooms check them all
+ * themselves.
+ */
 export interface SiteProtocol {
   readonly kind: 'protocol' | 'ward';
   /** Its folder below the one that is served, with `/` between: `lessons/a_curve`. */
@@ -11,7 +20,31 @@ export interface SiteProtocol {
   readonly title: string;
   readonly file: string;
   readonly text: string;
-  readonly ladder: { readonly file: string; readonly text: string } | null;
+  readonly ladder: SiteText | null;
+  /** The cases.yaml beside it; null when there is none. */
+  readonly cases: SiteText | null;
+}
+
+/** All that the rooms are told of a folder. */
+export interface SiteBody {
+  /** Whether what is written in the rooms can be saved here. */
+  readonly saves: boolean;
+  readonly protocols: readonly SiteProtocol[];
+  /** Every ladder that a new protocol could call on: those below the folder, and those that its protocols call on. */
+  readonly ladders: readonly SiteText[];
+}
+
+/** What `protocols.json` holds of a folder. */
+export async function siteBelow(folder: string, saves: boolean): Promise<SiteBody> {
+  const all = await filesBelow(folder);
+  const inside = all
+    .filter((path) => basename(path) === fileNames.ladder)
+    .map(async (path) => ({ file: `${idOf(path, folder)}/${fileNames.ladder}`, ...(await textOf(path)) }));
+  const [found, below] = await Promise.all([protocolsIn(all, folder), Promise.all(inside)]);
+  const called = found.flatMap(({ ladder }) => (ladder ? [ladder] : []));
+  const texts = new Set<string>();
+  const ladders = [...below, ...called].filter(({ text }) => !texts.has(text) && texts.add(text));
+  return { saves, protocols: found, ladders };
 }
 
 /**
@@ -19,12 +52,15 @@ export interface SiteProtocol {
  * protocols, then in the order of the alphabet.
  */
 export async function protocolsBelow(folder: string): Promise<readonly SiteProtocol[]> {
-  const all = await filesBelow(folder);
+  return protocolsIn(await filesBelow(folder), folder);
+}
+
+async function protocolsIn(all: readonly string[], folder: string): Promise<readonly SiteProtocol[]> {
   const found = await Promise.all(
     (['ward', 'protocol'] as const).flatMap((kind) =>
       all
         .filter((path) => basename(path) === fileNames[kind])
-        .map((path) => siteProtocol(kind, path, folder)),
+        .map((path) => siteProtocol(kind, path, folder, all)),
     ),
   );
   const depth = ({ id }: SiteProtocol): number => id.split('/').length;
@@ -53,22 +89,36 @@ function headOf(text: string): Head {
   return { title, ladder };
 }
 
-async function siteProtocol(kind: SiteProtocol['kind'], path: string, folder: string): Promise<SiteProtocol> {
-  const { text } = await readText(path);
-  const id = relative(folder, dirname(path)).split(sep).join('/') || basename(dirname(path));
-  const plain = headOf(text);
-  const name =
-    typeof plain.ladder === 'string' && /^[a-z][a-z0-9_]*$/.test(plain.ladder) ? plain.ladder : null;
-  const ladderPath = name === null ? null : await findLadder(name, path);
+/** The folder of a file below the one that is served, with `/` between; of a file right in that one, the folder's own name. */
+const idOf = (path: string, folder: string): string =>
+  relative(folder, dirname(path)).split(sep).join('/') || basename(dirname(path));
+
+const textOf = async (path: string): Promise<{ text: string }> => ({ text: (await readText(path)).text });
+
+async function siteProtocol(
+  kind: SiteProtocol['kind'],
+  path: string,
+  folder: string,
+  all: readonly string[],
+): Promise<SiteProtocol> {
+  const { text } = await textOf(path);
+  const id = idOf(path, folder);
+  const { title, ladder } = headOf(text);
+  const cases = join(dirname(path), fileNames.cases);
   return {
     kind,
     id,
-    title: typeof plain.title === 'string' ? plain.title : id,
+    title: typeof title === 'string' ? title : id,
     file: `${id}/${fileNames[kind]}`,
     text,
-    ladder:
-      ladderPath === null
-        ? null
-        : { file: `${name ?? ''}/${fileNames.ladder}`, text: (await readText(ladderPath)).text },
+    ladder: await ladderOf(ladder, path),
+    cases: all.includes(cases) ? { file: `${id}/${fileNames.cases}`, ...(await textOf(cases)) } : null,
   };
+}
+
+/** The ladder that a protocol names; null when it names none, or one that is not there. */
+async function ladderOf(name: unknown, path: string): Promise<SiteText | null> {
+  if (typeof name !== 'string' || !/^[a-z][a-z0-9_]*$/.test(name)) return null;
+  const found = await findLadder(name, path);
+  return found === null ? null : { file: `${name}/${fileNames.ladder}`, ...(await textOf(found)) };
 }

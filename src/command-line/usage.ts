@@ -46,6 +46,11 @@ export const usage = `vitalwright: protocols for reading vital signs, written by
       opens the rooms in the browser, on this machine only, with the
       protocols below FOLDER (default: protocols/)
 
+  vitalwright build PROTOCOL --to json-logic|typescript [--out FILE]
+      writes the protocol as a program for other systems: JSON Logic, or
+      a TypeScript module without dependencies; without --out it goes
+      to standard output
+
   vitalwright new NAME
       writes a first protocol with its cases, ready to be changed
 

@@ -1,8 +1,13 @@
 import type { Protocol } from '../protocol/protocol.ts';
 import type { Input } from './inputs.ts';
 import type { Logic } from './logic.ts';
+import { contradictionsToJson, observationsToJson, otherwiseToJson } from './set-to-json.ts';
 
-/** Logic as a JSON document of its own, after schema/logic.schema.json. */
+/**
+ * Logic as a JSON document of its own, after schema/logic.schema.json: all that is needed to ask it about a set.
+ *
+ * What the protocol is based on is already worked in. Faults of technique are left out: they only widen bounds, before logic.
+ */
 export function logicToJson(logic: Logic, protocol: Protocol): object {
   const { applies, levels, rules, measures } = logic;
   return {
@@ -10,6 +15,9 @@ export function logicToJson(logic: Logic, protocol: Protocol): object {
     protocol: logic.protocol,
     edition: logic.edition,
     digest: logic.digest,
+    levels: protocol.ladder.levels.map(({ name }) => name),
+    observations: observationsToJson(protocol),
+    contradictions: contradictionsToJson(protocol),
     inputs: logic.inputs.map((input) => inputToJson(input, protocol)),
     steps: logic.steps.map(({ name, is }) => ({ step: name, is })),
     answers: {
@@ -56,5 +64,6 @@ function inputToJson({ name, of, owner, part, choice }: Input, protocol: Protoco
     ...(choice === null ? {} : { choice }),
     ...(isNumber && entry?.unit ? { unit: entry.unit.ucum } : {}),
     ...(isNumber && entry ? { steps_per_unit: entry.stepsPerUnit.toFraction() } : {}),
+    ...otherwiseToJson({ name, of, owner, part, choice }, protocol),
   };
 }

@@ -23,6 +23,12 @@ export function usedSteps(steps: readonly Step[], logic: Omit<Logic, 'steps'>): 
   return kept.reverse();
 }
 
+/** The same logic with the steps of its answers alone: without those that only an explanation or a check reads. */
+export function answersAlone(logic: Logic): Logic {
+  const bare = { ...logic, conditions: new Map(), partitions: [], divisors: [] };
+  return { ...bare, steps: usedSteps(logic.steps, bare) };
+}
+
 function* answers({
   applies,
   rules,

@@ -40,7 +40,11 @@ export function ruleToJson(answer: RuleAnswer, gap: RuleGap | undefined, situati
 const mayBeExplained = ({ state, counts, explained, mayBeExplained: may }: RuleAnswer): boolean =>
   (state === 'met' || counts) && may && !explained;
 
-function decidedBy({ rule, state, counts }: RuleAnswer, situation: Situation): readonly string[] | undefined {
+/** Why a rule is met, counts, or is not met; undefined while it is undecided, and where only its exception decided. */
+export function decidedBy(
+  { rule, state, counts }: RuleAnswer,
+  situation: Situation,
+): readonly string[] | undefined {
   const { explainer } = situation.compiled;
   const { narrow, wide } = situation.answers;
   if (state === 'met') return explainer.because(rule.when, true, narrow, 'the rule asks for');

@@ -2,6 +2,7 @@ import Fraction from 'fraction.js';
 import type * as File from '../shape/generated/types.ts';
 import type { Path } from '../problems/place.ts';
 import type { Report } from '../problems/problem.ts';
+import { nearestUnit } from '../vocabulary/unit-names.ts';
 import { tenPower } from '../vocabulary/ten-power.ts';
 import { roundAwayFromZero, unitByWord, type Unit } from '../vocabulary/units.ts';
 import type { Limit } from './protocol.ts';
@@ -22,7 +23,8 @@ export function readLimits(file: WholeFile, report: Report): ReadonlyMap<string,
 function readLimit(name: string, file: File.Limit, path: Path, report: Report): Limit | null {
   const unit = file.unit === undefined ? null : unitByWord(file.unit);
   if (unit === undefined) {
-    report('unknown_unit', [...path, 'unit'], { unit: String(file.unit) });
+    const written = String(file.unit);
+    report('unknown_unit', [...path, 'unit'], { unit: written }, { nearMiss: () => nearestUnit(written) });
     return null;
   }
   const value = inUnit(file.value, unit, [...path, 'value'], report);

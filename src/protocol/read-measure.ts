@@ -1,6 +1,7 @@
 import type * as File from '../shape/generated/types.ts';
 import { parseDuration } from '../vocabulary/quantity.ts';
 import { unitByWord } from '../vocabulary/units.ts';
+import { nearestUnit } from '../vocabulary/unit-names.ts';
 import { nearMiss } from '../vocabulary/near-miss.ts';
 import type { Path } from '../problems/place.ts';
 import type { Report } from '../problems/problem.ts';
@@ -47,7 +48,10 @@ export function readMeasure(name: string, file: File.Measure, path: Path, contex
   }
   foreignKeys(kind, file, path, report);
   const unit = file.unit === undefined ? null : unitByWord(file.unit);
-  if (unit === undefined) report('unknown_unit', [...path, 'unit'], { unit: String(file.unit) });
+  if (unit === undefined) {
+    const written = String(file.unit);
+    report('unknown_unit', [...path, 'unit'], { unit: written }, { nearMiss: () => nearestUnit(written) });
+  }
   const how = readHow(kind, file, path, context);
   const blind = file.not_reliable_when;
   const notReliableWhen = blind ? readCondition(blind, [...path, 'not_reliable_when'], context) : null;

@@ -1,4 +1,3 @@
-import Fraction from 'fraction.js';
 import { inputsOf, type Input } from '../logic/inputs.ts';
 import type {
   Contradiction,
@@ -7,7 +6,7 @@ import type {
   ObservationEntry,
   Protocol,
 } from '../protocol/protocol.ts';
-import { convert } from '../vocabulary/units.ts';
+import { wholePair } from '../vocabulary/whole-pair.ts';
 import { readFaults } from './apply-faults.ts';
 import { unchanged } from './limits.ts';
 import { judgeOf, type JudgeNames } from './judge.ts';
@@ -173,31 +172,12 @@ function assumedOf(
   };
 }
 
-/** Brings both sides to whole numbers, so that a comparison of steps is exact. */
 function pairOf(
   { lower, higher, mayBeEqual, says }: Contradiction,
   named: (name: string) => ReadObservation,
 ): Pair {
   const [below, above] = [named(lower), named(higher)];
-  const inLower = (steps: number): Fraction => {
-    const value = new Fraction(steps).div(above.entry.stepsPerUnit);
-    const [from, to] = [above.entry.unit, below.entry.unit];
-    const own = from && to && from !== to ? convert(value, from, to) : value;
-    return own.mul(below.entry.stepsPerUnit);
-  };
-  const shift = inLower(0);
-  const factor = inLower(1).sub(shift);
-  const scale = new Fraction(shift.d).lcm(new Fraction(factor.d));
-  const whole = (part: Fraction): number => part.mul(scale).valueOf();
-  return {
-    lower: below,
-    higher: above,
-    mayBeEqual,
-    says,
-    scale: whole(new Fraction(1)),
-    factor: whole(factor),
-    shift: whole(shift),
-  };
+  return { lower: below, higher: above, mayBeEqual, says, ...wholePair(below.entry, above.entry) };
 }
 
 function readLookBack(name: string, how: LookBack, names: JudgeNames, placeOf: PlaceOf): ReadLookBack {

@@ -38,7 +38,7 @@ export interface KitRule {
 const compiled = new Map<string, Compiled>();
 
 /** Without the questions about all possible sets: a made-up comparison may well hold for every set. */
-function protocolOf(protocolYaml: string, ladderYaml: string): Compiled {
+export function protocolOf(protocolYaml: string, ladderYaml: string): Compiled {
   const known = compiled.get(protocolYaml);
   if (known) return known;
   const { ladder } = readLadder('ladder.yaml', ladderYaml);
@@ -55,7 +55,7 @@ function protocolOf(protocolYaml: string, ladderYaml: string): Compiled {
   return made;
 }
 
-function boundsOf(protocol: Compiled, setJson: string): Bounds {
+export function boundsOf(protocol: Compiled, setJson: string): Bounds {
   const { series, problems } = readSet('set.json', setJson, protocol);
   if (!series) throw new Error(problems.map(({ says }) => says).join('\n'));
   return seriesToBounds(protocol.protocol, series);

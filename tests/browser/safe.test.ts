@@ -212,7 +212,7 @@ test('the text of a protocol never becomes markup or script', async () => {
     .replace(/title: Systolic low/, `title: '${attack}'`);
   const ladder = { file: 'ladder.yaml', text: bundledText('alder_ladder/ladder.yaml') };
   site.serveProtocols([
-    { kind: 'protocol', id: 'hostile', title: attack, file: 'protocol.yaml', text, ladder },
+    { kind: 'protocol', id: 'hostile', title: attack, file: 'protocol.yaml', text, ladder, cases: null },
   ]);
   const { page, enter, noise } = await openRoom(browser, `${site.origin}/`);
   await enter('Systolic pressure', '88');
@@ -221,7 +221,15 @@ test('the text of a protocol never becomes markup or script', async () => {
   expect(await page.locator('img').count()).toBe(0);
   expect(noise).toEqual([]);
   site.serveProtocols([
-    { kind: 'protocol', id: 'broken', title: 'Broken', file: 'protocol.yaml', text: 'protocol: x', ladder },
+    {
+      kind: 'protocol',
+      id: 'broken',
+      title: 'Broken',
+      file: 'protocol.yaml',
+      text: 'protocol: x',
+      ladder,
+      cases: null,
+    },
   ]);
   const broken = await browser.newPage();
   await broken.goto(`${site.origin}/`);

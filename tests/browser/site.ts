@@ -1,12 +1,12 @@
 import { execFile } from 'node:child_process';
-import { mkdtempSync, rmSync } from 'node:fs';
-import { createServer } from 'node:http';
+import { cpSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { promisify } from 'node:util';
-import { siteAnswer } from '../../src/command-line/site-answer.ts';
-import { protocolsBelow, type SiteProtocol } from '../../src/command-line/site-protocols.ts';
+import { newToken } from '../../src/command-line/saving/token.ts';
+import { siteBelow, type SiteProtocol } from '../../src/command-line/site-protocols.ts';
+import { siteServer } from '../../src/command-line/site-server.ts';
 
 const path = (name: string): string => fileURLToPath(new URL(`../../${name}`, import.meta.url));
 
@@ -18,6 +18,10 @@ export interface BuiltSite {
   readonly below: string;
   /** Puts other protocols in the place of the bundled ones; null: the bundled ones again. */
   serveProtocols(protocols: readonly SiteProtocol[] | null): void;
+  /** The folder of the built rooms: the static site. */
+  readonly built: string;
+  /** The folder that is served, and that the rooms save into: a copy of the bundled protocols. */
+  readonly folder: string;
   close(): Promise<void>;
 }
 
@@ -30,33 +34,31 @@ export async function buildSite(): Promise<BuiltSite> {
   await promisify(execFile)(process.execPath, [...vite, '--logLevel', 'error', '--outDir', outDir], {
     env: { ...process.env, NODE_ENV: 'production' },
   });
+  const copies = mkdtempSync(join(tmpdir(), 'vitalwright-protocols-'));
+  const folder = join(copies, 'protocols');
+  cpSync(path('protocols'), folder, { recursive: true });
   let others: readonly SiteProtocol[] | null = null;
-  let port = 0;
   const protocols = async (): Promise<string> =>
-    JSON.stringify(others ?? (await protocolsBelow(path('protocols'))));
-  const server = createServer((request, response) => {
-    const { method = '', headers } = request;
-    const asked = request.url ?? '';
-    const url = asked.startsWith(`${prefix}/`) ? asked.slice(prefix.length) : asked;
-    void siteAnswer({ method, url, host: headers.host }, { folder: outDir, port, protocols }).then(
-      (answer) => {
-        response.writeHead(answer.status, answer.headers).end(answer.body);
-      },
-    );
+    JSON.stringify(others ? { saves: false, protocols: others, ladders: [] } : await siteBelow(folder, true));
+  const server = siteServer({ folder: outDir, token: newToken(), protocols, saves: folder });
+  server.prependListener('request', (request) => {
+    if (request.url?.startsWith(`${prefix}/`)) request.url = request.url.slice(prefix.length);
   });
   await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve));
   const address = server.address();
-  if (typeof address === 'object' && address !== null) ({ port } = address);
+  const port = typeof address === 'object' && address !== null ? address.port : 0;
   return {
     origin: `http://127.0.0.1:${port}`,
     below: `http://127.0.0.1:${port}${prefix}/`,
+    built: outDir,
+    folder,
     serveProtocols: (protocols_) => {
       others = protocols_;
     },
     close: async () => {
       server.closeAllConnections();
       await new Promise((resolve) => server.close(resolve));
-      rmSync(outDir, { recursive: true, force: true });
+      for (const each of [outDir, copies]) rmSync(each, { recursive: true, force: true });
     },
   };
 }

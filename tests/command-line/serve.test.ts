@@ -3,8 +3,9 @@ import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { siteAnswer, type SiteAnswer } from '../../src/command-line/site-answer.ts';
-import { protocolsBelow } from '../../src/command-line/site-protocols.ts';
+import { siteAnswer } from '../../src/command-line/site-answer.ts';
+import type { SiteAnswer } from '../../src/command-line/site-headers.ts';
+import { protocolsBelow, siteBelow } from '../../src/command-line/site-protocols.ts';
 import { ask } from './ask.ts';
 
 let folder = '';
@@ -26,7 +27,12 @@ const get = async (
 ): Promise<SiteAnswer> =>
   siteAnswer(
     { method: 'GET', url, host: '127.0.0.1:4710', ...more },
-    { folder: join(folder, 'site'), port: 4710, protocols: () => Promise.resolve('[]') },
+    {
+      folder: join(folder, 'site'),
+      port: 4710,
+      token: 'secret of this start',
+      protocols: () => Promise.resolve('[]'),
+    },
   );
 
 test('the page, its files and the protocols are answered, each with its type and the strict policy', async () => {
@@ -42,6 +48,16 @@ test('the page, its files and the protocols are answered, each with its type and
     expect(policy).toMatch(/^default-src 'none'; script-src 'self'; worker-src 'self'; /);
     expect(policy).not.toMatch(/unsafe-eval|blob:|https?:|\*/);
   }
+});
+
+test('the page alone comes with the cookie of this start, which no script reads and no other site sends', async () => {
+  const cookies = await Promise.all(
+    ['/', '/index.html', '/assets/page-1.js', '/protocols.json', '/nothing.js'].map(
+      async (url) => (await get(url)).headers['Set-Cookie'],
+    ),
+  );
+  const cookie = 'vitalwright_4710=secret of this start; SameSite=Strict; HttpOnly; Path=/';
+  expect(cookies).toEqual([cookie, cookie, undefined, undefined, undefined]);
 });
 
 test.each([
@@ -85,6 +101,33 @@ test('protocols below a folder come with their ladders, those at the top first',
   expect(all[0]?.kind).toBe('ward');
   expect(all.some(({ id }) => id === 'lessons/a_curve')).toBe(true);
   expect(all.every(({ ladder }) => ladder?.text.includes('ladder: alder_ladder'))).toBe(true);
+});
+
+test('protocols come with their cases and every ladder there is; only a server says that it saves', async () => {
+  const site = await siteBelow('protocols', true);
+  expect([site.saves, (await siteBelow('protocols', false)).saves]).toEqual([true, false]);
+  expect(site.protocols.map(({ cases }) => cases?.file)).toContain('lessons/a_curve/cases.yaml');
+  expect(site.protocols.find(({ id }) => id === 'alder_wing')?.cases?.text).toContain('ward: alder_wing');
+  expect(site.ladders.map(({ file }) => file)).toEqual(['alder_ladder/ladder.yaml']);
+  // A ladder that stands above the folder is one that a new protocol can call on too.
+  const lessons = await siteBelow('protocols/lessons', true);
+  expect(lessons.ladders).toEqual(site.ladders);
+});
+
+test('cases that are not there, or are behind a link, are null, and what a killed save leaves is no protocol', async () => {
+  const own = join(folder, 'protocols');
+  for (const name of ['without', 'linked']) mkdirSync(join(own, name), { recursive: true });
+  writeFileSync(join(own, 'without', 'protocol.yaml'), 'protocol: without');
+  writeFileSync(join(own, 'without', '.cases.yaml.0011223344556677.part'), 'cases: []');
+  writeFileSync(join(own, 'without', '.protocol.yaml.0011223344556677.part'), 'protocol: half');
+  writeFileSync(join(own, 'linked', 'protocol.yaml'), 'protocol: linked');
+  symlinkSync(join(folder, 'secret.txt'), join(own, 'linked', 'cases.yaml'));
+  const { protocols, ladders } = await siteBelow(own, true);
+  expect(protocols.map(({ id, text, cases }) => [id, text, cases])).toEqual([
+    ['linked', 'protocol: linked', null],
+    ['without', 'protocol: without', null],
+  ]);
+  expect(ladders).toEqual([]);
 });
 
 test('a port that is taken is said, with another one to take', async () => {

@@ -335,6 +335,50 @@ export const faults: readonly Fault[] = [
     "kind === 'above_device' ? bound + 1 : null",
     "kind === 'above_device' ? bound : null",
   ),
+  // Built targets
+  other(
+    'targets/typescript/graph.ts',
+    'module: at most does not count the value itself',
+    "(operator === '<=' ? 1 : 0)",
+    '0',
+  ),
+  other(
+    'targets/typescript/cases.ts',
+    'module: a sum turned round keeps its cut',
+    'Math.floor((cut - constant) / by) + 1',
+    'Math.floor((cut - constant) / by)',
+  ),
+  other(
+    'targets/typescript/write-reading.ts',
+    'module: a complete set never contradicts itself',
+    'shift - (mayBeEqual ? 0 : 1)',
+    'shift',
+  ),
+  other(
+    'targets/typescript/write-calls.ts',
+    'module: what is undecided is not met',
+    '(wide[word + 4] as number) & ~met;',
+    '0;',
+  ),
+  other(
+    'targets/typescript/runtime.ts',
+    'module: an exact middle between two steps is rounded as it falls',
+    'whole : exactSteps(value, by, over);',
+    'whole : whole;',
+  ),
+  other('targets/typescript/code.ts', 'module: a text may end its comment', ".replaceAll('*/', '* /')", ''),
+  other(
+    'targets/json-logic/reader.mjs',
+    'JSON Logic: a refused value counts as not taken of a fact that is assumed',
+    '(refused || assumed === undefined)',
+    'assumed === undefined',
+  ),
+  other(
+    'targets/json-logic/reader.mjs',
+    'JSON Logic: age bands begin one step late',
+    'age[1] >= begins(index)',
+    'age[1] > begins(index)',
+  ),
 
   // Technique
   series(

@@ -13,6 +13,7 @@ const suites = [
   'tests/cases',
   'tests/outcome',
   'tests/agreement',
+  'tests/targets',
   'tests/published',
 ];
 

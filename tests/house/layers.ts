@@ -23,7 +23,11 @@ export const layers: readonly Layer[] = [
   },
   { folder: 'logic', pure: true, holds: 'the ordered list of named steps that a protocol becomes' },
   { folder: 'series', pure: true, holds: 'a patient’s sets over time, turned into bounds' },
-  { folder: 'targets', pure: true, holds: 'what runs the logic over bounds; `evaluator/` is the first' },
+  {
+    folder: 'targets',
+    pure: true,
+    holds: 'what runs the logic over bounds: `evaluator/` here, the others elsewhere',
+  },
   { folder: 'outcome', pure: true, holds: 'the answer about a patient, and the sentences that explain it' },
   {
     folder: 'ward',
@@ -36,6 +40,12 @@ export const layers: readonly Layer[] = [
     folder: 'editions',
     pure: true,
     holds: 'sealed editions, the record of who approved them, and what is in force at a time',
+  },
+  {
+    folder: 'authoring',
+    pure: true,
+    holds:
+      'what someone who writes a file is helped with: completion, hover, mends, edits as splices, how each case came out',
   },
   {
     folder: 'bedside',

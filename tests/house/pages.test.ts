@@ -49,7 +49,7 @@ test('broken YAML and calls of scripts are seen', () => {
 });
 
 test('every example says its language', () => {
-  const known = ['yaml', 'json', 'ts', 'sh', 'console', 'text'];
+  const known = ['yaml', 'json', 'ts', 'js', 'sh', 'console', 'text'];
   expect(examples.length).toBeGreaterThan(0);
   expect(examples.filter(({ language }) => !known.includes(language)).map(place)).toEqual([]);
 });

@@ -1285,13 +1285,24 @@ export const logic: Schema = {
   $id: 'logic.schema.json',
   title: 'LogicFile',
   description:
-    'A protocol as logic: whole numbers and flags go in, named steps follow in order, and answers point at steps. Steps are JSON Logic with a closed list of operators.',
+    'A protocol as logic: whole numbers and flags go in, named steps follow in order, and answers point at steps. Steps are JSON Logic with a closed list of operators. What a protocol is based on is already worked in. Faults of technique are not in it: they only widen the bounds of what goes in, before logic.',
   examples: [
     {
       logic: 1,
       protocol: 'one_threshold',
       edition: 1,
       digest: 'sha256:0000000000000000000000000000000000000000000000000000000000000000',
+      levels: ['usual_round', 'call_doctor'],
+      observations: [
+        {
+          observation: 'systolic',
+          kind: 'number',
+          unit: 'mm[Hg]',
+          steps_per_unit: '1',
+          possible: [{ low: 30, high: 300 }],
+        },
+      ],
+      contradictions: [],
       inputs: [
         {
           input: 'systolic:low',
@@ -1300,6 +1311,7 @@ export const logic: Schema = {
           part: 'low',
           unit: 'mm[Hg]',
           steps_per_unit: '1',
+          otherwise: 30,
         },
       ],
       steps: [{ step: 'rules/0/when/systolic/below:certain', is: { '<=': [{ var: 'systolic:high' }, 89] } }],
@@ -1325,6 +1337,38 @@ export const logic: Schema = {
       examples: ['sha256:0000000000000000000000000000000000000000000000000000000000000000'],
       type: 'string',
       pattern: '^sha256:[0-9a-f]{64}$',
+    },
+    levels: {
+      description:
+        'The levels of the ladder by name, lowest first; a level in the answers is a place in this list, from 0.',
+      examples: [['usual_round', 'call_doctor']],
+      type: 'array',
+      items: { $ref: 'dictionary.schema.json#/$defs/name' },
+    },
+    observations: {
+      description: 'What a set may give, for whoever makes inputs from a set.',
+      examples: [
+        [
+          {
+            observation: 'systolic',
+            kind: 'number',
+            unit: 'mm[Hg]',
+            steps_per_unit: '1',
+            possible: [{ low: 30, high: 300 }],
+          },
+        ],
+      ],
+      type: 'array',
+      items: { $ref: '#/$defs/observation' },
+    },
+    contradictions: {
+      description:
+        'Pairs of observations that cannot both be right; both are then refused and count as missing.',
+      examples: [
+        [{ lower: 'diastolic', higher: 'systolic', may_be_equal: false, scale: 1, factor: 1, shift: 0 }],
+      ],
+      type: 'array',
+      items: { $ref: '#/$defs/contradiction' },
     },
     inputs: {
       description: 'What goes in, in this order.',
@@ -1364,9 +1408,129 @@ export const logic: Schema = {
       $ref: '#/$defs/answers',
     },
   },
-  required: ['logic', 'protocol', 'edition', 'digest', 'inputs', 'steps', 'answers'],
+  required: [
+    'logic',
+    'protocol',
+    'edition',
+    'digest',
+    'levels',
+    'observations',
+    'contradictions',
+    'inputs',
+    'steps',
+    'answers',
+  ],
   additionalProperties: false,
   $defs: {
+    observation: {
+      title: 'LogicObservation',
+      description: 'One observation that a set may give.',
+      examples: [
+        {
+          observation: 'systolic',
+          kind: 'number',
+          unit: 'mm[Hg]',
+          steps_per_unit: '1',
+          possible: [{ low: 30, high: 300 }],
+        },
+      ],
+      type: 'object',
+      properties: {
+        observation: {
+          description: 'Its name.',
+          examples: ['systolic'],
+          $ref: 'dictionary.schema.json#/$defs/name',
+        },
+        kind: {
+          description: 'A number, one of several choices, several of them, or yes or no.',
+          examples: ['number'],
+          type: 'string',
+          enum: ['number', 'choice', 'several', 'yes_no'],
+        },
+        unit: { description: 'The unit of a number, as a UCUM code.', examples: ['mm[Hg]'], type: 'string' },
+        steps_per_unit: {
+          description: 'Of a number: how many steps one unit has, a whole number or a fraction.',
+          examples: ['10', '1/5'],
+          type: 'string',
+          pattern: '^[0-9]+(/[0-9]+)?$',
+        },
+        possible: {
+          description:
+            'Of a number: what any body or device can give, a band for each range of ages, youngest first. What is outside is refused and counts as missing.',
+          examples: [[{ low: 30, high: 300 }]],
+          type: 'array',
+          items: { $ref: '#/$defs/band' },
+          minItems: 1,
+        },
+        choices: {
+          description: 'Of anything but a number: what it can be.',
+          examples: [['yes', 'no']],
+          type: 'array',
+          items: { $ref: 'dictionary.schema.json#/$defs/name' },
+        },
+        assumed: {
+          description:
+            'Of a standing fact: what holds while nobody has stated it, in steps or as a choice. It is then not known, and not missing.',
+          examples: ['scale_1'],
+          type: ['integer', 'string'],
+        },
+      },
+      required: ['observation', 'kind'],
+      additionalProperties: false,
+    },
+    band: {
+      title: 'LogicBand',
+      description: 'A range for a range of ages.',
+      examples: [{ low: 30, high: 300 }],
+      type: 'object',
+      properties: {
+        age_below: {
+          description:
+            'The age at which it ends, itself excluded, in steps of the observation age; left out in the last band. It begins where the one before ends.',
+          examples: [93504],
+          type: 'integer',
+        },
+        low: { description: 'The lowest step, included.', examples: [30], type: 'integer' },
+        high: { description: 'The highest step, included.', examples: [300], type: 'integer' },
+      },
+      required: ['low', 'high'],
+      additionalProperties: false,
+    },
+    contradiction: {
+      title: 'LogicContradiction',
+      description:
+        'Refused when even the lowest of the one is not below the highest of the other: scale times lower is to be below factor times higher plus shift, in steps.',
+      examples: [
+        { lower: 'diastolic', higher: 'systolic', may_be_equal: false, scale: 1, factor: 1, shift: 0 },
+      ],
+      type: 'object',
+      properties: {
+        lower: {
+          description: 'What is to be lower.',
+          examples: ['diastolic'],
+          $ref: 'dictionary.schema.json#/$defs/name',
+        },
+        higher: {
+          description: 'What is to be higher.',
+          examples: ['systolic'],
+          $ref: 'dictionary.schema.json#/$defs/name',
+        },
+        may_be_equal: { description: 'Whether both may be the same.', examples: [false], type: 'boolean' },
+        scale: {
+          description: 'What the steps of the lower are multiplied by.',
+          examples: [1],
+          type: 'integer',
+        },
+        factor: {
+          description: 'What the steps of the higher are multiplied by.',
+          examples: [1],
+          type: 'integer',
+        },
+        shift: { description: 'What is then added to them.', examples: [0], type: 'integer' },
+      },
+      required: ['lower', 'higher', 'may_be_equal', 'scale', 'factor', 'shift'],
+      additionalProperties: false,
+    },
     input: {
       title: 'LogicInput',
       description: 'One number that goes in: a whole number of steps, or a flag of 0 or 1.',
@@ -1424,6 +1588,12 @@ export const logic: Schema = {
           examples: ['10', '1/5'],
           type: 'string',
           pattern: '^[0-9]+(/[0-9]+)?$',
+        },
+        otherwise: {
+          description:
+            'What goes in while nothing is known: a missing number has its whole possible range, a choice may be anything. Left out with look backs, which need the earlier sets.',
+          examples: [30],
+          type: 'integer',
         },
       },
       required: ['input', 'of', 'name', 'part'],

@@ -636,7 +636,7 @@ export interface StepDown {
 }
 
 /**
- * A protocol as logic: whole numbers and flags go in, named steps follow in order, and answers point at steps. Steps are JSON Logic with a closed list of operators.
+ * A protocol as logic: whole numbers and flags go in, named steps follow in order, and answers point at steps. Steps are JSON Logic with a closed list of operators. What a protocol is based on is already worked in. Faults of technique are not in it: they only widen the bounds of what goes in, before logic.
  */
 export interface LogicFile {
   /**
@@ -656,6 +656,18 @@ export interface LogicFile {
    */
   readonly digest: string;
   /**
+   * The levels of the ladder by name, lowest first; a level in the answers is a place in this list, from 0.
+   */
+  readonly levels: readonly Name[];
+  /**
+   * What a set may give, for whoever makes inputs from a set.
+   */
+  readonly observations: readonly LogicObservation[];
+  /**
+   * Pairs of observations that cannot both be right; both are then refused and count as missing.
+   */
+  readonly contradictions: readonly LogicContradiction[];
+  /**
    * What goes in, in this order.
    */
   readonly inputs: readonly LogicInput[];
@@ -667,6 +679,88 @@ export interface LogicFile {
    * Where the answers stand.
    */
   readonly answers: LogicAnswers;
+}
+
+/**
+ * One observation that a set may give.
+ */
+export interface LogicObservation {
+  /**
+   * Its name.
+   */
+  readonly observation: Name;
+  /**
+   * A number, one of several choices, several of them, or yes or no.
+   */
+  readonly kind: 'number' | 'choice' | 'several' | 'yes_no';
+  /**
+   * The unit of a number, as a UCUM code.
+   */
+  readonly unit?: string;
+  /**
+   * Of a number: how many steps one unit has, a whole number or a fraction.
+   */
+  readonly steps_per_unit?: string;
+  /**
+   * Of a number: what any body or device can give, a band for each range of ages, youngest first. What is outside is refused and counts as missing.
+   */
+  readonly possible?: readonly LogicBand[];
+  /**
+   * Of anything but a number: what it can be.
+   */
+  readonly choices?: readonly Name[];
+  /**
+   * Of a standing fact: what holds while nobody has stated it, in steps or as a choice. It is then not known, and not missing.
+   */
+  readonly assumed?: number | string;
+}
+
+/**
+ * A range for a range of ages.
+ */
+export interface LogicBand {
+  /**
+   * The age at which it ends, itself excluded, in steps of the observation age; left out in the last band. It begins where the one before ends.
+   */
+  readonly age_below?: number;
+  /**
+   * The lowest step, included.
+   */
+  readonly low: number;
+  /**
+   * The highest step, included.
+   */
+  readonly high: number;
+}
+
+/**
+ * Refused when even the lowest of the one is not below the highest of the other: scale times lower is to be below factor times higher plus shift, in steps.
+ */
+export interface LogicContradiction {
+  /**
+   * What is to be lower.
+   */
+  readonly lower: Name;
+  /**
+   * What is to be higher.
+   */
+  readonly higher: Name;
+  /**
+   * Whether both may be the same.
+   */
+  readonly may_be_equal: boolean;
+  /**
+   * What the steps of the lower are multiplied by.
+   */
+  readonly scale: number;
+  /**
+   * What the steps of the higher are multiplied by.
+   */
+  readonly factor: number;
+  /**
+   * What is then added to them.
+   */
+  readonly shift: number;
 }
 
 /**
@@ -712,6 +806,10 @@ export interface LogicInput {
    * How many steps one unit has: a whole number or a fraction.
    */
   readonly steps_per_unit?: string;
+  /**
+   * What goes in while nothing is known: a missing number has its whole possible range, a choice may be anything. Left out with look backs, which need the earlier sets.
+   */
+  readonly otherwise?: number;
 }
 
 /**

@@ -9349,13 +9349,60 @@ const schema108 = {
     protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
     edition: { type: 'integer', minimum: 1 },
     digest: { type: 'string', pattern: '^sha256:[0-9a-f]{64}$' },
+    levels: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' } },
+    observations: { type: 'array', items: { $ref: '#/$defs/observation' } },
+    contradictions: { type: 'array', items: { $ref: '#/$defs/contradiction' } },
     inputs: { type: 'array', items: { $ref: '#/$defs/input' } },
     steps: { type: 'array', items: { $ref: '#/$defs/step' } },
     answers: { $ref: '#/$defs/answers' },
   },
-  required: ['logic', 'protocol', 'edition', 'digest', 'inputs', 'steps', 'answers'],
+  required: [
+    'logic',
+    'protocol',
+    'edition',
+    'digest',
+    'levels',
+    'observations',
+    'contradictions',
+    'inputs',
+    'steps',
+    'answers',
+  ],
   additionalProperties: false,
   $defs: {
+    observation: {
+      type: 'object',
+      properties: {
+        observation: { $ref: 'dictionary.schema.json#/$defs/name' },
+        kind: { type: 'string', enum: ['number', 'choice', 'several', 'yes_no'] },
+        unit: { type: 'string' },
+        steps_per_unit: { type: 'string', pattern: '^[0-9]+(/[0-9]+)?$' },
+        possible: { type: 'array', items: { $ref: '#/$defs/band' }, minItems: 1 },
+        choices: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' } },
+        assumed: { type: ['integer', 'string'] },
+      },
+      required: ['observation', 'kind'],
+      additionalProperties: false,
+    },
+    band: {
+      type: 'object',
+      properties: { age_below: { type: 'integer' }, low: { type: 'integer' }, high: { type: 'integer' } },
+      required: ['low', 'high'],
+      additionalProperties: false,
+    },
+    contradiction: {
+      type: 'object',
+      properties: {
+        lower: { $ref: 'dictionary.schema.json#/$defs/name' },
+        higher: { $ref: 'dictionary.schema.json#/$defs/name' },
+        may_be_equal: { type: 'boolean' },
+        scale: { type: 'integer' },
+        factor: { type: 'integer' },
+        shift: { type: 'integer' },
+      },
+      required: ['lower', 'higher', 'may_be_equal', 'scale', 'factor', 'shift'],
+      additionalProperties: false,
+    },
     input: {
       type: 'object',
       properties: {
@@ -9381,6 +9428,7 @@ const schema108 = {
         choice: { $ref: 'dictionary.schema.json#/$defs/name' },
         unit: { type: 'string' },
         steps_per_unit: { type: 'string', pattern: '^[0-9]+(/[0-9]+)?$' },
+        otherwise: { type: 'integer' },
       },
       required: ['input', 'of', 'name', 'part'],
       additionalProperties: false,
@@ -9524,6 +9572,669 @@ validate388.evaluated = { dynamicProps: false, dynamicItems: false };
 const schema110 = {
   type: 'object',
   properties: {
+    observation: { $ref: 'dictionary.schema.json#/$defs/name' },
+    kind: { type: 'string', enum: ['number', 'choice', 'several', 'yes_no'] },
+    unit: { type: 'string' },
+    steps_per_unit: { type: 'string', pattern: '^[0-9]+(/[0-9]+)?$' },
+    possible: { type: 'array', items: { $ref: '#/$defs/band' }, minItems: 1 },
+    choices: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' } },
+    assumed: { type: ['integer', 'string'] },
+  },
+  required: ['observation', 'kind'],
+  additionalProperties: false,
+};
+const schema111 = {
+  type: 'object',
+  properties: { age_below: { type: 'integer' }, low: { type: 'integer' }, high: { type: 'integer' } },
+  required: ['low', 'high'],
+  additionalProperties: false,
+};
+
+function validate393(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate393.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.low === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'low' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.high === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'high' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'age_below' || key0 === 'low' || key0 === 'high')) {
+        const err2 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+    if (data.age_below !== undefined) {
+      let data0 = data.age_below;
+      if (!(typeof data0 == 'number' && !(data0 % 1) && !isNaN(data0) && isFinite(data0))) {
+        const err3 = {
+          instancePath: instancePath + '/age_below',
+          schemaPath: '#/properties/age_below/type',
+          keyword: 'type',
+          params: { type: 'integer' },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+    }
+    if (data.low !== undefined) {
+      let data1 = data.low;
+      if (!(typeof data1 == 'number' && !(data1 % 1) && !isNaN(data1) && isFinite(data1))) {
+        const err4 = {
+          instancePath: instancePath + '/low',
+          schemaPath: '#/properties/low/type',
+          keyword: 'type',
+          params: { type: 'integer' },
+        };
+        if (vErrors === null) {
+          vErrors = [err4];
+        } else {
+          vErrors.push(err4);
+        }
+        errors++;
+      }
+    }
+    if (data.high !== undefined) {
+      let data2 = data.high;
+      if (!(typeof data2 == 'number' && !(data2 % 1) && !isNaN(data2) && isFinite(data2))) {
+        const err5 = {
+          instancePath: instancePath + '/high',
+          schemaPath: '#/properties/high/type',
+          keyword: 'type',
+          params: { type: 'integer' },
+        };
+        if (vErrors === null) {
+          vErrors = [err5];
+        } else {
+          vErrors.push(err5);
+        }
+        errors++;
+      }
+    }
+  } else {
+    const err6 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err6];
+    } else {
+      vErrors.push(err6);
+    }
+    errors++;
+  }
+  validate393.errors = vErrors;
+  return errors === 0;
+}
+validate393.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const pattern24 = new RegExp('^[0-9]+(/[0-9]+)?$', 'u');
+
+function validate391(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate391.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.observation === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'observation' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.kind === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'kind' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(
+        key0 === 'observation' ||
+        key0 === 'kind' ||
+        key0 === 'unit' ||
+        key0 === 'steps_per_unit' ||
+        key0 === 'possible' ||
+        key0 === 'choices' ||
+        key0 === 'assumed'
+      )) {
+        const err2 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+    if (data.observation !== undefined) {
+      if (
+        !validate388(data.observation, {
+          instancePath: instancePath + '/observation',
+          parentData: data,
+          parentDataProperty: 'observation',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate388.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.kind !== undefined) {
+      let data1 = data.kind;
+      if (typeof data1 !== 'string') {
+        const err3 = {
+          instancePath: instancePath + '/kind',
+          schemaPath: '#/properties/kind/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+      if (!(data1 === 'number' || data1 === 'choice' || data1 === 'several' || data1 === 'yes_no')) {
+        const err4 = {
+          instancePath: instancePath + '/kind',
+          schemaPath: '#/properties/kind/enum',
+          keyword: 'enum',
+          params: { allowedValues: schema110.properties.kind.enum },
+        };
+        if (vErrors === null) {
+          vErrors = [err4];
+        } else {
+          vErrors.push(err4);
+        }
+        errors++;
+      }
+    }
+    if (data.unit !== undefined) {
+      if (typeof data.unit !== 'string') {
+        const err5 = {
+          instancePath: instancePath + '/unit',
+          schemaPath: '#/properties/unit/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err5];
+        } else {
+          vErrors.push(err5);
+        }
+        errors++;
+      }
+    }
+    if (data.steps_per_unit !== undefined) {
+      let data3 = data.steps_per_unit;
+      if (typeof data3 === 'string') {
+        if (!pattern24.test(data3)) {
+          const err6 = {
+            instancePath: instancePath + '/steps_per_unit',
+            schemaPath: '#/properties/steps_per_unit/pattern',
+            keyword: 'pattern',
+            params: { pattern: '^[0-9]+(/[0-9]+)?$' },
+          };
+          if (vErrors === null) {
+            vErrors = [err6];
+          } else {
+            vErrors.push(err6);
+          }
+          errors++;
+        }
+      } else {
+        const err7 = {
+          instancePath: instancePath + '/steps_per_unit',
+          schemaPath: '#/properties/steps_per_unit/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err7];
+        } else {
+          vErrors.push(err7);
+        }
+        errors++;
+      }
+    }
+    if (data.possible !== undefined) {
+      let data4 = data.possible;
+      if (Array.isArray(data4)) {
+        if (data4.length < 1) {
+          const err8 = {
+            instancePath: instancePath + '/possible',
+            schemaPath: '#/properties/possible/minItems',
+            keyword: 'minItems',
+            params: { limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err8];
+          } else {
+            vErrors.push(err8);
+          }
+          errors++;
+        }
+        const len0 = data4.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          if (
+            !validate393(data4[i0], {
+              instancePath: instancePath + '/possible/' + i0,
+              parentData: data4,
+              parentDataProperty: i0,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate393.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err9 = {
+          instancePath: instancePath + '/possible',
+          schemaPath: '#/properties/possible/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err9];
+        } else {
+          vErrors.push(err9);
+        }
+        errors++;
+      }
+    }
+    if (data.choices !== undefined) {
+      let data6 = data.choices;
+      if (Array.isArray(data6)) {
+        const len1 = data6.length;
+        for (let i1 = 0; i1 < len1; i1++) {
+          if (
+            !validate388(data6[i1], {
+              instancePath: instancePath + '/choices/' + i1,
+              parentData: data6,
+              parentDataProperty: i1,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate388.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err10 = {
+          instancePath: instancePath + '/choices',
+          schemaPath: '#/properties/choices/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err10];
+        } else {
+          vErrors.push(err10);
+        }
+        errors++;
+      }
+    }
+    if (data.assumed !== undefined) {
+      let data8 = data.assumed;
+      if (
+        !(typeof data8 == 'number' && !(data8 % 1) && !isNaN(data8) && isFinite(data8)) &&
+        typeof data8 !== 'string'
+      ) {
+        const err11 = {
+          instancePath: instancePath + '/assumed',
+          schemaPath: '#/properties/assumed/type',
+          keyword: 'type',
+          params: { type: schema110.properties.assumed.type },
+        };
+        if (vErrors === null) {
+          vErrors = [err11];
+        } else {
+          vErrors.push(err11);
+        }
+        errors++;
+      }
+    }
+  } else {
+    const err12 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err12];
+    } else {
+      vErrors.push(err12);
+    }
+    errors++;
+  }
+  validate391.errors = vErrors;
+  return errors === 0;
+}
+validate391.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema112 = {
+  type: 'object',
+  properties: {
+    lower: { $ref: 'dictionary.schema.json#/$defs/name' },
+    higher: { $ref: 'dictionary.schema.json#/$defs/name' },
+    may_be_equal: { type: 'boolean' },
+    scale: { type: 'integer' },
+    factor: { type: 'integer' },
+    shift: { type: 'integer' },
+  },
+  required: ['lower', 'higher', 'may_be_equal', 'scale', 'factor', 'shift'],
+  additionalProperties: false,
+};
+
+function validate397(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate397.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.lower === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'lower' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.higher === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'higher' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    if (data.may_be_equal === undefined) {
+      const err2 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'may_be_equal' },
+      };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    if (data.scale === undefined) {
+      const err3 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'scale' },
+      };
+      if (vErrors === null) {
+        vErrors = [err3];
+      } else {
+        vErrors.push(err3);
+      }
+      errors++;
+    }
+    if (data.factor === undefined) {
+      const err4 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'factor' },
+      };
+      if (vErrors === null) {
+        vErrors = [err4];
+      } else {
+        vErrors.push(err4);
+      }
+      errors++;
+    }
+    if (data.shift === undefined) {
+      const err5 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'shift' },
+      };
+      if (vErrors === null) {
+        vErrors = [err5];
+      } else {
+        vErrors.push(err5);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(
+        key0 === 'lower' ||
+        key0 === 'higher' ||
+        key0 === 'may_be_equal' ||
+        key0 === 'scale' ||
+        key0 === 'factor' ||
+        key0 === 'shift'
+      )) {
+        const err6 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err6];
+        } else {
+          vErrors.push(err6);
+        }
+        errors++;
+      }
+    }
+    if (data.lower !== undefined) {
+      if (
+        !validate388(data.lower, {
+          instancePath: instancePath + '/lower',
+          parentData: data,
+          parentDataProperty: 'lower',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate388.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.higher !== undefined) {
+      if (
+        !validate388(data.higher, {
+          instancePath: instancePath + '/higher',
+          parentData: data,
+          parentDataProperty: 'higher',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate388.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.may_be_equal !== undefined) {
+      if (typeof data.may_be_equal !== 'boolean') {
+        const err7 = {
+          instancePath: instancePath + '/may_be_equal',
+          schemaPath: '#/properties/may_be_equal/type',
+          keyword: 'type',
+          params: { type: 'boolean' },
+        };
+        if (vErrors === null) {
+          vErrors = [err7];
+        } else {
+          vErrors.push(err7);
+        }
+        errors++;
+      }
+    }
+    if (data.scale !== undefined) {
+      let data3 = data.scale;
+      if (!(typeof data3 == 'number' && !(data3 % 1) && !isNaN(data3) && isFinite(data3))) {
+        const err8 = {
+          instancePath: instancePath + '/scale',
+          schemaPath: '#/properties/scale/type',
+          keyword: 'type',
+          params: { type: 'integer' },
+        };
+        if (vErrors === null) {
+          vErrors = [err8];
+        } else {
+          vErrors.push(err8);
+        }
+        errors++;
+      }
+    }
+    if (data.factor !== undefined) {
+      let data4 = data.factor;
+      if (!(typeof data4 == 'number' && !(data4 % 1) && !isNaN(data4) && isFinite(data4))) {
+        const err9 = {
+          instancePath: instancePath + '/factor',
+          schemaPath: '#/properties/factor/type',
+          keyword: 'type',
+          params: { type: 'integer' },
+        };
+        if (vErrors === null) {
+          vErrors = [err9];
+        } else {
+          vErrors.push(err9);
+        }
+        errors++;
+      }
+    }
+    if (data.shift !== undefined) {
+      let data5 = data.shift;
+      if (!(typeof data5 == 'number' && !(data5 % 1) && !isNaN(data5) && isFinite(data5))) {
+        const err10 = {
+          instancePath: instancePath + '/shift',
+          schemaPath: '#/properties/shift/type',
+          keyword: 'type',
+          params: { type: 'integer' },
+        };
+        if (vErrors === null) {
+          vErrors = [err10];
+        } else {
+          vErrors.push(err10);
+        }
+        errors++;
+      }
+    }
+  } else {
+    const err11 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err11];
+    } else {
+      vErrors.push(err11);
+    }
+    errors++;
+  }
+  validate397.errors = vErrors;
+  return errors === 0;
+}
+validate397.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema113 = {
+  type: 'object',
+  properties: {
     input: { type: 'string' },
     of: { type: 'string', enum: ['observation', 'limit', 'look_back'] },
     name: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -9546,19 +10257,19 @@ const schema110 = {
     choice: { $ref: 'dictionary.schema.json#/$defs/name' },
     unit: { type: 'string' },
     steps_per_unit: { type: 'string', pattern: '^[0-9]+(/[0-9]+)?$' },
+    otherwise: { type: 'integer' },
   },
   required: ['input', 'of', 'name', 'part'],
   additionalProperties: false,
 };
-const pattern24 = new RegExp('^[0-9]+(/[0-9]+)?$', 'u');
 
-function validate390(
+function validate401(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate390.evaluated;
+  const evaluated0 = validate401.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9630,7 +10341,8 @@ function validate390(
         key0 === 'part' ||
         key0 === 'choice' ||
         key0 === 'unit' ||
-        key0 === 'steps_per_unit'
+        key0 === 'steps_per_unit' ||
+        key0 === 'otherwise'
       )) {
         const err4 = {
           instancePath,
@@ -9683,7 +10395,7 @@ function validate390(
           instancePath: instancePath + '/of',
           schemaPath: '#/properties/of/enum',
           keyword: 'enum',
-          params: { allowedValues: schema110.properties.of.enum },
+          params: { allowedValues: schema113.properties.of.enum },
         };
         if (vErrors === null) {
           vErrors = [err7];
@@ -9740,7 +10452,7 @@ function validate390(
           instancePath: instancePath + '/part',
           schemaPath: '#/properties/part/enum',
           keyword: 'enum',
-          params: { allowedValues: schema110.properties.part.enum },
+          params: { allowedValues: schema113.properties.part.enum },
         };
         if (vErrors === null) {
           vErrors = [err9];
@@ -9812,27 +10524,44 @@ function validate390(
         errors++;
       }
     }
+    if (data.otherwise !== undefined) {
+      let data7 = data.otherwise;
+      if (!(typeof data7 == 'number' && !(data7 % 1) && !isNaN(data7) && isFinite(data7))) {
+        const err13 = {
+          instancePath: instancePath + '/otherwise',
+          schemaPath: '#/properties/otherwise/type',
+          keyword: 'type',
+          params: { type: 'integer' },
+        };
+        if (vErrors === null) {
+          vErrors = [err13];
+        } else {
+          vErrors.push(err13);
+        }
+        errors++;
+      }
+    }
   } else {
-    const err13 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    const err14 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
     if (vErrors === null) {
-      vErrors = [err13];
+      vErrors = [err14];
     } else {
-      vErrors.push(err13);
+      vErrors.push(err14);
     }
     errors++;
   }
-  validate390.errors = vErrors;
+  validate401.errors = vErrors;
   return errors === 0;
 }
-validate390.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate401.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema111 = {
+const schema114 = {
   type: 'object',
   properties: { step: { type: 'string' }, is: { $ref: '#/$defs/expression' } },
   required: ['step', 'is'],
   additionalProperties: false,
 };
-const schema112 = {
+const schema115 = {
   type: ['integer', 'boolean', 'object'],
   properties: {
     var: { type: 'string' },
@@ -9852,16 +10581,16 @@ const schema112 = {
   maxProperties: 1,
   additionalProperties: false,
 };
-const schema113 = { type: 'array', items: { $ref: '#/$defs/expression' }, minItems: 1 };
-const wrapper1 = { validate: validate395 };
+const schema116 = { type: 'array', items: { $ref: '#/$defs/expression' }, minItems: 1 };
+const wrapper1 = { validate: validate406 };
 
-function validate396(
+function validate407(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate396.evaluated;
+  const evaluated0 = validate407.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9902,18 +10631,18 @@ function validate396(
     }
     errors++;
   }
-  validate396.errors = vErrors;
+  validate407.errors = vErrors;
   return errors === 0;
 }
-validate396.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate407.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate395(
+function validate406(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate395.evaluated;
+  const evaluated0 = validate406.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9925,7 +10654,7 @@ function validate395(
     typeof data !== 'boolean' &&
     !(data && typeof data == 'object' && !Array.isArray(data))
   ) {
-    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema112.type } };
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema115.type } };
     if (vErrors === null) {
       vErrors = [err0];
     } else {
@@ -9963,7 +10692,7 @@ function validate395(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema112.properties, key0)) {
+      if (!func5.call(schema115.properties, key0)) {
         const err3 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -9996,7 +10725,7 @@ function validate395(
     }
     if (data['+'] !== undefined) {
       if (
-        !validate396(data['+'], {
+        !validate407(data['+'], {
           instancePath: instancePath + '/+',
           parentData: data,
           parentDataProperty: '+',
@@ -10004,13 +10733,13 @@ function validate395(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate396.errors);
+        vErrors = joined(vErrors, validate407.errors);
         errors = vErrors.length;
       }
     }
     if (data['-'] !== undefined) {
       if (
-        !validate396(data['-'], {
+        !validate407(data['-'], {
           instancePath: instancePath + '/-',
           parentData: data,
           parentDataProperty: '-',
@@ -10018,13 +10747,13 @@ function validate395(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate396.errors);
+        vErrors = joined(vErrors, validate407.errors);
         errors = vErrors.length;
       }
     }
     if (data['*'] !== undefined) {
       if (
-        !validate396(data['*'], {
+        !validate407(data['*'], {
           instancePath: instancePath + '/*',
           parentData: data,
           parentDataProperty: '*',
@@ -10032,13 +10761,13 @@ function validate395(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate396.errors);
+        vErrors = joined(vErrors, validate407.errors);
         errors = vErrors.length;
       }
     }
     if (data.min !== undefined) {
       if (
-        !validate396(data.min, {
+        !validate407(data.min, {
           instancePath: instancePath + '/min',
           parentData: data,
           parentDataProperty: 'min',
@@ -10046,13 +10775,13 @@ function validate395(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate396.errors);
+        vErrors = joined(vErrors, validate407.errors);
         errors = vErrors.length;
       }
     }
     if (data.max !== undefined) {
       if (
-        !validate396(data.max, {
+        !validate407(data.max, {
           instancePath: instancePath + '/max',
           parentData: data,
           parentDataProperty: 'max',
@@ -10060,13 +10789,13 @@ function validate395(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate396.errors);
+        vErrors = joined(vErrors, validate407.errors);
         errors = vErrors.length;
       }
     }
     if (data['<'] !== undefined) {
       if (
-        !validate396(data['<'], {
+        !validate407(data['<'], {
           instancePath: instancePath + '/<',
           parentData: data,
           parentDataProperty: '<',
@@ -10074,13 +10803,13 @@ function validate395(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate396.errors);
+        vErrors = joined(vErrors, validate407.errors);
         errors = vErrors.length;
       }
     }
     if (data['<='] !== undefined) {
       if (
-        !validate396(data['<='], {
+        !validate407(data['<='], {
           instancePath: instancePath + '/<=',
           parentData: data,
           parentDataProperty: '<=',
@@ -10088,13 +10817,13 @@ function validate395(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate396.errors);
+        vErrors = joined(vErrors, validate407.errors);
         errors = vErrors.length;
       }
     }
     if (data.and !== undefined) {
       if (
-        !validate396(data.and, {
+        !validate407(data.and, {
           instancePath: instancePath + '/and',
           parentData: data,
           parentDataProperty: 'and',
@@ -10102,13 +10831,13 @@ function validate395(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate396.errors);
+        vErrors = joined(vErrors, validate407.errors);
         errors = vErrors.length;
       }
     }
     if (data.or !== undefined) {
       if (
-        !validate396(data.or, {
+        !validate407(data.or, {
           instancePath: instancePath + '/or',
           parentData: data,
           parentDataProperty: 'or',
@@ -10116,13 +10845,13 @@ function validate395(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate396.errors);
+        vErrors = joined(vErrors, validate407.errors);
         errors = vErrors.length;
       }
     }
     if (data['!'] !== undefined) {
       if (
-        !validate396(data['!'], {
+        !validate407(data['!'], {
           instancePath: instancePath + '/!',
           parentData: data,
           parentDataProperty: '!',
@@ -10130,13 +10859,13 @@ function validate395(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate396.errors);
+        vErrors = joined(vErrors, validate407.errors);
         errors = vErrors.length;
       }
     }
     if (data.if !== undefined) {
       if (
-        !validate396(data.if, {
+        !validate407(data.if, {
           instancePath: instancePath + '/if',
           parentData: data,
           parentDataProperty: 'if',
@@ -10144,23 +10873,23 @@ function validate395(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate396.errors);
+        vErrors = joined(vErrors, validate407.errors);
         errors = vErrors.length;
       }
     }
   }
-  validate395.errors = vErrors;
+  validate406.errors = vErrors;
   return errors === 0;
 }
-validate395.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate406.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate394(
+function validate405(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate394.evaluated;
+  const evaluated0 = validate405.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10230,7 +10959,7 @@ function validate394(
     }
     if (data.is !== undefined) {
       if (
-        !validate395(data.is, {
+        !validate406(data.is, {
           instancePath: instancePath + '/is',
           parentData: data,
           parentDataProperty: 'is',
@@ -10238,7 +10967,7 @@ function validate394(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate395.errors);
+        vErrors = joined(vErrors, validate406.errors);
         errors = vErrors.length;
       }
     }
@@ -10251,12 +10980,12 @@ function validate394(
     }
     errors++;
   }
-  validate394.errors = vErrors;
+  validate405.errors = vErrors;
   return errors === 0;
 }
-validate394.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate405.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema114 = {
+const schema117 = {
   type: 'object',
   properties: {
     applies: { $ref: '#/$defs/truth' },
@@ -10267,20 +10996,20 @@ const schema114 = {
   required: ['applies', 'levels', 'rules', 'measures'],
   additionalProperties: false,
 };
-const schema115 = {
+const schema118 = {
   type: 'object',
   properties: { certain: { $ref: '#/$defs/expression' }, possible: { $ref: '#/$defs/expression' } },
   required: ['certain', 'possible'],
   additionalProperties: false,
 };
 
-function validate411(
+function validate422(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate411.evaluated;
+  const evaluated0 = validate422.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10334,7 +11063,7 @@ function validate411(
     }
     if (data.certain !== undefined) {
       if (
-        !validate395(data.certain, {
+        !validate406(data.certain, {
           instancePath: instancePath + '/certain',
           parentData: data,
           parentDataProperty: 'certain',
@@ -10342,13 +11071,13 @@ function validate411(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate395.errors);
+        vErrors = joined(vErrors, validate406.errors);
         errors = vErrors.length;
       }
     }
     if (data.possible !== undefined) {
       if (
-        !validate395(data.possible, {
+        !validate406(data.possible, {
           instancePath: instancePath + '/possible',
           parentData: data,
           parentDataProperty: 'possible',
@@ -10356,7 +11085,7 @@ function validate411(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate395.errors);
+        vErrors = joined(vErrors, validate406.errors);
         errors = vErrors.length;
       }
     }
@@ -10369,12 +11098,12 @@ function validate411(
     }
     errors++;
   }
-  validate411.errors = vErrors;
+  validate422.errors = vErrors;
   return errors === 0;
 }
-validate411.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate422.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema116 = {
+const schema119 = {
   type: 'object',
   properties: {
     raised: { $ref: '#/$defs/expression' },
@@ -10385,13 +11114,13 @@ const schema116 = {
   additionalProperties: false,
 };
 
-function validate415(
+function validate426(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate415.evaluated;
+  const evaluated0 = validate426.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10459,7 +11188,7 @@ function validate415(
     }
     if (data.raised !== undefined) {
       if (
-        !validate395(data.raised, {
+        !validate406(data.raised, {
           instancePath: instancePath + '/raised',
           parentData: data,
           parentDataProperty: 'raised',
@@ -10467,13 +11196,13 @@ function validate415(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate395.errors);
+        vErrors = joined(vErrors, validate406.errors);
         errors = vErrors.length;
       }
     }
     if (data.could !== undefined) {
       if (
-        !validate395(data.could, {
+        !validate406(data.could, {
           instancePath: instancePath + '/could',
           parentData: data,
           parentDataProperty: 'could',
@@ -10481,13 +11210,13 @@ function validate415(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate395.errors);
+        vErrors = joined(vErrors, validate406.errors);
         errors = vErrors.length;
       }
     }
     if (data.floor !== undefined) {
       if (
-        !validate395(data.floor, {
+        !validate406(data.floor, {
           instancePath: instancePath + '/floor',
           parentData: data,
           parentDataProperty: 'floor',
@@ -10495,7 +11224,7 @@ function validate415(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate395.errors);
+        vErrors = joined(vErrors, validate406.errors);
         errors = vErrors.length;
       }
     }
@@ -10508,12 +11237,12 @@ function validate415(
     }
     errors++;
   }
-  validate415.errors = vErrors;
+  validate426.errors = vErrors;
   return errors === 0;
 }
-validate415.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate426.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema117 = {
+const schema120 = {
   type: 'object',
   properties: {
     certain: { $ref: '#/$defs/expression' },
@@ -10527,13 +11256,13 @@ const schema117 = {
   additionalProperties: false,
 };
 
-function validate420(
+function validate431(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate420.evaluated;
+  const evaluated0 = validate431.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10650,7 +11379,7 @@ function validate420(
     }
     if (data.certain !== undefined) {
       if (
-        !validate395(data.certain, {
+        !validate406(data.certain, {
           instancePath: instancePath + '/certain',
           parentData: data,
           parentDataProperty: 'certain',
@@ -10658,13 +11387,13 @@ function validate420(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate395.errors);
+        vErrors = joined(vErrors, validate406.errors);
         errors = vErrors.length;
       }
     }
     if (data.possible !== undefined) {
       if (
-        !validate395(data.possible, {
+        !validate406(data.possible, {
           instancePath: instancePath + '/possible',
           parentData: data,
           parentDataProperty: 'possible',
@@ -10672,13 +11401,13 @@ function validate420(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate395.errors);
+        vErrors = joined(vErrors, validate406.errors);
         errors = vErrors.length;
       }
     }
     if (data.counts !== undefined) {
       if (
-        !validate395(data.counts, {
+        !validate406(data.counts, {
           instancePath: instancePath + '/counts',
           parentData: data,
           parentDataProperty: 'counts',
@@ -10686,13 +11415,13 @@ function validate420(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate395.errors);
+        vErrors = joined(vErrors, validate406.errors);
         errors = vErrors.length;
       }
     }
     if (data.could !== undefined) {
       if (
-        !validate395(data.could, {
+        !validate406(data.could, {
           instancePath: instancePath + '/could',
           parentData: data,
           parentDataProperty: 'could',
@@ -10700,13 +11429,13 @@ function validate420(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate395.errors);
+        vErrors = joined(vErrors, validate406.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained !== undefined) {
       if (
-        !validate411(data.explained, {
+        !validate422(data.explained, {
           instancePath: instancePath + '/explained',
           parentData: data,
           parentDataProperty: 'explained',
@@ -10714,13 +11443,13 @@ function validate420(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate411.errors);
+        vErrors = joined(vErrors, validate422.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_reliable !== undefined) {
       if (
-        !validate395(data.not_reliable, {
+        !validate406(data.not_reliable, {
           instancePath: instancePath + '/not_reliable',
           parentData: data,
           parentDataProperty: 'not_reliable',
@@ -10728,7 +11457,7 @@ function validate420(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate395.errors);
+        vErrors = joined(vErrors, validate406.errors);
         errors = vErrors.length;
       }
     }
@@ -10741,12 +11470,12 @@ function validate420(
     }
     errors++;
   }
-  validate420.errors = vErrors;
+  validate431.errors = vErrors;
   return errors === 0;
 }
-validate420.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate431.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema118 = {
+const schema121 = {
   type: 'object',
   properties: {
     low: { $ref: '#/$defs/expression' },
@@ -10761,15 +11490,15 @@ const schema118 = {
   required: ['low', 'high', 'scale', 'bottom_low', 'bottom_high', 'bottom_scale', 'sure', 'maybe'],
   additionalProperties: false,
 };
-const pattern25 = new RegExp('^[0-9]+$', 'u');
+const pattern26 = new RegExp('^[0-9]+$', 'u');
 
-function validate428(
+function validate439(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate428.evaluated;
+  const evaluated0 = validate439.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10916,7 +11645,7 @@ function validate428(
     }
     if (data.low !== undefined) {
       if (
-        !validate395(data.low, {
+        !validate406(data.low, {
           instancePath: instancePath + '/low',
           parentData: data,
           parentDataProperty: 'low',
@@ -10924,13 +11653,13 @@ function validate428(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate395.errors);
+        vErrors = joined(vErrors, validate406.errors);
         errors = vErrors.length;
       }
     }
     if (data.high !== undefined) {
       if (
-        !validate395(data.high, {
+        !validate406(data.high, {
           instancePath: instancePath + '/high',
           parentData: data,
           parentDataProperty: 'high',
@@ -10938,14 +11667,14 @@ function validate428(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate395.errors);
+        vErrors = joined(vErrors, validate406.errors);
         errors = vErrors.length;
       }
     }
     if (data.scale !== undefined) {
       let data2 = data.scale;
       if (typeof data2 === 'string') {
-        if (!pattern25.test(data2)) {
+        if (!pattern26.test(data2)) {
           const err9 = {
             instancePath: instancePath + '/scale',
             schemaPath: '#/properties/scale/pattern',
@@ -10976,7 +11705,7 @@ function validate428(
     }
     if (data.bottom_low !== undefined) {
       if (
-        !validate395(data.bottom_low, {
+        !validate406(data.bottom_low, {
           instancePath: instancePath + '/bottom_low',
           parentData: data,
           parentDataProperty: 'bottom_low',
@@ -10984,13 +11713,13 @@ function validate428(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate395.errors);
+        vErrors = joined(vErrors, validate406.errors);
         errors = vErrors.length;
       }
     }
     if (data.bottom_high !== undefined) {
       if (
-        !validate395(data.bottom_high, {
+        !validate406(data.bottom_high, {
           instancePath: instancePath + '/bottom_high',
           parentData: data,
           parentDataProperty: 'bottom_high',
@@ -10998,14 +11727,14 @@ function validate428(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate395.errors);
+        vErrors = joined(vErrors, validate406.errors);
         errors = vErrors.length;
       }
     }
     if (data.bottom_scale !== undefined) {
       let data5 = data.bottom_scale;
       if (typeof data5 === 'string') {
-        if (!pattern25.test(data5)) {
+        if (!pattern26.test(data5)) {
           const err11 = {
             instancePath: instancePath + '/bottom_scale',
             schemaPath: '#/properties/bottom_scale/pattern',
@@ -11036,7 +11765,7 @@ function validate428(
     }
     if (data.sure !== undefined) {
       if (
-        !validate395(data.sure, {
+        !validate406(data.sure, {
           instancePath: instancePath + '/sure',
           parentData: data,
           parentDataProperty: 'sure',
@@ -11044,13 +11773,13 @@ function validate428(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate395.errors);
+        vErrors = joined(vErrors, validate406.errors);
         errors = vErrors.length;
       }
     }
     if (data.maybe !== undefined) {
       if (
-        !validate395(data.maybe, {
+        !validate406(data.maybe, {
           instancePath: instancePath + '/maybe',
           parentData: data,
           parentDataProperty: 'maybe',
@@ -11058,7 +11787,7 @@ function validate428(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate395.errors);
+        vErrors = joined(vErrors, validate406.errors);
         errors = vErrors.length;
       }
     }
@@ -11071,18 +11800,18 @@ function validate428(
     }
     errors++;
   }
-  validate428.errors = vErrors;
+  validate439.errors = vErrors;
   return errors === 0;
 }
-validate428.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate439.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate410(
+function validate421(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate410.evaluated;
+  const evaluated0 = validate421.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11164,7 +11893,7 @@ function validate410(
     }
     if (data.applies !== undefined) {
       if (
-        !validate411(data.applies, {
+        !validate422(data.applies, {
           instancePath: instancePath + '/applies',
           parentData: data,
           parentDataProperty: 'applies',
@@ -11172,13 +11901,13 @@ function validate410(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate411.errors);
+        vErrors = joined(vErrors, validate422.errors);
         errors = vErrors.length;
       }
     }
     if (data.levels !== undefined) {
       if (
-        !validate415(data.levels, {
+        !validate426(data.levels, {
           instancePath: instancePath + '/levels',
           parentData: data,
           parentDataProperty: 'levels',
@@ -11186,7 +11915,7 @@ function validate410(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate415.errors);
+        vErrors = joined(vErrors, validate426.errors);
         errors = vErrors.length;
       }
     }
@@ -11195,7 +11924,7 @@ function validate410(
       if (data2 && typeof data2 == 'object' && !Array.isArray(data2)) {
         for (const key1 in data2) {
           if (
-            !validate420(data2[key1], {
+            !validate431(data2[key1], {
               instancePath: instancePath + '/rules/' + key1.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data2,
               parentDataProperty: key1,
@@ -11203,7 +11932,7 @@ function validate410(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate420.errors);
+            vErrors = joined(vErrors, validate431.errors);
             errors = vErrors.length;
           }
         }
@@ -11227,7 +11956,7 @@ function validate410(
       if (data4 && typeof data4 == 'object' && !Array.isArray(data4)) {
         for (const key2 in data4) {
           if (
-            !validate428(data4[key2], {
+            !validate439(data4[key2], {
               instancePath: instancePath + '/measures/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data4,
               parentDataProperty: key2,
@@ -11235,7 +11964,7 @@ function validate410(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate428.errors);
+            vErrors = joined(vErrors, validate439.errors);
             errors = vErrors.length;
           }
         }
@@ -11263,10 +11992,10 @@ function validate410(
     }
     errors++;
   }
-  validate410.errors = vErrors;
+  validate421.errors = vErrors;
   return errors === 0;
 }
-validate410.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate421.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 function validate387(
   data,
@@ -11338,12 +12067,12 @@ function validate387(
       }
       errors++;
     }
-    if (data.inputs === undefined) {
+    if (data.levels === undefined) {
       const err4 = {
         instancePath,
         schemaPath: '#/required',
         keyword: 'required',
-        params: { missingProperty: 'inputs' },
+        params: { missingProperty: 'levels' },
       };
       if (vErrors === null) {
         vErrors = [err4];
@@ -11352,12 +12081,12 @@ function validate387(
       }
       errors++;
     }
-    if (data.steps === undefined) {
+    if (data.observations === undefined) {
       const err5 = {
         instancePath,
         schemaPath: '#/required',
         keyword: 'required',
-        params: { missingProperty: 'steps' },
+        params: { missingProperty: 'observations' },
       };
       if (vErrors === null) {
         vErrors = [err5];
@@ -11366,12 +12095,12 @@ function validate387(
       }
       errors++;
     }
-    if (data.answers === undefined) {
+    if (data.contradictions === undefined) {
       const err6 = {
         instancePath,
         schemaPath: '#/required',
         keyword: 'required',
-        params: { missingProperty: 'answers' },
+        params: { missingProperty: 'contradictions' },
       };
       if (vErrors === null) {
         vErrors = [err6];
@@ -11380,26 +12109,60 @@ function validate387(
       }
       errors++;
     }
+    if (data.inputs === undefined) {
+      const err7 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'inputs' },
+      };
+      if (vErrors === null) {
+        vErrors = [err7];
+      } else {
+        vErrors.push(err7);
+      }
+      errors++;
+    }
+    if (data.steps === undefined) {
+      const err8 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'steps' },
+      };
+      if (vErrors === null) {
+        vErrors = [err8];
+      } else {
+        vErrors.push(err8);
+      }
+      errors++;
+    }
+    if (data.answers === undefined) {
+      const err9 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'answers' },
+      };
+      if (vErrors === null) {
+        vErrors = [err9];
+      } else {
+        vErrors.push(err9);
+      }
+      errors++;
+    }
     for (const key0 in data) {
-      if (!(
-        key0 === 'logic' ||
-        key0 === 'protocol' ||
-        key0 === 'edition' ||
-        key0 === 'digest' ||
-        key0 === 'inputs' ||
-        key0 === 'steps' ||
-        key0 === 'answers'
-      )) {
-        const err7 = {
+      if (!func5.call(schema108.properties, key0)) {
+        const err10 = {
           instancePath,
           schemaPath: '#/additionalProperties',
           keyword: 'additionalProperties',
           params: { additionalProperty: key0 },
         };
         if (vErrors === null) {
-          vErrors = [err7];
+          vErrors = [err10];
         } else {
-          vErrors.push(err7);
+          vErrors.push(err10);
         }
         errors++;
       }
@@ -11407,30 +12170,30 @@ function validate387(
     if (data.logic !== undefined) {
       let data0 = data.logic;
       if (!(typeof data0 == 'number' && !(data0 % 1) && !isNaN(data0) && isFinite(data0))) {
-        const err8 = {
+        const err11 = {
           instancePath: instancePath + '/logic',
           schemaPath: '#/properties/logic/type',
           keyword: 'type',
           params: { type: 'integer' },
         };
         if (vErrors === null) {
-          vErrors = [err8];
+          vErrors = [err11];
         } else {
-          vErrors.push(err8);
+          vErrors.push(err11);
         }
         errors++;
       }
       if (1 !== data0) {
-        const err9 = {
+        const err12 = {
           instancePath: instancePath + '/logic',
           schemaPath: '#/properties/logic/const',
           keyword: 'const',
           params: { allowedValue: 1 },
         };
         if (vErrors === null) {
-          vErrors = [err9];
+          vErrors = [err12];
         } else {
-          vErrors.push(err9);
+          vErrors.push(err12);
         }
         errors++;
       }
@@ -11452,31 +12215,31 @@ function validate387(
     if (data.edition !== undefined) {
       let data2 = data.edition;
       if (!(typeof data2 == 'number' && !(data2 % 1) && !isNaN(data2) && isFinite(data2))) {
-        const err10 = {
+        const err13 = {
           instancePath: instancePath + '/edition',
           schemaPath: '#/properties/edition/type',
           keyword: 'type',
           params: { type: 'integer' },
         };
         if (vErrors === null) {
-          vErrors = [err10];
+          vErrors = [err13];
         } else {
-          vErrors.push(err10);
+          vErrors.push(err13);
         }
         errors++;
       }
       if (typeof data2 == 'number' && isFinite(data2)) {
         if (data2 < 1 || isNaN(data2)) {
-          const err11 = {
+          const err14 = {
             instancePath: instancePath + '/edition',
             schemaPath: '#/properties/edition/minimum',
             keyword: 'minimum',
             params: { comparison: '>=', limit: 1 },
           };
           if (vErrors === null) {
-            vErrors = [err11];
+            vErrors = [err14];
           } else {
-            vErrors.push(err11);
+            vErrors.push(err14);
           }
           errors++;
         }
@@ -11486,103 +12249,202 @@ function validate387(
       let data3 = data.digest;
       if (typeof data3 === 'string') {
         if (!pattern10.test(data3)) {
-          const err12 = {
+          const err15 = {
             instancePath: instancePath + '/digest',
             schemaPath: '#/properties/digest/pattern',
             keyword: 'pattern',
             params: { pattern: '^sha256:[0-9a-f]{64}$' },
           };
           if (vErrors === null) {
-            vErrors = [err12];
+            vErrors = [err15];
           } else {
-            vErrors.push(err12);
+            vErrors.push(err15);
           }
           errors++;
         }
       } else {
-        const err13 = {
+        const err16 = {
           instancePath: instancePath + '/digest',
           schemaPath: '#/properties/digest/type',
           keyword: 'type',
           params: { type: 'string' },
         };
         if (vErrors === null) {
-          vErrors = [err13];
+          vErrors = [err16];
         } else {
-          vErrors.push(err13);
+          vErrors.push(err16);
         }
         errors++;
       }
     }
-    if (data.inputs !== undefined) {
-      let data4 = data.inputs;
+    if (data.levels !== undefined) {
+      let data4 = data.levels;
       if (Array.isArray(data4)) {
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate390(data4[i0], {
-              instancePath: instancePath + '/inputs/' + i0,
+            !validate388(data4[i0], {
+              instancePath: instancePath + '/levels/' + i0,
               parentData: data4,
               parentDataProperty: i0,
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate390.errors);
+            vErrors = joined(vErrors, validate388.errors);
             errors = vErrors.length;
           }
         }
       } else {
-        const err14 = {
-          instancePath: instancePath + '/inputs',
-          schemaPath: '#/properties/inputs/type',
+        const err17 = {
+          instancePath: instancePath + '/levels',
+          schemaPath: '#/properties/levels/type',
           keyword: 'type',
           params: { type: 'array' },
         };
         if (vErrors === null) {
-          vErrors = [err14];
+          vErrors = [err17];
         } else {
-          vErrors.push(err14);
+          vErrors.push(err17);
         }
         errors++;
       }
     }
-    if (data.steps !== undefined) {
-      let data6 = data.steps;
+    if (data.observations !== undefined) {
+      let data6 = data.observations;
       if (Array.isArray(data6)) {
         const len1 = data6.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate394(data6[i1], {
-              instancePath: instancePath + '/steps/' + i1,
+            !validate391(data6[i1], {
+              instancePath: instancePath + '/observations/' + i1,
               parentData: data6,
               parentDataProperty: i1,
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate394.errors);
+            vErrors = joined(vErrors, validate391.errors);
             errors = vErrors.length;
           }
         }
       } else {
-        const err15 = {
+        const err18 = {
+          instancePath: instancePath + '/observations',
+          schemaPath: '#/properties/observations/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err18];
+        } else {
+          vErrors.push(err18);
+        }
+        errors++;
+      }
+    }
+    if (data.contradictions !== undefined) {
+      let data8 = data.contradictions;
+      if (Array.isArray(data8)) {
+        const len2 = data8.length;
+        for (let i2 = 0; i2 < len2; i2++) {
+          if (
+            !validate397(data8[i2], {
+              instancePath: instancePath + '/contradictions/' + i2,
+              parentData: data8,
+              parentDataProperty: i2,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate397.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err19 = {
+          instancePath: instancePath + '/contradictions',
+          schemaPath: '#/properties/contradictions/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err19];
+        } else {
+          vErrors.push(err19);
+        }
+        errors++;
+      }
+    }
+    if (data.inputs !== undefined) {
+      let data10 = data.inputs;
+      if (Array.isArray(data10)) {
+        const len3 = data10.length;
+        for (let i3 = 0; i3 < len3; i3++) {
+          if (
+            !validate401(data10[i3], {
+              instancePath: instancePath + '/inputs/' + i3,
+              parentData: data10,
+              parentDataProperty: i3,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate401.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err20 = {
+          instancePath: instancePath + '/inputs',
+          schemaPath: '#/properties/inputs/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err20];
+        } else {
+          vErrors.push(err20);
+        }
+        errors++;
+      }
+    }
+    if (data.steps !== undefined) {
+      let data12 = data.steps;
+      if (Array.isArray(data12)) {
+        const len4 = data12.length;
+        for (let i4 = 0; i4 < len4; i4++) {
+          if (
+            !validate405(data12[i4], {
+              instancePath: instancePath + '/steps/' + i4,
+              parentData: data12,
+              parentDataProperty: i4,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate405.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err21 = {
           instancePath: instancePath + '/steps',
           schemaPath: '#/properties/steps/type',
           keyword: 'type',
           params: { type: 'array' },
         };
         if (vErrors === null) {
-          vErrors = [err15];
+          vErrors = [err21];
         } else {
-          vErrors.push(err15);
+          vErrors.push(err21);
         }
         errors++;
       }
     }
     if (data.answers !== undefined) {
       if (
-        !validate410(data.answers, {
+        !validate421(data.answers, {
           instancePath: instancePath + '/answers',
           parentData: data,
           parentDataProperty: 'answers',
@@ -11590,16 +12452,16 @@ function validate387(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate410.errors);
+        vErrors = joined(vErrors, validate421.errors);
         errors = vErrors.length;
       }
     }
   } else {
-    const err16 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    const err22 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
     if (vErrors === null) {
-      vErrors = [err16];
+      vErrors = [err22];
     } else {
-      vErrors.push(err16);
+      vErrors.push(err22);
     }
     errors++;
   }
@@ -17138,8 +18000,8 @@ function validate131(
 }
 validate131.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const protocol = validate437;
-const schema119 = {
+export const protocol = validate448;
+const schema122 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'protocol.schema.json',
   type: 'object',
@@ -17448,13 +18310,13 @@ const schema119 = {
   },
 };
 
-function validate438(
+function validate449(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate438.evaluated;
+  const evaluated0 = validate449.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17494,18 +18356,18 @@ function validate438(
     }
     errors++;
   }
-  validate438.errors = vErrors;
+  validate449.errors = vErrors;
   return errors === 0;
 }
-validate438.evaluated = { dynamicProps: false, dynamicItems: false };
+validate449.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate440(
+function validate451(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate440.evaluated;
+  const evaluated0 = validate451.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17540,12 +18402,12 @@ function validate440(
     }
     errors++;
   }
-  validate440.errors = vErrors;
+  validate451.errors = vErrors;
   return errors === 0;
 }
-validate440.evaluated = { dynamicProps: false, dynamicItems: false };
+validate451.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema122 = {
+const schema125 = {
   type: 'object',
   properties: {
     protocol: { $ref: '#/$defs/name' },
@@ -17561,7 +18423,7 @@ const schema122 = {
   required: ['protocol', 'edition'],
   additionalProperties: false,
 };
-const schema123 = {
+const schema126 = {
   type: 'object',
   properties: {
     value: { $ref: '#/$defs/quantity' },
@@ -17572,13 +18434,13 @@ const schema123 = {
   additionalProperties: false,
 };
 
-function validate447(
+function validate458(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate447.evaluated;
+  const evaluated0 = validate458.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17605,20 +18467,20 @@ function validate447(
       errors++;
     }
   }
-  validate447.errors = vErrors;
+  validate458.errors = vErrors;
   return errors === 0;
 }
-validate447.evaluated = { dynamicProps: false, dynamicItems: false };
+validate458.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema125 = { type: 'array', items: { $ref: '#/$defs/name' }, maxItems: 200 };
+const schema128 = { type: 'array', items: { $ref: '#/$defs/name' }, maxItems: 200 };
 
-function validate450(
+function validate461(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate450.evaluated;
+  const evaluated0 = validate461.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17638,7 +18500,7 @@ function validate450(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate438(data[i0], {
+        !validate449(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -17646,7 +18508,7 @@ function validate450(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate438.errors);
+        vErrors = joined(vErrors, validate449.errors);
         errors = vErrors.length;
       }
     }
@@ -17659,18 +18521,18 @@ function validate450(
     }
     errors++;
   }
-  validate450.errors = vErrors;
+  validate461.errors = vErrors;
   return errors === 0;
 }
-validate450.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate461.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate446(
+function validate457(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate446.evaluated;
+  const evaluated0 = validate457.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17724,7 +18586,7 @@ function validate446(
     }
     if (data.value !== undefined) {
       if (
-        !validate447(data.value, {
+        !validate458(data.value, {
           instancePath: instancePath + '/value',
           parentData: data,
           parentDataProperty: 'value',
@@ -17732,13 +18594,13 @@ function validate446(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate447.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate440(data.because, {
+        !validate451(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -17746,13 +18608,13 @@ function validate446(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate440.errors);
+        vErrors = joined(vErrors, validate451.errors);
         errors = vErrors.length;
       }
     }
     if (data.source !== undefined) {
       if (
-        !validate450(data.source, {
+        !validate461(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -17760,7 +18622,7 @@ function validate446(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate450.errors);
+        vErrors = joined(vErrors, validate461.errors);
         errors = vErrors.length;
       }
     }
@@ -17773,25 +18635,25 @@ function validate446(
     }
     errors++;
   }
-  validate446.errors = vErrors;
+  validate457.errors = vErrors;
   return errors === 0;
 }
-validate446.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate457.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema126 = {
+const schema129 = {
   type: 'object',
   properties: { rule: { $ref: '#/$defs/name' }, because: { $ref: '#/$defs/text' } },
   required: ['rule', 'because'],
   additionalProperties: false,
 };
 
-function validate454(
+function validate465(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate454.evaluated;
+  const evaluated0 = validate465.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17845,7 +18707,7 @@ function validate454(
     }
     if (data.rule !== undefined) {
       if (
-        !validate438(data.rule, {
+        !validate449(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -17853,13 +18715,13 @@ function validate454(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate438.errors);
+        vErrors = joined(vErrors, validate449.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate440(data.because, {
+        !validate451(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -17867,7 +18729,7 @@ function validate454(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate440.errors);
+        vErrors = joined(vErrors, validate451.errors);
         errors = vErrors.length;
       }
     }
@@ -17880,18 +18742,18 @@ function validate454(
     }
     errors++;
   }
-  validate454.errors = vErrors;
+  validate465.errors = vErrors;
   return errors === 0;
 }
-validate454.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate465.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate443(
+function validate454(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate443.evaluated;
+  const evaluated0 = validate454.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17945,7 +18807,7 @@ function validate443(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate438(data.protocol, {
+        !validate449(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -17953,7 +18815,7 @@ function validate443(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate438.errors);
+        vErrors = joined(vErrors, validate449.errors);
         errors = vErrors.length;
       }
     }
@@ -18024,7 +18886,7 @@ function validate443(
         for (const key1 in data2) {
           const _errs7 = errors;
           if (
-            !validate438(key1, {
+            !validate449(key1, {
               instancePath: instancePath + '/limits',
               parentData: data2,
               parentDataProperty: 'limits',
@@ -18032,7 +18894,7 @@ function validate443(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate438.errors);
+            vErrors = joined(vErrors, validate449.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs7 === errors;
@@ -18053,7 +18915,7 @@ function validate443(
         }
         for (const key2 in data2) {
           if (
-            !validate446(data2[key2], {
+            !validate457(data2[key2], {
               instancePath: instancePath + '/limits/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data2,
               parentDataProperty: key2,
@@ -18061,7 +18923,7 @@ function validate443(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate446.errors);
+            vErrors = joined(vErrors, validate457.errors);
             errors = vErrors.length;
           }
         }
@@ -18114,7 +18976,7 @@ function validate443(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate454(data4[i0], {
+            !validate465(data4[i0], {
               instancePath: instancePath + '/withdraws/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -18122,7 +18984,7 @@ function validate443(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate454.errors);
+            vErrors = joined(vErrors, validate465.errors);
             errors = vErrors.length;
           }
         }
@@ -18150,12 +19012,12 @@ function validate443(
     }
     errors++;
   }
-  validate443.errors = vErrors;
+  validate454.errors = vErrors;
   return errors === 0;
 }
-validate443.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate454.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema127 = {
+const schema130 = {
   type: 'object',
   properties: {
     all: { $ref: '#/$defs/conditions' },
@@ -18168,7 +19030,7 @@ const schema127 = {
   minProperties: 1,
   maxProperties: 100,
 };
-const schema128 = {
+const schema131 = {
   type: 'object',
   properties: {
     below: { $ref: '#/$defs/quantity' },
@@ -18186,13 +19048,13 @@ const schema128 = {
   additionalProperties: false,
 };
 
-function validate468(
+function validate479(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate468.evaluated;
+  const evaluated0 = validate479.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18222,18 +19084,18 @@ function validate468(
     }
     errors++;
   }
-  validate468.errors = vErrors;
+  validate479.errors = vErrors;
   return errors === 0;
 }
-validate468.evaluated = { dynamicProps: false, dynamicItems: false };
+validate479.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate461(
+function validate472(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate461.evaluated;
+  const evaluated0 = validate472.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18256,7 +19118,7 @@ function validate461(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema128.properties, key0)) {
+      if (!func5.call(schema131.properties, key0)) {
         const err1 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -18273,7 +19135,7 @@ function validate461(
     }
     if (data.below !== undefined) {
       if (
-        !validate447(data.below, {
+        !validate458(data.below, {
           instancePath: instancePath + '/below',
           parentData: data,
           parentDataProperty: 'below',
@@ -18281,13 +19143,13 @@ function validate461(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate447.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
     if (data.above !== undefined) {
       if (
-        !validate447(data.above, {
+        !validate458(data.above, {
           instancePath: instancePath + '/above',
           parentData: data,
           parentDataProperty: 'above',
@@ -18295,13 +19157,13 @@ function validate461(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate447.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
     if (data.at_most !== undefined) {
       if (
-        !validate447(data.at_most, {
+        !validate458(data.at_most, {
           instancePath: instancePath + '/at_most',
           parentData: data,
           parentDataProperty: 'at_most',
@@ -18309,13 +19171,13 @@ function validate461(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate447.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
     if (data.at_least !== undefined) {
       if (
-        !validate447(data.at_least, {
+        !validate458(data.at_least, {
           instancePath: instancePath + '/at_least',
           parentData: data,
           parentDataProperty: 'at_least',
@@ -18323,7 +19185,7 @@ function validate461(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate447.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
@@ -18361,7 +19223,7 @@ function validate461(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate447(data4[i0], {
+            !validate458(data4[i0], {
               instancePath: instancePath + '/between/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -18369,7 +19231,7 @@ function validate461(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate447.errors);
+            vErrors = joined(vErrors, validate458.errors);
             errors = vErrors.length;
           }
         }
@@ -18395,7 +19257,7 @@ function validate461(
           instancePath: instancePath + '/is',
           schemaPath: '#/properties/is/type',
           keyword: 'type',
-          params: { type: schema128.properties.is.type },
+          params: { type: schema131.properties.is.type },
         };
         if (vErrors === null) {
           vErrors = [err5];
@@ -18423,7 +19285,7 @@ function validate461(
     }
     if (data.one_of !== undefined) {
       if (
-        !validate450(data.one_of, {
+        !validate461(data.one_of, {
           instancePath: instancePath + '/one_of',
           parentData: data,
           parentDataProperty: 'one_of',
@@ -18431,13 +19293,13 @@ function validate461(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate450.errors);
+        vErrors = joined(vErrors, validate461.errors);
         errors = vErrors.length;
       }
     }
     if (data.known !== undefined) {
       if (
-        !validate468(data.known, {
+        !validate479(data.known, {
           instancePath: instancePath + '/known',
           parentData: data,
           parentDataProperty: 'known',
@@ -18445,13 +19307,13 @@ function validate461(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate468.errors);
+        vErrors = joined(vErrors, validate479.errors);
         errors = vErrors.length;
       }
     }
     if (data.unobtainable !== undefined) {
       if (
-        !validate468(data.unobtainable, {
+        !validate479(data.unobtainable, {
           instancePath: instancePath + '/unobtainable',
           parentData: data,
           parentDataProperty: 'unobtainable',
@@ -18459,13 +19321,13 @@ function validate461(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate468.errors);
+        vErrors = joined(vErrors, validate479.errors);
         errors = vErrors.length;
       }
     }
     if (data.accepted !== undefined) {
       if (
-        !validate440(data.accepted, {
+        !validate451(data.accepted, {
           instancePath: instancePath + '/accepted',
           parentData: data,
           parentDataProperty: 'accepted',
@@ -18473,7 +19335,7 @@ function validate461(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate440.errors);
+        vErrors = joined(vErrors, validate451.errors);
         errors = vErrors.length;
       }
     }
@@ -18486,21 +19348,21 @@ function validate461(
     }
     errors++;
   }
-  validate461.errors = vErrors;
+  validate472.errors = vErrors;
   return errors === 0;
 }
-validate461.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate472.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema130 = { type: 'array', items: { $ref: '#/$defs/condition' }, minItems: 1, maxItems: 200 };
-const wrapper2 = { validate: validate460 };
+const schema133 = { type: 'array', items: { $ref: '#/$defs/condition' }, minItems: 1, maxItems: 200 };
+const wrapper2 = { validate: validate471 };
 
-function validate473(
+function validate484(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate473.evaluated;
+  const evaluated0 = validate484.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18550,25 +19412,25 @@ function validate473(
     }
     errors++;
   }
-  validate473.errors = vErrors;
+  validate484.errors = vErrors;
   return errors === 0;
 }
-validate473.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate484.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-const schema131 = {
+const schema134 = {
   type: 'object',
   properties: { count: { type: 'integer', minimum: 1, maximum: 200 }, of: { $ref: '#/$defs/conditions' } },
   required: ['count', 'of'],
   additionalProperties: false,
 };
 
-function validate477(
+function validate488(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate477.evaluated;
+  const evaluated0 = validate488.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18669,7 +19531,7 @@ function validate477(
     }
     if (data.of !== undefined) {
       if (
-        !validate473(data.of, {
+        !validate484(data.of, {
           instancePath: instancePath + '/of',
           parentData: data,
           parentDataProperty: 'of',
@@ -18677,7 +19539,7 @@ function validate477(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate473.errors);
+        vErrors = joined(vErrors, validate484.errors);
         errors = vErrors.length;
       }
     }
@@ -18690,18 +19552,18 @@ function validate477(
     }
     errors++;
   }
-  validate477.errors = vErrors;
+  validate488.errors = vErrors;
   return errors === 0;
 }
-validate477.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate488.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate460(
+function validate471(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate460.evaluated;
+  const evaluated0 = validate471.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18746,7 +19608,7 @@ function validate460(
         key0 === 'rule'
       )) {
         if (
-          !validate461(data[key0], {
+          !validate472(data[key0], {
             instancePath: instancePath + '/' + key0.replace(/~/g, '~0').replace(/\//g, '~1'),
             parentData: data,
             parentDataProperty: key0,
@@ -18754,14 +19616,14 @@ function validate460(
             dynamicAnchors,
           })
         ) {
-          vErrors = joined(vErrors, validate461.errors);
+          vErrors = joined(vErrors, validate472.errors);
           errors = vErrors.length;
         }
       }
     }
     if (data.all !== undefined) {
       if (
-        !validate473(data.all, {
+        !validate484(data.all, {
           instancePath: instancePath + '/all',
           parentData: data,
           parentDataProperty: 'all',
@@ -18769,13 +19631,13 @@ function validate460(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate473.errors);
+        vErrors = joined(vErrors, validate484.errors);
         errors = vErrors.length;
       }
     }
     if (data.any !== undefined) {
       if (
-        !validate473(data.any, {
+        !validate484(data.any, {
           instancePath: instancePath + '/any',
           parentData: data,
           parentDataProperty: 'any',
@@ -18783,13 +19645,13 @@ function validate460(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate473.errors);
+        vErrors = joined(vErrors, validate484.errors);
         errors = vErrors.length;
       }
     }
     if (data.none !== undefined) {
       if (
-        !validate473(data.none, {
+        !validate484(data.none, {
           instancePath: instancePath + '/none',
           parentData: data,
           parentDataProperty: 'none',
@@ -18797,13 +19659,13 @@ function validate460(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate473.errors);
+        vErrors = joined(vErrors, validate484.errors);
         errors = vErrors.length;
       }
     }
     if (data.at_least_of !== undefined) {
       if (
-        !validate477(data.at_least_of, {
+        !validate488(data.at_least_of, {
           instancePath: instancePath + '/at_least_of',
           parentData: data,
           parentDataProperty: 'at_least_of',
@@ -18811,13 +19673,13 @@ function validate460(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate477.errors);
+        vErrors = joined(vErrors, validate488.errors);
         errors = vErrors.length;
       }
     }
     if (data.rule !== undefined) {
       if (
-        !validate438(data.rule, {
+        !validate449(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -18825,7 +19687,7 @@ function validate460(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate438.errors);
+        vErrors = joined(vErrors, validate449.errors);
         errors = vErrors.length;
       }
     }
@@ -18838,18 +19700,18 @@ function validate460(
     }
     errors++;
   }
-  validate460.errors = vErrors;
+  validate471.errors = vErrors;
   return errors === 0;
 }
-validate460.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate471.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate485(
+function validate496(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate485.evaluated;
+  const evaluated0 = validate496.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18970,12 +19832,12 @@ function validate485(
     }
     errors++;
   }
-  validate485.errors = vErrors;
+  validate496.errors = vErrors;
   return errors === 0;
 }
-validate485.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate496.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema133 = {
+const schema136 = {
   type: 'object',
   properties: {
     needs: { $ref: '#/$defs/names' },
@@ -18989,13 +19851,13 @@ const schema133 = {
   additionalProperties: false,
 };
 
-function validate493(
+function validate504(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate493.evaluated;
+  const evaluated0 = validate504.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19552,18 +20414,18 @@ function validate493(
     }
     errors++;
   }
-  validate493.errors = vErrors;
+  validate504.errors = vErrors;
   return errors === 0;
 }
-validate493.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate504.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate489(
+function validate500(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate489.evaluated;
+  const evaluated0 = validate500.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19589,7 +20451,7 @@ function validate489(
     }
     if (data.needs !== undefined) {
       if (
-        !validate450(data.needs, {
+        !validate461(data.needs, {
           instancePath: instancePath + '/needs',
           parentData: data,
           parentDataProperty: 'needs',
@@ -19597,13 +20459,13 @@ function validate489(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate450.errors);
+        vErrors = joined(vErrors, validate461.errors);
         errors = vErrors.length;
       }
     }
     if (data.helps !== undefined) {
       if (
-        !validate450(data.helps, {
+        !validate461(data.helps, {
           instancePath: instancePath + '/helps',
           parentData: data,
           parentDataProperty: 'helps',
@@ -19611,7 +20473,7 @@ function validate489(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate450.errors);
+        vErrors = joined(vErrors, validate461.errors);
         errors = vErrors.length;
       }
     }
@@ -19621,7 +20483,7 @@ function validate489(
         for (const key1 in data2) {
           const _errs6 = errors;
           if (
-            !validate438(key1, {
+            !validate449(key1, {
               instancePath: instancePath + '/declares',
               parentData: data2,
               parentDataProperty: 'declares',
@@ -19629,7 +20491,7 @@ function validate489(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate438.errors);
+            vErrors = joined(vErrors, validate449.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs6 === errors;
@@ -19650,7 +20512,7 @@ function validate489(
         }
         for (const key2 in data2) {
           if (
-            !validate493(data2[key2], {
+            !validate504(data2[key2], {
               instancePath: instancePath + '/declares/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data2,
               parentDataProperty: key2,
@@ -19658,7 +20520,7 @@ function validate489(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate493.errors);
+            vErrors = joined(vErrors, validate504.errors);
             errors = vErrors.length;
           }
         }
@@ -19686,24 +20548,24 @@ function validate489(
     }
     errors++;
   }
-  validate489.errors = vErrors;
+  validate500.errors = vErrors;
   return errors === 0;
 }
-validate489.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate500.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema135 = {
+const schema138 = {
   type: 'object',
   properties: { set_by: { $ref: '#/$defs/text' }, if_not_stated: { type: ['number', 'string', 'boolean'] } },
   additionalProperties: false,
 };
 
-function validate510(
+function validate521(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate510.evaluated;
+  const evaluated0 = validate521.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19729,7 +20591,7 @@ function validate510(
     }
     if (data.set_by !== undefined) {
       if (
-        !validate440(data.set_by, {
+        !validate451(data.set_by, {
           instancePath: instancePath + '/set_by',
           parentData: data,
           parentDataProperty: 'set_by',
@@ -19737,7 +20599,7 @@ function validate510(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate440.errors);
+        vErrors = joined(vErrors, validate451.errors);
         errors = vErrors.length;
       }
     }
@@ -19752,7 +20614,7 @@ function validate510(
           instancePath: instancePath + '/if_not_stated',
           schemaPath: '#/properties/if_not_stated/type',
           keyword: 'type',
-          params: { type: schema135.properties.if_not_stated.type },
+          params: { type: schema138.properties.if_not_stated.type },
         };
         if (vErrors === null) {
           vErrors = [err1];
@@ -19771,12 +20633,12 @@ function validate510(
     }
     errors++;
   }
-  validate510.errors = vErrors;
+  validate521.errors = vErrors;
   return errors === 0;
 }
-validate510.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate521.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema136 = {
+const schema139 = {
   type: 'object',
   properties: {
     value: { $ref: '#/$defs/quantity' },
@@ -19790,13 +20652,13 @@ const schema136 = {
   additionalProperties: false,
 };
 
-function validate514(
+function validate525(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate514.evaluated;
+  const evaluated0 = validate525.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19843,7 +20705,7 @@ function validate514(
     }
     if (data.value !== undefined) {
       if (
-        !validate447(data.value, {
+        !validate458(data.value, {
           instancePath: instancePath + '/value',
           parentData: data,
           parentDataProperty: 'value',
@@ -19851,7 +20713,7 @@ function validate514(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate447.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
@@ -19921,7 +20783,7 @@ function validate514(
         const len0 = data2.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate447(data2[i0], {
+            !validate458(data2[i0], {
               instancePath: instancePath + '/between/' + i0,
               parentData: data2,
               parentDataProperty: i0,
@@ -19929,7 +20791,7 @@ function validate514(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate447.errors);
+            vErrors = joined(vErrors, validate458.errors);
             errors = vErrors.length;
           }
         }
@@ -19950,7 +20812,7 @@ function validate514(
     }
     if (data.set_by !== undefined) {
       if (
-        !validate440(data.set_by, {
+        !validate451(data.set_by, {
           instancePath: instancePath + '/set_by',
           parentData: data,
           parentDataProperty: 'set_by',
@@ -19958,13 +20820,13 @@ function validate514(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate440.errors);
+        vErrors = joined(vErrors, validate451.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate440(data.title, {
+        !validate451(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -19972,13 +20834,13 @@ function validate514(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate440.errors);
+        vErrors = joined(vErrors, validate451.errors);
         errors = vErrors.length;
       }
     }
     if (data.source !== undefined) {
       if (
-        !validate450(data.source, {
+        !validate461(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -19986,7 +20848,7 @@ function validate514(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate450.errors);
+        vErrors = joined(vErrors, validate461.errors);
         errors = vErrors.length;
       }
     }
@@ -19999,12 +20861,12 @@ function validate514(
     }
     errors++;
   }
-  validate514.errors = vErrors;
+  validate525.errors = vErrors;
   return errors === 0;
 }
-validate514.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate525.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema137 = {
+const schema140 = {
   type: 'object',
   properties: {
     fault: { $ref: '#/$defs/name' },
@@ -20019,7 +20881,7 @@ const schema137 = {
   required: ['fault', 'when', 'says', 'source'],
   additionalProperties: false,
 };
-const schema138 = {
+const schema141 = {
   type: 'object',
   propertyNames: { $ref: '#/$defs/name' },
   additionalProperties: { $ref: '#/$defs/quantity' },
@@ -20027,13 +20889,13 @@ const schema138 = {
   maxProperties: 20,
 };
 
-function validate525(
+function validate536(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate525.evaluated;
+  const evaluated0 = validate536.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20072,9 +20934,9 @@ function validate525(
     for (const key0 in data) {
       const _errs1 = errors;
       if (
-        !validate438(key0, { instancePath, parentData: data, parentDataProperty, rootData, dynamicAnchors })
+        !validate449(key0, { instancePath, parentData: data, parentDataProperty, rootData, dynamicAnchors })
       ) {
-        vErrors = joined(vErrors, validate438.errors);
+        vErrors = joined(vErrors, validate449.errors);
         errors = vErrors.length;
       }
       var valid0 = _errs1 === errors;
@@ -20095,7 +20957,7 @@ function validate525(
     }
     for (const key1 in data) {
       if (
-        !validate447(data[key1], {
+        !validate458(data[key1], {
           instancePath: instancePath + '/' + key1.replace(/~/g, '~0').replace(/\//g, '~1'),
           parentData: data,
           parentDataProperty: key1,
@@ -20103,7 +20965,7 @@ function validate525(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate447.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
@@ -20116,12 +20978,12 @@ function validate525(
     }
     errors++;
   }
-  validate525.errors = vErrors;
+  validate536.errors = vErrors;
   return errors === 0;
 }
-validate525.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate536.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema139 = {
+const schema142 = {
   type: 'object',
   properties: {
     id: { $ref: '#/$defs/name' },
@@ -20133,13 +20995,13 @@ const schema139 = {
   additionalProperties: false,
 };
 
-function validate531(
+function validate542(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate531.evaluated;
+  const evaluated0 = validate542.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20193,7 +21055,7 @@ function validate531(
     }
     if (data.id !== undefined) {
       if (
-        !validate438(data.id, {
+        !validate449(data.id, {
           instancePath: instancePath + '/id',
           parentData: data,
           parentDataProperty: 'id',
@@ -20201,13 +21063,13 @@ function validate531(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate438.errors);
+        vErrors = joined(vErrors, validate449.errors);
         errors = vErrors.length;
       }
     }
     if (data.text !== undefined) {
       if (
-        !validate440(data.text, {
+        !validate451(data.text, {
           instancePath: instancePath + '/text',
           parentData: data,
           parentDataProperty: 'text',
@@ -20215,13 +21077,13 @@ function validate531(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate440.errors);
+        vErrors = joined(vErrors, validate451.errors);
         errors = vErrors.length;
       }
     }
     if (data.under !== undefined) {
       if (
-        !validate440(data.under, {
+        !validate451(data.under, {
           instancePath: instancePath + '/under',
           parentData: data,
           parentDataProperty: 'under',
@@ -20229,13 +21091,13 @@ function validate531(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate440.errors);
+        vErrors = joined(vErrors, validate451.errors);
         errors = vErrors.length;
       }
     }
     if (data.excludes !== undefined) {
       if (
-        !validate450(data.excludes, {
+        !validate461(data.excludes, {
           instancePath: instancePath + '/excludes',
           parentData: data,
           parentDataProperty: 'excludes',
@@ -20243,7 +21105,7 @@ function validate531(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate450.errors);
+        vErrors = joined(vErrors, validate461.errors);
         errors = vErrors.length;
       }
     }
@@ -20256,18 +21118,18 @@ function validate531(
     }
     errors++;
   }
-  validate531.errors = vErrors;
+  validate542.errors = vErrors;
   return errors === 0;
 }
-validate531.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate542.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate521(
+function validate532(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate521.evaluated;
+  const evaluated0 = validate532.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20358,7 +21220,7 @@ function validate521(
     }
     if (data.fault !== undefined) {
       if (
-        !validate438(data.fault, {
+        !validate449(data.fault, {
           instancePath: instancePath + '/fault',
           parentData: data,
           parentDataProperty: 'fault',
@@ -20366,13 +21228,13 @@ function validate521(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate438.errors);
+        vErrors = joined(vErrors, validate449.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate440(data.title, {
+        !validate451(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -20380,13 +21242,13 @@ function validate521(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate440.errors);
+        vErrors = joined(vErrors, validate451.errors);
         errors = vErrors.length;
       }
     }
     if (data.when !== undefined) {
       if (
-        !validate460(data.when, {
+        !validate471(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -20394,13 +21256,13 @@ function validate521(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate460.errors);
+        vErrors = joined(vErrors, validate471.errors);
         errors = vErrors.length;
       }
     }
     if (data.reads_high !== undefined) {
       if (
-        !validate525(data.reads_high, {
+        !validate536(data.reads_high, {
           instancePath: instancePath + '/reads_high',
           parentData: data,
           parentDataProperty: 'reads_high',
@@ -20408,13 +21270,13 @@ function validate521(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate525.errors);
+        vErrors = joined(vErrors, validate536.errors);
         errors = vErrors.length;
       }
     }
     if (data.reads_low !== undefined) {
       if (
-        !validate525(data.reads_low, {
+        !validate536(data.reads_low, {
           instancePath: instancePath + '/reads_low',
           parentData: data,
           parentDataProperty: 'reads_low',
@@ -20422,13 +21284,13 @@ function validate521(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate525.errors);
+        vErrors = joined(vErrors, validate536.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate440(data.says, {
+        !validate451(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -20436,7 +21298,7 @@ function validate521(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate440.errors);
+        vErrors = joined(vErrors, validate451.errors);
         errors = vErrors.length;
       }
     }
@@ -20474,7 +21336,7 @@ function validate521(
         const len0 = data6.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate531(data6[i0], {
+            !validate542(data6[i0], {
               instancePath: instancePath + '/do/' + i0,
               parentData: data6,
               parentDataProperty: i0,
@@ -20482,7 +21344,7 @@ function validate521(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate531.errors);
+            vErrors = joined(vErrors, validate542.errors);
             errors = vErrors.length;
           }
         }
@@ -20503,7 +21365,7 @@ function validate521(
     }
     if (data.source !== undefined) {
       if (
-        !validate450(data.source, {
+        !validate461(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -20511,7 +21373,7 @@ function validate521(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate450.errors);
+        vErrors = joined(vErrors, validate461.errors);
         errors = vErrors.length;
       }
     }
@@ -20524,12 +21386,12 @@ function validate521(
     }
     errors++;
   }
-  validate521.errors = vErrors;
+  validate532.errors = vErrors;
   return errors === 0;
 }
-validate521.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate532.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema140 = {
+const schema143 = {
   type: 'object',
   properties: {
     title: { $ref: '#/$defs/text' },
@@ -20564,7 +21426,7 @@ const schema140 = {
   },
   additionalProperties: false,
 };
-const schema141 = {
+const schema144 = {
   type: 'object',
   properties: {
     of: { $ref: '#/$defs/name' },
@@ -20580,13 +21442,13 @@ const schema141 = {
   additionalProperties: false,
 };
 
-function validate544(
+function validate555(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate544.evaluated;
+  const evaluated0 = validate555.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20640,7 +21502,7 @@ function validate544(
     }
     if (data.of !== undefined) {
       if (
-        !validate438(data.of, {
+        !validate449(data.of, {
           instancePath: instancePath + '/of',
           parentData: data,
           parentDataProperty: 'of',
@@ -20648,7 +21510,7 @@ function validate544(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate438.errors);
+        vErrors = joined(vErrors, validate449.errors);
         errors = vErrors.length;
       }
     }
@@ -20718,7 +21580,7 @@ function validate544(
             const len1 = data2.length;
             for (let i1 = 0; i1 < len1; i1++) {
               if (
-                !validate447(data2[i1], {
+                !validate458(data2[i1], {
                   instancePath: instancePath + '/points/' + i0 + '/' + i1,
                   parentData: data2,
                   parentDataProperty: i1,
@@ -20726,7 +21588,7 @@ function validate544(
                   dynamicAnchors,
                 })
               ) {
-                vErrors = joined(vErrors, validate447.errors);
+                vErrors = joined(vErrors, validate458.errors);
                 errors = vErrors.length;
               }
             }
@@ -20781,7 +21643,7 @@ function validate544(
           instancePath: instancePath + '/beyond',
           schemaPath: '#/properties/beyond/enum',
           keyword: 'enum',
-          params: { allowedValues: schema141.properties.beyond.enum },
+          params: { allowedValues: schema144.properties.beyond.enum },
         };
         if (vErrors === null) {
           vErrors = [err10];
@@ -20800,19 +21662,19 @@ function validate544(
     }
     errors++;
   }
-  validate544.errors = vErrors;
+  validate555.errors = vErrors;
   return errors === 0;
 }
-validate544.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate555.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema142 = {
+const schema145 = {
   type: ['array', 'object'],
   items: { $ref: '#/$defs/band' },
   additionalProperties: { type: 'integer', minimum: -1000, maximum: 1000 },
   minItems: 1,
   maxItems: 100,
 };
-const schema143 = {
+const schema146 = {
   type: 'object',
   properties: {
     at_most: { $ref: '#/$defs/quantity' },
@@ -20823,13 +21685,13 @@ const schema143 = {
   additionalProperties: false,
 };
 
-function validate550(
+function validate561(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate550.evaluated;
+  const evaluated0 = validate561.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20869,7 +21731,7 @@ function validate550(
     }
     if (data.at_most !== undefined) {
       if (
-        !validate447(data.at_most, {
+        !validate458(data.at_most, {
           instancePath: instancePath + '/at_most',
           parentData: data,
           parentDataProperty: 'at_most',
@@ -20877,13 +21739,13 @@ function validate550(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate447.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
     if (data.below !== undefined) {
       if (
-        !validate447(data.below, {
+        !validate458(data.below, {
           instancePath: instancePath + '/below',
           parentData: data,
           parentDataProperty: 'below',
@@ -20891,7 +21753,7 @@ function validate550(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate447.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
@@ -20951,18 +21813,18 @@ function validate550(
     }
     errors++;
   }
-  validate550.errors = vErrors;
+  validate561.errors = vErrors;
   return errors === 0;
 }
-validate550.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate561.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate549(
+function validate560(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate549.evaluated;
+  const evaluated0 = validate560.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20970,7 +21832,7 @@ function validate549(
     evaluated0.items = undefined;
   }
   if (!data || typeof data != 'object') {
-    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema142.type } };
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema145.type } };
     if (vErrors === null) {
       vErrors = [err0];
     } else {
@@ -21000,7 +21862,7 @@ function validate549(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate550(data[i0], {
+        !validate561(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -21008,7 +21870,7 @@ function validate549(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate550.errors);
+        vErrors = joined(vErrors, validate561.errors);
         errors = vErrors.length;
       }
     }
@@ -21062,25 +21924,25 @@ function validate549(
       }
     }
   }
-  validate549.errors = vErrors;
+  validate560.errors = vErrors;
   return errors === 0;
 }
-validate549.evaluated = { props: true, items: true, dynamicProps: false, dynamicItems: false };
+validate560.evaluated = { props: true, items: true, dynamicProps: false, dynamicItems: false };
 
-const schema144 = {
+const schema147 = {
   type: 'object',
   properties: { when: { $ref: '#/$defs/condition' }, use: { $ref: '#/$defs/quantity' } },
   required: ['use'],
   additionalProperties: false,
 };
 
-function validate555(
+function validate566(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate555.evaluated;
+  const evaluated0 = validate566.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21120,7 +21982,7 @@ function validate555(
     }
     if (data.when !== undefined) {
       if (
-        !validate460(data.when, {
+        !validate471(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -21128,13 +21990,13 @@ function validate555(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate460.errors);
+        vErrors = joined(vErrors, validate471.errors);
         errors = vErrors.length;
       }
     }
     if (data.use !== undefined) {
       if (
-        !validate447(data.use, {
+        !validate458(data.use, {
           instancePath: instancePath + '/use',
           parentData: data,
           parentDataProperty: 'use',
@@ -21142,7 +22004,7 @@ function validate555(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate447.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
@@ -21155,18 +22017,18 @@ function validate555(
     }
     errors++;
   }
-  validate555.errors = vErrors;
+  validate566.errors = vErrors;
   return errors === 0;
 }
-validate555.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate566.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate569(
+function validate580(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate569.evaluated;
+  const evaluated0 = validate580.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21206,18 +22068,18 @@ function validate569(
     }
     errors++;
   }
-  validate569.errors = vErrors;
+  validate580.errors = vErrors;
   return errors === 0;
 }
-validate569.evaluated = { dynamicProps: false, dynamicItems: false };
+validate580.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate540(
+function validate551(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate540.evaluated;
+  const evaluated0 = validate551.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21226,7 +22088,7 @@ function validate540(
   }
   if (data && typeof data == 'object' && !Array.isArray(data)) {
     for (const key0 in data) {
-      if (!func5.call(schema140.properties, key0)) {
+      if (!func5.call(schema143.properties, key0)) {
         const err0 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -21243,7 +22105,7 @@ function validate540(
     }
     if (data.title !== undefined) {
       if (
-        !validate440(data.title, {
+        !validate451(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -21251,13 +22113,13 @@ function validate540(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate440.errors);
+        vErrors = joined(vErrors, validate451.errors);
         errors = vErrors.length;
       }
     }
     if (data.meaning !== undefined) {
       if (
-        !validate440(data.meaning, {
+        !validate451(data.meaning, {
           instancePath: instancePath + '/meaning',
           parentData: data,
           parentDataProperty: 'meaning',
@@ -21265,7 +22127,7 @@ function validate540(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate440.errors);
+        vErrors = joined(vErrors, validate451.errors);
         errors = vErrors.length;
       }
     }
@@ -21303,7 +22165,7 @@ function validate540(
     }
     if (data.source !== undefined) {
       if (
-        !validate450(data.source, {
+        !validate461(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -21311,7 +22173,7 @@ function validate540(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate450.errors);
+        vErrors = joined(vErrors, validate461.errors);
         errors = vErrors.length;
       }
     }
@@ -21322,7 +22184,7 @@ function validate540(
           instancePath: instancePath + '/formula',
           schemaPath: '#/properties/formula/type',
           keyword: 'type',
-          params: { type: schema140.properties.formula.type },
+          params: { type: schema143.properties.formula.type },
         };
         if (vErrors === null) {
           vErrors = [err3];
@@ -21350,7 +22212,7 @@ function validate540(
     }
     if (data.curve !== undefined) {
       if (
-        !validate544(data.curve, {
+        !validate555(data.curve, {
           instancePath: instancePath + '/curve',
           parentData: data,
           parentDataProperty: 'curve',
@@ -21358,7 +22220,7 @@ function validate540(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate544.errors);
+        vErrors = joined(vErrors, validate555.errors);
         errors = vErrors.length;
       }
     }
@@ -21396,7 +22258,7 @@ function validate540(
         for (const key1 in data6) {
           const _errs12 = errors;
           if (
-            !validate438(key1, {
+            !validate449(key1, {
               instancePath: instancePath + '/score',
               parentData: data6,
               parentDataProperty: 'score',
@@ -21404,7 +22266,7 @@ function validate540(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate438.errors);
+            vErrors = joined(vErrors, validate449.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs12 === errors;
@@ -21425,7 +22287,7 @@ function validate540(
         }
         for (const key2 in data6) {
           if (
-            !validate549(data6[key2], {
+            !validate560(data6[key2], {
               instancePath: instancePath + '/score/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data6,
               parentDataProperty: key2,
@@ -21433,7 +22295,7 @@ function validate540(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate549.errors);
+            vErrors = joined(vErrors, validate560.errors);
             errors = vErrors.length;
           }
         }
@@ -21486,7 +22348,7 @@ function validate540(
         const len0 = data8.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate555(data8[i0], {
+            !validate566(data8[i0], {
               instancePath: instancePath + '/choose/' + i0,
               parentData: data8,
               parentDataProperty: i0,
@@ -21494,7 +22356,7 @@ function validate540(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate555.errors);
+            vErrors = joined(vErrors, validate566.errors);
             errors = vErrors.length;
           }
         }
@@ -21515,7 +22377,7 @@ function validate540(
     }
     if (data.first_known !== undefined) {
       if (
-        !validate450(data.first_known, {
+        !validate461(data.first_known, {
           instancePath: instancePath + '/first_known',
           parentData: data,
           parentDataProperty: 'first_known',
@@ -21523,13 +22385,13 @@ function validate540(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate450.errors);
+        vErrors = joined(vErrors, validate461.errors);
         errors = vErrors.length;
       }
     }
     if (data.highest !== undefined) {
       if (
-        !validate438(data.highest, {
+        !validate449(data.highest, {
           instancePath: instancePath + '/highest',
           parentData: data,
           parentDataProperty: 'highest',
@@ -21537,13 +22399,13 @@ function validate540(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate438.errors);
+        vErrors = joined(vErrors, validate449.errors);
         errors = vErrors.length;
       }
     }
     if (data.lowest !== undefined) {
       if (
-        !validate438(data.lowest, {
+        !validate449(data.lowest, {
           instancePath: instancePath + '/lowest',
           parentData: data,
           parentDataProperty: 'lowest',
@@ -21551,13 +22413,13 @@ function validate540(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate438.errors);
+        vErrors = joined(vErrors, validate449.errors);
         errors = vErrors.length;
       }
     }
     if (data.average !== undefined) {
       if (
-        !validate438(data.average, {
+        !validate449(data.average, {
           instancePath: instancePath + '/average',
           parentData: data,
           parentDataProperty: 'average',
@@ -21565,13 +22427,13 @@ function validate540(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate438.errors);
+        vErrors = joined(vErrors, validate449.errors);
         errors = vErrors.length;
       }
     }
     if (data.earliest !== undefined) {
       if (
-        !validate438(data.earliest, {
+        !validate449(data.earliest, {
           instancePath: instancePath + '/earliest',
           parentData: data,
           parentDataProperty: 'earliest',
@@ -21579,13 +22441,13 @@ function validate540(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate438.errors);
+        vErrors = joined(vErrors, validate449.errors);
         errors = vErrors.length;
       }
     }
     if (data.latest !== undefined) {
       if (
-        !validate438(data.latest, {
+        !validate449(data.latest, {
           instancePath: instancePath + '/latest',
           parentData: data,
           parentDataProperty: 'latest',
@@ -21593,13 +22455,13 @@ function validate540(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate438.errors);
+        vErrors = joined(vErrors, validate449.errors);
         errors = vErrors.length;
       }
     }
     if (data.change !== undefined) {
       if (
-        !validate438(data.change, {
+        !validate449(data.change, {
           instancePath: instancePath + '/change',
           parentData: data,
           parentDataProperty: 'change',
@@ -21607,13 +22469,13 @@ function validate540(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate438.errors);
+        vErrors = joined(vErrors, validate449.errors);
         errors = vErrors.length;
       }
     }
     if (data.count !== undefined) {
       if (
-        !validate438(data.count, {
+        !validate449(data.count, {
           instancePath: instancePath + '/count',
           parentData: data,
           parentDataProperty: 'count',
@@ -21621,13 +22483,13 @@ function validate540(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate438.errors);
+        vErrors = joined(vErrors, validate449.errors);
         errors = vErrors.length;
       }
     }
     if (data.minutes_since !== undefined) {
       if (
-        !validate438(data.minutes_since, {
+        !validate449(data.minutes_since, {
           instancePath: instancePath + '/minutes_since',
           parentData: data,
           parentDataProperty: 'minutes_since',
@@ -21635,13 +22497,13 @@ function validate540(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate438.errors);
+        vErrors = joined(vErrors, validate449.errors);
         errors = vErrors.length;
       }
     }
     if (data.held !== undefined) {
       if (
-        !validate460(data.held, {
+        !validate471(data.held, {
           instancePath: instancePath + '/held',
           parentData: data,
           parentDataProperty: 'held',
@@ -21649,13 +22511,13 @@ function validate540(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate460.errors);
+        vErrors = joined(vErrors, validate471.errors);
         errors = vErrors.length;
       }
     }
     if (data.over !== undefined) {
       if (
-        !validate569(data.over, {
+        !validate580(data.over, {
           instancePath: instancePath + '/over',
           parentData: data,
           parentDataProperty: 'over',
@@ -21663,13 +22525,13 @@ function validate540(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate569.errors);
+        vErrors = joined(vErrors, validate580.errors);
         errors = vErrors.length;
       }
     }
     if (data.where !== undefined) {
       if (
-        !validate460(data.where, {
+        !validate471(data.where, {
           instancePath: instancePath + '/where',
           parentData: data,
           parentDataProperty: 'where',
@@ -21677,7 +22539,7 @@ function validate540(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate460.errors);
+        vErrors = joined(vErrors, validate471.errors);
         errors = vErrors.length;
       }
     }
@@ -21702,7 +22564,7 @@ function validate540(
           instancePath: instancePath + '/present_set',
           schemaPath: '#/properties/present_set/enum',
           keyword: 'enum',
-          params: { allowedValues: schema140.properties.present_set.enum },
+          params: { allowedValues: schema143.properties.present_set.enum },
         };
         if (vErrors === null) {
           vErrors = [err13];
@@ -21714,7 +22576,7 @@ function validate540(
     }
     if (data.longest_gap !== undefined) {
       if (
-        !validate569(data.longest_gap, {
+        !validate580(data.longest_gap, {
           instancePath: instancePath + '/longest_gap',
           parentData: data,
           parentDataProperty: 'longest_gap',
@@ -21722,13 +22584,13 @@ function validate540(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate569.errors);
+        vErrors = joined(vErrors, validate580.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_reliable_when !== undefined) {
       if (
-        !validate460(data.not_reliable_when, {
+        !validate471(data.not_reliable_when, {
           instancePath: instancePath + '/not_reliable_when',
           parentData: data,
           parentDataProperty: 'not_reliable_when',
@@ -21736,7 +22598,7 @@ function validate540(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate460.errors);
+        vErrors = joined(vErrors, validate471.errors);
         errors = vErrors.length;
       }
     }
@@ -21749,12 +22611,12 @@ function validate540(
     }
     errors++;
   }
-  validate540.errors = vErrors;
+  validate551.errors = vErrors;
   return errors === 0;
 }
-validate540.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate551.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema146 = {
+const schema149 = {
   type: 'object',
   properties: {
     rule: { $ref: '#/$defs/name' },
@@ -21774,7 +22636,7 @@ const schema146 = {
   required: ['rule', 'when'],
   additionalProperties: false,
 };
-const schema147 = {
+const schema150 = {
   type: 'object',
   properties: {
     when: { $ref: '#/$defs/condition' },
@@ -21785,13 +22647,13 @@ const schema147 = {
   additionalProperties: false,
 };
 
-function validate579(
+function validate590(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate579.evaluated;
+  const evaluated0 = validate590.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21831,7 +22693,7 @@ function validate579(
     }
     if (data.when !== undefined) {
       if (
-        !validate460(data.when, {
+        !validate471(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -21839,13 +22701,13 @@ function validate579(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate460.errors);
+        vErrors = joined(vErrors, validate471.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate440(data.says, {
+        !validate451(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -21853,13 +22715,13 @@ function validate579(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate440.errors);
+        vErrors = joined(vErrors, validate451.errors);
         errors = vErrors.length;
       }
     }
     if (data.accepted !== undefined) {
       if (
-        !validate440(data.accepted, {
+        !validate451(data.accepted, {
           instancePath: instancePath + '/accepted',
           parentData: data,
           parentDataProperty: 'accepted',
@@ -21867,7 +22729,7 @@ function validate579(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate440.errors);
+        vErrors = joined(vErrors, validate451.errors);
         errors = vErrors.length;
       }
     }
@@ -21880,12 +22742,12 @@ function validate579(
     }
     errors++;
   }
-  validate579.errors = vErrors;
+  validate590.errors = vErrors;
   return errors === 0;
 }
-validate579.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate590.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema148 = {
+const schema151 = {
   type: 'object',
   properties: {
     when: { $ref: '#/$defs/condition' },
@@ -21896,13 +22758,13 @@ const schema148 = {
   additionalProperties: false,
 };
 
-function validate584(
+function validate595(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate584.evaluated;
+  const evaluated0 = validate595.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21956,7 +22818,7 @@ function validate584(
     }
     if (data.when !== undefined) {
       if (
-        !validate460(data.when, {
+        !validate471(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -21964,13 +22826,13 @@ function validate584(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate460.errors);
+        vErrors = joined(vErrors, validate471.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate440(data.says, {
+        !validate451(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -21978,13 +22840,13 @@ function validate584(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate440.errors);
+        vErrors = joined(vErrors, validate451.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate438(data.level, {
+        !validate449(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -21992,7 +22854,7 @@ function validate584(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate438.errors);
+        vErrors = joined(vErrors, validate449.errors);
         errors = vErrors.length;
       }
     }
@@ -22005,20 +22867,20 @@ function validate584(
     }
     errors++;
   }
-  validate584.errors = vErrors;
+  validate595.errors = vErrors;
   return errors === 0;
 }
-validate584.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate595.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema149 = { type: 'array', items: { $ref: '#/$defs/text' }, minItems: 1, maxItems: 20 };
+const schema152 = { type: 'array', items: { $ref: '#/$defs/text' }, minItems: 1, maxItems: 20 };
 
-function validate593(
+function validate604(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate593.evaluated;
+  const evaluated0 = validate604.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22047,7 +22909,7 @@ function validate593(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate440(data[i0], {
+        !validate451(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -22055,7 +22917,7 @@ function validate593(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate440.errors);
+        vErrors = joined(vErrors, validate451.errors);
         errors = vErrors.length;
       }
     }
@@ -22068,18 +22930,18 @@ function validate593(
     }
     errors++;
   }
-  validate593.errors = vErrors;
+  validate604.errors = vErrors;
   return errors === 0;
 }
-validate593.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate604.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate575(
+function validate586(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate575.evaluated;
+  const evaluated0 = validate586.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22116,7 +22978,7 @@ function validate575(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema146.properties, key0)) {
+      if (!func5.call(schema149.properties, key0)) {
         const err2 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -22133,7 +22995,7 @@ function validate575(
     }
     if (data.rule !== undefined) {
       if (
-        !validate438(data.rule, {
+        !validate449(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -22141,13 +23003,13 @@ function validate575(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate438.errors);
+        vErrors = joined(vErrors, validate449.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate440(data.title, {
+        !validate451(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -22155,13 +23017,13 @@ function validate575(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate440.errors);
+        vErrors = joined(vErrors, validate451.errors);
         errors = vErrors.length;
       }
     }
     if (data.when !== undefined) {
       if (
-        !validate460(data.when, {
+        !validate471(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -22169,13 +23031,13 @@ function validate575(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate460.errors);
+        vErrors = joined(vErrors, validate471.errors);
         errors = vErrors.length;
       }
     }
     if (data.unless !== undefined) {
       if (
-        !validate579(data.unless, {
+        !validate590(data.unless, {
           instancePath: instancePath + '/unless',
           parentData: data,
           parentDataProperty: 'unless',
@@ -22183,13 +23045,13 @@ function validate575(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate579.errors);
+        vErrors = joined(vErrors, validate590.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained_by !== undefined) {
       if (
-        !validate584(data.explained_by, {
+        !validate595(data.explained_by, {
           instancePath: instancePath + '/explained_by',
           parentData: data,
           parentDataProperty: 'explained_by',
@@ -22197,13 +23059,13 @@ function validate575(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate584.errors);
+        vErrors = joined(vErrors, validate595.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_reliable_when !== undefined) {
       if (
-        !validate460(data.not_reliable_when, {
+        !validate471(data.not_reliable_when, {
           instancePath: instancePath + '/not_reliable_when',
           parentData: data,
           parentDataProperty: 'not_reliable_when',
@@ -22211,13 +23073,13 @@ function validate575(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate460.errors);
+        vErrors = joined(vErrors, validate471.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate438(data.level, {
+        !validate449(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -22225,13 +23087,13 @@ function validate575(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate438.errors);
+        vErrors = joined(vErrors, validate449.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate440(data.says, {
+        !validate451(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -22239,13 +23101,13 @@ function validate575(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate440.errors);
+        vErrors = joined(vErrors, validate451.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate440(data.because, {
+        !validate451(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -22253,13 +23115,13 @@ function validate575(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate440.errors);
+        vErrors = joined(vErrors, validate451.errors);
         errors = vErrors.length;
       }
     }
     if (data.ask !== undefined) {
       if (
-        !validate593(data.ask, {
+        !validate604(data.ask, {
           instancePath: instancePath + '/ask',
           parentData: data,
           parentDataProperty: 'ask',
@@ -22267,7 +23129,7 @@ function validate575(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate593.errors);
+        vErrors = joined(vErrors, validate604.errors);
         errors = vErrors.length;
       }
     }
@@ -22305,7 +23167,7 @@ function validate575(
         const len0 = data10.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate531(data10[i0], {
+            !validate542(data10[i0], {
               instancePath: instancePath + '/do/' + i0,
               parentData: data10,
               parentDataProperty: i0,
@@ -22313,7 +23175,7 @@ function validate575(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate531.errors);
+            vErrors = joined(vErrors, validate542.errors);
             errors = vErrors.length;
           }
         }
@@ -22334,7 +23196,7 @@ function validate575(
     }
     if (data.source !== undefined) {
       if (
-        !validate450(data.source, {
+        !validate461(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -22342,13 +23204,13 @@ function validate575(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate450.errors);
+        vErrors = joined(vErrors, validate461.errors);
         errors = vErrors.length;
       }
     }
     if (data.accepted !== undefined) {
       if (
-        !validate440(data.accepted, {
+        !validate451(data.accepted, {
           instancePath: instancePath + '/accepted',
           parentData: data,
           parentDataProperty: 'accepted',
@@ -22356,7 +23218,7 @@ function validate575(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate440.errors);
+        vErrors = joined(vErrors, validate451.errors);
         errors = vErrors.length;
       }
     }
@@ -22369,18 +23231,18 @@ function validate575(
     }
     errors++;
   }
-  validate575.errors = vErrors;
+  validate586.errors = vErrors;
   return errors === 0;
 }
-validate575.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate586.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate437(
+function validate448(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="protocol.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate437.evaluated;
+  const evaluated0 = validate448.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22445,7 +23307,7 @@ function validate437(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema119.properties, key0)) {
+      if (!func5.call(schema122.properties, key0)) {
         const err4 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -22462,7 +23324,7 @@ function validate437(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate438(data.protocol, {
+        !validate449(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -22470,7 +23332,7 @@ function validate437(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate438.errors);
+        vErrors = joined(vErrors, validate449.errors);
         errors = vErrors.length;
       }
     }
@@ -22523,7 +23385,7 @@ function validate437(
     }
     if (data.title !== undefined) {
       if (
-        !validate440(data.title, {
+        !validate451(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -22531,13 +23393,13 @@ function validate437(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate440.errors);
+        vErrors = joined(vErrors, validate451.errors);
         errors = vErrors.length;
       }
     }
     if (data.about !== undefined) {
       if (
-        !validate440(data.about, {
+        !validate451(data.about, {
           instancePath: instancePath + '/about',
           parentData: data,
           parentDataProperty: 'about',
@@ -22545,13 +23407,13 @@ function validate437(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate440.errors);
+        vErrors = joined(vErrors, validate451.errors);
         errors = vErrors.length;
       }
     }
     if (data.based_on !== undefined) {
       if (
-        !validate443(data.based_on, {
+        !validate454(data.based_on, {
           instancePath: instancePath + '/based_on',
           parentData: data,
           parentDataProperty: 'based_on',
@@ -22559,13 +23421,13 @@ function validate437(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate443.errors);
+        vErrors = joined(vErrors, validate454.errors);
         errors = vErrors.length;
       }
     }
     if (data.ladder !== undefined) {
       if (
-        !validate438(data.ladder, {
+        !validate449(data.ladder, {
           instancePath: instancePath + '/ladder',
           parentData: data,
           parentDataProperty: 'ladder',
@@ -22573,13 +23435,13 @@ function validate437(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate438.errors);
+        vErrors = joined(vErrors, validate449.errors);
         errors = vErrors.length;
       }
     }
     if (data.applies_when !== undefined) {
       if (
-        !validate460(data.applies_when, {
+        !validate471(data.applies_when, {
           instancePath: instancePath + '/applies_when',
           parentData: data,
           parentDataProperty: 'applies_when',
@@ -22587,13 +23449,13 @@ function validate437(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate460.errors);
+        vErrors = joined(vErrors, validate471.errors);
         errors = vErrors.length;
       }
     }
     if (data.otherwise !== undefined) {
       if (
-        !validate440(data.otherwise, {
+        !validate451(data.otherwise, {
           instancePath: instancePath + '/otherwise',
           parentData: data,
           parentDataProperty: 'otherwise',
@@ -22601,7 +23463,7 @@ function validate437(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate440.errors);
+        vErrors = joined(vErrors, validate451.errors);
         errors = vErrors.length;
       }
     }
@@ -22671,7 +23533,7 @@ function validate437(
         const len0 = data9.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate440(data9[i0], {
+            !validate451(data9[i0], {
               instancePath: instancePath + '/owners/' + i0,
               parentData: data9,
               parentDataProperty: i0,
@@ -22679,7 +23541,7 @@ function validate437(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate440.errors);
+            vErrors = joined(vErrors, validate451.errors);
             errors = vErrors.length;
           }
         }
@@ -22704,7 +23566,7 @@ function validate437(
         for (const key1 in data11) {
           const _errs18 = errors;
           if (
-            !validate438(key1, {
+            !validate449(key1, {
               instancePath: instancePath + '/sources',
               parentData: data11,
               parentDataProperty: 'sources',
@@ -22712,7 +23574,7 @@ function validate437(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate438.errors);
+            vErrors = joined(vErrors, validate449.errors);
             errors = vErrors.length;
           }
           var valid3 = _errs18 === errors;
@@ -22733,7 +23595,7 @@ function validate437(
         }
         for (const key2 in data11) {
           if (
-            !validate485(data11[key2], {
+            !validate496(data11[key2], {
               instancePath: instancePath + '/sources/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data11,
               parentDataProperty: key2,
@@ -22741,7 +23603,7 @@ function validate437(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate485.errors);
+            vErrors = joined(vErrors, validate496.errors);
             errors = vErrors.length;
           }
         }
@@ -22762,7 +23624,7 @@ function validate437(
     }
     if (data.observations !== undefined) {
       if (
-        !validate489(data.observations, {
+        !validate500(data.observations, {
           instancePath: instancePath + '/observations',
           parentData: data,
           parentDataProperty: 'observations',
@@ -22770,7 +23632,7 @@ function validate437(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate489.errors);
+        vErrors = joined(vErrors, validate500.errors);
         errors = vErrors.length;
       }
     }
@@ -22780,7 +23642,7 @@ function validate437(
         for (const key3 in data14) {
           const _errs24 = errors;
           if (
-            !validate438(key3, {
+            !validate449(key3, {
               instancePath: instancePath + '/standing',
               parentData: data14,
               parentDataProperty: 'standing',
@@ -22788,7 +23650,7 @@ function validate437(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate438.errors);
+            vErrors = joined(vErrors, validate449.errors);
             errors = vErrors.length;
           }
           var valid5 = _errs24 === errors;
@@ -22809,7 +23671,7 @@ function validate437(
         }
         for (const key4 in data14) {
           if (
-            !validate510(data14[key4], {
+            !validate521(data14[key4], {
               instancePath: instancePath + '/standing/' + key4.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data14,
               parentDataProperty: key4,
@@ -22817,7 +23679,7 @@ function validate437(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate510.errors);
+            vErrors = joined(vErrors, validate521.errors);
             errors = vErrors.length;
           }
         }
@@ -22842,7 +23704,7 @@ function validate437(
         for (const key5 in data16) {
           const _errs29 = errors;
           if (
-            !validate438(key5, {
+            !validate449(key5, {
               instancePath: instancePath + '/limits',
               parentData: data16,
               parentDataProperty: 'limits',
@@ -22850,7 +23712,7 @@ function validate437(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate438.errors);
+            vErrors = joined(vErrors, validate449.errors);
             errors = vErrors.length;
           }
           var valid7 = _errs29 === errors;
@@ -22871,7 +23733,7 @@ function validate437(
         }
         for (const key6 in data16) {
           if (
-            !validate514(data16[key6], {
+            !validate525(data16[key6], {
               instancePath: instancePath + '/limits/' + key6.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data16,
               parentDataProperty: key6,
@@ -22879,7 +23741,7 @@ function validate437(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate514.errors);
+            vErrors = joined(vErrors, validate525.errors);
             errors = vErrors.length;
           }
         }
@@ -22918,7 +23780,7 @@ function validate437(
         const len1 = data18.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate521(data18[i1], {
+            !validate532(data18[i1], {
               instancePath: instancePath + '/faults/' + i1,
               parentData: data18,
               parentDataProperty: i1,
@@ -22926,7 +23788,7 @@ function validate437(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate521.errors);
+            vErrors = joined(vErrors, validate532.errors);
             errors = vErrors.length;
           }
         }
@@ -22951,7 +23813,7 @@ function validate437(
         for (const key7 in data20) {
           const _errs37 = errors;
           if (
-            !validate438(key7, {
+            !validate449(key7, {
               instancePath: instancePath + '/measures',
               parentData: data20,
               parentDataProperty: 'measures',
@@ -22959,7 +23821,7 @@ function validate437(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate438.errors);
+            vErrors = joined(vErrors, validate449.errors);
             errors = vErrors.length;
           }
           var valid11 = _errs37 === errors;
@@ -22980,7 +23842,7 @@ function validate437(
         }
         for (const key8 in data20) {
           if (
-            !validate540(data20[key8], {
+            !validate551(data20[key8], {
               instancePath: instancePath + '/measures/' + key8.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data20,
               parentDataProperty: key8,
@@ -22988,7 +23850,7 @@ function validate437(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate540.errors);
+            vErrors = joined(vErrors, validate551.errors);
             errors = vErrors.length;
           }
         }
@@ -23027,7 +23889,7 @@ function validate437(
         const len2 = data22.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate575(data22[i2], {
+            !validate586(data22[i2], {
               instancePath: instancePath + '/rules/' + i2,
               parentData: data22,
               parentDataProperty: i2,
@@ -23035,7 +23897,7 @@ function validate437(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate575.errors);
+            vErrors = joined(vErrors, validate586.errors);
             errors = vErrors.length;
           }
         }
@@ -23060,7 +23922,7 @@ function validate437(
         for (const key9 in data24) {
           const _errs45 = errors;
           if (
-            !validate438(key9, {
+            !validate449(key9, {
               instancePath: instancePath + '/exactly_one_of',
               parentData: data24,
               parentDataProperty: 'exactly_one_of',
@@ -23068,7 +23930,7 @@ function validate437(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate438.errors);
+            vErrors = joined(vErrors, validate449.errors);
             errors = vErrors.length;
           }
           var valid15 = _errs45 === errors;
@@ -23089,7 +23951,7 @@ function validate437(
         }
         for (const key10 in data24) {
           if (
-            !validate473(data24[key10], {
+            !validate484(data24[key10], {
               instancePath:
                 instancePath + '/exactly_one_of/' + key10.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data24,
@@ -23098,7 +23960,7 @@ function validate437(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate473.errors);
+            vErrors = joined(vErrors, validate484.errors);
             errors = vErrors.length;
           }
         }
@@ -23126,13 +23988,13 @@ function validate437(
     }
     errors++;
   }
-  validate437.errors = vErrors;
+  validate448.errors = vErrors;
   return errors === 0;
 }
-validate437.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate448.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const record_entry = validate602;
-const schema150 = {
+export const record_entry = validate613;
+const schema153 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'record_entry.schema.json',
   type: 'object',
@@ -23232,13 +24094,13 @@ const schema150 = {
   },
 };
 
-function validate603(
+function validate614(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate603.evaluated;
+  const evaluated0 = validate614.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23278,21 +24140,21 @@ function validate603(
     }
     errors++;
   }
-  validate603.errors = vErrors;
+  validate614.errors = vErrors;
   return errors === 0;
 }
-validate603.evaluated = { dynamicProps: false, dynamicItems: false };
+validate614.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema152 = { type: 'string', maxLength: 40, pattern: '^[0-9]{4}-[0-9]{2}-[0-9]{2}T' };
-const pattern34 = new RegExp('^[0-9]{4}-[0-9]{2}-[0-9]{2}T', 'u');
+const schema155 = { type: 'string', maxLength: 40, pattern: '^[0-9]{4}-[0-9]{2}-[0-9]{2}T' };
+const pattern35 = new RegExp('^[0-9]{4}-[0-9]{2}-[0-9]{2}T', 'u');
 
-function validate605(
+function validate616(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate605.evaluated;
+  const evaluated0 = validate616.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23309,7 +24171,7 @@ function validate605(
       }
       errors++;
     }
-    if (!pattern34.test(data)) {
+    if (!pattern35.test(data)) {
       const err1 = {
         instancePath,
         schemaPath: '#/pattern',
@@ -23332,12 +24194,12 @@ function validate605(
     }
     errors++;
   }
-  validate605.errors = vErrors;
+  validate616.errors = vErrors;
   return errors === 0;
 }
-validate605.evaluated = { dynamicProps: false, dynamicItems: false };
+validate616.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema153 = {
+const schema156 = {
   type: 'object',
   properties: {
     signing: { $ref: 'dictionary.schema.json#/$defs/yes' },
@@ -23361,13 +24223,13 @@ const schema153 = {
   additionalProperties: false,
 };
 
-function validate608(
+function validate619(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate608.evaluated;
+  const evaluated0 = validate619.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23397,18 +24259,18 @@ function validate608(
     }
     errors++;
   }
-  validate608.errors = vErrors;
+  validate619.errors = vErrors;
   return errors === 0;
 }
-validate608.evaluated = { dynamicProps: false, dynamicItems: false };
+validate619.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate610(
+function validate621(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate610.evaluated;
+  const evaluated0 = validate621.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23530,18 +24392,18 @@ function validate610(
     }
     errors++;
   }
-  validate610.errors = vErrors;
+  validate621.errors = vErrors;
   return errors === 0;
 }
-validate610.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate621.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate613(
+function validate624(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate613.evaluated;
+  const evaluated0 = validate624.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23691,20 +24553,20 @@ function validate613(
     }
     errors++;
   }
-  validate613.errors = vErrors;
+  validate624.errors = vErrors;
   return errors === 0;
 }
-validate613.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate624.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema157 = { type: 'string', minLength: 1, maxLength: 200 };
+const schema160 = { type: 'string', minLength: 1, maxLength: 200 };
 
-function validate618(
+function validate629(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate618.evaluated;
+  const evaluated0 = validate629.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23739,18 +24601,18 @@ function validate618(
     }
     errors++;
   }
-  validate618.errors = vErrors;
+  validate629.errors = vErrors;
   return errors === 0;
 }
-validate618.evaluated = { dynamicProps: false, dynamicItems: false };
+validate629.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate620(
+function validate631(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate620.evaluated;
+  const evaluated0 = validate631.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23781,18 +24643,18 @@ function validate620(
     }
     errors++;
   }
-  validate620.errors = vErrors;
+  validate631.errors = vErrors;
   return errors === 0;
 }
-validate620.evaluated = { dynamicProps: false, dynamicItems: false };
+validate631.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate622(
+function validate633(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate622.evaluated;
+  const evaluated0 = validate633.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23827,18 +24689,18 @@ function validate622(
     }
     errors++;
   }
-  validate622.errors = vErrors;
+  validate633.errors = vErrors;
   return errors === 0;
 }
-validate622.evaluated = { dynamicProps: false, dynamicItems: false };
+validate633.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate607(
+function validate618(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate607.evaluated;
+  const evaluated0 = validate618.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23955,7 +24817,7 @@ function validate607(
     }
     if (data.signing !== undefined) {
       if (
-        !validate608(data.signing, {
+        !validate619(data.signing, {
           instancePath: instancePath + '/signing',
           parentData: data,
           parentDataProperty: 'signing',
@@ -23963,7 +24825,7 @@ function validate607(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate608.errors);
+        vErrors = joined(vErrors, validate619.errors);
         errors = vErrors.length;
       }
     }
@@ -24001,7 +24863,7 @@ function validate607(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate610(data1[i0], {
+            !validate621(data1[i0], {
               instancePath: instancePath + '/needs/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -24009,7 +24871,7 @@ function validate607(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate610.errors);
+            vErrors = joined(vErrors, validate621.errors);
             errors = vErrors.length;
           }
         }
@@ -24062,7 +24924,7 @@ function validate607(
         const len1 = data3.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate613(data3[i1], {
+            !validate624(data3[i1], {
               instancePath: instancePath + '/people/' + i1,
               parentData: data3,
               parentDataProperty: i1,
@@ -24070,7 +24932,7 @@ function validate607(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate613.errors);
+            vErrors = joined(vErrors, validate624.errors);
             errors = vErrors.length;
           }
         }
@@ -24091,7 +24953,7 @@ function validate607(
     }
     if (data.minute !== undefined) {
       if (
-        !validate618(data.minute, {
+        !validate629(data.minute, {
           instancePath: instancePath + '/minute',
           parentData: data,
           parentDataProperty: 'minute',
@@ -24099,13 +24961,13 @@ function validate607(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate618.errors);
+        vErrors = joined(vErrors, validate629.errors);
         errors = vErrors.length;
       }
     }
     if (data.on !== undefined) {
       if (
-        !validate620(data.on, {
+        !validate631(data.on, {
           instancePath: instancePath + '/on',
           parentData: data,
           parentDataProperty: 'on',
@@ -24113,7 +24975,7 @@ function validate607(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate620.errors);
+        vErrors = joined(vErrors, validate631.errors);
         errors = vErrors.length;
       }
     }
@@ -24151,7 +25013,7 @@ function validate607(
         const len2 = data7.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate622(data7[i2], {
+            !validate633(data7[i2], {
               instancePath: instancePath + '/agreed_by/' + i2,
               parentData: data7,
               parentDataProperty: i2,
@@ -24159,7 +25021,7 @@ function validate607(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate622.errors);
+            vErrors = joined(vErrors, validate633.errors);
             errors = vErrors.length;
           }
         }
@@ -24187,12 +25049,12 @@ function validate607(
     }
     errors++;
   }
-  validate607.errors = vErrors;
+  validate618.errors = vErrors;
   return errors === 0;
 }
-validate607.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate618.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema160 = {
+const schema163 = {
   type: 'object',
   properties: {
     edition: { type: 'integer', minimum: 1, maximum: 9999 },
@@ -24207,13 +25069,13 @@ const schema160 = {
   additionalProperties: false,
 };
 
-function validate626(
+function validate637(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate626.evaluated;
+  const evaluated0 = validate637.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24244,18 +25106,18 @@ function validate626(
     }
     errors++;
   }
-  validate626.errors = vErrors;
+  validate637.errors = vErrors;
   return errors === 0;
 }
-validate626.evaluated = { dynamicProps: false, dynamicItems: false };
+validate637.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate630(
+function validate641(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate630.evaluated;
+  const evaluated0 = validate641.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24290,18 +25152,18 @@ function validate630(
     }
     errors++;
   }
-  validate630.errors = vErrors;
+  validate641.errors = vErrors;
   return errors === 0;
 }
-validate630.evaluated = { dynamicProps: false, dynamicItems: false };
+validate641.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate625(
+function validate636(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate625.evaluated;
+  const evaluated0 = validate636.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24480,7 +25342,7 @@ function validate625(
     }
     if (data.digest !== undefined) {
       if (
-        !validate626(data.digest, {
+        !validate637(data.digest, {
           instancePath: instancePath + '/digest',
           parentData: data,
           parentDataProperty: 'digest',
@@ -24488,13 +25350,13 @@ function validate625(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate626.errors);
+        vErrors = joined(vErrors, validate637.errors);
         errors = vErrors.length;
       }
     }
     if (data.seal !== undefined) {
       if (
-        !validate626(data.seal, {
+        !validate637(data.seal, {
           instancePath: instancePath + '/seal',
           parentData: data,
           parentDataProperty: 'seal',
@@ -24502,13 +25364,13 @@ function validate625(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate626.errors);
+        vErrors = joined(vErrors, validate637.errors);
         errors = vErrors.length;
       }
     }
     if (data.by !== undefined) {
       if (
-        !validate622(data.by, {
+        !validate633(data.by, {
           instancePath: instancePath + '/by',
           parentData: data,
           parentDataProperty: 'by',
@@ -24516,13 +25378,13 @@ function validate625(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate622.errors);
+        vErrors = joined(vErrors, validate633.errors);
         errors = vErrors.length;
       }
     }
     if (data.role !== undefined) {
       if (
-        !validate630(data.role, {
+        !validate641(data.role, {
           instancePath: instancePath + '/role',
           parentData: data,
           parentDataProperty: 'role',
@@ -24530,13 +25392,13 @@ function validate625(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate630.errors);
+        vErrors = joined(vErrors, validate641.errors);
         errors = vErrors.length;
       }
     }
     if (data.minute !== undefined) {
       if (
-        !validate618(data.minute, {
+        !validate629(data.minute, {
           instancePath: instancePath + '/minute',
           parentData: data,
           parentDataProperty: 'minute',
@@ -24544,13 +25406,13 @@ function validate625(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate618.errors);
+        vErrors = joined(vErrors, validate629.errors);
         errors = vErrors.length;
       }
     }
     if (data.on !== undefined) {
       if (
-        !validate620(data.on, {
+        !validate631(data.on, {
           instancePath: instancePath + '/on',
           parentData: data,
           parentDataProperty: 'on',
@@ -24558,7 +25420,7 @@ function validate625(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate620.errors);
+        vErrors = joined(vErrors, validate631.errors);
         errors = vErrors.length;
       }
     }
@@ -24571,12 +25433,12 @@ function validate625(
     }
     errors++;
   }
-  validate625.errors = vErrors;
+  validate636.errors = vErrors;
   return errors === 0;
 }
-validate625.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate636.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema163 = {
+const schema166 = {
   type: 'object',
   properties: {
     edition: { type: 'integer', minimum: 1, maximum: 9999 },
@@ -24589,15 +25451,15 @@ const schema163 = {
   required: ['edition', 'digest', 'seal', 'from', 'by', 'because'],
   additionalProperties: false,
 };
-const schema164 = { type: 'string', minLength: 1, maxLength: 1000 };
+const schema167 = { type: 'string', minLength: 1, maxLength: 1000 };
 
-function validate640(
+function validate651(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate640.evaluated;
+  const evaluated0 = validate651.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24632,18 +25494,18 @@ function validate640(
     }
     errors++;
   }
-  validate640.errors = vErrors;
+  validate651.errors = vErrors;
   return errors === 0;
 }
-validate640.evaluated = { dynamicProps: false, dynamicItems: false };
+validate651.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate635(
+function validate646(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate635.evaluated;
+  const evaluated0 = validate646.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24807,7 +25669,7 @@ function validate635(
     }
     if (data.digest !== undefined) {
       if (
-        !validate626(data.digest, {
+        !validate637(data.digest, {
           instancePath: instancePath + '/digest',
           parentData: data,
           parentDataProperty: 'digest',
@@ -24815,13 +25677,13 @@ function validate635(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate626.errors);
+        vErrors = joined(vErrors, validate637.errors);
         errors = vErrors.length;
       }
     }
     if (data.seal !== undefined) {
       if (
-        !validate626(data.seal, {
+        !validate637(data.seal, {
           instancePath: instancePath + '/seal',
           parentData: data,
           parentDataProperty: 'seal',
@@ -24829,13 +25691,13 @@ function validate635(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate626.errors);
+        vErrors = joined(vErrors, validate637.errors);
         errors = vErrors.length;
       }
     }
     if (data.from !== undefined) {
       if (
-        !validate605(data.from, {
+        !validate616(data.from, {
           instancePath: instancePath + '/from',
           parentData: data,
           parentDataProperty: 'from',
@@ -24843,13 +25705,13 @@ function validate635(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate605.errors);
+        vErrors = joined(vErrors, validate616.errors);
         errors = vErrors.length;
       }
     }
     if (data.by !== undefined) {
       if (
-        !validate622(data.by, {
+        !validate633(data.by, {
           instancePath: instancePath + '/by',
           parentData: data,
           parentDataProperty: 'by',
@@ -24857,13 +25719,13 @@ function validate635(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate622.errors);
+        vErrors = joined(vErrors, validate633.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate640(data.because, {
+        !validate651(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -24871,7 +25733,7 @@ function validate635(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate640.errors);
+        vErrors = joined(vErrors, validate651.errors);
         errors = vErrors.length;
       }
     }
@@ -24884,12 +25746,12 @@ function validate635(
     }
     errors++;
   }
-  validate635.errors = vErrors;
+  validate646.errors = vErrors;
   return errors === 0;
 }
-validate635.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate646.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema165 = {
+const schema168 = {
   type: 'object',
   properties: {
     from: { $ref: '#/$defs/moment' },
@@ -24901,13 +25763,13 @@ const schema165 = {
   additionalProperties: false,
 };
 
-function validate643(
+function validate654(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate643.evaluated;
+  const evaluated0 = validate654.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24989,7 +25851,7 @@ function validate643(
     }
     if (data.from !== undefined) {
       if (
-        !validate605(data.from, {
+        !validate616(data.from, {
           instancePath: instancePath + '/from',
           parentData: data,
           parentDataProperty: 'from',
@@ -24997,13 +25859,13 @@ function validate643(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate605.errors);
+        vErrors = joined(vErrors, validate616.errors);
         errors = vErrors.length;
       }
     }
     if (data.by !== undefined) {
       if (
-        !validate622(data.by, {
+        !validate633(data.by, {
           instancePath: instancePath + '/by',
           parentData: data,
           parentDataProperty: 'by',
@@ -25011,13 +25873,13 @@ function validate643(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate622.errors);
+        vErrors = joined(vErrors, validate633.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate640(data.because, {
+        !validate651(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -25025,13 +25887,13 @@ function validate643(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate640.errors);
+        vErrors = joined(vErrors, validate651.errors);
         errors = vErrors.length;
       }
     }
     if (data.instead !== undefined) {
       if (
-        !validate640(data.instead, {
+        !validate651(data.instead, {
           instancePath: instancePath + '/instead',
           parentData: data,
           parentDataProperty: 'instead',
@@ -25039,7 +25901,7 @@ function validate643(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate640.errors);
+        vErrors = joined(vErrors, validate651.errors);
         errors = vErrors.length;
       }
     }
@@ -25052,12 +25914,12 @@ function validate643(
     }
     errors++;
   }
-  validate643.errors = vErrors;
+  validate654.errors = vErrors;
   return errors === 0;
 }
-validate643.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate654.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema166 = {
+const schema169 = {
   type: 'object',
   properties: {
     by: { $ref: 'edition.schema.json#/$defs/person' },
@@ -25066,15 +25928,15 @@ const schema166 = {
   required: ['by', 'jws'],
   additionalProperties: false,
 };
-const pattern37 = new RegExp('^[A-Za-z0-9_-]+[.][.][A-Za-z0-9_-]+$', 'u');
+const pattern38 = new RegExp('^[A-Za-z0-9_-]+[.][.][A-Za-z0-9_-]+$', 'u');
 
-function validate649(
+function validate660(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate649.evaluated;
+  const evaluated0 = validate660.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25128,7 +25990,7 @@ function validate649(
     }
     if (data.by !== undefined) {
       if (
-        !validate622(data.by, {
+        !validate633(data.by, {
           instancePath: instancePath + '/by',
           parentData: data,
           parentDataProperty: 'by',
@@ -25136,7 +25998,7 @@ function validate649(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate622.errors);
+        vErrors = joined(vErrors, validate633.errors);
         errors = vErrors.length;
       }
     }
@@ -25157,7 +26019,7 @@ function validate649(
           }
           errors++;
         }
-        if (!pattern37.test(data1)) {
+        if (!pattern38.test(data1)) {
           const err4 = {
             instancePath: instancePath + '/jws',
             schemaPath: '#/properties/jws/pattern',
@@ -25195,18 +26057,18 @@ function validate649(
     }
     errors++;
   }
-  validate649.errors = vErrors;
+  validate660.errors = vErrors;
   return errors === 0;
 }
-validate649.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate660.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate602(
+function validate613(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="record_entry.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate602.evaluated;
+  const evaluated0 = validate613.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25285,7 +26147,7 @@ function validate602(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema150.properties, key0)) {
+      if (!func5.call(schema153.properties, key0)) {
         const err5 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -25302,7 +26164,7 @@ function validate602(
     }
     if (data.record !== undefined) {
       if (
-        !validate603(data.record, {
+        !validate614(data.record, {
           instancePath: instancePath + '/record',
           parentData: data,
           parentDataProperty: 'record',
@@ -25310,7 +26172,7 @@ function validate602(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate603.errors);
+        vErrors = joined(vErrors, validate614.errors);
         errors = vErrors.length;
       }
     }
@@ -25368,7 +26230,7 @@ function validate602(
           instancePath: instancePath + '/before',
           schemaPath: '#/properties/before/type',
           keyword: 'type',
-          params: { type: schema150.properties.before.type },
+          params: { type: schema153.properties.before.type },
         };
         if (vErrors === null) {
           vErrors = [err9];
@@ -25396,7 +26258,7 @@ function validate602(
     }
     if (data.at !== undefined) {
       if (
-        !validate605(data.at, {
+        !validate616(data.at, {
           instancePath: instancePath + '/at',
           parentData: data,
           parentDataProperty: 'at',
@@ -25404,13 +26266,13 @@ function validate602(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate605.errors);
+        vErrors = joined(vErrors, validate616.errors);
         errors = vErrors.length;
       }
     }
     if (data.approvers !== undefined) {
       if (
-        !validate607(data.approvers, {
+        !validate618(data.approvers, {
           instancePath: instancePath + '/approvers',
           parentData: data,
           parentDataProperty: 'approvers',
@@ -25418,13 +26280,13 @@ function validate602(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate607.errors);
+        vErrors = joined(vErrors, validate618.errors);
         errors = vErrors.length;
       }
     }
     if (data.approved !== undefined) {
       if (
-        !validate625(data.approved, {
+        !validate636(data.approved, {
           instancePath: instancePath + '/approved',
           parentData: data,
           parentDataProperty: 'approved',
@@ -25432,13 +26294,13 @@ function validate602(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate625.errors);
+        vErrors = joined(vErrors, validate636.errors);
         errors = vErrors.length;
       }
     }
     if (data.in_force !== undefined) {
       if (
-        !validate635(data.in_force, {
+        !validate646(data.in_force, {
           instancePath: instancePath + '/in_force',
           parentData: data,
           parentDataProperty: 'in_force',
@@ -25446,13 +26308,13 @@ function validate602(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate635.errors);
+        vErrors = joined(vErrors, validate646.errors);
         errors = vErrors.length;
       }
     }
     if (data.withdrawn !== undefined) {
       if (
-        !validate643(data.withdrawn, {
+        !validate654(data.withdrawn, {
           instancePath: instancePath + '/withdrawn',
           parentData: data,
           parentDataProperty: 'withdrawn',
@@ -25460,7 +26322,7 @@ function validate602(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate643.errors);
+        vErrors = joined(vErrors, validate654.errors);
         errors = vErrors.length;
       }
     }
@@ -25498,7 +26360,7 @@ function validate602(
         const len0 = data8.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate649(data8[i0], {
+            !validate660(data8[i0], {
               instancePath: instancePath + '/signatures/' + i0,
               parentData: data8,
               parentDataProperty: i0,
@@ -25506,7 +26368,7 @@ function validate602(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate649.errors);
+            vErrors = joined(vErrors, validate660.errors);
             errors = vErrors.length;
           }
         }
@@ -25527,7 +26389,7 @@ function validate602(
     }
     if (data.digest !== undefined) {
       if (
-        !validate626(data.digest, {
+        !validate637(data.digest, {
           instancePath: instancePath + '/digest',
           parentData: data,
           parentDataProperty: 'digest',
@@ -25535,7 +26397,7 @@ function validate602(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate626.errors);
+        vErrors = joined(vErrors, validate637.errors);
         errors = vErrors.length;
       }
     }
@@ -25548,15 +26410,15 @@ function validate602(
     }
     errors++;
   }
-  validate602.errors = vErrors;
+  validate613.errors = vErrors;
   return errors === 0;
 }
-validate602.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate613.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 export const set = validate296;
 
-export const ward = validate653;
-const schema167 = {
+export const ward = validate664;
+const schema170 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ward.schema.json',
   type: 'object',
@@ -25630,13 +26492,13 @@ const schema167 = {
   },
 };
 
-function validate654(
+function validate665(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate654.evaluated;
+  const evaluated0 = validate665.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25676,18 +26538,18 @@ function validate654(
     }
     errors++;
   }
-  validate654.errors = vErrors;
+  validate665.errors = vErrors;
   return errors === 0;
 }
-validate654.evaluated = { dynamicProps: false, dynamicItems: false };
+validate665.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate656(
+function validate667(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate656.evaluated;
+  const evaluated0 = validate667.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25722,18 +26584,18 @@ function validate656(
     }
     errors++;
   }
-  validate656.errors = vErrors;
+  validate667.errors = vErrors;
   return errors === 0;
 }
-validate656.evaluated = { dynamicProps: false, dynamicItems: false };
+validate667.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate662(
+function validate673(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate662.evaluated;
+  const evaluated0 = validate673.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25854,12 +26716,12 @@ function validate662(
     }
     errors++;
   }
-  validate662.errors = vErrors;
+  validate673.errors = vErrors;
   return errors === 0;
 }
-validate662.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate673.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema171 = {
+const schema174 = {
   type: 'object',
   properties: {
     protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -25870,13 +26732,13 @@ const schema171 = {
   additionalProperties: false,
 };
 
-function validate668(
+function validate679(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate668.evaluated;
+  const evaluated0 = validate679.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25921,7 +26783,7 @@ function validate668(
         key0 === 'rule'
       )) {
         if (
-          !validate461(data[key0], {
+          !validate472(data[key0], {
             instancePath: instancePath + '/' + key0.replace(/~/g, '~0').replace(/\//g, '~1'),
             parentData: data,
             parentDataProperty: key0,
@@ -25929,14 +26791,14 @@ function validate668(
             dynamicAnchors,
           })
         ) {
-          vErrors = joined(vErrors, validate461.errors);
+          vErrors = joined(vErrors, validate472.errors);
           errors = vErrors.length;
         }
       }
     }
     if (data.all !== undefined) {
       if (
-        !validate473(data.all, {
+        !validate484(data.all, {
           instancePath: instancePath + '/all',
           parentData: data,
           parentDataProperty: 'all',
@@ -25944,13 +26806,13 @@ function validate668(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate473.errors);
+        vErrors = joined(vErrors, validate484.errors);
         errors = vErrors.length;
       }
     }
     if (data.any !== undefined) {
       if (
-        !validate473(data.any, {
+        !validate484(data.any, {
           instancePath: instancePath + '/any',
           parentData: data,
           parentDataProperty: 'any',
@@ -25958,13 +26820,13 @@ function validate668(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate473.errors);
+        vErrors = joined(vErrors, validate484.errors);
         errors = vErrors.length;
       }
     }
     if (data.none !== undefined) {
       if (
-        !validate473(data.none, {
+        !validate484(data.none, {
           instancePath: instancePath + '/none',
           parentData: data,
           parentDataProperty: 'none',
@@ -25972,13 +26834,13 @@ function validate668(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate473.errors);
+        vErrors = joined(vErrors, validate484.errors);
         errors = vErrors.length;
       }
     }
     if (data.at_least_of !== undefined) {
       if (
-        !validate477(data.at_least_of, {
+        !validate488(data.at_least_of, {
           instancePath: instancePath + '/at_least_of',
           parentData: data,
           parentDataProperty: 'at_least_of',
@@ -25986,13 +26848,13 @@ function validate668(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate477.errors);
+        vErrors = joined(vErrors, validate488.errors);
         errors = vErrors.length;
       }
     }
     if (data.rule !== undefined) {
       if (
-        !validate438(data.rule, {
+        !validate449(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -26000,7 +26862,7 @@ function validate668(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate438.errors);
+        vErrors = joined(vErrors, validate449.errors);
         errors = vErrors.length;
       }
     }
@@ -26013,18 +26875,18 @@ function validate668(
     }
     errors++;
   }
-  validate668.errors = vErrors;
+  validate679.errors = vErrors;
   return errors === 0;
 }
-validate668.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate679.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate666(
+function validate677(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate666.evaluated;
+  const evaluated0 = validate677.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26078,7 +26940,7 @@ function validate666(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate654(data.protocol, {
+        !validate665(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -26086,7 +26948,7 @@ function validate666(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate654.errors);
+        vErrors = joined(vErrors, validate665.errors);
         errors = vErrors.length;
       }
     }
@@ -26139,7 +27001,7 @@ function validate666(
     }
     if (data.when !== undefined) {
       if (
-        !validate668(data.when, {
+        !validate679(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -26147,7 +27009,7 @@ function validate666(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate668.errors);
+        vErrors = joined(vErrors, validate679.errors);
         errors = vErrors.length;
       }
     }
@@ -26160,12 +27022,12 @@ function validate666(
     }
     errors++;
   }
-  validate666.errors = vErrors;
+  validate677.errors = vErrors;
   return errors === 0;
 }
-validate666.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate677.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema173 = {
+const schema176 = {
   type: 'object',
   properties: {
     says: { $ref: 'dictionary.schema.json#/$defs/text' },
@@ -26179,7 +27041,7 @@ const schema173 = {
   required: ['says', 'levels', 'source'],
   additionalProperties: false,
 };
-const schema174 = {
+const schema177 = {
   type: 'object',
   properties: {
     says: { $ref: 'dictionary.schema.json#/$defs/text' },
@@ -26192,13 +27054,13 @@ const schema174 = {
   minProperties: 1,
 };
 
-function validate683(
+function validate694(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate683.evaluated;
+  const evaluated0 = validate694.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26287,18 +27149,18 @@ function validate683(
     }
     errors++;
   }
-  validate683.errors = vErrors;
+  validate694.errors = vErrors;
   return errors === 0;
 }
-validate683.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate694.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate688(
+function validate699(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate688.evaluated;
+  const evaluated0 = validate699.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26338,18 +27200,18 @@ function validate688(
     }
     errors++;
   }
-  validate688.errors = vErrors;
+  validate699.errors = vErrors;
   return errors === 0;
 }
-validate688.evaluated = { dynamicProps: false, dynamicItems: false };
+validate699.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate691(
+function validate702(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate691.evaluated;
+  const evaluated0 = validate702.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26438,18 +27300,18 @@ function validate691(
     }
     errors++;
   }
-  validate691.errors = vErrors;
+  validate702.errors = vErrors;
   return errors === 0;
 }
-validate691.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate702.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate681(
+function validate692(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate681.evaluated;
+  const evaluated0 = validate692.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26495,7 +27357,7 @@ function validate681(
     }
     if (data.says !== undefined) {
       if (
-        !validate656(data.says, {
+        !validate667(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -26503,7 +27365,7 @@ function validate681(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate656.errors);
+        vErrors = joined(vErrors, validate667.errors);
         errors = vErrors.length;
       }
     }
@@ -26541,7 +27403,7 @@ function validate681(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate683(data1[i0], {
+            !validate694(data1[i0], {
               instancePath: instancePath + '/tell/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -26549,7 +27411,7 @@ function validate681(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate683.errors);
+            vErrors = joined(vErrors, validate694.errors);
             errors = vErrors.length;
           }
         }
@@ -26570,7 +27432,7 @@ function validate681(
     }
     if (data.respond !== undefined) {
       if (
-        !validate688(data.respond, {
+        !validate699(data.respond, {
           instancePath: instancePath + '/respond',
           parentData: data,
           parentDataProperty: 'respond',
@@ -26578,13 +27440,13 @@ function validate681(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate688.errors);
+        vErrors = joined(vErrors, validate699.errors);
         errors = vErrors.length;
       }
     }
     if (data.reassess !== undefined) {
       if (
-        !validate688(data.reassess, {
+        !validate699(data.reassess, {
           instancePath: instancePath + '/reassess',
           parentData: data,
           parentDataProperty: 'reassess',
@@ -26592,13 +27454,13 @@ function validate681(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate688.errors);
+        vErrors = joined(vErrors, validate699.errors);
         errors = vErrors.length;
       }
     }
     if (data.if_no_answer !== undefined) {
       if (
-        !validate691(data.if_no_answer, {
+        !validate702(data.if_no_answer, {
           instancePath: instancePath + '/if_no_answer',
           parentData: data,
           parentDataProperty: 'if_no_answer',
@@ -26606,7 +27468,7 @@ function validate681(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate691.errors);
+        vErrors = joined(vErrors, validate702.errors);
         errors = vErrors.length;
       }
     }
@@ -26619,18 +27481,18 @@ function validate681(
     }
     errors++;
   }
-  validate681.errors = vErrors;
+  validate692.errors = vErrors;
   return errors === 0;
 }
-validate681.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate692.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate678(
+function validate689(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate678.evaluated;
+  const evaluated0 = validate689.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26698,7 +27560,7 @@ function validate678(
     }
     if (data.says !== undefined) {
       if (
-        !validate656(data.says, {
+        !validate667(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -26706,7 +27568,7 @@ function validate678(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate656.errors);
+        vErrors = joined(vErrors, validate667.errors);
         errors = vErrors.length;
       }
     }
@@ -26716,7 +27578,7 @@ function validate678(
         for (const key1 in data1) {
           const _errs5 = errors;
           if (
-            !validate654(key1, {
+            !validate665(key1, {
               instancePath: instancePath + '/levels',
               parentData: data1,
               parentDataProperty: 'levels',
@@ -26724,7 +27586,7 @@ function validate678(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate654.errors);
+            vErrors = joined(vErrors, validate665.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs5 === errors;
@@ -26745,7 +27607,7 @@ function validate678(
         }
         for (const key2 in data1) {
           if (
-            !validate681(data1[key2], {
+            !validate692(data1[key2], {
               instancePath: instancePath + '/levels/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data1,
               parentDataProperty: key2,
@@ -26753,7 +27615,7 @@ function validate678(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate681.errors);
+            vErrors = joined(vErrors, validate692.errors);
             errors = vErrors.length;
           }
         }
@@ -26792,7 +27654,7 @@ function validate678(
         const len0 = data3.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate654(data3[i0], {
+            !validate665(data3[i0], {
               instancePath: instancePath + '/source/' + i0,
               parentData: data3,
               parentDataProperty: i0,
@@ -26800,7 +27662,7 @@ function validate678(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate654.errors);
+            vErrors = joined(vErrors, validate665.errors);
             errors = vErrors.length;
           }
         }
@@ -26828,25 +27690,25 @@ function validate678(
     }
     errors++;
   }
-  validate678.errors = vErrors;
+  validate689.errors = vErrors;
   return errors === 0;
 }
-validate678.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate689.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema178 = {
+const schema181 = {
   type: 'array',
   items: { $ref: 'dictionary.schema.json#/$defs/name' },
   minItems: 2,
   maxItems: 2,
 };
 
-function validate698(
+function validate709(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate698.evaluated;
+  const evaluated0 = validate709.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26875,7 +27737,7 @@ function validate698(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate654(data[i0], {
+        !validate665(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -26883,7 +27745,7 @@ function validate698(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate654.errors);
+        vErrors = joined(vErrors, validate665.errors);
         errors = vErrors.length;
       }
     }
@@ -26896,18 +27758,18 @@ function validate698(
     }
     errors++;
   }
-  validate698.errors = vErrors;
+  validate709.errors = vErrors;
   return errors === 0;
 }
-validate698.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate709.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate653(
+function validate664(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ward.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate653.evaluated;
+  const evaluated0 = validate664.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26986,7 +27848,7 @@ function validate653(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema167.properties, key0)) {
+      if (!func5.call(schema170.properties, key0)) {
         const err5 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -27003,7 +27865,7 @@ function validate653(
     }
     if (data.ward !== undefined) {
       if (
-        !validate654(data.ward, {
+        !validate665(data.ward, {
           instancePath: instancePath + '/ward',
           parentData: data,
           parentDataProperty: 'ward',
@@ -27011,7 +27873,7 @@ function validate653(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate654.errors);
+        vErrors = joined(vErrors, validate665.errors);
         errors = vErrors.length;
       }
     }
@@ -27064,7 +27926,7 @@ function validate653(
     }
     if (data.title !== undefined) {
       if (
-        !validate656(data.title, {
+        !validate667(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -27072,13 +27934,13 @@ function validate653(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate656.errors);
+        vErrors = joined(vErrors, validate667.errors);
         errors = vErrors.length;
       }
     }
     if (data.about !== undefined) {
       if (
-        !validate656(data.about, {
+        !validate667(data.about, {
           instancePath: instancePath + '/about',
           parentData: data,
           parentDataProperty: 'about',
@@ -27086,13 +27948,13 @@ function validate653(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate656.errors);
+        vErrors = joined(vErrors, validate667.errors);
         errors = vErrors.length;
       }
     }
     if (data.ladder !== undefined) {
       if (
-        !validate654(data.ladder, {
+        !validate665(data.ladder, {
           instancePath: instancePath + '/ladder',
           parentData: data,
           parentDataProperty: 'ladder',
@@ -27100,7 +27962,7 @@ function validate653(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate654.errors);
+        vErrors = joined(vErrors, validate665.errors);
         errors = vErrors.length;
       }
     }
@@ -27216,7 +28078,7 @@ function validate653(
         const len0 = data7.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate656(data7[i0], {
+            !validate667(data7[i0], {
               instancePath: instancePath + '/owners/' + i0,
               parentData: data7,
               parentDataProperty: i0,
@@ -27224,7 +28086,7 @@ function validate653(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate656.errors);
+            vErrors = joined(vErrors, validate667.errors);
             errors = vErrors.length;
           }
         }
@@ -27249,7 +28111,7 @@ function validate653(
         for (const key1 in data9) {
           const _errs17 = errors;
           if (
-            !validate654(key1, {
+            !validate665(key1, {
               instancePath: instancePath + '/sources',
               parentData: data9,
               parentDataProperty: 'sources',
@@ -27257,7 +28119,7 @@ function validate653(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate654.errors);
+            vErrors = joined(vErrors, validate665.errors);
             errors = vErrors.length;
           }
           var valid3 = _errs17 === errors;
@@ -27278,7 +28140,7 @@ function validate653(
         }
         for (const key2 in data9) {
           if (
-            !validate662(data9[key2], {
+            !validate673(data9[key2], {
               instancePath: instancePath + '/sources/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data9,
               parentDataProperty: key2,
@@ -27286,7 +28148,7 @@ function validate653(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate662.errors);
+            vErrors = joined(vErrors, validate673.errors);
             errors = vErrors.length;
           }
         }
@@ -27339,7 +28201,7 @@ function validate653(
         const len1 = data11.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate666(data11[i1], {
+            !validate677(data11[i1], {
               instancePath: instancePath + '/reads_with/' + i1,
               parentData: data11,
               parentDataProperty: i1,
@@ -27347,7 +28209,7 @@ function validate653(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate666.errors);
+            vErrors = joined(vErrors, validate677.errors);
             errors = vErrors.length;
           }
         }
@@ -27372,7 +28234,7 @@ function validate653(
         for (const key3 in data13) {
           const _errs25 = errors;
           if (
-            !validate654(key3, {
+            !validate665(key3, {
               instancePath: instancePath + '/plans',
               parentData: data13,
               parentDataProperty: 'plans',
@@ -27380,7 +28242,7 @@ function validate653(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate654.errors);
+            vErrors = joined(vErrors, validate665.errors);
             errors = vErrors.length;
           }
           var valid7 = _errs25 === errors;
@@ -27401,7 +28263,7 @@ function validate653(
         }
         for (const key4 in data13) {
           if (
-            !validate678(data13[key4], {
+            !validate689(data13[key4], {
               instancePath: instancePath + '/plans/' + key4.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data13,
               parentDataProperty: key4,
@@ -27409,7 +28271,7 @@ function validate653(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate678.errors);
+            vErrors = joined(vErrors, validate689.errors);
             errors = vErrors.length;
           }
         }
@@ -27448,7 +28310,7 @@ function validate653(
         const len2 = data15.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate698(data15[i2], {
+            !validate709(data15[i2], {
               instancePath: instancePath + '/never_together/' + i2,
               parentData: data15,
               parentDataProperty: i2,
@@ -27456,7 +28318,7 @@ function validate653(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate698.errors);
+            vErrors = joined(vErrors, validate709.errors);
             errors = vErrors.length;
           }
         }
@@ -27484,13 +28346,13 @@ function validate653(
     }
     errors++;
   }
-  validate653.errors = vErrors;
+  validate664.errors = vErrors;
   return errors === 0;
 }
-validate653.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate664.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const ward_cases = validate701;
-const schema179 = {
+export const ward_cases = validate712;
+const schema182 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ward_cases.schema.json',
   type: 'object',
@@ -27540,13 +28402,13 @@ const schema179 = {
   },
 };
 
-function validate702(
+function validate713(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate702.evaluated;
+  const evaluated0 = validate713.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -27586,12 +28448,12 @@ function validate702(
     }
     errors++;
   }
-  validate702.errors = vErrors;
+  validate713.errors = vErrors;
   return errors === 0;
 }
-validate702.evaluated = { dynamicProps: false, dynamicItems: false };
+validate713.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema181 = {
+const schema184 = {
   type: 'object',
   properties: {
     case: { $ref: 'dictionary.schema.json#/$defs/text' },
@@ -27606,13 +28468,13 @@ const schema181 = {
   additionalProperties: false,
 };
 
-function validate705(
+function validate716(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate705.evaluated;
+  const evaluated0 = validate716.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -27647,12 +28509,12 @@ function validate705(
     }
     errors++;
   }
-  validate705.errors = vErrors;
+  validate716.errors = vErrors;
   return errors === 0;
 }
-validate705.evaluated = { dynamicProps: false, dynamicItems: false };
+validate716.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema183 = {
+const schema186 = {
   type: 'object',
   properties: {
     level: { $ref: 'cases.schema.json#/$defs/expected_level' },
@@ -27670,13 +28532,13 @@ const schema183 = {
   additionalProperties: false,
 };
 
-function validate712(
+function validate723(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate712.evaluated;
+  const evaluated0 = validate723.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -27765,18 +28627,18 @@ function validate712(
     }
     errors++;
   }
-  validate712.errors = vErrors;
+  validate723.errors = vErrors;
   return errors === 0;
 }
-validate712.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate723.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate720(
+function validate731(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate720.evaluated;
+  const evaluated0 = validate731.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -27806,18 +28668,18 @@ function validate720(
     }
     errors++;
   }
-  validate720.errors = vErrors;
+  validate731.errors = vErrors;
   return errors === 0;
 }
-validate720.evaluated = { dynamicProps: false, dynamicItems: false };
+validate731.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate723(
+function validate734(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate723.evaluated;
+  const evaluated0 = validate734.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -28187,18 +29049,18 @@ function validate723(
     }
     errors++;
   }
-  validate723.errors = vErrors;
+  validate734.errors = vErrors;
   return errors === 0;
 }
-validate723.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate734.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate711(
+function validate722(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate711.evaluated;
+  const evaluated0 = validate722.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -28245,7 +29107,7 @@ function validate711(
     }
     if (data.level !== undefined) {
       if (
-        !validate712(data.level, {
+        !validate723(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -28253,7 +29115,7 @@ function validate711(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate712.errors);
+        vErrors = joined(vErrors, validate723.errors);
         errors = vErrors.length;
       }
     }
@@ -28291,7 +29153,7 @@ function validate711(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate705(data1[i0], {
+            !validate716(data1[i0], {
               instancePath: instancePath + '/tell/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -28299,7 +29161,7 @@ function validate711(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate705.errors);
+            vErrors = joined(vErrors, validate716.errors);
             errors = vErrors.length;
           }
         }
@@ -28320,7 +29182,7 @@ function validate711(
     }
     if (data.plan !== undefined) {
       if (
-        !validate702(data.plan, {
+        !validate713(data.plan, {
           instancePath: instancePath + '/plan',
           parentData: data,
           parentDataProperty: 'plan',
@@ -28328,13 +29190,13 @@ function validate711(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate702.errors);
+        vErrors = joined(vErrors, validate713.errors);
         errors = vErrors.length;
       }
     }
     if (data.in_force !== undefined) {
       if (
-        !validate702(data.in_force, {
+        !validate713(data.in_force, {
           instancePath: instancePath + '/in_force',
           parentData: data,
           parentDataProperty: 'in_force',
@@ -28342,13 +29204,13 @@ function validate711(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate702.errors);
+        vErrors = joined(vErrors, validate713.errors);
         errors = vErrors.length;
       }
     }
     if (data.may_step_down !== undefined) {
       if (
-        !validate720(data.may_step_down, {
+        !validate731(data.may_step_down, {
           instancePath: instancePath + '/may_step_down',
           parentData: data,
           parentDataProperty: 'may_step_down',
@@ -28356,7 +29218,7 @@ function validate711(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate720.errors);
+        vErrors = joined(vErrors, validate731.errors);
         errors = vErrors.length;
       }
     }
@@ -28366,7 +29228,7 @@ function validate711(
         for (const key1 in data6) {
           const _errs11 = errors;
           if (
-            !validate702(key1, {
+            !validate713(key1, {
               instancePath: instancePath + '/protocols',
               parentData: data6,
               parentDataProperty: 'protocols',
@@ -28374,7 +29236,7 @@ function validate711(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate702.errors);
+            vErrors = joined(vErrors, validate713.errors);
             errors = vErrors.length;
           }
           var valid3 = _errs11 === errors;
@@ -28395,7 +29257,7 @@ function validate711(
         }
         for (const key2 in data6) {
           if (
-            !validate723(data6[key2], {
+            !validate734(data6[key2], {
               instancePath: instancePath + '/protocols/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data6,
               parentDataProperty: key2,
@@ -28403,7 +29265,7 @@ function validate711(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate723.errors);
+            vErrors = joined(vErrors, validate734.errors);
             errors = vErrors.length;
           }
         }
@@ -28431,18 +29293,18 @@ function validate711(
     }
     errors++;
   }
-  validate711.errors = vErrors;
+  validate722.errors = vErrors;
   return errors === 0;
 }
-validate711.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate722.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate742(
+function validate753(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate742.evaluated;
+  const evaluated0 = validate753.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -28503,18 +29365,18 @@ function validate742(
     }
     errors++;
   }
-  validate742.errors = vErrors;
+  validate753.errors = vErrors;
   return errors === 0;
 }
-validate742.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate753.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate704(
+function validate715(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate704.evaluated;
+  const evaluated0 = validate715.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -28576,7 +29438,7 @@ function validate704(
     }
     if (data.case !== undefined) {
       if (
-        !validate705(data.case, {
+        !validate716(data.case, {
           instancePath: instancePath + '/case',
           parentData: data,
           parentDataProperty: 'case',
@@ -28584,13 +29446,13 @@ function validate704(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate705.errors);
+        vErrors = joined(vErrors, validate716.errors);
         errors = vErrors.length;
       }
     }
     if (data.story !== undefined) {
       if (
-        !validate705(data.story, {
+        !validate716(data.story, {
           instancePath: instancePath + '/story',
           parentData: data,
           parentDataProperty: 'story',
@@ -28598,13 +29460,13 @@ function validate704(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate705.errors);
+        vErrors = joined(vErrors, validate716.errors);
         errors = vErrors.length;
       }
     }
     if (data.source !== undefined) {
       if (
-        !validate702(data.source, {
+        !validate713(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -28612,7 +29474,7 @@ function validate704(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate702.errors);
+        vErrors = joined(vErrors, validate713.errors);
         errors = vErrors.length;
       }
     }
@@ -28646,7 +29508,7 @@ function validate704(
     }
     if (data.expect !== undefined) {
       if (
-        !validate711(data.expect, {
+        !validate722(data.expect, {
           instancePath: instancePath + '/expect',
           parentData: data,
           parentDataProperty: 'expect',
@@ -28654,13 +29516,13 @@ function validate704(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate711.errors);
+        vErrors = joined(vErrors, validate722.errors);
         errors = vErrors.length;
       }
     }
     if (data.teach !== undefined) {
       if (
-        !validate742(data.teach, {
+        !validate753(data.teach, {
           instancePath: instancePath + '/teach',
           parentData: data,
           parentDataProperty: 'teach',
@@ -28668,7 +29530,7 @@ function validate704(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate742.errors);
+        vErrors = joined(vErrors, validate753.errors);
         errors = vErrors.length;
       }
     }
@@ -28681,18 +29543,18 @@ function validate704(
     }
     errors++;
   }
-  validate704.errors = vErrors;
+  validate715.errors = vErrors;
   return errors === 0;
 }
-validate704.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate715.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate701(
+function validate712(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ward_cases.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate701.evaluated;
+  const evaluated0 = validate712.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -28746,7 +29608,7 @@ function validate701(
     }
     if (data.ward !== undefined) {
       if (
-        !validate702(data.ward, {
+        !validate713(data.ward, {
           instancePath: instancePath + '/ward',
           parentData: data,
           parentDataProperty: 'ward',
@@ -28754,7 +29616,7 @@ function validate701(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate702.errors);
+        vErrors = joined(vErrors, validate713.errors);
         errors = vErrors.length;
       }
     }
@@ -28778,7 +29640,7 @@ function validate701(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate704(data1[i0], {
+            !validate715(data1[i0], {
               instancePath: instancePath + '/cases/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -28786,7 +29648,7 @@ function validate701(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate704.errors);
+            vErrors = joined(vErrors, validate715.errors);
             errors = vErrors.length;
           }
         }
@@ -28814,13 +29676,13 @@ function validate701(
     }
     errors++;
   }
-  validate701.errors = vErrors;
+  validate712.errors = vErrors;
   return errors === 0;
 }
-validate701.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate712.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const ward_outcome = validate747;
-const schema188 = {
+export const ward_outcome = validate758;
+const schema191 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ward_outcome.schema.json',
   type: 'object',
@@ -28947,13 +29809,13 @@ const schema188 = {
   },
 };
 
-function validate748(
+function validate759(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate748.evaluated;
+  const evaluated0 = validate759.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -28993,18 +29855,18 @@ function validate748(
     }
     errors++;
   }
-  validate748.errors = vErrors;
+  validate759.errors = vErrors;
   return errors === 0;
 }
-validate748.evaluated = { dynamicProps: false, dynamicItems: false };
+validate759.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate750(
+function validate761(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate750.evaluated;
+  const evaluated0 = validate761.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -29039,12 +29901,12 @@ function validate750(
     }
     errors++;
   }
-  validate750.errors = vErrors;
+  validate761.errors = vErrors;
   return errors === 0;
 }
-validate750.evaluated = { dynamicProps: false, dynamicItems: false };
+validate761.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema191 = {
+const schema194 = {
   type: 'object',
   properties: {
     in_force_from: { type: 'string', maxLength: 40 },
@@ -29056,13 +29918,13 @@ const schema191 = {
   additionalProperties: false,
 };
 
-function validate752(
+function validate763(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate752.evaluated;
+  const evaluated0 = validate763.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -29251,18 +30113,18 @@ function validate752(
     }
     errors++;
   }
-  validate752.errors = vErrors;
+  validate763.errors = vErrors;
   return errors === 0;
 }
-validate752.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate763.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate754(
+function validate765(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate754.evaluated;
+  const evaluated0 = validate765.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -29401,12 +30263,12 @@ function validate754(
       }
     }
   }
-  validate754.errors = vErrors;
+  validate765.errors = vErrors;
   return errors === 0;
 }
-validate754.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate765.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema193 = {
+const schema196 = {
   type: 'object',
   properties: {
     plan: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -29417,13 +30279,13 @@ const schema193 = {
   additionalProperties: false,
 };
 
-function validate757(
+function validate768(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate757.evaluated;
+  const evaluated0 = validate768.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -29491,7 +30353,7 @@ function validate757(
     }
     if (data.plan !== undefined) {
       if (
-        !validate748(data.plan, {
+        !validate759(data.plan, {
           instancePath: instancePath + '/plan',
           parentData: data,
           parentDataProperty: 'plan',
@@ -29499,13 +30361,13 @@ function validate757(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate748.errors);
+        vErrors = joined(vErrors, validate759.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate750(data.title, {
+        !validate761(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -29513,13 +30375,13 @@ function validate757(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate750.errors);
+        vErrors = joined(vErrors, validate761.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate750(data.says, {
+        !validate761(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -29527,7 +30389,7 @@ function validate757(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate750.errors);
+        vErrors = joined(vErrors, validate761.errors);
         errors = vErrors.length;
       }
     }
@@ -29540,12 +30402,12 @@ function validate757(
     }
     errors++;
   }
-  validate757.errors = vErrors;
+  validate768.errors = vErrors;
   return errors === 0;
 }
-validate757.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate768.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema194 = {
+const schema197 = {
   type: 'object',
   properties: {
     level: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -29560,13 +30422,13 @@ const schema194 = {
   additionalProperties: false,
 };
 
-function validate765(
+function validate776(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate765.evaluated;
+  const evaluated0 = validate776.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -29655,18 +30517,18 @@ function validate765(
     }
     errors++;
   }
-  validate765.errors = vErrors;
+  validate776.errors = vErrors;
   return errors === 0;
 }
-validate765.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate776.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate770(
+function validate781(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate770.evaluated;
+  const evaluated0 = validate781.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -29706,18 +30568,18 @@ function validate770(
     }
     errors++;
   }
-  validate770.errors = vErrors;
+  validate781.errors = vErrors;
   return errors === 0;
 }
-validate770.evaluated = { dynamicProps: false, dynamicItems: false };
+validate781.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate773(
+function validate784(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate773.evaluated;
+  const evaluated0 = validate784.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -29806,18 +30668,18 @@ function validate773(
     }
     errors++;
   }
-  validate773.errors = vErrors;
+  validate784.errors = vErrors;
   return errors === 0;
 }
-validate773.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate784.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate777(
+function validate788(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate777.evaluated;
+  const evaluated0 = validate788.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -29967,18 +30829,18 @@ function validate777(
     }
     errors++;
   }
-  validate777.errors = vErrors;
+  validate788.errors = vErrors;
   return errors === 0;
 }
-validate777.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate788.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate762(
+function validate773(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate762.evaluated;
+  const evaluated0 = validate773.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -30040,7 +30902,7 @@ function validate762(
     }
     if (data.level !== undefined) {
       if (
-        !validate748(data.level, {
+        !validate759(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -30048,13 +30910,13 @@ function validate762(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate748.errors);
+        vErrors = joined(vErrors, validate759.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate750(data.says, {
+        !validate761(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -30062,7 +30924,7 @@ function validate762(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate750.errors);
+        vErrors = joined(vErrors, validate761.errors);
         errors = vErrors.length;
       }
     }
@@ -30072,7 +30934,7 @@ function validate762(
         const len0 = data2.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate765(data2[i0], {
+            !validate776(data2[i0], {
               instancePath: instancePath + '/tell/' + i0,
               parentData: data2,
               parentDataProperty: i0,
@@ -30080,7 +30942,7 @@ function validate762(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate765.errors);
+            vErrors = joined(vErrors, validate776.errors);
             errors = vErrors.length;
           }
         }
@@ -30101,7 +30963,7 @@ function validate762(
     }
     if (data.respond !== undefined) {
       if (
-        !validate770(data.respond, {
+        !validate781(data.respond, {
           instancePath: instancePath + '/respond',
           parentData: data,
           parentDataProperty: 'respond',
@@ -30109,13 +30971,13 @@ function validate762(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate770.errors);
+        vErrors = joined(vErrors, validate781.errors);
         errors = vErrors.length;
       }
     }
     if (data.reassess !== undefined) {
       if (
-        !validate770(data.reassess, {
+        !validate781(data.reassess, {
           instancePath: instancePath + '/reassess',
           parentData: data,
           parentDataProperty: 'reassess',
@@ -30123,13 +30985,13 @@ function validate762(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate770.errors);
+        vErrors = joined(vErrors, validate781.errors);
         errors = vErrors.length;
       }
     }
     if (data.if_no_answer !== undefined) {
       if (
-        !validate773(data.if_no_answer, {
+        !validate784(data.if_no_answer, {
           instancePath: instancePath + '/if_no_answer',
           parentData: data,
           parentDataProperty: 'if_no_answer',
@@ -30137,13 +30999,13 @@ function validate762(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate773.errors);
+        vErrors = joined(vErrors, validate784.errors);
         errors = vErrors.length;
       }
     }
     if (data.step_down !== undefined) {
       if (
-        !validate777(data.step_down, {
+        !validate788(data.step_down, {
           instancePath: instancePath + '/step_down',
           parentData: data,
           parentDataProperty: 'step_down',
@@ -30151,7 +31013,7 @@ function validate762(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate777.errors);
+        vErrors = joined(vErrors, validate788.errors);
         errors = vErrors.length;
       }
     }
@@ -30164,18 +31026,18 @@ function validate762(
     }
     errors++;
   }
-  validate762.errors = vErrors;
+  validate773.errors = vErrors;
   return errors === 0;
 }
-validate762.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate773.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate782(
+function validate793(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate782.evaluated;
+  const evaluated0 = validate793.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -30436,12 +31298,12 @@ function validate782(
     }
     errors++;
   }
-  validate782.errors = vErrors;
+  validate793.errors = vErrors;
   return errors === 0;
 }
-validate782.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate793.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema200 = {
+const schema203 = {
   type: 'object',
   properties: {
     protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -30458,13 +31320,13 @@ const schema200 = {
   additionalProperties: false,
 };
 
-function validate789(
+function validate800(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate789.evaluated;
+  const evaluated0 = validate800.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -30504,18 +31366,18 @@ function validate789(
     }
     errors++;
   }
-  validate789.errors = vErrors;
+  validate800.errors = vErrors;
   return errors === 0;
 }
-validate789.evaluated = { dynamicProps: false, dynamicItems: false };
+validate800.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate795(
+function validate806(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate795.evaluated;
+  const evaluated0 = validate806.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -30541,18 +31403,18 @@ function validate795(
     }
     errors++;
   }
-  validate795.errors = vErrors;
+  validate806.errors = vErrors;
   return errors === 0;
 }
-validate795.evaluated = { dynamicProps: false, dynamicItems: false };
+validate806.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate797(
+function validate808(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate797.evaluated;
+  const evaluated0 = validate808.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -30584,18 +31446,18 @@ function validate797(
     }
     errors++;
   }
-  validate797.errors = vErrors;
+  validate808.errors = vErrors;
   return errors === 0;
 }
-validate797.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate808.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate787(
+function validate798(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate787.evaluated;
+  const evaluated0 = validate798.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -30674,7 +31536,7 @@ function validate787(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema200.properties, key0)) {
+      if (!func5.call(schema203.properties, key0)) {
         const err5 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -30691,7 +31553,7 @@ function validate787(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate748(data.protocol, {
+        !validate759(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -30699,13 +31561,13 @@ function validate787(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate748.errors);
+        vErrors = joined(vErrors, validate759.errors);
         errors = vErrors.length;
       }
     }
     if (data.rule !== undefined) {
       if (
-        !validate789(data.rule, {
+        !validate800(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -30713,13 +31575,13 @@ function validate787(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate789.errors);
+        vErrors = joined(vErrors, validate800.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate750(data.title, {
+        !validate761(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -30727,13 +31589,13 @@ function validate787(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate750.errors);
+        vErrors = joined(vErrors, validate761.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate789(data.level, {
+        !validate800(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -30741,13 +31603,13 @@ function validate787(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate789.errors);
+        vErrors = joined(vErrors, validate800.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate750(data.says, {
+        !validate761(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -30755,13 +31617,13 @@ function validate787(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate750.errors);
+        vErrors = joined(vErrors, validate761.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate750(data.because, {
+        !validate761(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -30769,13 +31631,13 @@ function validate787(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate750.errors);
+        vErrors = joined(vErrors, validate761.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained_by !== undefined) {
       if (
-        !validate795(data.explained_by, {
+        !validate806(data.explained_by, {
           instancePath: instancePath + '/explained_by',
           parentData: data,
           parentDataProperty: 'explained_by',
@@ -30783,13 +31645,13 @@ function validate787(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate795.errors);
+        vErrors = joined(vErrors, validate806.errors);
         errors = vErrors.length;
       }
     }
     if (data.ask !== undefined) {
       if (
-        !validate797(data.ask, {
+        !validate808(data.ask, {
           instancePath: instancePath + '/ask',
           parentData: data,
           parentDataProperty: 'ask',
@@ -30797,13 +31659,13 @@ function validate787(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate797.errors);
+        vErrors = joined(vErrors, validate808.errors);
         errors = vErrors.length;
       }
     }
     if (data.do !== undefined) {
       if (
-        !validate797(data.do, {
+        !validate808(data.do, {
           instancePath: instancePath + '/do',
           parentData: data,
           parentDataProperty: 'do',
@@ -30811,7 +31673,7 @@ function validate787(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate797.errors);
+        vErrors = joined(vErrors, validate808.errors);
         errors = vErrors.length;
       }
     }
@@ -30824,18 +31686,18 @@ function validate787(
     }
     errors++;
   }
-  validate787.errors = vErrors;
+  validate798.errors = vErrors;
   return errors === 0;
 }
-validate787.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate798.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate802(
+function validate813(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate802.evaluated;
+  const evaluated0 = validate813.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -30867,18 +31729,18 @@ function validate802(
     }
     errors++;
   }
-  validate802.errors = vErrors;
+  validate813.errors = vErrors;
   return errors === 0;
 }
-validate802.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate813.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate807(
+function validate818(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate807.evaluated;
+  const evaluated0 = validate818.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -30955,12 +31817,12 @@ function validate807(
     }
     errors++;
   }
-  validate807.errors = vErrors;
+  validate818.errors = vErrors;
   return errors === 0;
 }
-validate807.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate818.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema206 = {
+const schema209 = {
   type: 'object',
   properties: {
     fault: { $ref: 'outcome.schema.json#/$defs/name' },
@@ -30974,13 +31836,13 @@ const schema206 = {
   additionalProperties: false,
 };
 
-function validate817(
+function validate828(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate817.evaluated;
+  const evaluated0 = validate828.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -31140,12 +32002,12 @@ function validate817(
     }
     errors++;
   }
-  validate817.errors = vErrors;
+  validate828.errors = vErrors;
   return errors === 0;
 }
-validate817.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate828.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema208 = {
+const schema211 = {
   type: 'object',
   properties: {
     protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -31157,13 +32019,13 @@ const schema208 = {
   additionalProperties: false,
 };
 
-function validate821(
+function validate832(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate821.evaluated;
+  const evaluated0 = validate832.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -31231,7 +32093,7 @@ function validate821(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate748(data.protocol, {
+        !validate759(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -31239,13 +32101,13 @@ function validate821(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate748.errors);
+        vErrors = joined(vErrors, validate759.errors);
         errors = vErrors.length;
       }
     }
     if (data.rule !== undefined) {
       if (
-        !validate789(data.rule, {
+        !validate800(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -31253,13 +32115,13 @@ function validate821(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate789.errors);
+        vErrors = joined(vErrors, validate800.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate750(data.title, {
+        !validate761(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -31267,13 +32129,13 @@ function validate821(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate750.errors);
+        vErrors = joined(vErrors, validate761.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate789(data.level, {
+        !validate800(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -31281,7 +32143,7 @@ function validate821(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate789.errors);
+        vErrors = joined(vErrors, validate800.errors);
         errors = vErrors.length;
       }
     }
@@ -31294,18 +32156,18 @@ function validate821(
     }
     errors++;
   }
-  validate821.errors = vErrors;
+  validate832.errors = vErrors;
   return errors === 0;
 }
-validate821.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate832.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate812(
+function validate823(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate812.evaluated;
+  const evaluated0 = validate823.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -31422,7 +32284,7 @@ function validate812(
     }
     if (data.fault !== undefined) {
       if (
-        !validate789(data.fault, {
+        !validate800(data.fault, {
           instancePath: instancePath + '/fault',
           parentData: data,
           parentDataProperty: 'fault',
@@ -31430,13 +32292,13 @@ function validate812(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate789.errors);
+        vErrors = joined(vErrors, validate800.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate750(data.title, {
+        !validate761(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -31444,13 +32306,13 @@ function validate812(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate750.errors);
+        vErrors = joined(vErrors, validate761.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate750(data.says, {
+        !validate761(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -31458,13 +32320,13 @@ function validate812(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate750.errors);
+        vErrors = joined(vErrors, validate761.errors);
         errors = vErrors.length;
       }
     }
     if (data.do !== undefined) {
       if (
-        !validate797(data.do, {
+        !validate808(data.do, {
           instancePath: instancePath + '/do',
           parentData: data,
           parentDataProperty: 'do',
@@ -31472,7 +32334,7 @@ function validate812(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate797.errors);
+        vErrors = joined(vErrors, validate808.errors);
         errors = vErrors.length;
       }
     }
@@ -31482,7 +32344,7 @@ function validate812(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate817(data4[i0], {
+            !validate828(data4[i0], {
               instancePath: instancePath + '/readings/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -31490,7 +32352,7 @@ function validate812(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate817.errors);
+            vErrors = joined(vErrors, validate828.errors);
             errors = vErrors.length;
           }
         }
@@ -31515,7 +32377,7 @@ function validate812(
         const len1 = data6.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate821(data6[i1], {
+            !validate832(data6[i1], {
               instancePath: instancePath + '/changes/' + i1,
               parentData: data6,
               parentDataProperty: i1,
@@ -31523,7 +32385,7 @@ function validate812(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate821.errors);
+            vErrors = joined(vErrors, validate832.errors);
             errors = vErrors.length;
           }
         }
@@ -31551,18 +32413,18 @@ function validate812(
     }
     errors++;
   }
-  validate812.errors = vErrors;
+  validate823.errors = vErrors;
   return errors === 0;
 }
-validate812.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate823.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate828(
+function validate839(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate828.evaluated;
+  const evaluated0 = validate839.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -31681,18 +32543,18 @@ function validate828(
     }
     errors++;
   }
-  validate828.errors = vErrors;
+  validate839.errors = vErrors;
   return errors === 0;
 }
-validate828.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate839.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate747(
+function validate758(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ward_outcome.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate747.evaluated;
+  const evaluated0 = validate758.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -31939,7 +32801,7 @@ function validate747(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema188.properties, key0)) {
+      if (!func5.call(schema191.properties, key0)) {
         const err17 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -31956,7 +32818,7 @@ function validate747(
     }
     if (data.ward !== undefined) {
       if (
-        !validate748(data.ward, {
+        !validate759(data.ward, {
           instancePath: instancePath + '/ward',
           parentData: data,
           parentDataProperty: 'ward',
@@ -31964,7 +32826,7 @@ function validate747(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate748.errors);
+        vErrors = joined(vErrors, validate759.errors);
         errors = vErrors.length;
       }
     }
@@ -31987,7 +32849,7 @@ function validate747(
     }
     if (data.title !== undefined) {
       if (
-        !validate750(data.title, {
+        !validate761(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -31995,7 +32857,7 @@ function validate747(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate750.errors);
+        vErrors = joined(vErrors, validate761.errors);
         errors = vErrors.length;
       }
     }
@@ -32017,7 +32879,7 @@ function validate747(
     }
     if (data.policy !== undefined) {
       if (
-        !validate752(data.policy, {
+        !validate763(data.policy, {
           instancePath: instancePath + '/policy',
           parentData: data,
           parentDataProperty: 'policy',
@@ -32025,7 +32887,7 @@ function validate747(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate752.errors);
+        vErrors = joined(vErrors, validate763.errors);
         errors = vErrors.length;
       }
     }
@@ -32036,7 +32898,7 @@ function validate747(
           instancePath: instancePath + '/at',
           schemaPath: '#/properties/at/type',
           keyword: 'type',
-          params: { type: schema188.properties.at.type },
+          params: { type: schema191.properties.at.type },
         };
         if (vErrors === null) {
           vErrors = [err20];
@@ -32048,7 +32910,7 @@ function validate747(
     }
     if (data.level !== undefined) {
       if (
-        !validate754(data.level, {
+        !validate765(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -32056,13 +32918,13 @@ function validate747(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate754.errors);
+        vErrors = joined(vErrors, validate765.errors);
         errors = vErrors.length;
       }
     }
     if (data.plan !== undefined) {
       if (
-        !validate757(data.plan, {
+        !validate768(data.plan, {
           instancePath: instancePath + '/plan',
           parentData: data,
           parentDataProperty: 'plan',
@@ -32070,13 +32932,13 @@ function validate747(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate757.errors);
+        vErrors = joined(vErrors, validate768.errors);
         errors = vErrors.length;
       }
     }
     if (data.response !== undefined) {
       if (
-        !validate762(data.response, {
+        !validate773(data.response, {
           instancePath: instancePath + '/response',
           parentData: data,
           parentDataProperty: 'response',
@@ -32084,13 +32946,13 @@ function validate747(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate762.errors);
+        vErrors = joined(vErrors, validate773.errors);
         errors = vErrors.length;
       }
     }
     if (data.in_force !== undefined) {
       if (
-        !validate782(data.in_force, {
+        !validate793(data.in_force, {
           instancePath: instancePath + '/in_force',
           parentData: data,
           parentDataProperty: 'in_force',
@@ -32098,7 +32960,7 @@ function validate747(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate782.errors);
+        vErrors = joined(vErrors, validate793.errors);
         errors = vErrors.length;
       }
     }
@@ -32141,7 +33003,7 @@ function validate747(
         const len1 = data12.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate787(data12[i1], {
+            !validate798(data12[i1], {
               instancePath: instancePath + '/advice/' + i1,
               parentData: data12,
               parentDataProperty: i1,
@@ -32149,7 +33011,7 @@ function validate747(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate787.errors);
+            vErrors = joined(vErrors, validate798.errors);
             errors = vErrors.length;
           }
         }
@@ -32170,7 +33032,7 @@ function validate747(
     }
     if (data.ask_first !== undefined) {
       if (
-        !validate802(data.ask_first, {
+        !validate813(data.ask_first, {
           instancePath: instancePath + '/ask_first',
           parentData: data,
           parentDataProperty: 'ask_first',
@@ -32178,13 +33040,13 @@ function validate747(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate802.errors);
+        vErrors = joined(vErrors, validate813.errors);
         errors = vErrors.length;
       }
     }
     if (data.take_first !== undefined) {
       if (
-        !validate802(data.take_first, {
+        !validate813(data.take_first, {
           instancePath: instancePath + '/take_first',
           parentData: data,
           parentDataProperty: 'take_first',
@@ -32192,13 +33054,13 @@ function validate747(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate802.errors);
+        vErrors = joined(vErrors, validate813.errors);
         errors = vErrors.length;
       }
     }
     if (data.missing !== undefined) {
       if (
-        !validate802(data.missing, {
+        !validate813(data.missing, {
           instancePath: instancePath + '/missing',
           parentData: data,
           parentDataProperty: 'missing',
@@ -32206,7 +33068,7 @@ function validate747(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate802.errors);
+        vErrors = joined(vErrors, validate813.errors);
         errors = vErrors.length;
       }
     }
@@ -32216,7 +33078,7 @@ function validate747(
         const len2 = data17.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate807(data17[i2], {
+            !validate818(data17[i2], {
               instancePath: instancePath + '/unobtainable/' + i2,
               parentData: data17,
               parentDataProperty: i2,
@@ -32224,7 +33086,7 @@ function validate747(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate807.errors);
+            vErrors = joined(vErrors, validate818.errors);
             errors = vErrors.length;
           }
         }
@@ -32249,7 +33111,7 @@ function validate747(
         const len3 = data19.length;
         for (let i3 = 0; i3 < len3; i3++) {
           if (
-            !validate807(data19[i3], {
+            !validate818(data19[i3], {
               instancePath: instancePath + '/declined/' + i3,
               parentData: data19,
               parentDataProperty: i3,
@@ -32257,7 +33119,7 @@ function validate747(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate807.errors);
+            vErrors = joined(vErrors, validate818.errors);
             errors = vErrors.length;
           }
         }
@@ -32278,7 +33140,7 @@ function validate747(
     }
     if (data.would_tell_more !== undefined) {
       if (
-        !validate802(data.would_tell_more, {
+        !validate813(data.would_tell_more, {
           instancePath: instancePath + '/would_tell_more',
           parentData: data,
           parentDataProperty: 'would_tell_more',
@@ -32286,7 +33148,7 @@ function validate747(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate802.errors);
+        vErrors = joined(vErrors, validate813.errors);
         errors = vErrors.length;
       }
     }
@@ -32296,7 +33158,7 @@ function validate747(
         const len4 = data22.length;
         for (let i4 = 0; i4 < len4; i4++) {
           if (
-            !validate812(data22[i4], {
+            !validate823(data22[i4], {
               instancePath: instancePath + '/faults/' + i4,
               parentData: data22,
               parentDataProperty: i4,
@@ -32304,7 +33166,7 @@ function validate747(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate812.errors);
+            vErrors = joined(vErrors, validate823.errors);
             errors = vErrors.length;
           }
         }
@@ -32329,7 +33191,7 @@ function validate747(
         const len5 = data24.length;
         for (let i5 = 0; i5 < len5; i5++) {
           if (
-            !validate828(data24[i5], {
+            !validate839(data24[i5], {
               instancePath: instancePath + '/refused/' + i5,
               parentData: data24,
               parentDataProperty: i5,
@@ -32337,7 +33199,7 @@ function validate747(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate828.errors);
+            vErrors = joined(vErrors, validate839.errors);
             errors = vErrors.length;
           }
         }
@@ -32362,7 +33224,7 @@ function validate747(
         const len6 = data26.length;
         for (let i6 = 0; i6 < len6; i6++) {
           if (
-            !validate828(data26[i6], {
+            !validate839(data26[i6], {
               instancePath: instancePath + '/questioned/' + i6,
               parentData: data26,
               parentDataProperty: i6,
@@ -32370,7 +33232,7 @@ function validate747(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate828.errors);
+            vErrors = joined(vErrors, validate839.errors);
             errors = vErrors.length;
           }
         }
@@ -32391,7 +33253,7 @@ function validate747(
     }
     if (data.caution !== undefined) {
       if (
-        !validate750(data.caution, {
+        !validate761(data.caution, {
           instancePath: instancePath + '/caution',
           parentData: data,
           parentDataProperty: 'caution',
@@ -32399,7 +33261,7 @@ function validate747(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate750.errors);
+        vErrors = joined(vErrors, validate761.errors);
         errors = vErrors.length;
       }
     }
@@ -32412,10 +33274,10 @@ function validate747(
     }
     errors++;
   }
-  validate747.errors = vErrors;
+  validate758.errors = vErrors;
   return errors === 0;
 }
-validate747.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate758.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 function joined(all, more) {
   if (all === null) return more;

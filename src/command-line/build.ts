@@ -1,0 +1,73 @@
+import type { Compiled } from '../outcome/compile.ts';
+import { showProblem } from '../problems/show-problem.ts';
+import { kindOf } from './kind-of.ts';
+import { findProtocol, UnreadableFile } from './files.ts';
+import { loadProtocol } from './load.ts';
+import { parseCall } from './parse-call.ts';
+import { exit, type Call, type Terminal } from './terminal.ts';
+import { UnwritableFile, writeWhole } from './write-whole.ts';
+
+/** What a protocol can be written as. Each writer is loaded only when it is asked for. */
+const targets: Readonly<Record<string, () => Promise<(compiled: Compiled) => string>>> = {
+  'json-logic': async () => {
+    const { logicToArtefact } = await import('../targets/json-logic/logic-to-artefact.ts');
+    return ({ logic, protocol }) => logicToArtefact(logic, protocol);
+  },
+  typescript: async () => {
+    const { logicToTypescript } = await import('../targets/typescript/logic-to-typescript.ts');
+    return ({ logic, protocol }) => logicToTypescript(logic, protocol);
+  },
+};
+
+/** `vitalwright build PROTOCOL --to json-logic|typescript [--out FILE]`. */
+export const build: Call = async (args, terminal) => {
+  const call = parseCall(args, { to: { type: 'string' }, out: { type: 'string' } }, terminal);
+  if (!call) return exit.couldNotAsk;
+  const [asked, ...more] = call.positionals;
+  if (asked === undefined || more.length > 0) {
+    terminal.err('One protocol is to be named: its file, its folder, or its name below protocols/.\n');
+    return exit.couldNotAsk;
+  }
+  const to = String(call.values.to ?? '');
+  const target = Object.hasOwn(targets, to) ? targets[to] : undefined;
+  if (!target) {
+    terminal.err(`--to takes ${Object.keys(targets).join(' or ')}.\n`);
+    return exit.couldNotAsk;
+  }
+  try {
+    const compiled = await loadOne(asked, terminal);
+    if (!compiled) return exit.couldNotAsk;
+    const text = (await target())(compiled);
+    if (call.values.out === undefined) terminal.out(text);
+    else await writeWhole(String(call.values.out), text);
+    return exit.well;
+  } catch (error) {
+    if (!(error instanceof UnreadableFile) && !(error instanceof UnwritableFile)) throw error;
+    terminal.err(`${error.message}\n`);
+    return exit.couldNotAsk;
+  }
+};
+
+/** The protocol that is asked for; null when it has errors or is none, which is then said. Warnings are said too. */
+async function loadOne(asked: string, terminal: Terminal): Promise<Compiled | null> {
+  const path = await findProtocol(asked);
+  if (path === null) {
+    terminal.err(
+      `There is no protocol "${asked}": no such file, no such folder, and no such name below protocols/.\n`,
+    );
+    return null;
+  }
+  if ((await kindOf(path)) === 'ward') {
+    terminal.err(`"${asked}" is a ward policy: build each protocol that it reads with by itself.\n`);
+    return null;
+  }
+  const { compiled, problems } = await loadProtocol(path, null);
+  for (const problem of problems) terminal.err(`${showProblem(problem)}\n\n`);
+  if (compiled && compiled.protocol.faults.length > 0) {
+    terminal.err(
+      `"${asked}" has faults of technique, which no target knows: built, it would settle what it must leave open.\n`,
+    );
+    return null;
+  }
+  return compiled;
+}

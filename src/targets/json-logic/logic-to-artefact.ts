@@ -1,0 +1,19 @@
+import type { Logic } from '../../logic/logic.ts';
+import { logicToJson } from '../../logic/logic-to-json.ts';
+import { answersAlone } from '../../logic/used-steps.ts';
+import type { Protocol } from '../../protocol/protocol.ts';
+
+/**
+ * A protocol as a file that any JSON Logic library can run, after schema/logic.schema.json; `reader.mjs` makes inputs from a set
+ * and reads the answers. One input or step a line, so that a change of a rule is a change of its lines.
+ */
+export function logicToArtefact(logic: Logic, protocol: Protocol): string {
+  const file = logicToJson(answersAlone(logic), protocol);
+  const lines = Object.entries(file).map(([key, value]) => `  ${JSON.stringify(key)}: ${shown(value)}`);
+  return `{\n${lines.join(',\n')}\n}\n`;
+}
+
+function shown(value: unknown): string {
+  if (!Array.isArray(value) || value.length === 0) return JSON.stringify(value);
+  return `[\n${value.map((each) => `    ${JSON.stringify(each)}`).join(',\n')}\n  ]`;
+}

@@ -1,0 +1,49 @@
+import type { Logic } from '../../logic/logic.ts';
+import { answersAlone } from '../../logic/used-steps.ts';
+import type { Protocol } from '../../protocol/protocol.ts';
+import { boundsFunction, completeFunction, measuresFunction } from './calculations.ts';
+import { Code, code } from './code.ts';
+import { writeHead } from './write-head.ts';
+import { moduleInputs } from './module-inputs.ts';
+import { reading } from './runtime.ts';
+import { writeCalls } from './write-calls.ts';
+import {
+  refuseFunction,
+  takeSetFunction,
+  writeBoundsFunction,
+  writeLookBacksFunction,
+} from './write-reading.ts';
+import { writeTypes } from './write-types.ts';
+
+/**
+ * A protocol as a TypeScript module that needs nothing beside itself. A complete set goes straight through; any other over its bounds.
+ *
+ * What the protocol is based on is already worked in. Faults of technique are left out: they only widen bounds, before logic.
+ */
+export function logicToTypescript(logic: Logic, protocol: Protocol): string {
+  const inputs = moduleInputs(answersAlone(logic), protocol);
+  const own = [
+    takeSetFunction(inputs),
+    refuseFunction(inputs),
+    writeBoundsFunction(inputs),
+    writeLookBacksFunction(inputs),
+    completeFunction(inputs),
+    boundsFunction(inputs),
+    measuresFunction(inputs),
+    ...writeCalls(inputs),
+  ];
+  const parts = [writeHead(inputs), writeTypes(inputs), ...used(own), ...own];
+  return `${Code.joined(parts, '\n\n').text.replaceAll(/\n{3,}/g, '\n\n')}\n`;
+}
+
+/** The shared functions that are called, directly or by each other. */
+function used(own: readonly Code[]): readonly Code[] {
+  let text = code`${Code.joined(own, '\n')}`.text;
+  const chosen = new Set<string>();
+  for (const [name, body] of [...reading].reverse()) {
+    if (!text.includes(`${name}(`)) continue;
+    chosen.add(name);
+    text += body.text;
+  }
+  return reading.filter(([name]) => chosen.has(name)).map(([, body]) => body);
+}

@@ -1,0 +1,245 @@
+import jsonLogic from 'json-logic-js';
+import { evaluate, readSet } from '../../src/index.ts';
+import { levelOf } from '../../src/outcome/answers.ts';
+import { seriesToBounds } from '../../src/series/series-to-bounds.ts';
+import type { LogicFile } from '../../src/shape/generated/types.ts';
+import { answersAlone } from '../../src/logic/used-steps.ts';
+import { logicToEvaluator } from '../../src/targets/evaluator/logic-to-evaluator.ts';
+import { logicToArtefact } from '../../src/targets/json-logic/logic-to-artefact.ts';
+import { askable } from '../bundled.ts';
+import { loadModule } from '../targets/typescript/load-module.ts';
+import type { HandSet } from './by-hand.ts';
+import { measure } from './clock.ts';
+import { allByHand, columnsOf, count, patients } from './columns.ts';
+import type { Figure } from './run.ts';
+
+const compiled = askable('pressure_reading');
+const { protocol, logic } = compiled;
+
+/** A patient as a set of the module, with the trade's words and units. */
+function given(set: HandSet): Readonly<Record<string, unknown>> {
+  const choice = (name: string, place: number): string =>
+    protocol.observations.get(name)?.choices[place]?.choice ?? '';
+  const faults = protocol.observations.get('technique_faults')?.choices ?? [];
+  return {
+    systolic: set.systolic,
+    diastolic: set.diastolic,
+    heart_rate: set.heartRate,
+    respiratory_rate: set.respiratoryRate,
+    temperature: set.temperature / 10,
+    consciousness: choice('consciousness', set.consciousness),
+    mean_pressure: set.meanPressure,
+    oxygen_saturation: set.saturation,
+    vasodilator_last_6_h: choice('vasodilator_last_6_h', set.vasodilator),
+    head_injury: choice('head_injury', set.headInjury),
+    rate_slowing_medicine: 'no',
+    paced: 'no',
+    cord_injury: 'no',
+    technique_faults: faults
+      .filter((_, bit) => (set.techniqueFaults & (1 << bit)) !== 0)
+      .map((each) => each.choice),
+    usual_systolic: set.usualSystolic,
+    oxygen_scale: choice('oxygen_scale', set.oxygenScale),
+    age: set.age / 5844,
+    pregnancy: choice('pregnancy', set.pregnancy),
+    look_backs: { systolic_change: set.systolicChange, diastolic_change: set.diastolicChange },
+  };
+}
+
+/** The same without what earlier sets say. */
+const plain = (set: HandSet): object =>
+  Object.fromEntries(Object.entries(given(set)).filter(([name]) => name !== 'look_backs'));
+
+/** 36 comparisons of whole numbers in a straight line; the function by hand makes between 40 and 50, and joins them. */
+function straightLine(out: Int32Array): number {
+  for (let row = 0; row < count; row += 1) {
+    const set = patients[row] as HandSet;
+    const {
+      systolic: a,
+      diastolic: b,
+      heartRate: c,
+      respiratoryRate: d,
+      temperature: e,
+      usualSystolic: f,
+      saturation: g,
+    } = set;
+    const { consciousness: h, meanPressure: i, age: j, systolicChange: k, diastolicChange: l } = set;
+    const met =
+      (a <= 100 ? 1 : 0) |
+      (a <= 90 ? 2 : 0) |
+      (a < 80 ? 4 : 0) |
+      (a >= 180 ? 8 : 0) |
+      (a >= 220 ? 16 : 0) |
+      (a < 140 ? 32 : 0) |
+      (b >= 110 ? 64 : 0) |
+      (b < 60 ? 128 : 0) |
+      (c > 90 ? 256 : 0) |
+      (c <= 40 ? 512 : 0) |
+      (c >= 131 ? 1024 : 0) |
+      (c < 60 ? 2048 : 0) |
+      (d > 20 ? 4096 : 0) |
+      (d <= 8 ? 8192 : 0) |
+      (d >= 25 ? 16384 : 0) |
+      (e <= 360 ? 32768 : 0) |
+      (e > 380 ? 65536 : 0) |
+      (e <= 350 ? 1 << 17 : 0);
+    const more =
+      (f >= 120 ? 1 : 0) |
+      (f >= 140 ? 2 : 0) |
+      (f < 110 ? 4 : 0) |
+      (g <= 91 ? 8 : 0) |
+      (g >= 88 ? 16 : 0) |
+      (h >= 1 ? 32 : 0) |
+      (h >= 3 ? 64 : 0) |
+      (i < 65 ? 128 : 0) |
+      (j >= 93504 ? 256 : 0) |
+      (k >= 20 ? 512 : 0) |
+      (l >= 15 ? 1024 : 0) |
+      (a <= 20 ? 2048 : 0) |
+      (a <= 60 ? 4096 : 0) |
+      (a <= 108 ? 8192 : 0) |
+      (a <= 120 ? 16384 : 0) |
+      (b < 48 ? 32768 : 0) |
+      (c < 100 ? 65536 : 0) |
+      (d < 12 ? 1 << 17 : 0);
+    out[row * 3] = met ^ more;
+    out[row * 3 + 1] = met;
+    out[row * 3 + 2] = more;
+  }
+  return count;
+}
+
+/** Bounds as the kit makes them, one for each of the first patients. */
+function someBounds(): Float64Array[] {
+  return patients.slice(0, 200).map((set, index) => {
+    const rest = plain(set);
+    const range = index % 2 === 0 ? { systolic: { value: set.systolic, low: set.systolic - 8 } } : {};
+    const { series } = readSet('set.json', JSON.stringify({ ...rest, ...range }), compiled);
+    if (!series) throw new Error('a patient cannot be read');
+    return seriesToBounds(protocol, series).narrow;
+  });
+}
+
+export async function measureEngines(): Promise<readonly Figure[]> {
+  const module = await loadModule(compiled);
+  const [whole, holes] = [columnsOf(0), columnsOf(3)];
+  const sets = patients.map(given);
+  const bounds = someBounds();
+  const file = JSON.parse(logicToArtefact(logic, protocol)) as LogicFile;
+  const alone = answersAlone(logic);
+  const evaluator = logicToEvaluator(alone);
+  const readers = alone.rules.flatMap(({ certain, possible }) => [
+    evaluator.reader(certain),
+    evaluator.reader(possible),
+  ]);
+  const asData = bounds.map((each) =>
+    Object.fromEntries(logic.inputs.map(({ name }, index) => [name, each[index] ?? 0])),
+  );
+  const texts = patients.slice(0, 200).map((set) => {
+    const rest = plain(set);
+    return readSet('set.json', JSON.stringify(rest), compiled).series;
+  });
+  const [hand, made] = [new Int32Array(3 * count), new Int32Array(3 * count)];
+  allByHand(hand);
+  module.packColumns(whole, count, made);
+  if (String(hand) !== String(made))
+    throw new Error('the function by hand and the module do not answer the same');
+  sets.forEach((set, row) => module.pack(set, made, row * 3));
+  if (String(hand) !== String(made))
+    throw new Error('the function by hand and the module do not answer the same of sets');
+  const out = new Int32Array(3 * count);
+  const rates = measure([
+    { name: 'line', run: () => straightLine(out) },
+    { name: 'hand', run: () => allByHand(out) },
+    {
+      name: 'sets',
+      run: () => sets.reduce((total, set, row) => total + (module.pack(set, out, row * 3) ? 1 : 1), 0),
+    },
+    { name: 'columns', run: () => module.packColumns(whole, count, out).length / 3 },
+    { name: 'holes', run: () => module.packColumns(holes, count, out).length / 3 },
+    {
+      name: 'bounds',
+      run: () => {
+        for (const each of bounds) module.packBounds(each, out, 0);
+        return bounds.length;
+      },
+    },
+    {
+      name: 'closures',
+      run: () => {
+        for (const each of bounds) {
+          const result = evaluator.run(each);
+          for (const reader of readers) reader(result);
+        }
+        return bounds.length;
+      },
+    },
+    {
+      name: 'json',
+      run: () => {
+        for (const each of asData.slice(0, 20)) {
+          const data: Record<string, unknown> = { ...each };
+          for (const { step, is } of file.steps)
+            data[step] = jsonLogic.apply(is as Parameters<typeof jsonLogic.apply>[0], data);
+        }
+        return 20;
+      },
+    },
+    {
+      name: 'level',
+      run: () => {
+        for (const each of bounds)
+          levelOf(compiled, { narrow: each, wide: each } as Parameters<typeof levelOf>[1]);
+        return bounds.length;
+      },
+    },
+    {
+      name: 'outcomes',
+      run: () => {
+        for (const series of texts) if (series) evaluate(compiled, series);
+        return texts.length;
+      },
+    },
+  ]);
+  return figuresOf((name) => rates.get(name) ?? NaN);
+}
+
+function figuresOf(rate: (name: string) => number): readonly Figure[] {
+  const hand = rate('hand');
+  const ratio = (what: string, name: string, to: number, aim: number): Figure => {
+    const found = rate(name) / to;
+    return { what, found: found.toFixed(found < 10 ? 2 : 0), aim: `at least ${aim}`, reached: found >= aim };
+  };
+  const perSecond = (what: string, name: string, aim: number): Figure => ({
+    what,
+    found: `${Math.round(rate(name)).toLocaleString('en')} /s`,
+    aim: `at least ${aim.toLocaleString('en')} /s`,
+    reached: rate(name) >= aim,
+  });
+  const json = rate('json');
+  return [
+    {
+      what: 'the function by hand',
+      found: `${Math.round(hand).toLocaleString('en')} sets/s`,
+      aim: '',
+      reached: true,
+    },
+    {
+      what: 'json-logic-js',
+      found: `${Math.round(json).toLocaleString('en')} sets/s`,
+      aim: '',
+      reached: true,
+    },
+    ratio('by hand to a straight line of 36 comparisons', 'hand', rate('line'), 0.8),
+    ratio('module, complete sets as objects with units, to by hand', 'sets', hand, 0.9),
+    ratio('module, columns, to by hand', 'columns', hand, 1.1),
+    ratio('module, columns with 3 % of values missing, to by hand', 'holes', hand, 0.7),
+    ratio('module, complete sets, to json-logic-js', 'sets', json, 300),
+    ratio('module, columns, to json-logic-js', 'columns', json, 300),
+    ratio('module, 3 % missing, to json-logic-js', 'holes', json, 300),
+    ratio('closures to json-logic-js', 'closures', json, 20),
+    perSecond('module over bounds, every second one with a range', 'bounds', 100_000),
+    perSecond('closures over bounds, the level', 'level', 100_000),
+    perSecond('full outcomes with sentences', 'outcomes', 10_000),
+  ];
+}

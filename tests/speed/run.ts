@@ -1,0 +1,37 @@
+import { mkdirSync, writeFileSync } from 'node:fs';
+import { cpus } from 'node:os';
+import { fileURLToPath } from 'node:url';
+import { measureEngines } from './engines.ts';
+import { measureLoading } from './loading.ts';
+
+/** One figure, what is aimed at, and whether it is reached. */
+export interface Figure {
+  readonly what: string;
+  readonly found: string;
+  readonly aim: string;
+  readonly reached: boolean;
+}
+
+/** `npm run speed`: measures, prints, and with --write keeps the figures beside this file with the machine named. Not a test. */
+const figures = [...(await measureEngines()), ...measureLoading()];
+const [cpu] = cpus();
+const peak = Math.round(process.resourceUsage().maxRSS / 1024);
+const lines = [
+  '# Measured',
+  '',
+  `${cpus().length} × ${cpu?.model.trim() ?? 'unknown'}, Node ${process.version.slice(1)}; peak memory of the run ${peak} MiB. Written by \`npm run speed -- --write\`; one run,`,
+  'so that the ratios hold beside each other. Absolute figures move with the machine.',
+  '',
+  '| what | measured | aimed at | |',
+  '|---|---|---|---|',
+  ...figures.map(
+    ({ what, found, aim, reached }) => `| ${what} | ${found} | ${aim} | ${reached ? 'reached' : 'missed'} |`,
+  ),
+  '',
+];
+process.stdout.write(lines.join('\n'));
+if (process.argv.includes('--write')) {
+  const path = fileURLToPath(new URL('measured.md', import.meta.url));
+  mkdirSync(fileURLToPath(new URL('.', import.meta.url)), { recursive: true });
+  writeFileSync(path, lines.join('\n'));
+}
