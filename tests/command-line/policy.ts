@@ -51,8 +51,8 @@ export async function folderForTest(): Promise<string> {
 }
 
 /** A ward policy that nobody has sealed, and a list of approvers that is not entered. */
-export async function place(): Promise<Place> {
-  const root = await folderForTest();
+export async function place(inside: string | null = null): Promise<Place> {
+  const root = inside ?? (await folderForTest());
   const protocols = join(root, 'protocols');
   for (const name of ['alder_ladder', 'lessons/one_threshold'])
     await cp(join('protocols', name), join(protocols, name.replace('lessons/', '')), {
