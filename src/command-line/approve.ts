@@ -20,7 +20,7 @@ const options = {
   key: { type: 'string' },
 } as const;
 
-const asked = {
+const mustSay = {
   as: 'who approves',
   role: 'in which role',
   minute: 'where the decision stands in the minutes',
@@ -33,7 +33,7 @@ export const approve: Call = async (args, terminal) => {
   const [edition, ...more] = call.positionals;
   if (edition === undefined || more.length > 0)
     return cannotAsk('One sealed edition is to be named: for example alder_wing@1.', terminal);
-  const given = needed(call.values, asked, terminal);
+  const given = needed(call.values, mustSay, terminal);
   if (!given) return exit.couldNotAsk;
   const { on = terminal.today, key } = call.values;
   const said = { by: given.as, role: given.role, minute: given.minute, on: String(on) };

@@ -28,9 +28,12 @@ export async function checkEdition(path: string): Promise<FileReport> {
   };
 }
 
-/** The record of a policy, and every edition that it puts in force: that it is there, as it was sealed, and was approved. */
+/**
+ * The record of a policy, and every edition that it puts in force: that it is there, as it was sealed, and was approved.
+ * A check looks and leaves nothing behind.
+ */
 export async function checkRecord(folder: string, terminal: Terminal): Promise<FileReport> {
-  const { record, problems } = await openRecord(folder, terminal);
+  const { record, problems } = await openRecord(folder, terminal, { keep: false });
   const name = basename(folder);
   const file = relative(process.cwd(), join(folder, recordFolder));
   const about = { file, kind: 'record' as const, name, rules: null, cases: [] };

@@ -4,13 +4,13 @@ import type { Problem } from '../problems/problem.ts';
 import { findProtocol, readText } from './files.ts';
 
 /** The folder in which the sealed editions of a protocol or ward policy stand, below its own. */
-export const editionsFolder = 'editions';
+const editionsFolder = 'editions';
 
 export const editionPath = (folder: string, edition: number): string =>
   join(folder, editionsFolder, `${edition}.yaml`);
 
 /** Where a sealed edition stands by its path; null when it is not among the editions of something. */
-export function placeOfEdition(path: string): EditionPlace | null {
+function placeOfEdition(path: string): EditionPlace | null {
   const [, number] = /^([1-9][0-9]{0,3})\.yaml$/.exec(basename(path)) ?? [];
   const folder = dirname(path);
   if (number === undefined || basename(folder) !== editionsFolder) return null;

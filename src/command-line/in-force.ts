@@ -1,12 +1,13 @@
 import { relative } from 'node:path';
-import { approvalsOf } from '../editions/approvals.ts';
+import { approvalsOf, reportPut } from '../editions/approvals.ts';
 import { isWard } from '../editions/cases-to-answers.ts';
 import { inForceAt, type PutInForce } from '../editions/in-force-at.ts';
 import type { Ledger } from '../editions/record.ts';
 import { saidOfPolicy } from '../editions/said-of-policy.ts';
 import { textsToRecord } from '../editions/texts-to-record.ts';
-import type { Facts } from '../problems/catalogue.ts';
-import { problemAt, type Problem } from '../problems/problem.ts';
+import { reporter, type Finding, type Problem } from '../problems/problem.ts';
+import { findingsToProblems } from '../document/finding-to-problem.ts';
+import { jsonToDocument } from '../document/json-to-document.ts';
 import { entryText } from '../editions/entry.ts';
 import type { EditionFile, WardPolicyInForce } from '../shape/generated/types.ts';
 import type { Ward } from '../ward/ward.ts';
@@ -111,31 +112,22 @@ async function editionFor(
   }
   const kept = await keptEdition(seen, record.name, number);
   const copy = kept && asPut(record, put, kept);
-  const problems = [...(there?.problems ?? []), notRelied(record, put, folder, there)];
+  const problems = [...(there?.problems ?? []), ...notRelied(record, put, folder, there)];
   return { loaded: copy, isCopy: true, problems };
 }
 
-/** Why the edition of an entry cannot be relied on, at the entry. */
+/** Why the edition of an entry cannot be relied on, at the entry; empty when it can. */
 function notRelied(
   record: Ledger,
-  { entry, inForce }: PutInForce,
+  put: PutInForce,
   folder: string,
   there: LoadedEdition | null,
-): Problem {
-  const at = (code: 'record_edition_lost' | 'record_not_approved', facts: Facts<typeof code>): Problem =>
-    problemAt(
-      relative(process.cwd(), entryPath(folder, entry.entry)),
-      entryText(entry),
-      { start: 0, end: 1 },
-      code,
-      facts,
-    );
-  const file = there?.edition?.file;
-  const approvals = file && approvalsOf(record, file, entry.entry - 1);
-  const [short] = approvals?.lacking ?? [];
-  return short && file?.seal === inForce.seal
-    ? at('record_not_approved', { edition: inForce.edition, ...short })
-    : at('record_edition_lost', { edition: inForce.edition });
+): readonly Problem[] {
+  const file = relative(process.cwd(), entryPath(folder, put.entry.entry));
+  const { document } = jsonToDocument(file, entryText(put.entry));
+  const findings: Finding[] = [];
+  reportPut(record, put, there?.edition?.file ?? null, reporter(findings));
+  return document ? findingsToProblems(document, findings) : [];
 }
 
 /** What is wrong with the edition that an entry puts in force, in its place. */
@@ -145,7 +137,7 @@ export async function problemsOfPut(
   folder: string,
 ): Promise<readonly Problem[]> {
   const there = await editionAt(folder, put.inForce.edition);
-  return there && asPut(record, put, there) ? [] : [notRelied(record, put, folder, there)];
+  return there && asPut(record, put, there) ? [] : notRelied(record, put, folder, there);
 }
 
 /** The edition, when it is the one of the entry, is a ward policy, and had all approvals when it was put in force. */

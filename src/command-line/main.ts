@@ -38,9 +38,11 @@ function two(part: number): string {
 
 /** Outside every repository: where programs keep what they know on this machine, for this person. */
 function seenFolder(): string {
-  const own = env['VITALWRIGHT_STATE'];
-  if (own) return own;
-  return join(env['XDG_STATE_HOME'] || join(homedir(), '.local', 'state'), 'vitalwright');
+  // A variable that is empty says nothing.
+  const [own, state] = [env['VITALWRIGHT_STATE'], env['XDG_STATE_HOME']].map((each) =>
+    each === '' ? undefined : each,
+  );
+  return own ?? join(state ?? join(homedir(), '.local', 'state'), 'vitalwright');
 }
 
 // A reader that has seen enough closes the pipe: that is no fault of ours.

@@ -17,15 +17,19 @@ export interface OpenRecord {
   readonly seen: Seen;
 }
 
-/** Reads the record of a folder, compares it with what was seen here before, and keeps what is new. */
-export async function openRecord(folder: string, terminal: Terminal): Promise<OpenRecord> {
+/** Reads the record of a folder, and compares it with what was seen here before; what is new is kept, unless told otherwise. */
+export async function openRecord(
+  folder: string,
+  terminal: Terminal,
+  { keep = true } = {},
+): Promise<OpenRecord> {
   const { record, texts, problems } = await loadRecord(folder);
   const seen = await seenOf(folder, terminal.seenFolder);
   const place = relative(process.cwd(), `${folder}/${recordFolder}`);
   const other = notAsSeen(place, texts, seen.texts);
   if (!record || other)
     return { record: null, texts, problems: other ? [other, ...problems] : problems, seen };
-  if (!(await keepEntries(seen, texts)))
+  if (keep && !(await keepEntries(seen, texts)))
     terminal.err(
       `What was read could not be kept in ${terminal.seenFolder ?? ''}; if the record is cut later, nobody here will notice.\n`,
     );

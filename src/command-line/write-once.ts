@@ -26,7 +26,7 @@ export async function writeOnce(path: string, text: string, mode = 0o644): Promi
 }
 
 /** Writes a new file, and waits until it is on the disk. */
-export async function writeThrough(path: string, text: string, mode = 0o644): Promise<void> {
+async function writeThrough(path: string, text: string, mode: number): Promise<void> {
   const file = await open(path, 'wx', mode);
   try {
     await file.writeFile(text);
@@ -37,7 +37,7 @@ export async function writeThrough(path: string, text: string, mode = 0o644): Pr
 }
 
 /** Waits until the names in a folder are on the disk; some systems keep no folder open, and need no waiting. */
-export async function keepFolder(folder: string): Promise<void> {
+async function keepFolder(folder: string): Promise<void> {
   const opened = await open(folder, 'r').catch(() => null);
   await opened?.sync().catch(() => undefined);
   await opened?.close();

@@ -1,6 +1,7 @@
 import type { ApprovedEntry, EditionFile, NeededRole } from '../shape/generated/types.ts';
 import type { Report } from '../problems/problem.ts';
-import { lacking, personOf, sameName, sameRole } from './people.ts';
+import { lacking, personOf, sameName } from './people.ts';
+import type { PutInForce } from './in-force-at.ts';
 import { listAfter, listOf, type Ledger } from './record.ts';
 
 /** How far an edition is approved. */
@@ -69,7 +70,25 @@ function whyNot(record: Ledger, edition: EditionFile, approved: ApprovedEntry, c
   if (!isOn(approved, edition)) return 'other_file';
   if ((edition.authors ?? []).some((each) => sameName(each, approved.by))) return 'author';
   const hasRole = (list: typeof then): boolean =>
-    personOf(list.people, approved.by)?.roles.some((each) => sameRole(each, approved.role)) ?? false;
+    personOf(list.people, approved.by)?.roles.some((each) => sameName(each, approved.role)) ?? false;
   if (!hasRole(then)) return 'added_since';
   return hasRole(now) ? null : 'left';
+}
+
+/** Tells why the edition of an entry cannot be relied on: it is gone or another file, or was not approved when it was put in force. */
+export function reportPut(
+  record: Ledger,
+  { entry, inForce }: PutInForce,
+  edition: EditionFile | null,
+  report: Report,
+): void {
+  const number = { edition: inForce.edition };
+  if (edition?.seal !== inForce.seal || edition.digest !== inForce.digest) {
+    report('record_edition_lost', ['in_force', 'seal'], number);
+    return;
+  }
+  const approvals = approvalsOf(record, edition, entry.entry - 1);
+  if (!approvals) report('record_nobody_may_approve', ['in_force', 'edition'], number);
+  const [short] = approvals?.lacking ?? [];
+  if (short) report('record_not_approved', ['in_force', 'edition'], { ...number, ...short });
 }

@@ -4,7 +4,7 @@ import { textToTime } from '../series/text-to-time.ts';
 import type { ApproversEntry, RecordEntry } from '../shape/generated/types.ts';
 import { checkList } from './check-list.ts';
 import { bodyKeys, makersOf } from './entry.ts';
-import { lacking, personOf, sameName, sameRole } from './people.ts';
+import { lacking, personOf, sameName } from './people.ts';
 import { listAfter, type Ledger } from './record.ts';
 
 /** Checks what an entry says against the entries before it, all of which hold. Signatures are looked at elsewhere. */
@@ -49,7 +49,7 @@ function checkApproval(
   roles: readonly string[],
   report: Report,
 ): void {
-  if (!roles.some((each) => sameRole(each, role)))
+  if (!roles.some((each) => sameName(each, role)))
     report('record_other_role', ['approved', 'role'], { by, role, roles });
   const isTwice = entries.some(({ approved }) => approved?.edition === edition && sameName(approved.by, by));
   if (isTwice) report('record_person_twice', ['approved', 'by'], { by, edition });

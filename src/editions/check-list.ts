@@ -2,7 +2,7 @@ import type { Path } from '../problems/place.ts';
 import type { Report } from '../problems/problem.ts';
 import type { ApproversFile } from '../shape/generated/types.ts';
 import { isYes } from '../vocabulary/read-choices.ts';
-import { lacking, sameName, sameRole } from './people.ts';
+import { lacking, sameName } from './people.ts';
 
 /** A list of approvers, in its own file or in the record. */
 export type ApproversList = Pick<ApproversFile, 'signing' | 'needs' | 'people'>;
@@ -18,7 +18,7 @@ export function checkList({ signing, needs, people }: ApproversList, path: Path,
     if (isYes(signing) && key === undefined) report('key_lacking', at, { name });
   });
   needs.forEach(({ role }, index) => {
-    if (needs.slice(0, index).some((each) => sameRole(each.role, role)))
+    if (needs.slice(0, index).some((each) => sameName(each.role, role)))
       report('role_needed_twice', [...path, 'needs', index, 'role'], { role });
   });
   for (const short of lacking(needs, people)) report('too_few_people', [...path, 'needs'], short);

@@ -6,10 +6,8 @@ export interface Acting {
   readonly roles: readonly string[];
 }
 
-/** Whether two names are of one person: capitals and blanks make no other one. `sameName('Dr Ash', 'dr  ash')` is true. */
+/** Whether two names are of one person, or one role: capitals and blanks make no other one. `sameName('Dr Ash', 'dr  ash')` is true. */
 export const sameName = (left: string, right: string): boolean => folded(left) === folded(right);
-
-export const sameRole = sameName;
 
 const folded = (name: string): string => name.normalize('NFKC').trim().replace(/\s+/gu, ' ').toLowerCase();
 
@@ -43,7 +41,7 @@ function settle(
   tried: Set<number>,
 ): boolean {
   for (const [index, role] of places.entries()) {
-    if (tried.has(index) || !person.roles.some((each) => sameRole(each, role))) continue;
+    if (tried.has(index) || !person.roles.some((each) => sameName(each, role))) continue;
     tried.add(index);
     const other = holder.get(index);
     if (other && !settle(other, places, holder, tried)) continue;

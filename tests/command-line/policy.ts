@@ -38,15 +38,15 @@ signing: ${signing}
 needs: [{ role: Doctor, people: 1 }, { role: Nurse, people: 1 }]
 ${more}`;
 
-const made: string[] = [];
+const folders: string[] = [];
 afterEach(async () => {
-  for (const folder of made.splice(0)) await rm(folder, { recursive: true, force: true });
+  for (const folder of folders.splice(0)) await rm(folder, { recursive: true, force: true });
 });
 
 /** A folder that is gone after the test. */
 export async function folderForTest(): Promise<string> {
   const folder = await mkdtemp(join(tmpdir(), 'vitalwright-'));
-  made.push(folder);
+  folders.push(folder);
   return folder;
 }
 

@@ -1,4 +1,4 @@
-import { error, warning } from '../entry.ts';
+import { error } from '../entry.ts';
 
 /** Problems of sealed editions. */
 export const editionsWording = {
@@ -35,10 +35,5 @@ export const editionsWording = {
     (f: { name: string; what: string; was: string; is: string }) =>
       `This kit reads it otherwise: in the case "${f.name}", ${f.what} was ${f.was}; it is ${f.is}.`,
     () => 'the kit that sealed it, or a new edition',
-  ),
-  sealed_otherwise: warning(
-    (f: { edition: number }) =>
-      `Edition ${f.edition} is sealed and says something else; what stands here is in force nowhere.`,
-    (f) => `a higher number than ${f.edition} for what is changed`,
   ),
 } as const;
