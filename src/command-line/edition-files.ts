@@ -26,13 +26,19 @@ export interface LoadedEdition {
   readonly problems: readonly Problem[];
 }
 
+/** What was found in each text, so that one call does not look at it twice. */
+const found = new Map<string, ReturnType<typeof textToEdition>>();
+
 /** Reads the sealed edition of a file. It throws `UnreadableFile` when there is none. */
 export async function loadEdition(
   path: string,
   place: EditionPlace | null = placeOfEdition(path),
 ): Promise<LoadedEdition> {
   const { file, text } = await readText(path);
-  return { file, path, text, ...textToEdition(file, text, place) };
+  const name = JSON.stringify([file, place, text]);
+  const known = found.get(name) ?? textToEdition(file, text, place);
+  found.set(name, known);
+  return { file, path, text, ...known };
 }
 
 /** `one_threshold@2` as a name and a number; null when no number is named. */
