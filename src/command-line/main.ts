@@ -4,7 +4,6 @@ import { runCall } from './calls.ts';
 import { exit, type Terminal } from './terminal.ts';
 
 const { stdin, stdout, stderr, env } = process;
-const started = new Date();
 
 const terminal: Terminal = {
   out: (text) => void stdout.write(text),
@@ -16,8 +15,13 @@ const terminal: Terminal = {
   },
   width: stdout.columns ?? (Number(env['COLUMNS']) || 80),
   colour: stdout.isTTY && !env['NO_COLOR'] && env['TERM'] !== 'dumb',
-  today: localDay(started),
-  now: localTime(started),
+  // Asked each time: the server of the rooms runs for days.
+  get today() {
+    return localDay(new Date());
+  },
+  get now() {
+    return localTime(new Date());
+  },
   seenFolder: seenFolder(),
 };
 

@@ -1,5 +1,6 @@
 import {
   protocolReader,
+  readEdition,
   readLadder,
   readProtocol,
   readWard,
@@ -58,7 +59,17 @@ function openWard({ file, text, ladder: given }: SiteProtocol, all: readonly Sit
   return { reader: ward && wardReader(ward), problems: ward ? [] : problems };
 }
 
+/** Opens what is in force for a ward, and nothing else: its draft is never read with. */
+function openInForce(inForce: NonNullable<SiteProtocol['in_force']>): Answers['open'] {
+  if (inForce.kind === 'none') return { form: null, problems: inForce.says };
+  const { reader: found, problems } = readEdition(inForce.file, inForce.text);
+  reader = found && ('members' in found ? wardReader(found) : protocolReader(found));
+  return { form: reader?.form ?? null, problems: problems.map(inWords) };
+}
+
 function open(asked: SiteProtocol, every: readonly SiteProtocol[]): Answers['open'] {
+  reader = null;
+  if (asked.in_force) return openInForce(asked.in_force);
   const all = every.filter(({ kind }) => kind === 'protocol');
   const opened = asked.kind === 'ward' ? openWard(asked, all) : openProtocol(asked, all);
   reader = opened.reader;
