@@ -1,6 +1,5 @@
-import { mkdir, readFile, rm, writeFile } from 'node:fs/promises';
+import { cp, mkdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { cp } from 'node:fs/promises';
 import { expect, test } from 'vitest';
 import { loadEdition } from '../../src/command-line/edition-files.ts';
 import { exists } from '../../src/command-line/files.ts';

@@ -48,9 +48,9 @@ const holds = async (ward: string, texts: readonly EntryText[]): Promise<readonl
   return record ? [] : problems.map(({ code }) => code);
 };
 
-const flipped = (bytes: Buffer, place: number): Buffer => {
+const flipped = (bytes: Buffer, which: number): Buffer => {
   const other = Buffer.from(bytes);
-  other[place] = (bytes[place] ?? 0) ^ 1;
+  other[which] = (bytes[which] ?? 0) ^ 1;
   return other;
 };
 
