@@ -8,6 +8,7 @@
  *     const outcome = evaluate(protocol, series);
  */
 import { documentToCasesReport, type CasesReport } from './authoring/document-to-cases-report.ts';
+import { formOf, type Form } from './bedside/form.ts';
 import { caseProblems } from './cases/case-problems.ts';
 import { documentToCases } from './cases/document-to-cases.ts';
 import type { CaseResult } from './cases/case-result.ts';
@@ -22,22 +23,27 @@ import type { Problem } from './problems/problem.ts';
 import type { Parents, ParentText } from './protocol/based-on/basis.ts';
 import { documentToLadder } from './protocol/document-to-protocol.ts';
 import type { Ladder } from './protocol/protocol.ts';
-import { documentToCheckedWard } from './review/document-to-checked-ward.ts';
+import { beginWard, documentToCheckedWard } from './review/document-to-checked-ward.ts';
 import { documentToChecked } from './review/document-to-checked.ts';
 import type { Series } from './series/series.ts';
 import { setVocabularyOf } from './series/set-reading.ts';
 import { textToSeries } from './series/text-to-series.ts';
 import type { Outcome, WardOutcome } from './shape/generated/types.ts';
+import { teacherOf, type Teacher } from './teach/teacher.ts';
 import { textToFile } from './shape/text-to-file.ts';
 import type { Dictionary } from './vocabulary/dictionary.ts';
 import { vitalSigns } from './vocabulary/vital-signs.ts';
 import type { WardSurroundings } from './ward/document-to-ward.ts';
+import { protocolsAsOne } from './ward/as-one.ts';
 import { wardOutcomeOf } from './ward/series-to-ward-outcome.ts';
 import type { Ward } from './ward/ward.ts';
 
+export { isName, startTexts, type StartFrom } from './authoring/start-texts.ts';
 export { completionsAt, type AuthoringQuestion, type Completion } from './authoring/completions-at.ts';
+export { ordinaryValues, type OrdinaryValue } from './authoring/ordinary-values.ts';
 export {
   documentToCasesReport,
+  numbersOf,
   type CaseReport,
   type CasesReport,
   type DecidingRule,
@@ -53,6 +59,12 @@ export { mendsOf, type CheckAgain, type Mend } from './authoring/mends-of.ts';
 export type { OfferKind } from './authoring/offers/offer.ts';
 export { spliced, type Splice } from './authoring/splice.ts';
 export type { Plain } from './authoring/yaml-text.ts';
+export { Workbench, type CaseAnswer, type Written, type WrittenTexts } from './authoring/workbench.ts';
+export {
+  lookForUnguarded,
+  type UnguardedChange,
+  type UnguardedSearch,
+} from './review/guards/look-for-unguarded.ts';
 export { showProblem } from './problems/show-problem.ts';
 export {
   blanks,
@@ -63,10 +75,42 @@ export {
   type HandoffFacts,
 } from './bedside/handoff.ts';
 export type { Course } from './bedside/course.ts';
-export type { Field, FieldGroup, Form, LimitField } from './bedside/form.ts';
+export type { Field, FieldGroup, LimitField } from './bedside/form.ts';
 export { protocolReader, wardReader, type Reader } from './bedside/reader.ts';
-export type { Gap, Said, Sheet, SheetLevel } from './bedside/sheet.ts';
+export type { BedsideSheet, Gap, Said, Sheet, SheetFaults, SheetGaps, SheetLevel } from './bedside/sheet.ts';
 export type { LocalTime, SetInJson } from './bedside/text-to-sets.ts';
+export { axesOf } from './review/cells/axes-of.ts';
+export { cellAt } from './review/cells/cell-at.ts';
+export { linesOverPlane, type PlaneLine } from './review/cells/lines-over-plane.ts';
+export {
+  cellInWords,
+  levelInWords,
+  pointInWords,
+  rulesThatAre,
+  stepInWords,
+} from './review/cells/plane-in-words.ts';
+export { planeOf, type PlaneAsked } from './review/cells/plane-of.ts';
+export { valueAt, type Axis, type Cell, type Plane, type PlaneAnswer } from './review/cells/plane.ts';
+export { caution } from './outcome/caution.ts';
+export { afterAnswer, deckOf, type Card, type Deck } from './teach/deck.ts';
+export type { CaseCard } from './teach/case-card.ts';
+export type { ConditionWords } from './teach/condition-in-words.ts';
+export type { Handout, HandoutLevel, HandoutPart, HandoutRule } from './teach/handout.ts';
+export {
+  asRules,
+  isMissed,
+  judge,
+  verdicts,
+  type RulesSay,
+  type Said as SaidLevel,
+  type Verdict,
+} from './teach/judge.ts';
+export { outputAndVessels, type OutputAndVessels } from './teach/output-and-vessels.ts';
+export { resultsOf, type Answered, type Counts, type Results } from './teach/results.ts';
+export { resultsToCsv } from './teach/results-to-csv.ts';
+export type { Answer as DrillAnswer, Lessons, Teacher } from './teach/teacher.ts';
+export type { Drill, DrillLine, DrillPart } from './teach/unfold.ts';
+export { saidInWords, sayable, verdictInWords, verdictTitles } from './teach/verdict-in-words.ts';
 export { logicToJson } from './logic/logic-to-json.ts';
 export {
   vitalSigns,
@@ -74,6 +118,7 @@ export {
   type Compiled,
   type Dictionary,
   type Document,
+  type Form,
   type Ladder,
   type Parents,
   type ParentText,
@@ -159,6 +204,12 @@ export function evaluate(protocol: Compiled, series: Series): Outcome {
   return seriesToOutcome(protocol, series);
 }
 
+/** What a ward policy is read with. */
+export interface ReadWardWith extends Pick<WardSurroundings, 'ladder' | 'protocols'> {
+  /** Year-month-day, to be told of an overdue review; null (the default) asks nothing. */
+  readonly today?: string | null;
+}
+
 /**
  * Reads and checks a ward policy: the protocols that a ward reads with together. `protocols` holds what was read before, by name;
  * null for one that has errors.
@@ -168,12 +219,43 @@ export function evaluate(protocol: Compiled, series: Series): Outcome {
 export function readWard(
   file: string,
   text: string,
-  surroundings: WardSurroundings,
+  { ladder, protocols, today = null }: ReadWardWith,
 ): { ward: Ward | null; problems: readonly Problem[] } {
   const { document, problems } = yamlToDocument(file, text);
   if (!document) return { ward: null, problems: textToFile('ward', file, text).problems };
-  const read = documentToCheckedWard(document, surroundings);
+  const read = documentToCheckedWard(document, { ladder, protocols, today });
   return { ward: read.ward, problems: [...problems, ...read.problems] };
+}
+
+/**
+ * Reads a ward policy in two halves, for a page that shows its form while the long half of the check still runs. The ward itself,
+ * and with it any outcome, only comes from `finish`, which is `readWard`.
+ *
+ * `openWard('ward.yaml', text, { ladder, protocols }).form?.title` is its title, and null when it has errors.
+ */
+export function openWard(
+  file: string,
+  text: string,
+  { ladder, protocols, today = null }: ReadWardWith,
+): {
+  form: Form | null;
+  problems: readonly Problem[];
+  finish: () => { ward: Ward | null; problems: readonly Problem[] };
+} {
+  const { document, problems } = yamlToDocument(file, text);
+  if (!document) {
+    const found = textToFile('ward', file, text).problems;
+    return { form: null, problems: found, finish: () => ({ ward: null, problems: found }) };
+  }
+  const begun = beginWard(document, { ladder, protocols, today });
+  return {
+    form: begun.unfinished && formOf(protocolsAsOne(begun.unfinished)),
+    problems: [...problems, ...begun.problems],
+    finish: () => {
+      const { ward, problems: found } = begun.finish();
+      return { ward, problems: [...problems, ...found] };
+    },
+  };
 }
 
 /**
@@ -197,6 +279,24 @@ export function readEdition(
 ): { reader: Compiled | Ward | null; problems: readonly Problem[] } {
   const { edition, problems } = textToEdition(file, text, null);
   return { reader: edition?.asked ?? null, problems };
+}
+
+/**
+ * What the Teach room works with: the cases of a protocol or a ward policy, unfolded bit by bit, and what is said of each once it is
+ * answered. Null for `cases`: there are none.
+ *
+ * `readLessons(protocol, { file: 'cases.yaml', text }).lessons.cards.length` is how many cases can be drilled.
+ */
+export function readLessons(
+  reads: Compiled | Ward,
+  cases: { readonly file: string; readonly text: string } | null,
+): Teacher {
+  const read = cases && yamlToDocument(cases.file, cases.text);
+  const teacher = teacherOf(reads, read?.document ?? null);
+  const { lessons } = teacher;
+  return read
+    ? { ...teacher, lessons: { ...lessons, problems: [...read.problems, ...lessons.problems] } }
+    : teacher;
 }
 
 /** Runs the cases of a ward policy from their YAML, as `runCases` does those of a protocol. */

@@ -1,4 +1,5 @@
-import type { Sheet, SheetLevel } from './sheet.ts';
+import { changedLimits } from './sheet-facts.ts';
+import type { BedsideSheet, GapList, SheetLevel } from './sheet.ts';
 
 /** What only a person knows; null or blank: still to be filled in. */
 export interface Background {
@@ -47,7 +48,7 @@ export interface HandoffFacts {
  * A handoff in the order that the trade uses: Situation, Background, Assessment, Recommendation. Plain text, wrapped nowhere, one
  * fact a line. While a blank is left, its first line says so.
  */
-export function handoffText(sheet: Sheet, facts: HandoffFacts, background: Background): string {
+export function handoffText(sheet: BedsideSheet, facts: HandoffFacts, background: Background): string {
   const left = blanksLeft(background);
   const unfinished =
     left > 0
@@ -68,7 +69,7 @@ const items = (lines: readonly string[]): string[] => lines.map((line) => `- ${l
 const filled = (background: Background, key: keyof Background): string =>
   background[key].trim() === '' ? blank(blanks[key]) : background[key].trim().replaceAll(/\s+/gu, ' ');
 
-function situation({ at, level, why }: Sheet, background: Background): string[] {
+function situation({ at, level, why }: BedsideSheet, background: Background): string[] {
   const suggests = why.flatMap(({ says, level: calls }) => (says !== null && calls !== null ? [says] : []));
   return [
     `I am: ${filled(background, 'caller')}`,
@@ -79,18 +80,22 @@ function situation({ at, level, why }: Sheet, background: Background): string[] 
   ];
 }
 
-function levelLines({ kind, heading, couldBe, reasons }: SheetLevel): string[] {
+function levelLines({ kind, heading, couldBe, reasons, notes }: SheetLevel): string[] {
   const words = heading.toUpperCase();
   if (kind === 'settled') return [`Level: ${words}`];
   return [
     kind === 'at_least' ? `Level, not settled: ${words}. ${couldBe ?? ''}.` : words,
     ...(kind === 'not_settled' && couldBe !== null ? [`${couldBe}.`] : []),
-    ...(kind === 'not_for_patient' ? items(reasons) : []),
+    ...(kind === 'not_for_patient' ? [...items(reasons), ...notes] : []),
   ];
 }
 
-function backgroundLines({ facts }: Sheet, { standing }: HandoffFacts, background: Background): string[] {
-  const changed = facts.find(({ heading }) => heading.startsWith('Limits'))?.items ?? [];
+function backgroundLines(
+  { facts }: BedsideSheet,
+  { standing }: HandoffFacts,
+  background: Background,
+): string[] {
+  const changed = facts.find(({ heading }) => heading === changedLimits)?.items ?? [];
   return [
     `In hospital because: ${filled(background, 'reason')}`,
     `From before: ${filled(background, 'history')}`,
@@ -101,7 +106,7 @@ function backgroundLines({ facts }: Sheet, { standing }: HandoffFacts, backgroun
   ];
 }
 
-function assessment(sheet: Sheet, { earlier }: HandoffFacts): string[] {
+function assessment(sheet: BedsideSheet, { earlier }: HandoffFacts): string[] {
   const remarks = [
     ...new Set(sheet.refused.map(({ says }) => `NOT USED: ${says}`)),
     ...new Set(sheet.questioned.map(({ says }) => `QUESTIONED: ${says}`)),
@@ -115,25 +120,36 @@ function assessment(sheet: Sheet, { earlier }: HandoffFacts): string[] {
     ...items(sheet.observed.map(({ title, words }) => `${title}: ${words}`)),
     ...(earlier.length > 0 ? ['Earlier sets:', ...items(earlier)] : []),
     ...(findings.length > 0 ? ['Found:', ...items(findings)] : ['Found: no rule is met by what is known.']),
+    ...(sheet.faults ? ['How it was taken:', ...items(sheet.faults.open), sheet.faults.matters] : []),
     ...(sheet.notReassuring.length > 0
       ? ['Not met, but that reassures nobody:', ...items(sheet.notReassuring)]
       : []),
-    ...(sheet.stepDown === null ? [] : [sheet.stepDown]),
+    ...sheet.level.inForce,
   ];
 }
 
-function recommendation({ level, gaps }: Sheet): string[] {
-  const open = [
-    ...gaps.ask.map(({ title }) => `ask: ${title}`),
-    ...gaps.take.map(({ title }) => `take: ${title}`),
-    ...gaps.again.map(({ title }) => `try again: ${title}`),
-  ];
+const asksFor: Readonly<Record<GapList['kind'], string | null>> = {
+  ask: 'ask',
+  take: 'take',
+  missing: null,
+  unobtainable: 'try again, as it could not be obtained',
+  declined: 'ask again, as it was declined',
+  rough: null,
+  more: null,
+};
+
+function recommendation({ level, gaps, plan, faults }: BedsideSheet): string[] {
+  const open = gaps.lists.flatMap(({ kind, gaps: each }) =>
+    asksFor[kind] === null ? [] : each.map(({ title }) => `${asksFor[kind]}: ${title}`),
+  );
   return [
+    ...(plan ? [`${plan.title}. ${plan.says}`] : []),
     ...(level.says === null ? [] : [level.says]),
     ...labelled('Tell', level.tell.join('; ')),
     ...labelled('By when', level.byWhen),
     ...labelled('If no answer', level.noAnswer),
-    ...(level.doFirst.length > 0 ? ['Do first:', ...items(level.doFirst)] : []),
+    ...(level.doFirst.length > 0 ? [`${level.doHeading}:`, ...items(level.doFirst)] : []),
+    ...(faults ? ['Taken with a fault of technique; take it again, and delay no call for it.'] : []),
     ...(open.length > 0 ? ['Still open:', ...items(open)] : []),
     ...labelled('Next set', level.nextSet),
     ...(level.kind === 'not_settled' ? ['Complete the set. Worried? Call now, do not wait for it.'] : []),

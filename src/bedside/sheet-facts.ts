@@ -3,7 +3,10 @@ import type { Protocol } from '../protocol/protocol.ts';
 import { listed } from '../protocol/words.ts';
 import type { AssumedValue, EarlierValue, Outcome } from '../shape/generated/types.ts';
 import type { Sheet } from './sheet.ts';
-import { choiceTitle, numberInWords, titleOf, titlesOf, withTradeUnit } from './words.ts';
+import { choiceTitle, numberInWords, rangeInWords, titleOf, titlesOf, withTradeUnit } from './words.ts';
+
+/** The heading below which limits stand that somebody changed for the patient. */
+export const changedLimits = 'Limits changed for this patient';
 
 /** What else is to be known of the values: assumed, earlier, changed, converted, not read. */
 export function sheetFacts(outcome: Outcome, protocol: Protocol): Sheet['facts'] {
@@ -13,19 +16,20 @@ export function sheetFacts(outcome: Outcome, protocol: Protocol): Sheet['facts']
   );
   const all = [
     {
-      heading: 'Limits changed for this patient',
-      items: outcome.limits.map((each) => limit(each, protocol)),
+      heading: 'Not stated by anybody, so it counts as',
+      items: outcome.applies === 'no' ? [] : outcome.assumed.map((each) => assumed(each, protocol)),
     },
     {
       heading: 'Earlier values that stand in: take them again',
       items: outcome.stands_in.map((each) => earlier(each, protocol)),
     },
-    {
-      heading: 'Not stated by anybody, so it counts as',
-      items: outcome.applies === 'no' ? [] : outcome.assumed.map((each) => assumed(each, protocol)),
-    },
+    { heading: changedLimits, items: outcome.limits.map((each) => limit(each, protocol)) },
     { heading: 'Converted or rounded', items: taken },
-    { heading: 'Given, but not read by this protocol', items: titlesOf(outcome.unused, protocol) },
+    {
+      heading: 'Given, but not read by this protocol',
+      items: outcome.unused.length === 0 ? [] : [listed(titlesOf(outcome.unused, protocol))],
+    },
+    { heading: 'Based on', items: (outcome.based_on ?? []).flatMap((each) => basis(each, protocol)) },
   ];
   return all.filter(({ items }) => items.length > 0);
 }
@@ -43,9 +47,7 @@ function earlier(
 ): string {
   const observation = protocol.observations.get(name);
   const words = (): string => {
-    if (low !== undefined && high !== undefined) {
-      return `${numberInWords(low, undefined)} to ${numberInWords(high, unit)}`;
-    }
+    if (low !== undefined && high !== undefined) return rangeInWords(low, high, unit);
     if (typeof value === 'number') return numberInWords(value, unit);
     if (typeof value === 'string') return choiceTitle(value, observation);
     return listed((value ?? []).map((choice) => choiceTitle(choice, observation))) || 'none';
@@ -60,4 +62,19 @@ function limit(
   const why = reason === undefined ? '' : `, because: ${reason}`;
   const end = until === undefined ? '' : `, until ${timeInWords(until)}`;
   return `${titleOf(name, protocol)}: ${numberInWords(value, unit)}, by ${by}${why}${end}`;
+}
+
+/** A protocol that this one is based on, and what is changed of it: values of limits, and rules withdrawn, each with the reason. */
+function basis(
+  { protocol: name, edition, title, limits, withdrawn }: NonNullable<Outcome['based_on']>[number],
+  protocol: Protocol,
+): string[] {
+  return [
+    `${name}, edition ${edition}: ${title}`,
+    ...limits.map(
+      ({ limit: each, value, instead_of: before, unit, because }) =>
+        `Changed: ${titleOf(each, protocol)}: ${numberInWords(value, unit)} instead of ${numberInWords(before, unit)}, because: ${because}`,
+    ),
+    ...withdrawn.map((rule) => `Withdrawn: ${rule.title}, because: ${rule.because}`),
+  ];
 }

@@ -1,159 +1,154 @@
 import type { Level, Protocol } from '../protocol/protocol.ts';
 import type { Outcome, OutcomeInForce } from '../shape/generated/types.ts';
+import { mayRaise } from './gap-lines.ts';
+import { inForceInWords } from './in-force-in-words.ts';
+import { reasonsFor, settledBy, toGet, unsure } from './level-reasons.ts';
+import { responseInWords } from './response-in-words.ts';
 import type { SheetLevel } from './sheet.ts';
 import { levelTitle, rankOf } from './words.ts';
 
+/** How a level is answered where it is read: on a ward in other words than the ladder's, and with a plan that limits what is done. */
+export interface Here {
+  readonly level: Level | null;
+  readonly isPlanned: boolean;
+  /** Whether this is one of several readings of a set. */
+  readonly isAlone: boolean;
+}
+
+export const asOnTheLadder: Here = { level: null, isPlanned: false, isAlone: true };
+
+const oneOfSeveral =
+  'This is one reading alone. Where another reading of this set, or your own worry, calls for more, act on that.';
+
 const none = {
+  couldBe: null,
+  worried: null,
+  notes: [],
+  reasons: [],
+  toGet: [],
   says: null,
-  doFirst: [],
   tell: [],
   byWhen: null,
   noAnswer: null,
+  doHeading: '',
+  doFirst: [],
   nextSet: null,
   stepDown: null,
-  couldBe: null,
+  settledBy: null,
+  mayRaise: [],
+  alone: null,
+  inForce: [],
+  latest: null,
 } as const;
 
-/** How a level is answered where it is read: on a ward in other words than the ladder's, and with a plan. */
-export interface Here {
-  readonly level: Level | null;
-  /** What the patient's plan says; null without one. */
-  readonly plan: string | null;
+type Reached = NonNullable<Outcome['level']>;
+
+/**
+ * The level; what to take at once where it is not settled; whom to tell by when, and what to do until they come. What is not settled
+ * never reads as settled.
+ */
+export function sheetLevel(outcome: Outcome, protocol: Protocol, here: Here = asOnTheLadder): SheetLevel {
+  const { level, in_force: held } = outcome;
+  if (!level) return notForThisPatient(outcome, protocol);
+  if (held) return stillInForce({ ...outcome, level }, held, protocol, here);
+  const found = byItself(outcome, level, protocol);
+  return found.reached === null ? found : { ...found, ...response(outcome, found.reached, protocol, here) };
 }
 
-const asOnTheLadder: Here = { level: null, plan: null };
+const ladderOf = ({ ladder }: Protocol): string[] => ladder.levels.map(({ title }) => title);
 
-/** The level, what to do first, and whom to tell by when. What is not settled never reads as settled. */
-export function sheetLevel(outcome: Outcome, protocol: Protocol, here: Here = asOnTheLadder): SheetLevel {
-  const ladder = protocol.ladder.levels.map(({ title }) => title);
-  const { level } = outcome;
-  if (!level) {
-    const reasons = [
-      ...(outcome.applies_because ?? []),
-      'This protocol gives no level here, and its silence reassures nobody.',
-      ...(outcome.otherwise === undefined ? [] : [outcome.otherwise]),
-    ];
-    const heading = 'No result: not for this patient';
-    return { ...none, kind: 'not_for_patient', heading, reached: null, could: null, ladder, reasons };
-  }
-  const could = rankOf(level.could_be, protocol);
-  if (outcome.in_force) return stillInForce(outcome, outcome.in_force, protocol, here);
-  if (level.at_least === null) {
-    return {
-      ...none,
-      kind: 'not_settled',
-      heading: 'No result yet: complete the set',
-      reached: null,
-      could,
-      ladder,
-      couldBe: could > 0 ? `It could be as high as: ${levelTitle(level.could_be, protocol)}` : null,
-      reasons: openReasons(outcome),
-    };
-  }
-  const reached = rankOf(level.at_least, protocol);
-  const title = levelTitle(level.at_least, protocol);
-  const rung = here.level ?? protocol.ladder.levels[reached];
+function notForThisPatient({ applies_because: because, otherwise }: Outcome, protocol: Protocol): SheetLevel {
   return {
     ...none,
-    kind: level.settled ? 'settled' : 'at_least',
-    heading: level.settled ? title : `Act now on: ${title}`,
-    reached,
-    could,
-    ladder,
-    couldBe: level.settled ? null : `It could be as high as: ${levelTitle(level.could_be, protocol)}`,
-    reasons: [
-      ...planned(here),
-      ...(level.settled ? settledReasons(outcome, reached, protocol) : reasonsFor(outcome, could > reached)),
+    kind: 'not_for_patient',
+    heading: 'No result: not for this patient',
+    reached: null,
+    could: null,
+    ladder: ladderOf(protocol),
+    worried: 'Call now, whatever this protocol is for.',
+    reasons: because ?? [],
+    notes: [
+      'This protocol gives no level here, and its silence reassures nobody.',
+      ...(otherwise === undefined ? [] : [otherwise]),
     ],
-    doFirst: outcome.advice.flatMap((each) => each.do),
-    ...(rung ? wordsOfRung(rung, !level.settled && outcome.missing.length > 0) : {}),
   };
 }
 
-/** A level of earlier sets holds, with its words and times, whatever the latest set calls for by itself. */
+function noResultYet(outcome: Outcome, { could_be: most }: Reached, protocol: Protocol): SheetLevel {
+  const could = rankOf(most, protocol);
+  return {
+    ...none,
+    kind: 'not_settled',
+    heading: 'No result yet: complete the set',
+    reached: null,
+    could,
+    ladder: ladderOf(protocol),
+    couldBe: could > 0 ? `It could be as high as ${levelTitle(most, protocol)}` : null,
+    worried: 'Call now. Do not wait for the set.',
+    notes: [
+      'Stay with the patient and complete the set now. Where you cannot, or the patient looks unwell, tell whoever is in charge.',
+      ...unsure(outcome.applies),
+    ],
+    toGet: toGet(outcome, protocol),
+  };
+}
+
+/** What a set calls for by itself, without how it is answered. */
+const byItself = (outcome: Outcome, level: Reached, protocol: Protocol): SheetLevel =>
+  level.at_least === null ? noResultYet(outcome, level, protocol) : ofItself(outcome, level, protocol);
+
+/** A level that is called for. */
+function ofItself(outcome: Outcome, level: Reached, protocol: Protocol): SheetLevel {
+  const { at_least: now, could_be: most, settled } = level;
+  const [reached, could] = [rankOf(now, protocol), rankOf(most, protocol)];
+  const title = ladderOf(protocol)[reached] ?? '';
+  const raising = mayRaise(outcome, reached, protocol);
+  return {
+    ...none,
+    kind: settled ? 'settled' : 'at_least',
+    heading: settled ? title : `Act now on: ${title}`,
+    reached,
+    could,
+    ladder: ladderOf(protocol),
+    couldBe: settled ? null : couldBe(could > reached, levelTitle(most, protocol)),
+    toGet: settled ? [] : toGet(outcome, protocol),
+    reasons: settled ? [] : reasonsFor(outcome, could > reached, protocol),
+    settledBy: settled ? settledBy(outcome, raising.length > 0) : null,
+    mayRaise: raising,
+  };
+}
+
+const couldBe = (isHigher: boolean, most: string): string =>
+  isHigher ? `It could be as high as ${most}` : 'What this reading needs takes it no higher';
+
+/** A level of earlier sets holds until its role agrees to step down: it is what to act on, whatever the latest set calls for. */
 function stillInForce(
-  outcome: Outcome,
-  { level: held }: OutcomeInForce,
+  outcome: Outcome & { readonly level: Reached },
+  found: OutcomeInForce,
   protocol: Protocol,
   here: Here,
 ): SheetLevel {
-  const { level } = outcome;
-  const reached = rankOf(held, protocol);
-  const rung = here.level ?? protocol.ladder.levels[reached];
-  const now = level?.at_least ?? null;
-  const latest = now === null ? 'no result yet: complete it' : levelTitle(now, protocol);
+  const latest = byItself(outcome, outcome.level, protocol);
+  const reached = rankOf(found.level, protocol);
+  const heading = latest.reached === null ? latest.heading : (latest.ladder[latest.reached] ?? '');
   return {
     ...none,
     kind: 'at_least',
-    heading: `Still in force: ${levelTitle(held, protocol)}`,
+    heading: `Still in force: ${levelTitle(found.level, protocol)}`,
     reached,
-    could: Math.max(reached, rankOf(level?.could_be, protocol)),
-    ladder: protocol.ladder.levels.map(({ title }) => title),
-    couldBe: `The latest set by itself: ${latest}`,
-    reasons: [...planned(here), ...unsure(outcome.applies)],
-    doFirst: outcome.advice.flatMap((each) => each.do),
-    ...(rung ? wordsOfRung(rung, outcome.missing.length > 0) : {}),
+    could: Math.max(reached, latest.could ?? 0),
+    ladder: ladderOf(protocol),
+    couldBe: `The latest set by itself: ${heading}`,
+    inForce: inForceInWords(found),
+    ...response(outcome, reached, protocol, here),
+    latest,
   };
 }
 
-/** A plan limits what is done, and is told before anything else. */
-const planned = ({ plan }: Here): string[] =>
-  plan === null ? [] : [`Plan: ${plan} What is to be done is done as far as the plan allows.`];
-
-const unsure = (applies: Outcome['applies']): string[] =>
-  applies === 'unsure' ? ['It is not known whether this protocol is for this patient.'] : [];
-
-const openReasons = ({ applies }: Outcome): string[] => [
-  ...unsure(applies),
-  'Worried? Call now. Do not wait for the set.',
-  'Stay with the patient and complete the set now. Where you cannot, or the patient looks unwell, tell whoever is in charge.',
-];
-
-/** Why an outcome that calls for something is not settled. */
-function reasonsFor({ applies, level, rules, stands_in: earlier }: Outcome, isHigher: boolean): string[] {
-  const top = rules.filter((rule) => rule.level === level?.at_least);
-  const counted = top.some(({ counts }) => counts === true);
-  const explained = top.some((rule) => rule.could_be_explained_by !== undefined);
-  return [
-    ...unsure(applies),
-    ...(isHigher ? ['What is missing, or known only roughly, may take it higher.'] : []),
-    ...(counted ? ['An exception that nobody has answered may later lower it. Tell first, then ask.'] : []),
-    ...(explained
-      ? ['An explanation that nobody has answered may later lower it. Tell first, then ask.']
-      : []),
-    ...(earlier.length > 0 ? ['Earlier values stand in; take them again.'] : []),
-  ];
-}
-
-/** Settled says nothing of what only helps. */
-function settledReasons(
-  { rules, would_tell_more: more }: Outcome,
-  reached: number,
-  protocol: Protocol,
-): string[] {
-  const mayRise = rules.some(
-    ({ level, decided_if: decided }) =>
-      rankOf(level, protocol) > reached &&
-      decided?.some((each) => each.state === 'met' && more.includes(each.observation)),
-  );
-  return mayRise ? ['Something that only helps could still take it higher: see “Would tell more”.'] : [];
-}
-
-type Words = Pick<SheetLevel, 'says' | 'tell' | 'byWhen' | 'noAnswer' | 'nextSet' | 'stepDown'>;
-
-function wordsOfRung(
-  { says, tell, respond, reassess, ifNoAnswer, stepDown }: Level,
-  isIncomplete: boolean,
-): Words {
-  const now = isIncomplete ? 'complete this one now; then ' : '';
+function response(outcome: Outcome, reached: number, { ladder }: Protocol, here: Here): Partial<SheetLevel> {
+  const rung = here.level ?? ladder.levels[reached];
   return {
-    says,
-    tell: tell.map(({ who, from, to }) => (from === null || to === null ? who : `${who} (${from} to ${to})`)),
-    byWhen: respond === null ? null : `at the bedside within ${respond}`,
-    noAnswer: ifNoAnswer ? `after ${ifNoAnswer.after}, tell: ${ifNoAnswer.tell}` : null,
-    nextSet: reassess === null ? null : `${now}a full one within ${reassess}`,
-    stepDown: stepDown
-      ? `once ${stepDown.setsInARow === 1 ? 'sets' : `${stepDown.setsInARow} sets in a row or more`} have stayed below this level for at least ${stepDown.over}; agreed by: ${stepDown.agreedBy}`
-      : null,
+    ...(rung ? responseInWords(rung, outcome, here.isPlanned) : {}),
+    alone: here.isAlone ? oneOfSeveral : null,
   };
 }

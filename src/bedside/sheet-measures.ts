@@ -2,24 +2,64 @@ import { fromDecimal } from '../outcome/decimal.ts';
 import { over, type Exact } from '../outcome/exact.ts';
 import { measureThresholds } from '../outcome/measure-thresholds.ts';
 import { alone, beside, formatOf } from '../outcome/shown-number.ts';
-import type { Measure, Protocol } from '../protocol/protocol.ts';
+import type { Measure, Operand, Protocol } from '../protocol/protocol.ts';
+import { operandsOfMeasure } from '../protocol/walk.ts';
 import { listed } from '../protocol/words.ts';
 import type { Outcome, OutcomeMeasure } from '../shape/generated/types.ts';
-import type { Sheet } from './sheet.ts';
+import type { SheetMeasure } from './sheet.ts';
 import { decimalText, titlesOf } from './words.ts';
 
-/** The numbers that were worked out, those with a value and those that are still a range. */
-export function sheetMeasures(outcome: Outcome, protocol: Protocol): Sheet['measures'] {
-  return [...protocol.measures.values()].flatMap((measure) => {
+interface Worked {
+  readonly measure: Measure;
+  readonly found: OutcomeMeasure;
+}
+
+/** The numbers that were worked out: those with a value or a range, those that wait for something, those without any value. */
+export function sheetMeasures(outcome: Outcome, protocol: Protocol, of: string | null): SheetMeasure[] {
+  const all = [...protocol.measures.values()].flatMap((measure): Worked[] => {
     const found = outcome.measures[measure.name];
-    if (!found || found.missing === true) return [];
-    if (found.value === undefined && found.waits_for !== undefined && measure.how.kind !== 'score') {
-      return [
-        { title: measure.title, value: `not yet, without ${listed(titlesOf(found.waits_for, protocol))}` },
-      ];
-    }
-    return [{ title: measure.title, value: valueInWords(measure, found, outcome, protocol) }];
+    return found ? [{ measure, found }] : [];
   });
+  const without = all.filter(({ found }) => found.missing === true);
+  const waiting = all.filter((each) => notYet(each, protocol));
+  const known = all.filter((each) => !without.includes(each) && !waiting.includes(each));
+  const titles = (each: readonly Worked[]): string => listed(each.map(({ measure }) => measure.title));
+  return [
+    ...known.map(({ measure, found }) => ({
+      title: measure.title,
+      value: valueInWords(measure, found, outcome, protocol),
+      isKnown: true,
+      of,
+    })),
+    ...[...byWaits(waiting, protocol)].map(([names, those]) => ({
+      title: titles(those),
+      value: `not yet, without ${names}`,
+      isKnown: false,
+      of,
+    })),
+    ...(without.length > 0 ? [{ title: titles(without), value: 'without a value', isKnown: false, of }] : []),
+  ];
+}
+
+/** While a value is missing, a score tells how far it can go; what is worked out of the value itself tells nothing yet. */
+const notYet = ({ measure, found }: Worked, protocol: Protocol): boolean =>
+  found.waits_for !== undefined && readsValues({ kind: 'measure', name: measure.name }, protocol);
+
+function readsValues(operand: Operand, protocol: Protocol): boolean {
+  if (operand.kind !== 'measure') return operand.kind === 'observation';
+  const how = protocol.measures.get(operand.name)?.how;
+  if (!how || how.kind === 'score') return false;
+  return 'over' in how || operandsOfMeasure(how).some((each) => readsValues(each, protocol));
+}
+
+/** Measures by what they wait for. */
+function byWaits(waiting: readonly Worked[], protocol: Protocol): ReadonlyMap<string, readonly Worked[]> {
+  const groups = new Map<string, readonly Worked[]>();
+  for (const each of waiting) {
+    const names = listed(titlesOf(each.found.waits_for ?? [], protocol));
+    groups.set(names, [...(groups.get(names) ?? []), each]);
+  }
+  return groups;
 }
 
 function valueInWords(

@@ -5,7 +5,11 @@ import type { SheetWhy } from './sheet.ts';
 import { levelTitle, titlesOf } from './words.ts';
 
 /** Why: what each rule says that is met or counts, and what it was found by. A question is asked once. */
-export function sheetWhy(outcome: Outcome, protocol: Protocol): readonly SheetWhy[] {
+export function sheetWhy(
+  outcome: Outcome,
+  protocol: Protocol,
+  protocols: ReadonlyMap<string, string>,
+): readonly SheetWhy[] {
   const rules = new Map(outcome.rules.map((rule) => [rule.rule, rule]));
   const asked = new Set<string>();
   return outcome.advice.flatMap((advice): SheetWhy[] => {
@@ -13,19 +17,17 @@ export function sheetWhy(outcome: Outcome, protocol: Protocol): readonly SheetWh
     if (!rule) return [];
     const questions = advice.ask.filter((each) => !asked.has(each));
     for (const each of questions) asked.add(each);
-    return [{ ...whyOf(advice, rule, protocol), ask: questions, do: doLater(advice, outcome) }];
+    const of = protocols.get(advice.rule.split('.')[0] ?? '') ?? null;
+    return [{ ...whyOf(advice, rule, protocol), of, ask: questions }];
   });
 }
 
-/** The actions of the highest level stand beside the level itself. */
-const doLater = (advice: Advice, { level }: Outcome): readonly string[] =>
-  advice.level !== undefined && advice.level === level?.at_least ? [] : advice.do;
-
-function whyOf(advice: Advice, rule: OutcomeRule, protocol: Protocol): Omit<SheetWhy, 'ask' | 'do'> {
+function whyOf(advice: Advice, rule: OutcomeRule, protocol: Protocol): Omit<SheetWhy, 'ask' | 'of'> {
   return {
     rule: advice.rule,
     title: advice.title,
     level: advice.level === undefined ? null : levelTitle(advice.level, protocol),
+    from: rule.from ? `From ${rule.from.protocol}, edition ${rule.from.edition}.` : null,
     says: advice.says ?? null,
     because: advice.because ?? null,
     decidedBy: rule.decided_by ?? [],
@@ -48,5 +50,5 @@ function exception(
 ): string {
   const names = listed(titlesOf(waits ?? [], protocol));
   const words = by === undefined ? '' : ` It would be taken back by: ${by}`;
-  return `It counts until somebody has answered its exception. Ask: ${names}.${words}`;
+  return `It counts until somebody has answered what could take it back. Ask: ${names}.${words}`;
 }

@@ -1,5 +1,6 @@
 import { fromDecimal } from '../outcome/decimal.ts';
 import { over, type Exact } from '../outcome/exact.ts';
+import { choiceList } from '../outcome/sentences.ts';
 import { alone, formatOf } from '../outcome/shown-number.ts';
 import type { ObservationEntry, Protocol } from '../protocol/protocol.ts';
 import { plainWords } from '../protocol/words.ts';
@@ -51,23 +52,43 @@ export const decimalText = (value: number): string => {
   return text.includes('e') ? value.toFixed(6).replace(/\.?0+$/, '') : text;
 };
 
+/** `96 to 104 mmHg`. */
+export function rangeInWords(low: number, high: number, ucum: string | undefined): string {
+  const format = formatOf(ucum === undefined ? null : (unitByUcum(ucum) ?? null));
+  const [from, to] = [low, high].map((value) => alone(fromDecimal(decimalText(value)), format));
+  return format.withUnit(`${from} to ${to}`);
+}
+
 /** The values of a `decided_if`: `90 mmHg or less`, `91 to 95 %`, `newly confused or unresponsive`. */
-export function decidingInWords(decided: DecidedIf, entry: ObservationEntry): string {
-  const { from, to, choices, is_lowest: lowest, is_highest: highest } = decided;
-  if (from === undefined || to === undefined) {
-    if (choices === undefined || choices.length === 0) return 'none of them';
-    return choices.map((choice) => choiceTitle(choice, entry)).join(' or ');
-  }
-  const steps = (value: number): number => Math.round(value * entry.stepsPerUnit.valueOf());
-  const said = (value: number): string => stepsInWords(steps(value), entry);
-  const afterwards = (value: number): string => stepsInWords(steps(value) + 1, entry);
-  // An age is cut between two steps that nobody says.
-  const isAge = entry.unit?.word === 'y';
+export function decidingInWords(decided: DecidedIf, { vocabulary, observations }: Protocol): string {
+  const { observation: name, from, choices = [] } = decided;
+  const entry = observations.get(name) ?? vocabulary.get(name);
+  if (!entry) return '';
+  if (from !== undefined) return spanInWords(decided, entry);
+  if (choices.length === 0) return 'none of them';
+  return choiceList(
+    choices.map((choice) => choiceTitle(choice, entry)),
+    'or',
+  );
+}
+
+/** Values from one to another, both included, as they are said: `90 /min or less`, `91 /min or more`, `below 16 y`. */
+function spanInWords(
+  { from = 0, to = 0, is_lowest: lowest, is_highest: highest }: DecidedIf,
+  { unit, stepsPerUnit }: ObservationEntry,
+): string {
+  const format = formatOf(unit);
+  const said = (value: number, more = 0): string => {
+    const steps = Math.round(value * stepsPerUnit.valueOf()) + more;
+    return format.write(exactly(steps, stepsPerUnit), 6).text;
+  };
+  const isAge = unit?.word === 'y';
   if (lowest && highest) return 'any value';
-  if (lowest) return isAge ? `below ${afterwards(to)}` : `${said(to)} or less`;
-  if (highest) return `${said(from)} or more`;
-  if (isAge) return `${said(from)} to below ${afterwards(to)}`;
-  return from === to ? said(from) : `${decimalText(from)} to ${said(to)}`;
+  // An age is cut between two steps that nobody says.
+  if (lowest) return isAge ? `below ${said(to, 1)}` : `${format.withUnit(said(to))} or less`;
+  if (highest) return `${format.withUnit(said(from))} or more`;
+  if (isAge) return `${said(from)} to below ${said(to, 1)}`;
+  return format.withUnit(from === to ? said(from) : `${said(from)} to ${said(to)}`);
 }
 
 /** Words in which a unit stands as a code, as a person writes them: `98.1 [degF]` is `98.1 °F`. */

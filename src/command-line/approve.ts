@@ -9,7 +9,7 @@ import { enterAndSay } from './entering.ts';
 import { openOrSay } from './open-record.ts';
 import { parseCall } from './parse-call.ts';
 import { cannotAsk, orUnreadable, sayProblems } from './say.ts';
-import { shortDigest } from './show-outcome.ts';
+import { shortDigest } from './short-digest.ts';
 import { exit, type Call, type Exit, type Terminal } from './terminal.ts';
 
 const options = {

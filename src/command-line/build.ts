@@ -63,11 +63,14 @@ async function loadOne(asked: string, terminal: Terminal): Promise<Compiled | nu
   }
   const { compiled, problems } = await loadProtocol(path, null);
   for (const problem of problems) terminal.err(`${showProblem(problem)}\n\n`);
-  if (compiled && compiled.protocol.faults.length > 0) {
+  if (compiled && hasFaultsOverTime(compiled)) {
     terminal.err(
-      `"${asked}" has faults of technique, which no target knows: built, it would settle what it must leave open.\n`,
+      `"${asked}" looks back over sets that may have faults of technique: a target reads one set, and would settle what they leave open.\n`,
     );
     return null;
   }
   return compiled;
 }
+
+const hasFaultsOverTime = ({ protocol }: Compiled): boolean =>
+  protocol.faults.length > 0 && [...protocol.measures.values()].some(({ how }) => 'over' in how);

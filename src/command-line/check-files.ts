@@ -40,14 +40,14 @@ async function checkFile(
     case 'protocol':
       return checkProtocol(path, today);
     case 'ward':
-      return checkWard(path);
+      return checkWard(path, today);
     case 'cases': {
       const [protocol, ward] = [fileNames.protocol, fileNames.ward].map((name) =>
         join(dirname(path), name),
       ) as [string, string];
       if (all.has(protocol) || all.has(ward)) return null;
       if (await exists(protocol)) return checkProtocol(protocol, today);
-      return (await exists(ward)) ? checkWard(ward) : checkPlain(path);
+      return (await exists(ward)) ? checkWard(ward, today) : checkPlain(path);
     }
     case 'ladder':
       return checkLadder(path);
@@ -89,8 +89,8 @@ async function checkLadder(path: string): Promise<FileReport> {
   return { ...named, rules: null, problems: readLadder(file, text).problems, cases: [] };
 }
 
-async function checkWard(path: string): Promise<FileReport> {
-  const { file, document, ward, problems, casesPath } = await loadWard(path);
+async function checkWard(path: string, today: string): Promise<FileReport> {
+  const { file, document, ward, problems, casesPath } = await loadWard(path, today);
   const named = { file, kind: 'ward' as const, ...nameAndEdition(document, 'ward'), rules: null };
   if (!ward || casesPath === null) return { ...named, problems, cases: [] };
   const text = await readText(casesPath);

@@ -18,14 +18,14 @@ export interface LoadedWard {
 }
 
 /** Loads and checks the ward policy of a file, with the protocols that it names. Their own problems are left to their own check. */
-export async function loadWard(path: string): Promise<LoadedWard> {
+export async function loadWard(path: string, today: string | null): Promise<LoadedWard> {
   const { file, text } = await readText(path);
   const { document } = yamlToDocument(file, text);
   const casesPath = join(dirname(path), fileNames.cases);
   const beside = { file, document, casesPath: (await exists(casesPath)) ? casesPath : null };
   const ladder = document && (await loadLadder(document, path));
   const protocols = document ? await namedProtocols(document, path) : new Map<string, Compiled | null>();
-  return { ...beside, ...readWard(file, text, { ladder, protocols }) };
+  return { ...beside, ...readWard(file, text, { ladder, protocols, today }) };
 }
 
 /**

@@ -45,6 +45,13 @@ export class Page {
     this.#lines.push(...wrap(text, this.#shown.width, `${' '.repeat(indent)}${mark} `));
   }
 
+  /** A heading with its points; nothing at all without a point. */
+  list(heading: string, items: readonly string[]): void {
+    if (items.length === 0) return;
+    this.heading(heading);
+    for (const item of items) this.item(item);
+  }
+
   /** A label with what belongs to it: beside it, or below it where the terminal is narrow. */
   labelled(label: string, texts: readonly string[], indent = 0): void {
     const before = ' '.repeat(indent);

@@ -118,7 +118,7 @@ async function readReader(asked: string, terminal: Terminal): Promise<Compiled |
     }
     if (kind === 'ward') {
       const { loadWard } = await import('./load-ward.ts');
-      const { ward, problems } = await loadWard(path);
+      const { ward, problems } = await loadWard(path, null);
       if (!ward) say(problems, terminal);
       return ward;
     }

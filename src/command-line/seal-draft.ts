@@ -38,7 +38,7 @@ export async function draftOfProtocol(
 
 /** The ward policy of a file as an edition to be sealed, with the sealed editions that it reads with. */
 export async function draftOfWard(path: string, about: About, terminal: Terminal): Promise<SealDraft | null> {
-  const loaded = await loadWard(path);
+  const loaded = await loadWard(path, terminal.today);
   const { ward } = loaded;
   if (!ward) return refused(loaded, terminal);
   const toBe = { kind: 'ward', path, loaded, name: ward.name, reviewBy: ward.own.reviewBy } as const;

@@ -12,7 +12,7 @@ import { openOrSay } from './open-record.ts';
 import { parseCall } from './parse-call.ts';
 import { cannotAsk, orUnreadable, sayProblems } from './say.ts';
 import { allHold, draftOfProtocol, draftOfWard, type SealDraft } from './seal-draft.ts';
-import { shortDigest } from './show-outcome.ts';
+import { shortDigest } from './short-digest.ts';
 import { exit, type Call, type Exit, type Terminal } from './terminal.ts';
 import { writeOnce } from './write-once.ts';
 

@@ -40,6 +40,11 @@ export function toTokens(text: string, faults: TextFaults): Tokens | null {
   return { tokens: found.tokens, tooDeep: null };
 }
 
+/** How many parts a text has, as the limit counts them. */
+export function partsIn(text: string): number {
+  return [...new Lexer().lex(text)].length;
+}
+
 /** Keeps the tokens of a text; a second document is noted where it begins. */
 class FoundTokens {
   readonly tokens: CST.Token[] = [];

@@ -65,7 +65,7 @@ function readSealedWard(file: EditionFile, beside: Beside, report: Report): Ward
   }
   if ([...protocols.values()].includes(null)) return null;
   const { document, problems } = yamlToDocument(file.name, file.texts[file.name] ?? '');
-  const read = document && documentToWard(document, { ladder: beside.ladder, protocols });
+  const read = document && documentToWard(document, { ladder: beside.ladder, protocols, today: null });
   if (!read?.ward) tell(file.name, ['texts', file.name], read?.problems ?? problems, report);
   return read?.ward ?? null;
 }

@@ -5,7 +5,7 @@ import { catalogue, type Code } from '../problems/catalogue.ts';
 import { pageBanner, type Output } from './output.ts';
 
 interface Examples {
-  readonly of?: 'protocol' | 'ladder' | 'cases' | 'child';
+  readonly of?: 'protocol' | 'ladder' | 'cases' | 'child' | 'ward';
   readonly reject: readonly string[];
   readonly accept: readonly string[];
 }

@@ -6,7 +6,7 @@ import { contradictionsToJson, observationsToJson, otherwiseToJson } from './set
 /**
  * Logic as a JSON document of its own, after schema/logic.schema.json: all that is needed to ask it about a set.
  *
- * What the protocol is based on is already worked in. Faults of technique are left out: they only widen bounds, before logic.
+ * What the protocol is based on is already worked in.
  */
 export function logicToJson(logic: Logic, protocol: Protocol): object {
   const { applies, levels, rules, measures } = logic;

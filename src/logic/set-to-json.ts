@@ -28,7 +28,7 @@ function numberToJson({ unit, stepsPerUnit, possible }: ObservationEntry): objec
 }
 
 /** The age, where only the ranges of other observations ask for it. */
-function ageOfBands({ observations, vocabulary }: Protocol): readonly ObservationEntry[] {
+export function ageOfBands({ observations, vocabulary }: Protocol): readonly ObservationEntry[] {
   const age = vocabulary.get('age');
   const banded = [...observations.values()].some(({ possible }) => possible.length > 1);
   return age && banded && !observations.has('age') ? [age] : [];

@@ -2,7 +2,11 @@ import type { Logic, Step } from './logic.ts';
 import { operation, type Logical } from './operators.ts';
 
 /** The steps that an answer depends on; the others are left out. */
-export function usedSteps(steps: readonly Step[], logic: Omit<Logic, 'steps'>): readonly Step[] {
+export const usedSteps = (steps: readonly Step[], logic: Omit<Logic, 'steps'>): readonly Step[] =>
+  stepsFor(steps, answers(logic));
+
+/** The steps that these depend on, directly or through others. */
+export function stepsFor(steps: readonly Step[], asked: Iterable<Logical>): readonly Step[] {
   const used = new Set<string>();
   const use = (logical: Logical): void => {
     const open: Logical[] = [logical];
@@ -12,7 +16,7 @@ export function usedSteps(steps: readonly Step[], logic: Omit<Logic, 'steps'>): 
       else if (typeof next === 'object' && 'var' in next) used.add(next.var);
     }
   };
-  for (const logical of answers(logic)) use(logical);
+  for (const logical of asked) use(logical);
   const kept: Step[] = [];
   for (let index = steps.length - 1; index >= 0; index -= 1) {
     const step = steps[index] as Step;

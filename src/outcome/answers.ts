@@ -71,7 +71,7 @@ function view({ evaluator }: Compiled, { narrow, wide, facts }: Bounds, isWide: 
 
 type Result = Float64Array;
 
-function appliesFrom({ applies }: Compiled, narrow: Result, wide: Result): Answers['applies'] {
+export function appliesFrom({ applies }: Compiled, narrow: Result, wide: Result): Answers['applies'] {
   if (applies.possible(wide) === 0) return 'no';
   return applies.certain(narrow) === 0 ? 'unsure' : 'yes';
 }

@@ -1,7 +1,7 @@
 import type { Outcome } from '../shape/generated/types.ts';
 import { seriesToBounds } from '../series/series-to-bounds.ts';
 import type { Series } from '../series/series.ts';
-import { answersOf } from './answers.ts';
+import { levelOf } from './answers.ts';
 import { outcomeOf } from './bounds-to-outcome.ts';
 import type { Compiled } from './compile.ts';
 import { inForce } from './in-force.ts';
@@ -14,6 +14,6 @@ export function seriesToOutcome(compiled: Compiled, series: Series): Outcome {
   const outcome = outcomeOf(compiled, bounds);
   if (series.sets.length < 2) return outcome;
   const { ladder } = compiled.protocol;
-  const now = answersOf(compiled, bounds).level;
+  const now = levelOf(compiled, bounds);
   return { ...outcome, ...inForceToJson(inForce(levelsOverTime(compiled, series), now, ladder), ladder) };
 }

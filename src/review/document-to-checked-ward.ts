@@ -5,20 +5,41 @@ import { documentToWard, type WardSurroundings } from '../ward/document-to-ward.
 import type { Ward } from '../ward/ward.ts';
 import { reportTogether } from './report-together.ts';
 
+interface Checked {
+  readonly ward: Ward | null;
+  readonly problems: readonly Problem[];
+}
+
+/** A ward policy after the first half of its check. */
+interface Begun {
+  /** For what it asks to be entered, and for nothing else: no outcome is told before `finish`. Null when it has errors already. */
+  readonly unfinished: Ward | null;
+  readonly problems: readonly Problem[];
+  /** The other half: what only all possible sets of all its protocols can show. */
+  readonly finish: () => Checked;
+}
+
 /** The whole check of a ward policy: what can be seen in its file, then what only all possible sets of all its protocols can show. */
-export function documentToCheckedWard(
-  document: Document,
-  surroundings: WardSurroundings,
-): { ward: Ward | null; problems: readonly Problem[] } {
+export const documentToCheckedWard = (document: Document, surroundings: WardSurroundings): Checked =>
+  beginWard(document, surroundings).finish();
+
+/** The first half of the check at once, the other when it is asked for. */
+export function beginWard(document: Document, surroundings: WardSurroundings): Begun {
   const { ward, problems } = documentToWard(document, surroundings);
-  if (!ward) return { ward, problems };
+  const finish = (): Checked => {
+    if (!ward) return { ward, problems };
+    const found = [...problems, ...findingsToProblems(document, togetherIn(ward))];
+    return { ward: hasErrors(found) ? null : ward, problems: found };
+  };
+  return { unfinished: ward, problems, finish };
+}
+
+/** Actions that must never be advised together, and can be. */
+function togetherIn({ members, neverTogether }: Ward): Finding[] {
   const findings: Finding[] = [];
   const report = reporter(findings);
-  const rules = ward.members.flatMap((compiled) =>
-    compiled.protocol.rules.map((rule) => ({ compiled, rule })),
-  );
-  for (const { pair, path } of ward.neverTogether)
+  const rules = members.flatMap((compiled) => compiled.protocol.rules.map((rule) => ({ compiled, rule })));
+  for (const { pair, path } of neverTogether)
     reportTogether({ first: pair[0], second: pair[1], path }, rules, report);
-  const found = [...problems, ...findingsToProblems(document, findings)];
-  return { ward: hasErrors(found) ? null : ward, problems: found };
+  return findings;
 }

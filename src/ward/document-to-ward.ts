@@ -4,6 +4,7 @@ import { findingsToProblems } from '../document/finding-to-problem.ts';
 import { compile, type Compiled } from '../outcome/compile.ts';
 import type { Path } from '../problems/place.ts';
 import { hasErrors, reporter, type Finding, type Problem, type Report } from '../problems/problem.ts';
+import { reportReviewDate } from '../protocol/checks/review-date.ts';
 import { digestOfLogicParts, digestOfParts } from '../protocol/digest.ts';
 import { nearestOf, type Names } from '../protocol/names.ts';
 import type { Condition, Ladder, Protocol, Source } from '../protocol/protocol.ts';
@@ -23,6 +24,8 @@ export interface WardSurroundings {
   readonly ladder: Ladder | null;
   /** By name: every protocol that there is; null for one that has errors of its own. */
   readonly protocols: ReadonlyMap<string, Compiled | null>;
+  /** Year-month-day, to be told of an overdue review; null asks nothing. */
+  readonly today: string | null;
 }
 
 /** A protocol of the ward, found, with its place in the ward's file. */
@@ -45,8 +48,9 @@ export function documentToWard(
   return { ward: hasErrors(found) ? null : ward, problems: found };
 }
 
-function readWard(file: File.WardFile, { ladder, protocols }: WardSurroundings, report: Report): Ward {
+function readWard(file: File.WardFile, { ladder, protocols, today }: WardSurroundings, report: Report): Ward {
   if (!ladder) report('ladder_not_found', ['ladder'], { name: file.ladder });
+  reportReviewDate(file.review_by, today, report);
   if (file.time_zone !== undefined) checkTimeZone(file.time_zone, ['time_zone'], report);
   const members = findMembers(file, protocols, report);
   const vocabulary = gatherVocabulary(members, report);

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { readSet, wardReader } from '../../src/index.ts';
-import { bundledWard } from '../bundled.ts';
+import { openWard, readSet, wardReader } from '../../src/index.ts';
+import { askable, bundledLadder, bundledNames, bundledText, bundledWard } from '../bundled.ts';
 
 const ward = bundledWard();
 const reader = wardReader(ward);
@@ -14,11 +14,15 @@ const nearlyGone = {
   consciousness: 'alert',
 };
 
-function levelOf(set: object): NonNullable<ReturnType<typeof reader.read>[number]>['sheet']['level'] {
+type WardSheet = NonNullable<ReturnType<typeof reader.read>[number]>['sheet'];
+
+const levelOf = (set: object): WardSheet['level'] => sheetOf(set).level;
+
+function sheetOf(set: object): WardSheet {
   const { series } = readSet('set.json', JSON.stringify(set), ward);
   const [reading] = series ? reader.read(series) : [];
   if (!reading) throw new Error('the set cannot be read');
-  return reading.sheet.level;
+  return reading.sheet;
 }
 
 test('only who is on duty at the ward is told', () => {
@@ -31,6 +35,33 @@ test('a plan changes whom to tell, is told first, and leaves the level', () => {
   const planned = levelOf({ ...set, escalation_plan: 'comfort_care' });
   expect(planned.reached).toBe(levelOf(set).reached);
   expect(planned.tell).toEqual(['Palliative team (08:00 to 20:00)', 'Nurse in charge']);
-  expect(planned.reasons[0]).toMatch(/^Plan: comfort care/);
+  expect(planned.doHeading).toBe('As far as the plan allows');
+  expect(sheetOf({ ...set, escalation_plan: 'comfort_care' }).plan?.title).toBe('Plan: comfort care');
+  expect(sheetOf(set).plan).toBeNull();
   expect(levelOf(set).tell).toEqual(['Emergency team', 'Nurse in charge']);
+});
+
+const protocols = new Map(bundledNames.map((name) => [name, askable(name)]));
+const opened = (text: string): ReturnType<typeof openWard> =>
+  openWard('ward.yaml', text, { ladder: bundledLadder(), protocols });
+const wardText = bundledText('alder_wing/ward.yaml');
+
+test('a ward is opened in two halves: the form at once, the ward when all of it is checked', () => {
+  const { form, problems, finish } = opened(wardText);
+  expect(form).toEqual(reader.form);
+  expect(problems).toEqual([]);
+  expect(finish().ward?.digest).toBe(ward.digest);
+});
+
+test('what only all possible sets can show is found before there is any outcome', () => {
+  const [first, second] = ward.members.flatMap(({ protocol }) =>
+    protocol.rules.flatMap((rule) => rule.do.map(({ id }) => id)),
+  );
+  const { form, finish } = opened(
+    wardText.replace(/never_together:[\s\S]*?(?=\n\S|$)/, `never_together: [[${first}, ${second}]]`),
+  );
+  expect(form).not.toBeNull();
+  const { ward: none, problems } = finish();
+  expect(none).toBeNull();
+  expect(problems.length).toBeGreaterThan(0);
 });

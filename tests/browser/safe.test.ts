@@ -124,7 +124,7 @@ test('a unit is remembered and nothing else; a value keeps the unit that stands 
 test('a screen reader hears the outcome once it rests, and only when it changes', async () => {
   const { page, enter, heard } = await room();
   await enter('Systolic pressure', '118');
-  await page.waitForTimeout(1200);
+  await expect.poll(async () => (await heard()).length, { timeout: 20_000 }).toBe(1);
   const first = await heard();
   expect(first).toHaveLength(1);
   expect(first[0]).toMatch(/^No result yet: complete the set/);
@@ -132,6 +132,7 @@ test('a screen reader hears the outcome once it rests, and only when it changes'
   await page.waitForTimeout(1200);
   expect(await heard()).toHaveLength(1);
   await enter('Systolic pressure', '42');
+  await expect.poll(async () => (await heard()).length, { timeout: 20_000 }).toBe(2);
   await page.waitForTimeout(1200);
   expect((await heard()).slice(1)).toEqual([expect.stringMatching(/Act now on: Emergency call/)]);
 });

@@ -1,6 +1,7 @@
 import { spawnSync } from 'node:child_process';
 import {
   chmodSync,
+  copyFileSync,
   existsSync,
   mkdtempSync,
   readdirSync,
@@ -94,4 +95,17 @@ test('the page about JSON Logic shows what runs', async () => {
     refused: [],
     level: { at_least: 'call_doctor', settled: true },
   });
+});
+
+test('a protocol with look backs and faults of technique is not built: one set does not tell which earlier ones had a fault', async () => {
+  const place = folder();
+  const text = readFileSync('protocols/lessons/a_look_back/protocol.yaml', 'utf8');
+  copyFileSync('protocols/alder_ladder/ladder.yaml', join(place, 'ladder.yaml'));
+  const fault = `faults:
+  - { fault: rough, when: { systolic: { above: 200 } }, reads_high: { systolic: 20 }, says: It may be lower., source: [lesson] }
+rules:`;
+  writeFileSync(join(place, 'protocol.yaml'), text.replace(/^rules:/m, fault));
+  const { exit, out, err } = await ask(['build', place, '--to', 'typescript']);
+  expect([exit, out]).toEqual([2, '']);
+  expect(err).toContain('looks back over sets that may have faults of technique');
 });

@@ -1,4 +1,4 @@
-import { mkdtempSync, readFileSync, writeFileSync, mkdirSync, symlinkSync } from 'node:fs';
+import { cpSync, mkdtempSync, readFileSync, writeFileSync, mkdirSync, symlinkSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
@@ -39,6 +39,18 @@ test('a mistake is shown at its place with what was meant', async () => {
   const { exit, err } = await ask(['check', place]);
   expect(exit).toBe(1);
   expect(err).toContain('Did you mean "needs"?');
+});
+
+test('a ward policy whose review is overdue is told so, and still holds', async () => {
+  const place = folder();
+  cpSync(new URL('../../protocols', import.meta.url), place, { recursive: true });
+  const path = join(place, 'alder_wing/ward.yaml');
+  const text = readFileSync(path, 'utf8');
+  expect(text).toContain('review_by: 2027-09-30');
+  writeFileSync(path, text.replace('review_by: 2027-09-30', 'review_by: 2020-01-31'));
+  const { exit, err } = await ask(['check', join(place, 'alder_wing')]);
+  expect(err).toMatch(/ward\.yaml:10:\d+.*\n?.*The review was due by 2020-01-31/);
+  expect(exit).toBe(0);
 });
 
 test('--json prints one document', async () => {

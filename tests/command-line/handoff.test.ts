@@ -23,11 +23,12 @@ test('a handoff has its four parts in order, and looks unfinished while only a p
 test('what is not settled is never handed over as settled, and what is missing stands in it', async () => {
   const { out } = await ask(['read', 'pressure_reading', '--handoff'], set);
   expect(out).toContain(
-    'Level, not settled: ACT NOW ON: CALL THE DOCTOR. It could be as high as: Emergency call.',
+    'Level, not settled: ACT NOW ON: CALL THE DOCTOR. It could be as high as Emergency call.',
   );
   expect(out).toContain('- heart rate: declined (asleep)');
   expect(out).toContain('- temperature: not taken');
   expect(out).toContain('- take: temperature');
+  expect(out).toContain('- ask again, as it was declined: heart rate (asleep)');
 });
 
 test('a refused value stands first in the assessment', async () => {

@@ -379,6 +379,24 @@ export const faults: readonly Fault[] = [
     'age[1] >= begins(index)',
     'age[1] > begins(index)',
   ),
+  other(
+    'targets/json-logic/reader.mjs',
+    'JSON Logic: a fault of technique leaves nothing open',
+    'there.length > 0 ? wide : inputs',
+    'inputs',
+  ),
+  other(
+    'targets/typescript/write-faults.ts',
+    'module: a complete set with a fault of technique goes straight through',
+    'inputs.faults.length === 0 ? [] : [code`!isFaulty',
+    'inputs.faults.length >= 0 ? [] : [code`!isFaulty',
+  ),
+  other(
+    'targets/typescript/write-faults.ts',
+    'module: a fault of technique is told of and makes nothing wider',
+    'writeBounds(bounds, limits);',
+    'void limits;',
+  ),
 
   // Technique
   series(

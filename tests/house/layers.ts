@@ -53,6 +53,12 @@ export const layers: readonly Layer[] = [
     holds:
       'what a clinician enters and reads: the form, the outcome in parts, what would raise it, the handoff',
   },
+  {
+    folder: 'teach',
+    pure: true,
+    holds:
+      'what an educator and a learner use: cases that unfold, answers held against the rules, decks, results, the handout',
+  },
   { folder: 'command-line', pure: false, holds: '`vitalwright`: files, printing, exit codes' },
   { folder: 'generate', pure: false, holds: 'writes the generated files and reference pages' },
 ];

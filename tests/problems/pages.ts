@@ -28,6 +28,8 @@ interface Page {
   readonly parents?: readonly string[];
   readonly reject: readonly string[];
   readonly accept: readonly string[];
+  /** The same problem in files of another kind. */
+  readonly also?: readonly Omit<Page, 'also'>[];
 }
 
 const folder = new URL('../../schema/problems/', import.meta.url);
@@ -37,13 +39,13 @@ const levels =
 
 const pages = readdirSync(folder)
   .map((file) => file.replace('.yaml', ''))
-  .map((code) => ({
-    code,
-    ...(parse(readFileSync(new URL(`${code}.yaml`, folder), 'utf8')) as Page),
-  }));
+  .flatMap((code) => {
+    const page = parse(readFileSync(new URL(`${code}.yaml`, folder), 'utf8')) as Page;
+    return [page, ...(page.also ?? [])].map((each) => ({ code, ...each }));
+  });
 const everyExample = pages.flatMap(({ code, of = 'protocol', parents = [], reject, accept }) => [
   ...reject.map((text, index) => ({
-    name: `${code} is found in example ${index + 1}`,
+    name: `${code} is found in example ${index + 1} (${of})`,
     code,
     of,
     parents,
@@ -51,7 +53,7 @@ const everyExample = pages.flatMap(({ code, of = 'protocol', parents = [], rejec
     found: true,
   })),
   ...accept.map((text, index) => ({
-    name: `${code} is not found in the mended example ${index + 1}`,
+    name: `${code} is not found in the mended example ${index + 1} (${of})`,
     code,
     of,
     parents,
@@ -96,6 +98,7 @@ function laidOver(below: unknown, above: unknown): unknown {
 const isMap = (value: unknown): value is Record<string, unknown> =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
 
+const today = '2026-03-02';
 const exampleLadder = documentToLadder(document(levels)).ladder;
 
 /** A protocol that is based on the small whole one, and changes nothing. */
@@ -122,7 +125,7 @@ function checked(text: string, ladder = exampleLadder, parents: Parents = new Ma
   return documentToChecked(document(text), {
     dictionary: vitalSigns,
     ladder: ladder?.name === parse(text).ladder ? ladder : null,
-    today: '2026-03-02',
+    today,
     parents,
   });
 }
@@ -141,7 +144,7 @@ function wardProblems(text: string): readonly Problem[] {
       checked(named('with_another_floor', 'limits: { floor: { value: 90.5 } }')).compiled,
     ],
   ]);
-  return documentToWard(document(text), { ladder: exampleLadder, protocols }).problems;
+  return documentToWard(document(text), { ladder: exampleLadder, protocols, today }).problems;
 }
 
 /** The whole file that an example stands for. */

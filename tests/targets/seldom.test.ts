@@ -20,10 +20,23 @@ ladder: alder_ladder
 sources: { council: { cite: "Common practice, no published source" } }
 observations:
   needs: [systolic, diastolic, fine]
+  helps: [technique_faults]
   declares:
     fine: { title: fine, kind: number, unit: points, step: 0.01, possible: [0, 20] }
 standing:
   usual_systolic: { set_by: prescriber, if_not_stated: 120 }
+faults:
+  - fault: cuff_too_small
+    when: { technique_faults: { one_of: [cuff_too_small] } }
+    reads_high: { systolic: 30, diastolic: 10 }
+    says: The truth may be lower.
+    source: [council]
+  - fault: cuff_off_artery
+    when: { technique_faults: { one_of: [cuff_off_artery] }, systolic: { above: 100 } }
+    reads_high: { systolic: 20 }
+    reads_low: { systolic: 250 }
+    says: The truth may be either way.
+    source: [council]
 rules:
   - { rule: fine_high, title: Fine, when: { fine: { at_least: 1.01 } }, level: look_again, says: It suggests something., source: [council] }
   - { rule: usual_high, title: Usual, when: { usual_systolic: { above: 150 } }, level: look_again, says: It suggests something., source: [council] }
@@ -34,6 +47,9 @@ rules:
 if (!read.protocol) throw new Error(read.problems.map(({ says }) => says).join('\n'));
 const compiled = read.protocol;
 const file = JSON.parse(logicToArtefact(compiled.logic, compiled.protocol)) as LogicFile;
+const choices = (compiled.protocol.vocabulary.get('technique_faults')?.choices ?? []).map(
+  ({ choice }) => choice,
+);
 const module = await loadModule(compiled);
 const apply = jsonLogic.apply.bind(jsonLogic) as Apply;
 
@@ -42,8 +58,12 @@ interface Given {
   readonly diastolic: number | null;
   readonly fine: number | null;
   readonly usual_systolic: number | null;
+
+  readonly technique_faults: readonly string[] | null;
 }
-const quiet: Given = { systolic: 120, diastolic: 80, fine: 0.5, usual_systolic: 130 };
+const small = ['cuff_too_small'];
+const both = ['cuff_too_small', 'cuff_off_artery'];
+const quiet: Given = { systolic: 120, diastolic: 80, fine: 0.5, usual_systolic: 130, technique_faults: [] };
 
 /** What the kit says: the states of the rules, and what was refused. */
 function kit(set: Given): { rules: object; refused: readonly string[]; could_be: string | undefined } {
@@ -69,7 +89,39 @@ test.each<[string, Given, object]>([
   ['a pair that is as close as can be', { ...quiet, systolic: 81, diastolic: 80 }, { low: 'not_met' }],
   ['a pair the wrong way round', { ...quiet, systolic: 50, diastolic: 55 }, { low: 'undecided' }],
   ['an impossible number', { ...quiet, systolic: 9000 }, { low: 'not_met' }],
-  ['nothing', { systolic: null, diastolic: null, fine: null, usual_systolic: null }, { low: 'undecided' }],
+  [
+    'nothing',
+    { systolic: null, diastolic: null, fine: null, usual_systolic: null, technique_faults: null },
+    { low: 'undecided' },
+  ],
+  [
+    'a fault that may hide what is low',
+    { ...quiet, diastolic: 60, technique_faults: small },
+    { low: 'not_met' },
+  ],
+  [
+    'a fault that hides it',
+    { ...quiet, systolic: 119, diastolic: 69, technique_faults: small },
+    { low: 'undecided' },
+  ],
+  [
+    'a fault just too small for that',
+    { ...quiet, diastolic: 69, technique_faults: small },
+    { low: 'not_met' },
+  ],
+  ['a fault beside a gap', { ...quiet, diastolic: null, technique_faults: small }, { low: 'not_met' }],
+  ['two faults', { ...quiet, systolic: 139, diastolic: 69, technique_faults: both }, { low: 'undecided' }],
+  [
+    'two faults, just too small',
+    { ...quiet, systolic: 140, diastolic: 69, technique_faults: both },
+    { low: 'not_met' },
+  ],
+  ['a fault whose condition is not known', { ...quiet, technique_faults: null }, { low: 'not_met' }],
+  [
+    'what was read is low, and unsure',
+    { ...quiet, systolic: 89, diastolic: 59, technique_faults: small },
+    { low: 'met' },
+  ],
 ])('%s: kit, JSON Logic, module and columns say the same', (_, set, states) => {
   const said = kit(set);
   expect(said.rules).toMatchObject(states);
@@ -91,6 +143,9 @@ test.each<[string, Given, object]>([
       diastolic: column(set.diastolic),
       fine: column(set.fine === null ? null : (inputs['fine:low'] ?? null)),
       usual_systolic: column(set.usual_systolic),
+      technique_faults: [
+        set.technique_faults?.reduce((mask, each) => mask + 2 ** choices.indexOf(each), 0) ?? -2_147_483_648,
+      ],
     },
     1,
   );

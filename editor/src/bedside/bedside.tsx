@@ -11,6 +11,7 @@ import { givenToJson, heldBack } from './entries.ts';
 import { EntryForm, type Entering } from './entry-form.tsx';
 import { HandoffDialog } from './handoff-dialog.tsx';
 import { IdleDialog } from './idle-dialog.tsx';
+import { MakeCaseDialog } from './make-case-dialog.tsx';
 import { OutcomeSide } from './outcome-side.tsx';
 import { PatientPart } from './patient-part.tsx';
 import { remarksFrom } from './remarks.ts';
@@ -19,12 +20,14 @@ import { RoomHead } from './room-head.tsx';
 import { changed, isBlank, newPatient } from './state.ts';
 import { useForm } from './use-form.ts';
 import { useIdle } from './use-idle.ts';
-import { useReading } from './use-reading.ts';
+import { useIsBehind, useReading } from './use-reading.ts';
 
 interface Props {
   readonly protocol: SiteProtocol;
   readonly protocols: readonly SiteProtocol[];
   readonly onChoose: (id: string) => void;
+  /** Told of a set, as JSON, that a case is to be made of. */
+  readonly onMakeCase: (set: string) => void;
 }
 
 /** The room of the clinician: enter a set, read what it means, hand it over. */
@@ -71,15 +74,17 @@ interface RoomProps extends Props {
   readonly onNewPatient: () => void;
 }
 
-function Room({ protocol, protocols, form, onChoose, onNewPatient }: RoomProps): ReactNode {
+function Room({ protocol, protocols, form, onChoose, onMakeCase, onNewPatient }: RoomProps): ReactNode {
   const [patient, change] = useReducer(changed, newPatient);
   const [units, setUnits] = useState(readUnits);
   const [isTyping, setTyping] = useState(false);
   const [isHandingOver, setHandingOver] = useState(false);
+  const [isMakingCase, setMakingCase] = useState(false);
   const [opened] = useState(() => withOffset(new Date()));
   const given = { ...patient, at: patient.takenAt ?? opened };
   const text = givenToJson(given, form.patient);
   const reading = useReading(text);
+  const isBehind = useIsBehind(reading, text);
   const left = useIdle(isBlank(patient), onNewPatient);
   const fields = useMemo(() => [...form.needs, ...form.helps].flatMap((group) => group.fields), [form]);
   const held = heldBack(given, fields, form.patient, form.limits);
@@ -140,10 +145,12 @@ function Room({ protocol, protocols, form, onChoose, onNewPatient }: RoomProps):
           reading={reading}
           held={held}
           isTyping={isTyping}
+          isBehind={isBehind}
           isBlank={isBlank(patient)}
           hasTime={patient.takenAt !== null}
           bed={patient.background.bed}
           onHandOver={() => setHandingOver(true)}
+          onMakeCase={() => setMakingCase(true)}
         />
       </main>
       {isHandingOver && reading.state === 'read' && (
@@ -152,6 +159,16 @@ function Room({ protocol, protocols, form, onChoose, onNewPatient }: RoomProps):
           background={patient.background}
           onFill={(background) => change({ does: 'fill', background })}
           onClose={() => setHandingOver(false)}
+        />
+      )}
+      {isMakingCase && (
+        <MakeCaseDialog
+          hasEarlier={patient.earlier.length > 0}
+          onMake={() => {
+            setMakingCase(false);
+            onMakeCase(text);
+          }}
+          onClose={() => setMakingCase(false)}
         />
       )}
       {left !== null && <IdleDialog seconds={left} onClear={onNewPatient} />}

@@ -1,4 +1,4 @@
-import type { Course, Form, HandoffFacts, SetInJson, Sheet } from '../../../src/index.ts';
+import type { BedsideSheet, Course, Form, HandoffFacts, SetInJson } from '../../../src/index.ts';
 import type { SiteProtocol } from '../common/site-protocol.ts';
 
 /** What the page asks of the worker. All that is checked or evaluated, is there. */
@@ -16,7 +16,7 @@ export interface Answers {
 
 /** What one protocol says of a set, as a page shows it. */
 export interface PageReading {
-  readonly sheet: Sheet;
+  readonly sheet: BedsideSheet;
   readonly facts: HandoffFacts;
   readonly courses: readonly Course[];
 }

@@ -10,11 +10,14 @@ interface Props {
   readonly reading: Reading;
   readonly held: readonly HeldBack[];
   readonly isTyping: boolean;
+  /** Whether the outcome of the last value is still being worked out. */
+  readonly isBehind: boolean;
   readonly isBlank: boolean;
   /** Whether anything was taken yet, so that the set has a time. */
   readonly hasTime: boolean;
   readonly bed: string;
   readonly onHandOver: () => void;
+  readonly onMakeCase: () => void;
 }
 
 /** The side of the room where the outcome stands, and what a screen reader is told of it. */
@@ -22,12 +25,15 @@ export function OutcomeSide({
   reading,
   held,
   isTyping,
+  isBehind,
   isBlank,
   hasTime,
   bed,
   onHandOver,
+  onMakeCase,
 }: Props): ReactNode {
   const said = useAnnounced(reading, held, isBlank);
+  const older = isTyping ? beingWritten : isBehind ? beingRead : null;
   return (
     <div className="outcome-side">
       <p className="visually-hidden" role="status" data-testid="said">
@@ -65,18 +71,28 @@ export function OutcomeSide({
             </div>
           )}
           <Observed reading={reading} />
-          <Outcome reading={reading.reading} held={held} isTyping={isTyping} isBlank={isBlank} />
+          <Outcome reading={reading.reading} held={held} older={older} isBlank={isBlank} />
+          {!isBlank && (
+            <button type="button" className="quiet make-case" onClick={onMakeCase}>
+              Make a case of this set
+            </button>
+          )}
         </>
       )}
       {reading.state === 'read' && (
         <a className="jump" href="#outcome" onClick={jump} data-kind={reading.reading.sheet.level.kind}>
           <strong>{reading.reading.sheet.level.heading}</strong>
+          {older !== null && <span>{older}</span>}
           {reading.reading.sheet.level.couldBe !== null && <span>{reading.reading.sheet.level.couldBe}</span>}
         </a>
       )}
     </div>
   );
 }
+
+/** Nobody is to take an older outcome for that of the value just entered. */
+const beingWritten = 'A value is being written. This is the outcome of the values before it.';
+const beingRead = 'The last value is being read. This is the outcome of the values before it.';
 
 /** The address is not to change, so the jump is made by hand. */
 function jump(event: { preventDefault: () => void }): void {

@@ -2,30 +2,29 @@ import type { ReactNode } from 'react';
 import type { Sheet } from '../../../src/index.ts';
 import type { PageReading } from './messages.ts';
 import { sentence } from '../common/sentence.ts';
-import { Chart } from './chart.tsx';
+import { Chart } from '../common/chart.tsx';
 import type { HeldBack } from './entries.ts';
-import { LevelCard } from './level-card.tsx';
+import { HowTaken } from './how-taken.tsx';
+import { LevelCard } from '../common/level-card.tsx';
 import { OpenPoints } from './open-points.tsx';
 import { Raises } from './raises.tsx';
-import { Lines, Why } from './why.tsx';
+import { Lines, Why } from '../common/why.tsx';
 
 interface Props {
   readonly reading: PageReading;
   readonly held: readonly HeldBack[];
-  /** Whether a value is being typed that the outcome does not know of yet. */
-  readonly isTyping: boolean;
+  /** Said where there is a value that the outcome does not know of yet. */
+  readonly older: string | null;
   readonly isBlank: boolean;
 }
 
 /** What the protocol says: refused and questioned values before everything, then the level, then why. */
-export function Outcome({ reading, held, isTyping, isBlank }: Props): ReactNode {
+export function Outcome({ reading, held, older, isBlank }: Props): ReactNode {
   const { sheet, courses } = reading;
   const refused = [...held, ...sheet.refused];
   return (
     <>
-      {isTyping && (
-        <p className="typing">A value is being written. This is the outcome of the values before it.</p>
-      )}
+      {older !== null && <p className="typing">{older}</p>}
       {refused.length > 0 && (
         <section className="before refused" aria-label="Not used">
           <h3>Not used</h3>
@@ -38,13 +37,20 @@ export function Outcome({ reading, held, isTyping, isBlank }: Props): ReactNode 
           <Lines lines={once(sheet.questioned)} className="plain" />
         </section>
       )}
+      {sheet.plan !== null && (
+        <section className="panel plan" aria-label="Plan">
+          <h3 className="panel-heading">{sheet.plan.title}</h3>
+          <p>{sheet.plan.says}</p>
+        </section>
+      )}
       <LevelCard level={sheet.level} />
+      {sheet.faults !== null && <HowTaken faults={sheet.faults} />}
       <OpenPoints gaps={sheet.gaps} isBlank={isBlank} />
       <Raises sheet={sheet} />
-      {(courses.length > 0 || sheet.stepDown !== null) && (
+      {(courses.length > 0 || sheet.level.inForce.length > 0) && (
         <section className="panel courses" aria-label="Since the earlier sets">
           <h3 className="panel-heading">Since the earlier sets</h3>
-          {sheet.stepDown !== null && <p className="step-down">{sheet.stepDown}</p>}
+          <Lines lines={sheet.level.inForce} className="plain step-down" />
           <div className="charts">
             {courses.map((course) => (
               <Chart key={course.observation} course={course} />
@@ -53,6 +59,7 @@ export function Outcome({ reading, held, isTyping, isBlank }: Props): ReactNode 
         </section>
       )}
       <Why sheet={sheet} />
+      <Reads sheet={sheet} />
       <Numbers sheet={sheet} />
       <footer className="edition">
         <p>{`${sheet.title} (${sheet.edition})`}</p>
@@ -67,6 +74,24 @@ const once = (remarks: readonly { readonly says: string }[]): string[] => [
   ...new Set(remarks.map(({ says }) => says)),
 ];
 
+/** On a ward: what each of its protocols calls for by itself. */
+function Reads({ sheet: { reads } }: { readonly sheet: Sheet }): ReactNode {
+  if (reads.length === 0) return null;
+  return (
+    <section className="panel reads" aria-label="Read with">
+      <h3 className="panel-heading">Read with</h3>
+      <ul className="plain">
+        {reads.map(({ says, otherwise }) => (
+          <li key={says}>
+            {says}
+            {otherwise !== null && <p className="hint">{otherwise}</p>}
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
 function Numbers({ sheet }: { readonly sheet: Sheet }): ReactNode {
   const { measures, facts } = sheet;
   if (measures.length + facts.length === 0) return null;
@@ -80,9 +105,12 @@ function Numbers({ sheet }: { readonly sheet: Sheet }): ReactNode {
         </div>
       ))}
       <dl className="measures">
-        {measures.map(({ title, value }) => (
-          <div key={`${title} ${value}`}>
-            <dt>{sentence(title)}</dt>
+        {measures.map(({ title, value, of }) => (
+          <div key={`${of ?? ''} ${title} ${value}`}>
+            <dt>
+              {sentence(title)}
+              {of !== null && <span className="rule-of">{of}</span>}
+            </dt>
             <dd>{value}</dd>
           </div>
         ))}

@@ -1,9 +1,9 @@
 import type { ReactNode } from 'react';
-import type { Sheet } from '../../../src/index.ts';
+import type { BedsideSheet } from '../../../src/index.ts';
 import { sentence } from '../common/sentence.ts';
 
 /** For each observation the nearest value that would raise the level, all else as it is. What would lower it is not shown. */
-export function Raises({ sheet }: { readonly sheet: Sheet }): ReactNode {
+export function Raises({ sheet }: { readonly sheet: BedsideSheet }): ReactNode {
   const { raises, level, observed } = sheet;
   if (raises === null || !observed.some(({ hasValue }) => hasValue)) return null;
   const isTop = level.reached === level.ladder.length - 1;

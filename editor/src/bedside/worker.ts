@@ -1,10 +1,11 @@
 import {
+  openWard,
   protocolReader,
   readEdition,
   readLadder,
   readProtocol,
-  readWard,
   wardReader,
+  type Form,
   type Reader,
 } from '../../../src/index.ts';
 import { answerQuestions } from '../common/answer-questions.ts';
@@ -12,8 +13,8 @@ import { localTime } from '../common/clock.ts';
 import type { SiteProtocol } from '../common/site-protocol.ts';
 import type { Answers, Question } from './messages.ts';
 
-/** What the room reads with; null before one is opened. */
-let reader: Reader | null = null;
+/** What the room reads with. The first that asks for it waits until all of the check is done. */
+let opened: () => Opened = () => ({ reader: null, problems: [] });
 
 interface Problem {
   readonly line: number;
@@ -32,20 +33,29 @@ function inWords({ line, says, expected, near_miss: near }: Problem): string {
 
 const nameOf = ({ id }: SiteProtocol): string => id.split('/').at(-1) ?? id;
 
-type Opening = { readonly reader: Reader | null; readonly problems: readonly Problem[] };
+interface Opened {
+  readonly reader: Reader | null;
+  readonly problems: readonly Problem[];
+}
+
+/** What was opened: its form at once, and what is read with once all of the check is done. */
+interface Opening {
+  readonly form: Form | null;
+  readonly problems: readonly Problem[];
+  readonly finish: () => Opened;
+}
 
 function openProtocol({ file, text, ladder: given }: SiteProtocol, all: readonly SiteProtocol[]): Opening {
   const ladder = given ? readLadder(given.file, given.text) : { ladder: null, problems: [] };
   const parents = new Map(all.map((each) => [nameOf(each), { file: each.file, text: each.text }]));
-  const { protocol, problems } = readProtocol(file, text, { ladder: ladder.ladder, parents });
-  return {
-    reader: protocol && protocolReader(protocol),
-    problems: protocol ? [] : [...ladder.problems, ...problems],
-  };
+  const { protocol, problems: found } = readProtocol(file, text, { ladder: ladder.ladder, parents });
+  const reader = protocol && protocolReader(protocol);
+  const problems = protocol ? [] : [...ladder.problems, ...found];
+  return { form: reader?.form ?? null, problems, finish: () => ({ reader, problems }) };
 }
 
 /** Opens a ward policy with those of the protocols here that it names. */
-function openWard({ file, text, ladder: given }: SiteProtocol, all: readonly SiteProtocol[]): Opening {
+function openWardHere({ file, text, ladder: given }: SiteProtocol, all: readonly SiteProtocol[]): Opening {
   const { ladder } = given ? readLadder(given.file, given.text) : { ladder: null };
   const parents = new Map(all.map((each) => [nameOf(each), { file: each.file, text: each.text }]));
   const protocols = new Map(
@@ -55,29 +65,42 @@ function openWard({ file, text, ladder: given }: SiteProtocol, all: readonly Sit
       return [name, isNamed ? readProtocol(each.file, each.text, { ladder, parents }).protocol : null];
     }),
   );
-  const { ward, problems } = readWard(file, text, { ladder, protocols });
-  return { reader: ward && wardReader(ward), problems: ward ? [] : problems };
+  const { form, problems, finish } = openWard(file, text, { ladder, protocols });
+  return {
+    form,
+    problems,
+    finish: () => {
+      const { ward, problems: found } = finish();
+      return { reader: ward && wardReader(ward), problems: found };
+    },
+  };
 }
 
 /** Opens what is in force for a ward, and nothing else: its draft is never read with. */
 function openInForce(inForce: NonNullable<SiteProtocol['in_force']>): Answers['open'] {
+  opened = () => ({ reader: null, problems: [] });
   if (inForce.kind === 'none') return { form: null, problems: inForce.says };
   const { reader: found, problems } = readEdition(inForce.file, inForce.text);
-  reader = found && ('members' in found ? wardReader(found) : protocolReader(found));
+  const reader = found && ('members' in found ? wardReader(found) : protocolReader(found));
+  opened = () => ({ reader, problems });
   return { form: reader?.form ?? null, problems: problems.map(inWords) };
 }
 
 function open(asked: SiteProtocol, every: readonly SiteProtocol[]): Answers['open'] {
-  reader = null;
   if (asked.in_force) return openInForce(asked.in_force);
   const all = every.filter(({ kind }) => kind === 'protocol');
-  const opened = asked.kind === 'ward' ? openWard(asked, all) : openProtocol(asked, all);
-  reader = opened.reader;
-  return { form: reader?.form ?? null, problems: opened.problems.map(inWords) };
+  const { form, problems, finish } =
+    asked.kind === 'ward' ? openWardHere(asked, all) : openProtocol(asked, all);
+  let done: Opened | null = null;
+  opened = () => (done ??= finish());
+  return { form, problems: form ? [] : problems.map(inWords) };
 }
 
+const cannotBeUsed = 'This cannot be used for a patient. Use the paper policy until it is mended.';
+
 function read(text: string): Answers['read'] {
-  if (!reader) return { readings: [], problems: ['No protocol is open.'] };
+  const { reader, problems: wrong } = opened();
+  if (!reader) return { readings: [], problems: [cannotBeUsed, ...wrong.map(inWords)] };
   const { series, problems } = reader.series('what was entered', text);
   if (!series) return { readings: [], problems: problems.map(({ says }) => says) };
   const readings = reader.read(series).map(({ sheet, facts, courses }) => ({ sheet, facts, courses }));
@@ -85,7 +108,8 @@ function read(text: string): Answers['read'] {
 }
 
 function table(text: string, before: string): Answers['table'] {
-  if (!reader) return { sets: [], problems: ['No protocol is open.'] };
+  const { reader, problems: wrong } = opened();
+  if (!reader) return { sets: [], problems: [cannotBeUsed, ...wrong.map(inWords)] };
   const { sets, problems } = reader.table('earlier sets', text, (day, clock) =>
     localTime(day, clock, before),
   );

@@ -403,6 +403,13 @@ export const cases: Schema = {
           examples: ['Each number alone looks fine.'],
           $ref: 'dictionary.schema.json#/$defs/text',
         },
+        output_and_vessels: {
+          description:
+            "What the one who wrote the case reads in it, by the case's own source: the output is falling and the vessels squeeze; the vessels have let go; both fail; neither; or nobody can say from this set. It is shown beside the learner's answer and is no rule.",
+          examples: ['vessels_have_let_go'],
+          type: 'string',
+          enum: ['output_falls_vessels_squeeze', 'vessels_have_let_go', 'both_fail', 'neither', 'cannot_say'],
+        },
       },
       additionalProperties: false,
     },
@@ -1285,7 +1292,7 @@ export const logic: Schema = {
   $id: 'logic.schema.json',
   title: 'LogicFile',
   description:
-    'A protocol as logic: whole numbers and flags go in, named steps follow in order, and answers point at steps. Steps are JSON Logic with a closed list of operators. What a protocol is based on is already worked in. Faults of technique are not in it: they only widen the bounds of what goes in, before logic.',
+    'A protocol as logic: whole numbers and flags go in, named steps follow in order, and answers point at steps. Steps are JSON Logic with a closed list of operators. What a protocol is based on is already worked in. Faults of technique stand beside the steps: one that is there makes the bounds of what was read wider.',
   examples: [
     {
       logic: 1,
@@ -1394,6 +1401,22 @@ export const logic: Schema = {
       ],
       type: 'array',
       items: { $ref: '#/$defs/step' },
+    },
+    faults: {
+      description:
+        'Faults of technique. Where one is there, what was read is asked about twice: as it was read, and with room for the truth.',
+      examples: [
+        [
+          {
+            fault: 'cuff_too_small',
+            is_there: { var: 'faults/0/when:certain' },
+            reads_high: { systolic: 30 },
+            reads_low: {},
+          },
+        ],
+      ],
+      type: 'array',
+      items: { $ref: '#/$defs/fault' },
     },
     answers: {
       description: 'Where the answers stand.',
@@ -1529,6 +1552,46 @@ export const logic: Schema = {
         shift: { description: 'What is then added to them.', examples: [0], type: 'integer' },
       },
       required: ['lower', 'higher', 'may_be_equal', 'scale', 'factor', 'shift'],
+      additionalProperties: false,
+    },
+    fault: {
+      title: 'LogicFault',
+      description: 'One fault of technique.',
+      examples: [
+        {
+          fault: 'cuff_too_small',
+          is_there: { var: 'faults/0/when:certain' },
+          reads_high: { systolic: 30 },
+          reads_low: {},
+        },
+      ],
+      type: 'object',
+      properties: {
+        fault: {
+          description: 'Its name.',
+          examples: ['cuff_too_small'],
+          $ref: 'dictionary.schema.json#/$defs/name',
+        },
+        is_there: {
+          description: 'Whether it surely is there, from what was read.',
+          examples: [{ var: 'faults/0/when:certain' }],
+          $ref: '#/$defs/expression',
+        },
+        reads_high: {
+          description:
+            'By how many steps each observation may be read too high: the truth may be so much lower, inside what is possible. Of several faults they add up.',
+          examples: [{ systolic: 30 }],
+          type: 'object',
+          additionalProperties: { type: 'integer', minimum: 1 },
+        },
+        reads_low: {
+          description: 'By how many steps each may be read too low: the truth may be so much higher.',
+          examples: [{}],
+          type: 'object',
+          additionalProperties: { type: 'integer', minimum: 1 },
+        },
+      },
+      required: ['fault', 'is_there', 'reads_high', 'reads_low'],
       additionalProperties: false,
     },
     input: {

@@ -292,6 +292,11 @@ export interface Teach {
    * The mistake that is often made.
    */
   readonly common_mistake?: Text;
+  /**
+   * What the one who wrote the case reads in it, by the case's own source: the output is falling and the vessels squeeze; the vessels have let go; both fail; neither; or nobody can say from this set. It is shown beside the learner's answer and is no rule.
+   */
+  readonly output_and_vessels?:
+    'output_falls_vessels_squeeze' | 'vessels_have_let_go' | 'both_fail' | 'neither' | 'cannot_say';
 }
 
 /**
@@ -636,7 +641,7 @@ export interface StepDown {
 }
 
 /**
- * A protocol as logic: whole numbers and flags go in, named steps follow in order, and answers point at steps. Steps are JSON Logic with a closed list of operators. What a protocol is based on is already worked in. Faults of technique are not in it: they only widen the bounds of what goes in, before logic.
+ * A protocol as logic: whole numbers and flags go in, named steps follow in order, and answers point at steps. Steps are JSON Logic with a closed list of operators. What a protocol is based on is already worked in. Faults of technique stand beside the steps: one that is there makes the bounds of what was read wider.
  */
 export interface LogicFile {
   /**
@@ -675,6 +680,10 @@ export interface LogicFile {
    * The steps; each reads inputs and earlier steps.
    */
   readonly steps: readonly LogicStep[];
+  /**
+   * Faults of technique. Where one is there, what was read is asked about twice: as it was read, and with room for the truth.
+   */
+  readonly faults?: readonly LogicFault[];
   /**
    * Where the answers stand.
    */
@@ -761,6 +770,32 @@ export interface LogicContradiction {
    * What is then added to them.
    */
   readonly shift: number;
+}
+
+/**
+ * One fault of technique.
+ */
+export interface LogicFault {
+  /**
+   * Its name.
+   */
+  readonly fault: Name;
+  /**
+   * Whether it surely is there, from what was read.
+   */
+  readonly is_there: LogicExpression;
+  /**
+   * By how many steps each observation may be read too high: the truth may be so much lower, inside what is possible. Of several faults they add up.
+   */
+  readonly reads_high: {
+    readonly [k: string]: number;
+  };
+  /**
+   * By how many steps each may be read too low: the truth may be so much higher.
+   */
+  readonly reads_low: {
+    readonly [k: string]: number;
+  };
 }
 
 /**

@@ -928,6 +928,10 @@ const schema79 = {
       properties: {
         ask_first: { $ref: 'dictionary.schema.json#/$defs/text' },
         common_mistake: { $ref: 'dictionary.schema.json#/$defs/text' },
+        output_and_vessels: {
+          type: 'string',
+          enum: ['output_falls_vessels_squeeze', 'vessels_have_let_go', 'both_fail', 'neither', 'cannot_say'],
+        },
       },
       additionalProperties: false,
     },
@@ -3024,6 +3028,10 @@ const schema97 = {
   properties: {
     ask_first: { $ref: 'dictionary.schema.json#/$defs/text' },
     common_mistake: { $ref: 'dictionary.schema.json#/$defs/text' },
+    output_and_vessels: {
+      type: 'string',
+      enum: ['output_falls_vessels_squeeze', 'vessels_have_let_go', 'both_fail', 'neither', 'cannot_say'],
+    },
   },
   additionalProperties: false,
 };
@@ -3043,7 +3051,7 @@ function validate350(
   }
   if (data && typeof data == 'object' && !Array.isArray(data)) {
     for (const key0 in data) {
-      if (!(key0 === 'ask_first' || key0 === 'common_mistake')) {
+      if (!(key0 === 'ask_first' || key0 === 'common_mistake' || key0 === 'output_and_vessels')) {
         const err0 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -3086,12 +3094,49 @@ function validate350(
         errors = vErrors.length;
       }
     }
+    if (data.output_and_vessels !== undefined) {
+      let data2 = data.output_and_vessels;
+      if (typeof data2 !== 'string') {
+        const err1 = {
+          instancePath: instancePath + '/output_and_vessels',
+          schemaPath: '#/properties/output_and_vessels/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err1];
+        } else {
+          vErrors.push(err1);
+        }
+        errors++;
+      }
+      if (!(
+        data2 === 'output_falls_vessels_squeeze' ||
+        data2 === 'vessels_have_let_go' ||
+        data2 === 'both_fail' ||
+        data2 === 'neither' ||
+        data2 === 'cannot_say'
+      )) {
+        const err2 = {
+          instancePath: instancePath + '/output_and_vessels',
+          schemaPath: '#/properties/output_and_vessels/enum',
+          keyword: 'enum',
+          params: { allowedValues: schema97.properties.output_and_vessels.enum },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
   } else {
-    const err1 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    const err3 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
     if (vErrors === null) {
-      vErrors = [err1];
+      vErrors = [err3];
     } else {
-      vErrors.push(err1);
+      vErrors.push(err3);
     }
     errors++;
   }
@@ -9354,6 +9399,7 @@ const schema108 = {
     contradictions: { type: 'array', items: { $ref: '#/$defs/contradiction' } },
     inputs: { type: 'array', items: { $ref: '#/$defs/input' } },
     steps: { type: 'array', items: { $ref: '#/$defs/step' } },
+    faults: { type: 'array', items: { $ref: '#/$defs/fault' } },
     answers: { $ref: '#/$defs/answers' },
   },
   required: [
@@ -9401,6 +9447,17 @@ const schema108 = {
         shift: { type: 'integer' },
       },
       required: ['lower', 'higher', 'may_be_equal', 'scale', 'factor', 'shift'],
+      additionalProperties: false,
+    },
+    fault: {
+      type: 'object',
+      properties: {
+        fault: { $ref: 'dictionary.schema.json#/$defs/name' },
+        is_there: { $ref: '#/$defs/expression' },
+        reads_high: { type: 'object', additionalProperties: { type: 'integer', minimum: 1 } },
+        reads_low: { type: 'object', additionalProperties: { type: 'integer', minimum: 1 } },
+      },
+      required: ['fault', 'is_there', 'reads_high', 'reads_low'],
       additionalProperties: false,
     },
     input: {
@@ -10988,6 +11045,248 @@ validate405.evaluated = { props: true, dynamicProps: false, dynamicItems: false 
 const schema117 = {
   type: 'object',
   properties: {
+    fault: { $ref: 'dictionary.schema.json#/$defs/name' },
+    is_there: { $ref: '#/$defs/expression' },
+    reads_high: { type: 'object', additionalProperties: { type: 'integer', minimum: 1 } },
+    reads_low: { type: 'object', additionalProperties: { type: 'integer', minimum: 1 } },
+  },
+  required: ['fault', 'is_there', 'reads_high', 'reads_low'],
+  additionalProperties: false,
+};
+
+function validate421(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate421.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.fault === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'fault' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.is_there === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'is_there' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    if (data.reads_high === undefined) {
+      const err2 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'reads_high' },
+      };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    if (data.reads_low === undefined) {
+      const err3 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'reads_low' },
+      };
+      if (vErrors === null) {
+        vErrors = [err3];
+      } else {
+        vErrors.push(err3);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'fault' || key0 === 'is_there' || key0 === 'reads_high' || key0 === 'reads_low')) {
+        const err4 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err4];
+        } else {
+          vErrors.push(err4);
+        }
+        errors++;
+      }
+    }
+    if (data.fault !== undefined) {
+      if (
+        !validate388(data.fault, {
+          instancePath: instancePath + '/fault',
+          parentData: data,
+          parentDataProperty: 'fault',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate388.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.is_there !== undefined) {
+      if (
+        !validate406(data.is_there, {
+          instancePath: instancePath + '/is_there',
+          parentData: data,
+          parentDataProperty: 'is_there',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate406.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.reads_high !== undefined) {
+      let data2 = data.reads_high;
+      if (data2 && typeof data2 == 'object' && !Array.isArray(data2)) {
+        for (const key1 in data2) {
+          let data3 = data2[key1];
+          if (!(typeof data3 == 'number' && !(data3 % 1) && !isNaN(data3) && isFinite(data3))) {
+            const err5 = {
+              instancePath: instancePath + '/reads_high/' + key1.replace(/~/g, '~0').replace(/\//g, '~1'),
+              schemaPath: '#/properties/reads_high/additionalProperties/type',
+              keyword: 'type',
+              params: { type: 'integer' },
+            };
+            if (vErrors === null) {
+              vErrors = [err5];
+            } else {
+              vErrors.push(err5);
+            }
+            errors++;
+          }
+          if (typeof data3 == 'number' && isFinite(data3)) {
+            if (data3 < 1 || isNaN(data3)) {
+              const err6 = {
+                instancePath: instancePath + '/reads_high/' + key1.replace(/~/g, '~0').replace(/\//g, '~1'),
+                schemaPath: '#/properties/reads_high/additionalProperties/minimum',
+                keyword: 'minimum',
+                params: { comparison: '>=', limit: 1 },
+              };
+              if (vErrors === null) {
+                vErrors = [err6];
+              } else {
+                vErrors.push(err6);
+              }
+              errors++;
+            }
+          }
+        }
+      } else {
+        const err7 = {
+          instancePath: instancePath + '/reads_high',
+          schemaPath: '#/properties/reads_high/type',
+          keyword: 'type',
+          params: { type: 'object' },
+        };
+        if (vErrors === null) {
+          vErrors = [err7];
+        } else {
+          vErrors.push(err7);
+        }
+        errors++;
+      }
+    }
+    if (data.reads_low !== undefined) {
+      let data4 = data.reads_low;
+      if (data4 && typeof data4 == 'object' && !Array.isArray(data4)) {
+        for (const key2 in data4) {
+          let data5 = data4[key2];
+          if (!(typeof data5 == 'number' && !(data5 % 1) && !isNaN(data5) && isFinite(data5))) {
+            const err8 = {
+              instancePath: instancePath + '/reads_low/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
+              schemaPath: '#/properties/reads_low/additionalProperties/type',
+              keyword: 'type',
+              params: { type: 'integer' },
+            };
+            if (vErrors === null) {
+              vErrors = [err8];
+            } else {
+              vErrors.push(err8);
+            }
+            errors++;
+          }
+          if (typeof data5 == 'number' && isFinite(data5)) {
+            if (data5 < 1 || isNaN(data5)) {
+              const err9 = {
+                instancePath: instancePath + '/reads_low/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
+                schemaPath: '#/properties/reads_low/additionalProperties/minimum',
+                keyword: 'minimum',
+                params: { comparison: '>=', limit: 1 },
+              };
+              if (vErrors === null) {
+                vErrors = [err9];
+              } else {
+                vErrors.push(err9);
+              }
+              errors++;
+            }
+          }
+        }
+      } else {
+        const err10 = {
+          instancePath: instancePath + '/reads_low',
+          schemaPath: '#/properties/reads_low/type',
+          keyword: 'type',
+          params: { type: 'object' },
+        };
+        if (vErrors === null) {
+          vErrors = [err10];
+        } else {
+          vErrors.push(err10);
+        }
+        errors++;
+      }
+    }
+  } else {
+    const err11 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err11];
+    } else {
+      vErrors.push(err11);
+    }
+    errors++;
+  }
+  validate421.errors = vErrors;
+  return errors === 0;
+}
+validate421.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema118 = {
+  type: 'object',
+  properties: {
     applies: { $ref: '#/$defs/truth' },
     levels: { $ref: '#/$defs/levels' },
     rules: { type: 'object', additionalProperties: { $ref: '#/$defs/rule' } },
@@ -10996,20 +11295,20 @@ const schema117 = {
   required: ['applies', 'levels', 'rules', 'measures'],
   additionalProperties: false,
 };
-const schema118 = {
+const schema119 = {
   type: 'object',
   properties: { certain: { $ref: '#/$defs/expression' }, possible: { $ref: '#/$defs/expression' } },
   required: ['certain', 'possible'],
   additionalProperties: false,
 };
 
-function validate422(
+function validate426(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate422.evaluated;
+  const evaluated0 = validate426.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11098,12 +11397,12 @@ function validate422(
     }
     errors++;
   }
-  validate422.errors = vErrors;
+  validate426.errors = vErrors;
   return errors === 0;
 }
-validate422.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate426.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema119 = {
+const schema120 = {
   type: 'object',
   properties: {
     raised: { $ref: '#/$defs/expression' },
@@ -11114,13 +11413,13 @@ const schema119 = {
   additionalProperties: false,
 };
 
-function validate426(
+function validate430(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate426.evaluated;
+  const evaluated0 = validate430.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11237,12 +11536,12 @@ function validate426(
     }
     errors++;
   }
-  validate426.errors = vErrors;
+  validate430.errors = vErrors;
   return errors === 0;
 }
-validate426.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate430.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema120 = {
+const schema121 = {
   type: 'object',
   properties: {
     certain: { $ref: '#/$defs/expression' },
@@ -11256,13 +11555,13 @@ const schema120 = {
   additionalProperties: false,
 };
 
-function validate431(
+function validate435(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate431.evaluated;
+  const evaluated0 = validate435.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11435,7 +11734,7 @@ function validate431(
     }
     if (data.explained !== undefined) {
       if (
-        !validate422(data.explained, {
+        !validate426(data.explained, {
           instancePath: instancePath + '/explained',
           parentData: data,
           parentDataProperty: 'explained',
@@ -11443,7 +11742,7 @@ function validate431(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate422.errors);
+        vErrors = joined(vErrors, validate426.errors);
         errors = vErrors.length;
       }
     }
@@ -11470,12 +11769,12 @@ function validate431(
     }
     errors++;
   }
-  validate431.errors = vErrors;
+  validate435.errors = vErrors;
   return errors === 0;
 }
-validate431.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate435.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema121 = {
+const schema122 = {
   type: 'object',
   properties: {
     low: { $ref: '#/$defs/expression' },
@@ -11492,13 +11791,13 @@ const schema121 = {
 };
 const pattern26 = new RegExp('^[0-9]+$', 'u');
 
-function validate439(
+function validate443(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate439.evaluated;
+  const evaluated0 = validate443.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11800,18 +12099,18 @@ function validate439(
     }
     errors++;
   }
-  validate439.errors = vErrors;
+  validate443.errors = vErrors;
   return errors === 0;
 }
-validate439.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate443.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate421(
+function validate425(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate421.evaluated;
+  const evaluated0 = validate425.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11893,24 +12192,10 @@ function validate421(
     }
     if (data.applies !== undefined) {
       if (
-        !validate422(data.applies, {
+        !validate426(data.applies, {
           instancePath: instancePath + '/applies',
           parentData: data,
           parentDataProperty: 'applies',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate422.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.levels !== undefined) {
-      if (
-        !validate426(data.levels, {
-          instancePath: instancePath + '/levels',
-          parentData: data,
-          parentDataProperty: 'levels',
           rootData,
           dynamicAnchors,
         })
@@ -11919,12 +12204,26 @@ function validate421(
         errors = vErrors.length;
       }
     }
+    if (data.levels !== undefined) {
+      if (
+        !validate430(data.levels, {
+          instancePath: instancePath + '/levels',
+          parentData: data,
+          parentDataProperty: 'levels',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate430.errors);
+        errors = vErrors.length;
+      }
+    }
     if (data.rules !== undefined) {
       let data2 = data.rules;
       if (data2 && typeof data2 == 'object' && !Array.isArray(data2)) {
         for (const key1 in data2) {
           if (
-            !validate431(data2[key1], {
+            !validate435(data2[key1], {
               instancePath: instancePath + '/rules/' + key1.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data2,
               parentDataProperty: key1,
@@ -11932,7 +12231,7 @@ function validate421(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate431.errors);
+            vErrors = joined(vErrors, validate435.errors);
             errors = vErrors.length;
           }
         }
@@ -11956,7 +12255,7 @@ function validate421(
       if (data4 && typeof data4 == 'object' && !Array.isArray(data4)) {
         for (const key2 in data4) {
           if (
-            !validate439(data4[key2], {
+            !validate443(data4[key2], {
               instancePath: instancePath + '/measures/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data4,
               parentDataProperty: key2,
@@ -11964,7 +12263,7 @@ function validate421(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate439.errors);
+            vErrors = joined(vErrors, validate443.errors);
             errors = vErrors.length;
           }
         }
@@ -11992,10 +12291,10 @@ function validate421(
     }
     errors++;
   }
-  validate421.errors = vErrors;
+  validate425.errors = vErrors;
   return errors === 0;
 }
-validate421.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate425.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 function validate387(
   data,
@@ -12442,9 +12741,42 @@ function validate387(
         errors++;
       }
     }
+    if (data.faults !== undefined) {
+      let data14 = data.faults;
+      if (Array.isArray(data14)) {
+        const len5 = data14.length;
+        for (let i5 = 0; i5 < len5; i5++) {
+          if (
+            !validate421(data14[i5], {
+              instancePath: instancePath + '/faults/' + i5,
+              parentData: data14,
+              parentDataProperty: i5,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate421.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err22 = {
+          instancePath: instancePath + '/faults',
+          schemaPath: '#/properties/faults/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err22];
+        } else {
+          vErrors.push(err22);
+        }
+        errors++;
+      }
+    }
     if (data.answers !== undefined) {
       if (
-        !validate421(data.answers, {
+        !validate425(data.answers, {
           instancePath: instancePath + '/answers',
           parentData: data,
           parentDataProperty: 'answers',
@@ -12452,16 +12784,16 @@ function validate387(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate421.errors);
+        vErrors = joined(vErrors, validate425.errors);
         errors = vErrors.length;
       }
     }
   } else {
-    const err22 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    const err23 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
     if (vErrors === null) {
-      vErrors = [err22];
+      vErrors = [err23];
     } else {
-      vErrors.push(err22);
+      vErrors.push(err23);
     }
     errors++;
   }
@@ -18000,8 +18332,8 @@ function validate131(
 }
 validate131.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const protocol = validate448;
-const schema122 = {
+export const protocol = validate452;
+const schema123 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'protocol.schema.json',
   type: 'object',
@@ -18310,13 +18642,13 @@ const schema122 = {
   },
 };
 
-function validate449(
+function validate453(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate449.evaluated;
+  const evaluated0 = validate453.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18356,18 +18688,18 @@ function validate449(
     }
     errors++;
   }
-  validate449.errors = vErrors;
+  validate453.errors = vErrors;
   return errors === 0;
 }
-validate449.evaluated = { dynamicProps: false, dynamicItems: false };
+validate453.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate451(
+function validate455(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate451.evaluated;
+  const evaluated0 = validate455.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18402,12 +18734,12 @@ function validate451(
     }
     errors++;
   }
-  validate451.errors = vErrors;
+  validate455.errors = vErrors;
   return errors === 0;
 }
-validate451.evaluated = { dynamicProps: false, dynamicItems: false };
+validate455.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema125 = {
+const schema126 = {
   type: 'object',
   properties: {
     protocol: { $ref: '#/$defs/name' },
@@ -18423,7 +18755,7 @@ const schema125 = {
   required: ['protocol', 'edition'],
   additionalProperties: false,
 };
-const schema126 = {
+const schema127 = {
   type: 'object',
   properties: {
     value: { $ref: '#/$defs/quantity' },
@@ -18434,13 +18766,13 @@ const schema126 = {
   additionalProperties: false,
 };
 
-function validate458(
+function validate462(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate458.evaluated;
+  const evaluated0 = validate462.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18467,20 +18799,20 @@ function validate458(
       errors++;
     }
   }
-  validate458.errors = vErrors;
+  validate462.errors = vErrors;
   return errors === 0;
 }
-validate458.evaluated = { dynamicProps: false, dynamicItems: false };
+validate462.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema128 = { type: 'array', items: { $ref: '#/$defs/name' }, maxItems: 200 };
+const schema129 = { type: 'array', items: { $ref: '#/$defs/name' }, maxItems: 200 };
 
-function validate461(
+function validate465(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate461.evaluated;
+  const evaluated0 = validate465.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18500,7 +18832,7 @@ function validate461(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate449(data[i0], {
+        !validate453(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -18508,7 +18840,7 @@ function validate461(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate449.errors);
+        vErrors = joined(vErrors, validate453.errors);
         errors = vErrors.length;
       }
     }
@@ -18521,18 +18853,18 @@ function validate461(
     }
     errors++;
   }
-  validate461.errors = vErrors;
+  validate465.errors = vErrors;
   return errors === 0;
 }
-validate461.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate465.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate457(
+function validate461(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate457.evaluated;
+  const evaluated0 = validate461.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18586,7 +18918,7 @@ function validate457(
     }
     if (data.value !== undefined) {
       if (
-        !validate458(data.value, {
+        !validate462(data.value, {
           instancePath: instancePath + '/value',
           parentData: data,
           parentDataProperty: 'value',
@@ -18594,13 +18926,13 @@ function validate457(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate458.errors);
+        vErrors = joined(vErrors, validate462.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate451(data.because, {
+        !validate455(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -18608,13 +18940,13 @@ function validate457(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate451.errors);
+        vErrors = joined(vErrors, validate455.errors);
         errors = vErrors.length;
       }
     }
     if (data.source !== undefined) {
       if (
-        !validate461(data.source, {
+        !validate465(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -18622,7 +18954,7 @@ function validate457(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate461.errors);
+        vErrors = joined(vErrors, validate465.errors);
         errors = vErrors.length;
       }
     }
@@ -18635,25 +18967,25 @@ function validate457(
     }
     errors++;
   }
-  validate457.errors = vErrors;
+  validate461.errors = vErrors;
   return errors === 0;
 }
-validate457.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate461.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema129 = {
+const schema130 = {
   type: 'object',
   properties: { rule: { $ref: '#/$defs/name' }, because: { $ref: '#/$defs/text' } },
   required: ['rule', 'because'],
   additionalProperties: false,
 };
 
-function validate465(
+function validate469(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate465.evaluated;
+  const evaluated0 = validate469.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18707,7 +19039,7 @@ function validate465(
     }
     if (data.rule !== undefined) {
       if (
-        !validate449(data.rule, {
+        !validate453(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -18715,13 +19047,13 @@ function validate465(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate449.errors);
+        vErrors = joined(vErrors, validate453.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate451(data.because, {
+        !validate455(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -18729,7 +19061,7 @@ function validate465(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate451.errors);
+        vErrors = joined(vErrors, validate455.errors);
         errors = vErrors.length;
       }
     }
@@ -18742,18 +19074,18 @@ function validate465(
     }
     errors++;
   }
-  validate465.errors = vErrors;
+  validate469.errors = vErrors;
   return errors === 0;
 }
-validate465.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate469.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate454(
+function validate458(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate454.evaluated;
+  const evaluated0 = validate458.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18807,7 +19139,7 @@ function validate454(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate449(data.protocol, {
+        !validate453(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -18815,7 +19147,7 @@ function validate454(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate449.errors);
+        vErrors = joined(vErrors, validate453.errors);
         errors = vErrors.length;
       }
     }
@@ -18886,7 +19218,7 @@ function validate454(
         for (const key1 in data2) {
           const _errs7 = errors;
           if (
-            !validate449(key1, {
+            !validate453(key1, {
               instancePath: instancePath + '/limits',
               parentData: data2,
               parentDataProperty: 'limits',
@@ -18894,7 +19226,7 @@ function validate454(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate449.errors);
+            vErrors = joined(vErrors, validate453.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs7 === errors;
@@ -18915,7 +19247,7 @@ function validate454(
         }
         for (const key2 in data2) {
           if (
-            !validate457(data2[key2], {
+            !validate461(data2[key2], {
               instancePath: instancePath + '/limits/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data2,
               parentDataProperty: key2,
@@ -18923,7 +19255,7 @@ function validate454(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate457.errors);
+            vErrors = joined(vErrors, validate461.errors);
             errors = vErrors.length;
           }
         }
@@ -18976,7 +19308,7 @@ function validate454(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate465(data4[i0], {
+            !validate469(data4[i0], {
               instancePath: instancePath + '/withdraws/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -18984,7 +19316,7 @@ function validate454(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate465.errors);
+            vErrors = joined(vErrors, validate469.errors);
             errors = vErrors.length;
           }
         }
@@ -19012,12 +19344,12 @@ function validate454(
     }
     errors++;
   }
-  validate454.errors = vErrors;
+  validate458.errors = vErrors;
   return errors === 0;
 }
-validate454.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate458.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema130 = {
+const schema131 = {
   type: 'object',
   properties: {
     all: { $ref: '#/$defs/conditions' },
@@ -19030,7 +19362,7 @@ const schema130 = {
   minProperties: 1,
   maxProperties: 100,
 };
-const schema131 = {
+const schema132 = {
   type: 'object',
   properties: {
     below: { $ref: '#/$defs/quantity' },
@@ -19048,13 +19380,13 @@ const schema131 = {
   additionalProperties: false,
 };
 
-function validate479(
+function validate483(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate479.evaluated;
+  const evaluated0 = validate483.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19084,18 +19416,18 @@ function validate479(
     }
     errors++;
   }
-  validate479.errors = vErrors;
+  validate483.errors = vErrors;
   return errors === 0;
 }
-validate479.evaluated = { dynamicProps: false, dynamicItems: false };
+validate483.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate472(
+function validate476(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate472.evaluated;
+  const evaluated0 = validate476.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19118,7 +19450,7 @@ function validate472(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema131.properties, key0)) {
+      if (!func5.call(schema132.properties, key0)) {
         const err1 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -19135,7 +19467,7 @@ function validate472(
     }
     if (data.below !== undefined) {
       if (
-        !validate458(data.below, {
+        !validate462(data.below, {
           instancePath: instancePath + '/below',
           parentData: data,
           parentDataProperty: 'below',
@@ -19143,13 +19475,13 @@ function validate472(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate458.errors);
+        vErrors = joined(vErrors, validate462.errors);
         errors = vErrors.length;
       }
     }
     if (data.above !== undefined) {
       if (
-        !validate458(data.above, {
+        !validate462(data.above, {
           instancePath: instancePath + '/above',
           parentData: data,
           parentDataProperty: 'above',
@@ -19157,13 +19489,13 @@ function validate472(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate458.errors);
+        vErrors = joined(vErrors, validate462.errors);
         errors = vErrors.length;
       }
     }
     if (data.at_most !== undefined) {
       if (
-        !validate458(data.at_most, {
+        !validate462(data.at_most, {
           instancePath: instancePath + '/at_most',
           parentData: data,
           parentDataProperty: 'at_most',
@@ -19171,13 +19503,13 @@ function validate472(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate458.errors);
+        vErrors = joined(vErrors, validate462.errors);
         errors = vErrors.length;
       }
     }
     if (data.at_least !== undefined) {
       if (
-        !validate458(data.at_least, {
+        !validate462(data.at_least, {
           instancePath: instancePath + '/at_least',
           parentData: data,
           parentDataProperty: 'at_least',
@@ -19185,7 +19517,7 @@ function validate472(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate458.errors);
+        vErrors = joined(vErrors, validate462.errors);
         errors = vErrors.length;
       }
     }
@@ -19223,7 +19555,7 @@ function validate472(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate458(data4[i0], {
+            !validate462(data4[i0], {
               instancePath: instancePath + '/between/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -19231,7 +19563,7 @@ function validate472(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate458.errors);
+            vErrors = joined(vErrors, validate462.errors);
             errors = vErrors.length;
           }
         }
@@ -19257,7 +19589,7 @@ function validate472(
           instancePath: instancePath + '/is',
           schemaPath: '#/properties/is/type',
           keyword: 'type',
-          params: { type: schema131.properties.is.type },
+          params: { type: schema132.properties.is.type },
         };
         if (vErrors === null) {
           vErrors = [err5];
@@ -19285,7 +19617,7 @@ function validate472(
     }
     if (data.one_of !== undefined) {
       if (
-        !validate461(data.one_of, {
+        !validate465(data.one_of, {
           instancePath: instancePath + '/one_of',
           parentData: data,
           parentDataProperty: 'one_of',
@@ -19293,13 +19625,13 @@ function validate472(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate461.errors);
+        vErrors = joined(vErrors, validate465.errors);
         errors = vErrors.length;
       }
     }
     if (data.known !== undefined) {
       if (
-        !validate479(data.known, {
+        !validate483(data.known, {
           instancePath: instancePath + '/known',
           parentData: data,
           parentDataProperty: 'known',
@@ -19307,13 +19639,13 @@ function validate472(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate479.errors);
+        vErrors = joined(vErrors, validate483.errors);
         errors = vErrors.length;
       }
     }
     if (data.unobtainable !== undefined) {
       if (
-        !validate479(data.unobtainable, {
+        !validate483(data.unobtainable, {
           instancePath: instancePath + '/unobtainable',
           parentData: data,
           parentDataProperty: 'unobtainable',
@@ -19321,13 +19653,13 @@ function validate472(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate479.errors);
+        vErrors = joined(vErrors, validate483.errors);
         errors = vErrors.length;
       }
     }
     if (data.accepted !== undefined) {
       if (
-        !validate451(data.accepted, {
+        !validate455(data.accepted, {
           instancePath: instancePath + '/accepted',
           parentData: data,
           parentDataProperty: 'accepted',
@@ -19335,7 +19667,7 @@ function validate472(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate451.errors);
+        vErrors = joined(vErrors, validate455.errors);
         errors = vErrors.length;
       }
     }
@@ -19348,21 +19680,21 @@ function validate472(
     }
     errors++;
   }
-  validate472.errors = vErrors;
+  validate476.errors = vErrors;
   return errors === 0;
 }
-validate472.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate476.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema133 = { type: 'array', items: { $ref: '#/$defs/condition' }, minItems: 1, maxItems: 200 };
-const wrapper2 = { validate: validate471 };
+const schema134 = { type: 'array', items: { $ref: '#/$defs/condition' }, minItems: 1, maxItems: 200 };
+const wrapper2 = { validate: validate475 };
 
-function validate484(
+function validate488(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate484.evaluated;
+  const evaluated0 = validate488.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19412,25 +19744,25 @@ function validate484(
     }
     errors++;
   }
-  validate484.errors = vErrors;
+  validate488.errors = vErrors;
   return errors === 0;
 }
-validate484.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate488.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-const schema134 = {
+const schema135 = {
   type: 'object',
   properties: { count: { type: 'integer', minimum: 1, maximum: 200 }, of: { $ref: '#/$defs/conditions' } },
   required: ['count', 'of'],
   additionalProperties: false,
 };
 
-function validate488(
+function validate492(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate488.evaluated;
+  const evaluated0 = validate492.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19531,7 +19863,7 @@ function validate488(
     }
     if (data.of !== undefined) {
       if (
-        !validate484(data.of, {
+        !validate488(data.of, {
           instancePath: instancePath + '/of',
           parentData: data,
           parentDataProperty: 'of',
@@ -19539,7 +19871,7 @@ function validate488(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate484.errors);
+        vErrors = joined(vErrors, validate488.errors);
         errors = vErrors.length;
       }
     }
@@ -19552,18 +19884,18 @@ function validate488(
     }
     errors++;
   }
-  validate488.errors = vErrors;
+  validate492.errors = vErrors;
   return errors === 0;
 }
-validate488.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate492.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate471(
+function validate475(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate471.evaluated;
+  const evaluated0 = validate475.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19608,7 +19940,7 @@ function validate471(
         key0 === 'rule'
       )) {
         if (
-          !validate472(data[key0], {
+          !validate476(data[key0], {
             instancePath: instancePath + '/' + key0.replace(/~/g, '~0').replace(/\//g, '~1'),
             parentData: data,
             parentDataProperty: key0,
@@ -19616,59 +19948,17 @@ function validate471(
             dynamicAnchors,
           })
         ) {
-          vErrors = joined(vErrors, validate472.errors);
+          vErrors = joined(vErrors, validate476.errors);
           errors = vErrors.length;
         }
       }
     }
     if (data.all !== undefined) {
       if (
-        !validate484(data.all, {
+        !validate488(data.all, {
           instancePath: instancePath + '/all',
           parentData: data,
           parentDataProperty: 'all',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate484.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.any !== undefined) {
-      if (
-        !validate484(data.any, {
-          instancePath: instancePath + '/any',
-          parentData: data,
-          parentDataProperty: 'any',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate484.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.none !== undefined) {
-      if (
-        !validate484(data.none, {
-          instancePath: instancePath + '/none',
-          parentData: data,
-          parentDataProperty: 'none',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate484.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.at_least_of !== undefined) {
-      if (
-        !validate488(data.at_least_of, {
-          instancePath: instancePath + '/at_least_of',
-          parentData: data,
-          parentDataProperty: 'at_least_of',
           rootData,
           dynamicAnchors,
         })
@@ -19677,9 +19967,51 @@ function validate471(
         errors = vErrors.length;
       }
     }
+    if (data.any !== undefined) {
+      if (
+        !validate488(data.any, {
+          instancePath: instancePath + '/any',
+          parentData: data,
+          parentDataProperty: 'any',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate488.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.none !== undefined) {
+      if (
+        !validate488(data.none, {
+          instancePath: instancePath + '/none',
+          parentData: data,
+          parentDataProperty: 'none',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate488.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.at_least_of !== undefined) {
+      if (
+        !validate492(data.at_least_of, {
+          instancePath: instancePath + '/at_least_of',
+          parentData: data,
+          parentDataProperty: 'at_least_of',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate492.errors);
+        errors = vErrors.length;
+      }
+    }
     if (data.rule !== undefined) {
       if (
-        !validate449(data.rule, {
+        !validate453(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -19687,7 +20019,7 @@ function validate471(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate449.errors);
+        vErrors = joined(vErrors, validate453.errors);
         errors = vErrors.length;
       }
     }
@@ -19700,18 +20032,18 @@ function validate471(
     }
     errors++;
   }
-  validate471.errors = vErrors;
+  validate475.errors = vErrors;
   return errors === 0;
 }
-validate471.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate475.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate496(
+function validate500(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate496.evaluated;
+  const evaluated0 = validate500.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19832,12 +20164,12 @@ function validate496(
     }
     errors++;
   }
-  validate496.errors = vErrors;
+  validate500.errors = vErrors;
   return errors === 0;
 }
-validate496.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate500.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema136 = {
+const schema137 = {
   type: 'object',
   properties: {
     needs: { $ref: '#/$defs/names' },
@@ -19851,13 +20183,13 @@ const schema136 = {
   additionalProperties: false,
 };
 
-function validate504(
+function validate508(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate504.evaluated;
+  const evaluated0 = validate508.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20414,18 +20746,18 @@ function validate504(
     }
     errors++;
   }
-  validate504.errors = vErrors;
+  validate508.errors = vErrors;
   return errors === 0;
 }
-validate504.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate508.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate500(
+function validate504(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate500.evaluated;
+  const evaluated0 = validate504.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20451,7 +20783,7 @@ function validate500(
     }
     if (data.needs !== undefined) {
       if (
-        !validate461(data.needs, {
+        !validate465(data.needs, {
           instancePath: instancePath + '/needs',
           parentData: data,
           parentDataProperty: 'needs',
@@ -20459,13 +20791,13 @@ function validate500(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate461.errors);
+        vErrors = joined(vErrors, validate465.errors);
         errors = vErrors.length;
       }
     }
     if (data.helps !== undefined) {
       if (
-        !validate461(data.helps, {
+        !validate465(data.helps, {
           instancePath: instancePath + '/helps',
           parentData: data,
           parentDataProperty: 'helps',
@@ -20473,7 +20805,7 @@ function validate500(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate461.errors);
+        vErrors = joined(vErrors, validate465.errors);
         errors = vErrors.length;
       }
     }
@@ -20483,7 +20815,7 @@ function validate500(
         for (const key1 in data2) {
           const _errs6 = errors;
           if (
-            !validate449(key1, {
+            !validate453(key1, {
               instancePath: instancePath + '/declares',
               parentData: data2,
               parentDataProperty: 'declares',
@@ -20491,7 +20823,7 @@ function validate500(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate449.errors);
+            vErrors = joined(vErrors, validate453.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs6 === errors;
@@ -20512,7 +20844,7 @@ function validate500(
         }
         for (const key2 in data2) {
           if (
-            !validate504(data2[key2], {
+            !validate508(data2[key2], {
               instancePath: instancePath + '/declares/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data2,
               parentDataProperty: key2,
@@ -20520,7 +20852,7 @@ function validate500(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate504.errors);
+            vErrors = joined(vErrors, validate508.errors);
             errors = vErrors.length;
           }
         }
@@ -20548,24 +20880,24 @@ function validate500(
     }
     errors++;
   }
-  validate500.errors = vErrors;
+  validate504.errors = vErrors;
   return errors === 0;
 }
-validate500.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate504.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema138 = {
+const schema139 = {
   type: 'object',
   properties: { set_by: { $ref: '#/$defs/text' }, if_not_stated: { type: ['number', 'string', 'boolean'] } },
   additionalProperties: false,
 };
 
-function validate521(
+function validate525(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate521.evaluated;
+  const evaluated0 = validate525.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20591,7 +20923,7 @@ function validate521(
     }
     if (data.set_by !== undefined) {
       if (
-        !validate451(data.set_by, {
+        !validate455(data.set_by, {
           instancePath: instancePath + '/set_by',
           parentData: data,
           parentDataProperty: 'set_by',
@@ -20599,7 +20931,7 @@ function validate521(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate451.errors);
+        vErrors = joined(vErrors, validate455.errors);
         errors = vErrors.length;
       }
     }
@@ -20614,7 +20946,7 @@ function validate521(
           instancePath: instancePath + '/if_not_stated',
           schemaPath: '#/properties/if_not_stated/type',
           keyword: 'type',
-          params: { type: schema138.properties.if_not_stated.type },
+          params: { type: schema139.properties.if_not_stated.type },
         };
         if (vErrors === null) {
           vErrors = [err1];
@@ -20633,12 +20965,12 @@ function validate521(
     }
     errors++;
   }
-  validate521.errors = vErrors;
+  validate525.errors = vErrors;
   return errors === 0;
 }
-validate521.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate525.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema139 = {
+const schema140 = {
   type: 'object',
   properties: {
     value: { $ref: '#/$defs/quantity' },
@@ -20652,13 +20984,13 @@ const schema139 = {
   additionalProperties: false,
 };
 
-function validate525(
+function validate529(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate525.evaluated;
+  const evaluated0 = validate529.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20705,7 +21037,7 @@ function validate525(
     }
     if (data.value !== undefined) {
       if (
-        !validate458(data.value, {
+        !validate462(data.value, {
           instancePath: instancePath + '/value',
           parentData: data,
           parentDataProperty: 'value',
@@ -20713,7 +21045,7 @@ function validate525(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate458.errors);
+        vErrors = joined(vErrors, validate462.errors);
         errors = vErrors.length;
       }
     }
@@ -20783,7 +21115,7 @@ function validate525(
         const len0 = data2.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate458(data2[i0], {
+            !validate462(data2[i0], {
               instancePath: instancePath + '/between/' + i0,
               parentData: data2,
               parentDataProperty: i0,
@@ -20791,7 +21123,7 @@ function validate525(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate458.errors);
+            vErrors = joined(vErrors, validate462.errors);
             errors = vErrors.length;
           }
         }
@@ -20812,7 +21144,7 @@ function validate525(
     }
     if (data.set_by !== undefined) {
       if (
-        !validate451(data.set_by, {
+        !validate455(data.set_by, {
           instancePath: instancePath + '/set_by',
           parentData: data,
           parentDataProperty: 'set_by',
@@ -20820,13 +21152,13 @@ function validate525(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate451.errors);
+        vErrors = joined(vErrors, validate455.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate451(data.title, {
+        !validate455(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -20834,13 +21166,13 @@ function validate525(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate451.errors);
+        vErrors = joined(vErrors, validate455.errors);
         errors = vErrors.length;
       }
     }
     if (data.source !== undefined) {
       if (
-        !validate461(data.source, {
+        !validate465(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -20848,7 +21180,7 @@ function validate525(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate461.errors);
+        vErrors = joined(vErrors, validate465.errors);
         errors = vErrors.length;
       }
     }
@@ -20861,12 +21193,12 @@ function validate525(
     }
     errors++;
   }
-  validate525.errors = vErrors;
+  validate529.errors = vErrors;
   return errors === 0;
 }
-validate525.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate529.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema140 = {
+const schema141 = {
   type: 'object',
   properties: {
     fault: { $ref: '#/$defs/name' },
@@ -20881,7 +21213,7 @@ const schema140 = {
   required: ['fault', 'when', 'says', 'source'],
   additionalProperties: false,
 };
-const schema141 = {
+const schema142 = {
   type: 'object',
   propertyNames: { $ref: '#/$defs/name' },
   additionalProperties: { $ref: '#/$defs/quantity' },
@@ -20889,13 +21221,13 @@ const schema141 = {
   maxProperties: 20,
 };
 
-function validate536(
+function validate540(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate536.evaluated;
+  const evaluated0 = validate540.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20934,9 +21266,9 @@ function validate536(
     for (const key0 in data) {
       const _errs1 = errors;
       if (
-        !validate449(key0, { instancePath, parentData: data, parentDataProperty, rootData, dynamicAnchors })
+        !validate453(key0, { instancePath, parentData: data, parentDataProperty, rootData, dynamicAnchors })
       ) {
-        vErrors = joined(vErrors, validate449.errors);
+        vErrors = joined(vErrors, validate453.errors);
         errors = vErrors.length;
       }
       var valid0 = _errs1 === errors;
@@ -20957,7 +21289,7 @@ function validate536(
     }
     for (const key1 in data) {
       if (
-        !validate458(data[key1], {
+        !validate462(data[key1], {
           instancePath: instancePath + '/' + key1.replace(/~/g, '~0').replace(/\//g, '~1'),
           parentData: data,
           parentDataProperty: key1,
@@ -20965,7 +21297,7 @@ function validate536(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate458.errors);
+        vErrors = joined(vErrors, validate462.errors);
         errors = vErrors.length;
       }
     }
@@ -20978,12 +21310,12 @@ function validate536(
     }
     errors++;
   }
-  validate536.errors = vErrors;
+  validate540.errors = vErrors;
   return errors === 0;
 }
-validate536.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate540.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema142 = {
+const schema143 = {
   type: 'object',
   properties: {
     id: { $ref: '#/$defs/name' },
@@ -20995,13 +21327,13 @@ const schema142 = {
   additionalProperties: false,
 };
 
-function validate542(
+function validate546(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate542.evaluated;
+  const evaluated0 = validate546.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21055,7 +21387,7 @@ function validate542(
     }
     if (data.id !== undefined) {
       if (
-        !validate449(data.id, {
+        !validate453(data.id, {
           instancePath: instancePath + '/id',
           parentData: data,
           parentDataProperty: 'id',
@@ -21063,13 +21395,13 @@ function validate542(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate449.errors);
+        vErrors = joined(vErrors, validate453.errors);
         errors = vErrors.length;
       }
     }
     if (data.text !== undefined) {
       if (
-        !validate451(data.text, {
+        !validate455(data.text, {
           instancePath: instancePath + '/text',
           parentData: data,
           parentDataProperty: 'text',
@@ -21077,13 +21409,13 @@ function validate542(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate451.errors);
+        vErrors = joined(vErrors, validate455.errors);
         errors = vErrors.length;
       }
     }
     if (data.under !== undefined) {
       if (
-        !validate451(data.under, {
+        !validate455(data.under, {
           instancePath: instancePath + '/under',
           parentData: data,
           parentDataProperty: 'under',
@@ -21091,13 +21423,13 @@ function validate542(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate451.errors);
+        vErrors = joined(vErrors, validate455.errors);
         errors = vErrors.length;
       }
     }
     if (data.excludes !== undefined) {
       if (
-        !validate461(data.excludes, {
+        !validate465(data.excludes, {
           instancePath: instancePath + '/excludes',
           parentData: data,
           parentDataProperty: 'excludes',
@@ -21105,7 +21437,7 @@ function validate542(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate461.errors);
+        vErrors = joined(vErrors, validate465.errors);
         errors = vErrors.length;
       }
     }
@@ -21118,18 +21450,18 @@ function validate542(
     }
     errors++;
   }
-  validate542.errors = vErrors;
+  validate546.errors = vErrors;
   return errors === 0;
 }
-validate542.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate546.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate532(
+function validate536(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate532.evaluated;
+  const evaluated0 = validate536.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21220,7 +21552,7 @@ function validate532(
     }
     if (data.fault !== undefined) {
       if (
-        !validate449(data.fault, {
+        !validate453(data.fault, {
           instancePath: instancePath + '/fault',
           parentData: data,
           parentDataProperty: 'fault',
@@ -21228,13 +21560,13 @@ function validate532(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate449.errors);
+        vErrors = joined(vErrors, validate453.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate451(data.title, {
+        !validate455(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -21242,13 +21574,13 @@ function validate532(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate451.errors);
+        vErrors = joined(vErrors, validate455.errors);
         errors = vErrors.length;
       }
     }
     if (data.when !== undefined) {
       if (
-        !validate471(data.when, {
+        !validate475(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -21256,13 +21588,13 @@ function validate532(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate471.errors);
+        vErrors = joined(vErrors, validate475.errors);
         errors = vErrors.length;
       }
     }
     if (data.reads_high !== undefined) {
       if (
-        !validate536(data.reads_high, {
+        !validate540(data.reads_high, {
           instancePath: instancePath + '/reads_high',
           parentData: data,
           parentDataProperty: 'reads_high',
@@ -21270,13 +21602,13 @@ function validate532(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate536.errors);
+        vErrors = joined(vErrors, validate540.errors);
         errors = vErrors.length;
       }
     }
     if (data.reads_low !== undefined) {
       if (
-        !validate536(data.reads_low, {
+        !validate540(data.reads_low, {
           instancePath: instancePath + '/reads_low',
           parentData: data,
           parentDataProperty: 'reads_low',
@@ -21284,13 +21616,13 @@ function validate532(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate536.errors);
+        vErrors = joined(vErrors, validate540.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate451(data.says, {
+        !validate455(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -21298,7 +21630,7 @@ function validate532(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate451.errors);
+        vErrors = joined(vErrors, validate455.errors);
         errors = vErrors.length;
       }
     }
@@ -21336,7 +21668,7 @@ function validate532(
         const len0 = data6.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate542(data6[i0], {
+            !validate546(data6[i0], {
               instancePath: instancePath + '/do/' + i0,
               parentData: data6,
               parentDataProperty: i0,
@@ -21344,7 +21676,7 @@ function validate532(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate542.errors);
+            vErrors = joined(vErrors, validate546.errors);
             errors = vErrors.length;
           }
         }
@@ -21365,7 +21697,7 @@ function validate532(
     }
     if (data.source !== undefined) {
       if (
-        !validate461(data.source, {
+        !validate465(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -21373,7 +21705,7 @@ function validate532(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate461.errors);
+        vErrors = joined(vErrors, validate465.errors);
         errors = vErrors.length;
       }
     }
@@ -21386,12 +21718,12 @@ function validate532(
     }
     errors++;
   }
-  validate532.errors = vErrors;
+  validate536.errors = vErrors;
   return errors === 0;
 }
-validate532.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate536.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema143 = {
+const schema144 = {
   type: 'object',
   properties: {
     title: { $ref: '#/$defs/text' },
@@ -21426,7 +21758,7 @@ const schema143 = {
   },
   additionalProperties: false,
 };
-const schema144 = {
+const schema145 = {
   type: 'object',
   properties: {
     of: { $ref: '#/$defs/name' },
@@ -21442,13 +21774,13 @@ const schema144 = {
   additionalProperties: false,
 };
 
-function validate555(
+function validate559(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate555.evaluated;
+  const evaluated0 = validate559.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21502,7 +21834,7 @@ function validate555(
     }
     if (data.of !== undefined) {
       if (
-        !validate449(data.of, {
+        !validate453(data.of, {
           instancePath: instancePath + '/of',
           parentData: data,
           parentDataProperty: 'of',
@@ -21510,7 +21842,7 @@ function validate555(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate449.errors);
+        vErrors = joined(vErrors, validate453.errors);
         errors = vErrors.length;
       }
     }
@@ -21580,7 +21912,7 @@ function validate555(
             const len1 = data2.length;
             for (let i1 = 0; i1 < len1; i1++) {
               if (
-                !validate458(data2[i1], {
+                !validate462(data2[i1], {
                   instancePath: instancePath + '/points/' + i0 + '/' + i1,
                   parentData: data2,
                   parentDataProperty: i1,
@@ -21588,7 +21920,7 @@ function validate555(
                   dynamicAnchors,
                 })
               ) {
-                vErrors = joined(vErrors, validate458.errors);
+                vErrors = joined(vErrors, validate462.errors);
                 errors = vErrors.length;
               }
             }
@@ -21643,7 +21975,7 @@ function validate555(
           instancePath: instancePath + '/beyond',
           schemaPath: '#/properties/beyond/enum',
           keyword: 'enum',
-          params: { allowedValues: schema144.properties.beyond.enum },
+          params: { allowedValues: schema145.properties.beyond.enum },
         };
         if (vErrors === null) {
           vErrors = [err10];
@@ -21662,19 +21994,19 @@ function validate555(
     }
     errors++;
   }
-  validate555.errors = vErrors;
+  validate559.errors = vErrors;
   return errors === 0;
 }
-validate555.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate559.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema145 = {
+const schema146 = {
   type: ['array', 'object'],
   items: { $ref: '#/$defs/band' },
   additionalProperties: { type: 'integer', minimum: -1000, maximum: 1000 },
   minItems: 1,
   maxItems: 100,
 };
-const schema146 = {
+const schema147 = {
   type: 'object',
   properties: {
     at_most: { $ref: '#/$defs/quantity' },
@@ -21685,13 +22017,13 @@ const schema146 = {
   additionalProperties: false,
 };
 
-function validate561(
+function validate565(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate561.evaluated;
+  const evaluated0 = validate565.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21731,7 +22063,7 @@ function validate561(
     }
     if (data.at_most !== undefined) {
       if (
-        !validate458(data.at_most, {
+        !validate462(data.at_most, {
           instancePath: instancePath + '/at_most',
           parentData: data,
           parentDataProperty: 'at_most',
@@ -21739,13 +22071,13 @@ function validate561(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate458.errors);
+        vErrors = joined(vErrors, validate462.errors);
         errors = vErrors.length;
       }
     }
     if (data.below !== undefined) {
       if (
-        !validate458(data.below, {
+        !validate462(data.below, {
           instancePath: instancePath + '/below',
           parentData: data,
           parentDataProperty: 'below',
@@ -21753,7 +22085,7 @@ function validate561(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate458.errors);
+        vErrors = joined(vErrors, validate462.errors);
         errors = vErrors.length;
       }
     }
@@ -21813,18 +22145,18 @@ function validate561(
     }
     errors++;
   }
-  validate561.errors = vErrors;
+  validate565.errors = vErrors;
   return errors === 0;
 }
-validate561.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate565.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate560(
+function validate564(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate560.evaluated;
+  const evaluated0 = validate564.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21832,7 +22164,7 @@ function validate560(
     evaluated0.items = undefined;
   }
   if (!data || typeof data != 'object') {
-    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema145.type } };
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema146.type } };
     if (vErrors === null) {
       vErrors = [err0];
     } else {
@@ -21862,7 +22194,7 @@ function validate560(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate561(data[i0], {
+        !validate565(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -21870,7 +22202,7 @@ function validate560(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate561.errors);
+        vErrors = joined(vErrors, validate565.errors);
         errors = vErrors.length;
       }
     }
@@ -21924,25 +22256,25 @@ function validate560(
       }
     }
   }
-  validate560.errors = vErrors;
+  validate564.errors = vErrors;
   return errors === 0;
 }
-validate560.evaluated = { props: true, items: true, dynamicProps: false, dynamicItems: false };
+validate564.evaluated = { props: true, items: true, dynamicProps: false, dynamicItems: false };
 
-const schema147 = {
+const schema148 = {
   type: 'object',
   properties: { when: { $ref: '#/$defs/condition' }, use: { $ref: '#/$defs/quantity' } },
   required: ['use'],
   additionalProperties: false,
 };
 
-function validate566(
+function validate570(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate566.evaluated;
+  const evaluated0 = validate570.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21982,7 +22314,7 @@ function validate566(
     }
     if (data.when !== undefined) {
       if (
-        !validate471(data.when, {
+        !validate475(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -21990,13 +22322,13 @@ function validate566(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate471.errors);
+        vErrors = joined(vErrors, validate475.errors);
         errors = vErrors.length;
       }
     }
     if (data.use !== undefined) {
       if (
-        !validate458(data.use, {
+        !validate462(data.use, {
           instancePath: instancePath + '/use',
           parentData: data,
           parentDataProperty: 'use',
@@ -22004,7 +22336,7 @@ function validate566(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate458.errors);
+        vErrors = joined(vErrors, validate462.errors);
         errors = vErrors.length;
       }
     }
@@ -22017,18 +22349,18 @@ function validate566(
     }
     errors++;
   }
-  validate566.errors = vErrors;
+  validate570.errors = vErrors;
   return errors === 0;
 }
-validate566.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate570.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate580(
+function validate584(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate580.evaluated;
+  const evaluated0 = validate584.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22068,18 +22400,18 @@ function validate580(
     }
     errors++;
   }
-  validate580.errors = vErrors;
+  validate584.errors = vErrors;
   return errors === 0;
 }
-validate580.evaluated = { dynamicProps: false, dynamicItems: false };
+validate584.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate551(
+function validate555(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate551.evaluated;
+  const evaluated0 = validate555.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22088,7 +22420,7 @@ function validate551(
   }
   if (data && typeof data == 'object' && !Array.isArray(data)) {
     for (const key0 in data) {
-      if (!func5.call(schema143.properties, key0)) {
+      if (!func5.call(schema144.properties, key0)) {
         const err0 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -22105,7 +22437,7 @@ function validate551(
     }
     if (data.title !== undefined) {
       if (
-        !validate451(data.title, {
+        !validate455(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -22113,13 +22445,13 @@ function validate551(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate451.errors);
+        vErrors = joined(vErrors, validate455.errors);
         errors = vErrors.length;
       }
     }
     if (data.meaning !== undefined) {
       if (
-        !validate451(data.meaning, {
+        !validate455(data.meaning, {
           instancePath: instancePath + '/meaning',
           parentData: data,
           parentDataProperty: 'meaning',
@@ -22127,7 +22459,7 @@ function validate551(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate451.errors);
+        vErrors = joined(vErrors, validate455.errors);
         errors = vErrors.length;
       }
     }
@@ -22165,7 +22497,7 @@ function validate551(
     }
     if (data.source !== undefined) {
       if (
-        !validate461(data.source, {
+        !validate465(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -22173,7 +22505,7 @@ function validate551(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate461.errors);
+        vErrors = joined(vErrors, validate465.errors);
         errors = vErrors.length;
       }
     }
@@ -22184,7 +22516,7 @@ function validate551(
           instancePath: instancePath + '/formula',
           schemaPath: '#/properties/formula/type',
           keyword: 'type',
-          params: { type: schema143.properties.formula.type },
+          params: { type: schema144.properties.formula.type },
         };
         if (vErrors === null) {
           vErrors = [err3];
@@ -22212,7 +22544,7 @@ function validate551(
     }
     if (data.curve !== undefined) {
       if (
-        !validate555(data.curve, {
+        !validate559(data.curve, {
           instancePath: instancePath + '/curve',
           parentData: data,
           parentDataProperty: 'curve',
@@ -22220,7 +22552,7 @@ function validate551(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate555.errors);
+        vErrors = joined(vErrors, validate559.errors);
         errors = vErrors.length;
       }
     }
@@ -22258,7 +22590,7 @@ function validate551(
         for (const key1 in data6) {
           const _errs12 = errors;
           if (
-            !validate449(key1, {
+            !validate453(key1, {
               instancePath: instancePath + '/score',
               parentData: data6,
               parentDataProperty: 'score',
@@ -22266,7 +22598,7 @@ function validate551(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate449.errors);
+            vErrors = joined(vErrors, validate453.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs12 === errors;
@@ -22287,7 +22619,7 @@ function validate551(
         }
         for (const key2 in data6) {
           if (
-            !validate560(data6[key2], {
+            !validate564(data6[key2], {
               instancePath: instancePath + '/score/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data6,
               parentDataProperty: key2,
@@ -22295,7 +22627,7 @@ function validate551(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate560.errors);
+            vErrors = joined(vErrors, validate564.errors);
             errors = vErrors.length;
           }
         }
@@ -22348,7 +22680,7 @@ function validate551(
         const len0 = data8.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate566(data8[i0], {
+            !validate570(data8[i0], {
               instancePath: instancePath + '/choose/' + i0,
               parentData: data8,
               parentDataProperty: i0,
@@ -22356,7 +22688,7 @@ function validate551(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate566.errors);
+            vErrors = joined(vErrors, validate570.errors);
             errors = vErrors.length;
           }
         }
@@ -22377,7 +22709,7 @@ function validate551(
     }
     if (data.first_known !== undefined) {
       if (
-        !validate461(data.first_known, {
+        !validate465(data.first_known, {
           instancePath: instancePath + '/first_known',
           parentData: data,
           parentDataProperty: 'first_known',
@@ -22385,13 +22717,13 @@ function validate551(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate461.errors);
+        vErrors = joined(vErrors, validate465.errors);
         errors = vErrors.length;
       }
     }
     if (data.highest !== undefined) {
       if (
-        !validate449(data.highest, {
+        !validate453(data.highest, {
           instancePath: instancePath + '/highest',
           parentData: data,
           parentDataProperty: 'highest',
@@ -22399,13 +22731,13 @@ function validate551(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate449.errors);
+        vErrors = joined(vErrors, validate453.errors);
         errors = vErrors.length;
       }
     }
     if (data.lowest !== undefined) {
       if (
-        !validate449(data.lowest, {
+        !validate453(data.lowest, {
           instancePath: instancePath + '/lowest',
           parentData: data,
           parentDataProperty: 'lowest',
@@ -22413,13 +22745,13 @@ function validate551(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate449.errors);
+        vErrors = joined(vErrors, validate453.errors);
         errors = vErrors.length;
       }
     }
     if (data.average !== undefined) {
       if (
-        !validate449(data.average, {
+        !validate453(data.average, {
           instancePath: instancePath + '/average',
           parentData: data,
           parentDataProperty: 'average',
@@ -22427,13 +22759,13 @@ function validate551(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate449.errors);
+        vErrors = joined(vErrors, validate453.errors);
         errors = vErrors.length;
       }
     }
     if (data.earliest !== undefined) {
       if (
-        !validate449(data.earliest, {
+        !validate453(data.earliest, {
           instancePath: instancePath + '/earliest',
           parentData: data,
           parentDataProperty: 'earliest',
@@ -22441,13 +22773,13 @@ function validate551(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate449.errors);
+        vErrors = joined(vErrors, validate453.errors);
         errors = vErrors.length;
       }
     }
     if (data.latest !== undefined) {
       if (
-        !validate449(data.latest, {
+        !validate453(data.latest, {
           instancePath: instancePath + '/latest',
           parentData: data,
           parentDataProperty: 'latest',
@@ -22455,13 +22787,13 @@ function validate551(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate449.errors);
+        vErrors = joined(vErrors, validate453.errors);
         errors = vErrors.length;
       }
     }
     if (data.change !== undefined) {
       if (
-        !validate449(data.change, {
+        !validate453(data.change, {
           instancePath: instancePath + '/change',
           parentData: data,
           parentDataProperty: 'change',
@@ -22469,13 +22801,13 @@ function validate551(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate449.errors);
+        vErrors = joined(vErrors, validate453.errors);
         errors = vErrors.length;
       }
     }
     if (data.count !== undefined) {
       if (
-        !validate449(data.count, {
+        !validate453(data.count, {
           instancePath: instancePath + '/count',
           parentData: data,
           parentDataProperty: 'count',
@@ -22483,13 +22815,13 @@ function validate551(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate449.errors);
+        vErrors = joined(vErrors, validate453.errors);
         errors = vErrors.length;
       }
     }
     if (data.minutes_since !== undefined) {
       if (
-        !validate449(data.minutes_since, {
+        !validate453(data.minutes_since, {
           instancePath: instancePath + '/minutes_since',
           parentData: data,
           parentDataProperty: 'minutes_since',
@@ -22497,13 +22829,13 @@ function validate551(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate449.errors);
+        vErrors = joined(vErrors, validate453.errors);
         errors = vErrors.length;
       }
     }
     if (data.held !== undefined) {
       if (
-        !validate471(data.held, {
+        !validate475(data.held, {
           instancePath: instancePath + '/held',
           parentData: data,
           parentDataProperty: 'held',
@@ -22511,13 +22843,13 @@ function validate551(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate471.errors);
+        vErrors = joined(vErrors, validate475.errors);
         errors = vErrors.length;
       }
     }
     if (data.over !== undefined) {
       if (
-        !validate580(data.over, {
+        !validate584(data.over, {
           instancePath: instancePath + '/over',
           parentData: data,
           parentDataProperty: 'over',
@@ -22525,13 +22857,13 @@ function validate551(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate580.errors);
+        vErrors = joined(vErrors, validate584.errors);
         errors = vErrors.length;
       }
     }
     if (data.where !== undefined) {
       if (
-        !validate471(data.where, {
+        !validate475(data.where, {
           instancePath: instancePath + '/where',
           parentData: data,
           parentDataProperty: 'where',
@@ -22539,7 +22871,7 @@ function validate551(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate471.errors);
+        vErrors = joined(vErrors, validate475.errors);
         errors = vErrors.length;
       }
     }
@@ -22564,7 +22896,7 @@ function validate551(
           instancePath: instancePath + '/present_set',
           schemaPath: '#/properties/present_set/enum',
           keyword: 'enum',
-          params: { allowedValues: schema143.properties.present_set.enum },
+          params: { allowedValues: schema144.properties.present_set.enum },
         };
         if (vErrors === null) {
           vErrors = [err13];
@@ -22576,7 +22908,7 @@ function validate551(
     }
     if (data.longest_gap !== undefined) {
       if (
-        !validate580(data.longest_gap, {
+        !validate584(data.longest_gap, {
           instancePath: instancePath + '/longest_gap',
           parentData: data,
           parentDataProperty: 'longest_gap',
@@ -22584,13 +22916,13 @@ function validate551(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate580.errors);
+        vErrors = joined(vErrors, validate584.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_reliable_when !== undefined) {
       if (
-        !validate471(data.not_reliable_when, {
+        !validate475(data.not_reliable_when, {
           instancePath: instancePath + '/not_reliable_when',
           parentData: data,
           parentDataProperty: 'not_reliable_when',
@@ -22598,7 +22930,7 @@ function validate551(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate471.errors);
+        vErrors = joined(vErrors, validate475.errors);
         errors = vErrors.length;
       }
     }
@@ -22611,12 +22943,12 @@ function validate551(
     }
     errors++;
   }
-  validate551.errors = vErrors;
+  validate555.errors = vErrors;
   return errors === 0;
 }
-validate551.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate555.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema149 = {
+const schema150 = {
   type: 'object',
   properties: {
     rule: { $ref: '#/$defs/name' },
@@ -22636,7 +22968,7 @@ const schema149 = {
   required: ['rule', 'when'],
   additionalProperties: false,
 };
-const schema150 = {
+const schema151 = {
   type: 'object',
   properties: {
     when: { $ref: '#/$defs/condition' },
@@ -22647,13 +22979,13 @@ const schema150 = {
   additionalProperties: false,
 };
 
-function validate590(
+function validate594(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate590.evaluated;
+  const evaluated0 = validate594.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22693,7 +23025,7 @@ function validate590(
     }
     if (data.when !== undefined) {
       if (
-        !validate471(data.when, {
+        !validate475(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -22701,13 +23033,13 @@ function validate590(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate471.errors);
+        vErrors = joined(vErrors, validate475.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate451(data.says, {
+        !validate455(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -22715,13 +23047,13 @@ function validate590(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate451.errors);
+        vErrors = joined(vErrors, validate455.errors);
         errors = vErrors.length;
       }
     }
     if (data.accepted !== undefined) {
       if (
-        !validate451(data.accepted, {
+        !validate455(data.accepted, {
           instancePath: instancePath + '/accepted',
           parentData: data,
           parentDataProperty: 'accepted',
@@ -22729,7 +23061,7 @@ function validate590(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate451.errors);
+        vErrors = joined(vErrors, validate455.errors);
         errors = vErrors.length;
       }
     }
@@ -22742,12 +23074,12 @@ function validate590(
     }
     errors++;
   }
-  validate590.errors = vErrors;
+  validate594.errors = vErrors;
   return errors === 0;
 }
-validate590.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate594.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema151 = {
+const schema152 = {
   type: 'object',
   properties: {
     when: { $ref: '#/$defs/condition' },
@@ -22758,13 +23090,13 @@ const schema151 = {
   additionalProperties: false,
 };
 
-function validate595(
+function validate599(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate595.evaluated;
+  const evaluated0 = validate599.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22818,7 +23150,7 @@ function validate595(
     }
     if (data.when !== undefined) {
       if (
-        !validate471(data.when, {
+        !validate475(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -22826,13 +23158,13 @@ function validate595(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate471.errors);
+        vErrors = joined(vErrors, validate475.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate451(data.says, {
+        !validate455(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -22840,13 +23172,13 @@ function validate595(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate451.errors);
+        vErrors = joined(vErrors, validate455.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate449(data.level, {
+        !validate453(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -22854,7 +23186,7 @@ function validate595(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate449.errors);
+        vErrors = joined(vErrors, validate453.errors);
         errors = vErrors.length;
       }
     }
@@ -22867,20 +23199,20 @@ function validate595(
     }
     errors++;
   }
-  validate595.errors = vErrors;
+  validate599.errors = vErrors;
   return errors === 0;
 }
-validate595.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate599.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema152 = { type: 'array', items: { $ref: '#/$defs/text' }, minItems: 1, maxItems: 20 };
+const schema153 = { type: 'array', items: { $ref: '#/$defs/text' }, minItems: 1, maxItems: 20 };
 
-function validate604(
+function validate608(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate604.evaluated;
+  const evaluated0 = validate608.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22909,7 +23241,7 @@ function validate604(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate451(data[i0], {
+        !validate455(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -22917,7 +23249,7 @@ function validate604(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate451.errors);
+        vErrors = joined(vErrors, validate455.errors);
         errors = vErrors.length;
       }
     }
@@ -22930,18 +23262,18 @@ function validate604(
     }
     errors++;
   }
-  validate604.errors = vErrors;
+  validate608.errors = vErrors;
   return errors === 0;
 }
-validate604.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate608.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate586(
+function validate590(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate586.evaluated;
+  const evaluated0 = validate590.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22978,7 +23310,7 @@ function validate586(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema149.properties, key0)) {
+      if (!func5.call(schema150.properties, key0)) {
         const err2 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -22995,7 +23327,7 @@ function validate586(
     }
     if (data.rule !== undefined) {
       if (
-        !validate449(data.rule, {
+        !validate453(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -23003,13 +23335,13 @@ function validate586(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate449.errors);
+        vErrors = joined(vErrors, validate453.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate451(data.title, {
+        !validate455(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -23017,13 +23349,13 @@ function validate586(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate451.errors);
+        vErrors = joined(vErrors, validate455.errors);
         errors = vErrors.length;
       }
     }
     if (data.when !== undefined) {
       if (
-        !validate471(data.when, {
+        !validate475(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -23031,13 +23363,13 @@ function validate586(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate471.errors);
+        vErrors = joined(vErrors, validate475.errors);
         errors = vErrors.length;
       }
     }
     if (data.unless !== undefined) {
       if (
-        !validate590(data.unless, {
+        !validate594(data.unless, {
           instancePath: instancePath + '/unless',
           parentData: data,
           parentDataProperty: 'unless',
@@ -23045,13 +23377,13 @@ function validate586(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate590.errors);
+        vErrors = joined(vErrors, validate594.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained_by !== undefined) {
       if (
-        !validate595(data.explained_by, {
+        !validate599(data.explained_by, {
           instancePath: instancePath + '/explained_by',
           parentData: data,
           parentDataProperty: 'explained_by',
@@ -23059,13 +23391,13 @@ function validate586(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate595.errors);
+        vErrors = joined(vErrors, validate599.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_reliable_when !== undefined) {
       if (
-        !validate471(data.not_reliable_when, {
+        !validate475(data.not_reliable_when, {
           instancePath: instancePath + '/not_reliable_when',
           parentData: data,
           parentDataProperty: 'not_reliable_when',
@@ -23073,13 +23405,13 @@ function validate586(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate471.errors);
+        vErrors = joined(vErrors, validate475.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate449(data.level, {
+        !validate453(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -23087,13 +23419,13 @@ function validate586(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate449.errors);
+        vErrors = joined(vErrors, validate453.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate451(data.says, {
+        !validate455(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -23101,13 +23433,13 @@ function validate586(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate451.errors);
+        vErrors = joined(vErrors, validate455.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate451(data.because, {
+        !validate455(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -23115,13 +23447,13 @@ function validate586(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate451.errors);
+        vErrors = joined(vErrors, validate455.errors);
         errors = vErrors.length;
       }
     }
     if (data.ask !== undefined) {
       if (
-        !validate604(data.ask, {
+        !validate608(data.ask, {
           instancePath: instancePath + '/ask',
           parentData: data,
           parentDataProperty: 'ask',
@@ -23129,7 +23461,7 @@ function validate586(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate604.errors);
+        vErrors = joined(vErrors, validate608.errors);
         errors = vErrors.length;
       }
     }
@@ -23167,7 +23499,7 @@ function validate586(
         const len0 = data10.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate542(data10[i0], {
+            !validate546(data10[i0], {
               instancePath: instancePath + '/do/' + i0,
               parentData: data10,
               parentDataProperty: i0,
@@ -23175,7 +23507,7 @@ function validate586(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate542.errors);
+            vErrors = joined(vErrors, validate546.errors);
             errors = vErrors.length;
           }
         }
@@ -23196,7 +23528,7 @@ function validate586(
     }
     if (data.source !== undefined) {
       if (
-        !validate461(data.source, {
+        !validate465(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -23204,13 +23536,13 @@ function validate586(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate461.errors);
+        vErrors = joined(vErrors, validate465.errors);
         errors = vErrors.length;
       }
     }
     if (data.accepted !== undefined) {
       if (
-        !validate451(data.accepted, {
+        !validate455(data.accepted, {
           instancePath: instancePath + '/accepted',
           parentData: data,
           parentDataProperty: 'accepted',
@@ -23218,7 +23550,7 @@ function validate586(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate451.errors);
+        vErrors = joined(vErrors, validate455.errors);
         errors = vErrors.length;
       }
     }
@@ -23231,18 +23563,18 @@ function validate586(
     }
     errors++;
   }
-  validate586.errors = vErrors;
+  validate590.errors = vErrors;
   return errors === 0;
 }
-validate586.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate590.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate448(
+function validate452(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="protocol.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate448.evaluated;
+  const evaluated0 = validate452.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23307,7 +23639,7 @@ function validate448(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema122.properties, key0)) {
+      if (!func5.call(schema123.properties, key0)) {
         const err4 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -23324,7 +23656,7 @@ function validate448(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate449(data.protocol, {
+        !validate453(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -23332,7 +23664,7 @@ function validate448(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate449.errors);
+        vErrors = joined(vErrors, validate453.errors);
         errors = vErrors.length;
       }
     }
@@ -23385,7 +23717,7 @@ function validate448(
     }
     if (data.title !== undefined) {
       if (
-        !validate451(data.title, {
+        !validate455(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -23393,13 +23725,13 @@ function validate448(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate451.errors);
+        vErrors = joined(vErrors, validate455.errors);
         errors = vErrors.length;
       }
     }
     if (data.about !== undefined) {
       if (
-        !validate451(data.about, {
+        !validate455(data.about, {
           instancePath: instancePath + '/about',
           parentData: data,
           parentDataProperty: 'about',
@@ -23407,13 +23739,13 @@ function validate448(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate451.errors);
+        vErrors = joined(vErrors, validate455.errors);
         errors = vErrors.length;
       }
     }
     if (data.based_on !== undefined) {
       if (
-        !validate454(data.based_on, {
+        !validate458(data.based_on, {
           instancePath: instancePath + '/based_on',
           parentData: data,
           parentDataProperty: 'based_on',
@@ -23421,13 +23753,13 @@ function validate448(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate454.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
     if (data.ladder !== undefined) {
       if (
-        !validate449(data.ladder, {
+        !validate453(data.ladder, {
           instancePath: instancePath + '/ladder',
           parentData: data,
           parentDataProperty: 'ladder',
@@ -23435,13 +23767,13 @@ function validate448(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate449.errors);
+        vErrors = joined(vErrors, validate453.errors);
         errors = vErrors.length;
       }
     }
     if (data.applies_when !== undefined) {
       if (
-        !validate471(data.applies_when, {
+        !validate475(data.applies_when, {
           instancePath: instancePath + '/applies_when',
           parentData: data,
           parentDataProperty: 'applies_when',
@@ -23449,13 +23781,13 @@ function validate448(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate471.errors);
+        vErrors = joined(vErrors, validate475.errors);
         errors = vErrors.length;
       }
     }
     if (data.otherwise !== undefined) {
       if (
-        !validate451(data.otherwise, {
+        !validate455(data.otherwise, {
           instancePath: instancePath + '/otherwise',
           parentData: data,
           parentDataProperty: 'otherwise',
@@ -23463,7 +23795,7 @@ function validate448(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate451.errors);
+        vErrors = joined(vErrors, validate455.errors);
         errors = vErrors.length;
       }
     }
@@ -23533,7 +23865,7 @@ function validate448(
         const len0 = data9.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate451(data9[i0], {
+            !validate455(data9[i0], {
               instancePath: instancePath + '/owners/' + i0,
               parentData: data9,
               parentDataProperty: i0,
@@ -23541,7 +23873,7 @@ function validate448(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate451.errors);
+            vErrors = joined(vErrors, validate455.errors);
             errors = vErrors.length;
           }
         }
@@ -23566,7 +23898,7 @@ function validate448(
         for (const key1 in data11) {
           const _errs18 = errors;
           if (
-            !validate449(key1, {
+            !validate453(key1, {
               instancePath: instancePath + '/sources',
               parentData: data11,
               parentDataProperty: 'sources',
@@ -23574,7 +23906,7 @@ function validate448(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate449.errors);
+            vErrors = joined(vErrors, validate453.errors);
             errors = vErrors.length;
           }
           var valid3 = _errs18 === errors;
@@ -23595,7 +23927,7 @@ function validate448(
         }
         for (const key2 in data11) {
           if (
-            !validate496(data11[key2], {
+            !validate500(data11[key2], {
               instancePath: instancePath + '/sources/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data11,
               parentDataProperty: key2,
@@ -23603,7 +23935,7 @@ function validate448(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate496.errors);
+            vErrors = joined(vErrors, validate500.errors);
             errors = vErrors.length;
           }
         }
@@ -23624,7 +23956,7 @@ function validate448(
     }
     if (data.observations !== undefined) {
       if (
-        !validate500(data.observations, {
+        !validate504(data.observations, {
           instancePath: instancePath + '/observations',
           parentData: data,
           parentDataProperty: 'observations',
@@ -23632,7 +23964,7 @@ function validate448(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate500.errors);
+        vErrors = joined(vErrors, validate504.errors);
         errors = vErrors.length;
       }
     }
@@ -23642,7 +23974,7 @@ function validate448(
         for (const key3 in data14) {
           const _errs24 = errors;
           if (
-            !validate449(key3, {
+            !validate453(key3, {
               instancePath: instancePath + '/standing',
               parentData: data14,
               parentDataProperty: 'standing',
@@ -23650,7 +23982,7 @@ function validate448(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate449.errors);
+            vErrors = joined(vErrors, validate453.errors);
             errors = vErrors.length;
           }
           var valid5 = _errs24 === errors;
@@ -23671,7 +24003,7 @@ function validate448(
         }
         for (const key4 in data14) {
           if (
-            !validate521(data14[key4], {
+            !validate525(data14[key4], {
               instancePath: instancePath + '/standing/' + key4.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data14,
               parentDataProperty: key4,
@@ -23679,7 +24011,7 @@ function validate448(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate521.errors);
+            vErrors = joined(vErrors, validate525.errors);
             errors = vErrors.length;
           }
         }
@@ -23704,7 +24036,7 @@ function validate448(
         for (const key5 in data16) {
           const _errs29 = errors;
           if (
-            !validate449(key5, {
+            !validate453(key5, {
               instancePath: instancePath + '/limits',
               parentData: data16,
               parentDataProperty: 'limits',
@@ -23712,7 +24044,7 @@ function validate448(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate449.errors);
+            vErrors = joined(vErrors, validate453.errors);
             errors = vErrors.length;
           }
           var valid7 = _errs29 === errors;
@@ -23733,7 +24065,7 @@ function validate448(
         }
         for (const key6 in data16) {
           if (
-            !validate525(data16[key6], {
+            !validate529(data16[key6], {
               instancePath: instancePath + '/limits/' + key6.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data16,
               parentDataProperty: key6,
@@ -23741,7 +24073,7 @@ function validate448(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate525.errors);
+            vErrors = joined(vErrors, validate529.errors);
             errors = vErrors.length;
           }
         }
@@ -23780,7 +24112,7 @@ function validate448(
         const len1 = data18.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate532(data18[i1], {
+            !validate536(data18[i1], {
               instancePath: instancePath + '/faults/' + i1,
               parentData: data18,
               parentDataProperty: i1,
@@ -23788,7 +24120,7 @@ function validate448(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate532.errors);
+            vErrors = joined(vErrors, validate536.errors);
             errors = vErrors.length;
           }
         }
@@ -23813,7 +24145,7 @@ function validate448(
         for (const key7 in data20) {
           const _errs37 = errors;
           if (
-            !validate449(key7, {
+            !validate453(key7, {
               instancePath: instancePath + '/measures',
               parentData: data20,
               parentDataProperty: 'measures',
@@ -23821,7 +24153,7 @@ function validate448(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate449.errors);
+            vErrors = joined(vErrors, validate453.errors);
             errors = vErrors.length;
           }
           var valid11 = _errs37 === errors;
@@ -23842,7 +24174,7 @@ function validate448(
         }
         for (const key8 in data20) {
           if (
-            !validate551(data20[key8], {
+            !validate555(data20[key8], {
               instancePath: instancePath + '/measures/' + key8.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data20,
               parentDataProperty: key8,
@@ -23850,7 +24182,7 @@ function validate448(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate551.errors);
+            vErrors = joined(vErrors, validate555.errors);
             errors = vErrors.length;
           }
         }
@@ -23889,7 +24221,7 @@ function validate448(
         const len2 = data22.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate586(data22[i2], {
+            !validate590(data22[i2], {
               instancePath: instancePath + '/rules/' + i2,
               parentData: data22,
               parentDataProperty: i2,
@@ -23897,7 +24229,7 @@ function validate448(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate586.errors);
+            vErrors = joined(vErrors, validate590.errors);
             errors = vErrors.length;
           }
         }
@@ -23922,7 +24254,7 @@ function validate448(
         for (const key9 in data24) {
           const _errs45 = errors;
           if (
-            !validate449(key9, {
+            !validate453(key9, {
               instancePath: instancePath + '/exactly_one_of',
               parentData: data24,
               parentDataProperty: 'exactly_one_of',
@@ -23930,7 +24262,7 @@ function validate448(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate449.errors);
+            vErrors = joined(vErrors, validate453.errors);
             errors = vErrors.length;
           }
           var valid15 = _errs45 === errors;
@@ -23951,7 +24283,7 @@ function validate448(
         }
         for (const key10 in data24) {
           if (
-            !validate484(data24[key10], {
+            !validate488(data24[key10], {
               instancePath:
                 instancePath + '/exactly_one_of/' + key10.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data24,
@@ -23960,7 +24292,7 @@ function validate448(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate484.errors);
+            vErrors = joined(vErrors, validate488.errors);
             errors = vErrors.length;
           }
         }
@@ -23988,13 +24320,13 @@ function validate448(
     }
     errors++;
   }
-  validate448.errors = vErrors;
+  validate452.errors = vErrors;
   return errors === 0;
 }
-validate448.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate452.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const record_entry = validate613;
-const schema153 = {
+export const record_entry = validate617;
+const schema154 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'record_entry.schema.json',
   type: 'object',
@@ -24094,13 +24426,13 @@ const schema153 = {
   },
 };
 
-function validate614(
+function validate618(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate614.evaluated;
+  const evaluated0 = validate618.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24140,21 +24472,21 @@ function validate614(
     }
     errors++;
   }
-  validate614.errors = vErrors;
+  validate618.errors = vErrors;
   return errors === 0;
 }
-validate614.evaluated = { dynamicProps: false, dynamicItems: false };
+validate618.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema155 = { type: 'string', maxLength: 40, pattern: '^[0-9]{4}-[0-9]{2}-[0-9]{2}T' };
+const schema156 = { type: 'string', maxLength: 40, pattern: '^[0-9]{4}-[0-9]{2}-[0-9]{2}T' };
 const pattern35 = new RegExp('^[0-9]{4}-[0-9]{2}-[0-9]{2}T', 'u');
 
-function validate616(
+function validate620(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate616.evaluated;
+  const evaluated0 = validate620.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24194,12 +24526,12 @@ function validate616(
     }
     errors++;
   }
-  validate616.errors = vErrors;
+  validate620.errors = vErrors;
   return errors === 0;
 }
-validate616.evaluated = { dynamicProps: false, dynamicItems: false };
+validate620.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema156 = {
+const schema157 = {
   type: 'object',
   properties: {
     signing: { $ref: 'dictionary.schema.json#/$defs/yes' },
@@ -24223,13 +24555,13 @@ const schema156 = {
   additionalProperties: false,
 };
 
-function validate619(
+function validate623(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate619.evaluated;
+  const evaluated0 = validate623.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24259,18 +24591,18 @@ function validate619(
     }
     errors++;
   }
-  validate619.errors = vErrors;
+  validate623.errors = vErrors;
   return errors === 0;
 }
-validate619.evaluated = { dynamicProps: false, dynamicItems: false };
+validate623.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate621(
+function validate625(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate621.evaluated;
+  const evaluated0 = validate625.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24392,18 +24724,18 @@ function validate621(
     }
     errors++;
   }
-  validate621.errors = vErrors;
+  validate625.errors = vErrors;
   return errors === 0;
 }
-validate621.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate625.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate624(
+function validate628(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate624.evaluated;
+  const evaluated0 = validate628.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24553,20 +24885,20 @@ function validate624(
     }
     errors++;
   }
-  validate624.errors = vErrors;
+  validate628.errors = vErrors;
   return errors === 0;
 }
-validate624.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate628.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema160 = { type: 'string', minLength: 1, maxLength: 200 };
+const schema161 = { type: 'string', minLength: 1, maxLength: 200 };
 
-function validate629(
+function validate633(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate629.evaluated;
+  const evaluated0 = validate633.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24601,18 +24933,18 @@ function validate629(
     }
     errors++;
   }
-  validate629.errors = vErrors;
+  validate633.errors = vErrors;
   return errors === 0;
 }
-validate629.evaluated = { dynamicProps: false, dynamicItems: false };
+validate633.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate631(
+function validate635(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate631.evaluated;
+  const evaluated0 = validate635.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24643,18 +24975,18 @@ function validate631(
     }
     errors++;
   }
-  validate631.errors = vErrors;
+  validate635.errors = vErrors;
   return errors === 0;
 }
-validate631.evaluated = { dynamicProps: false, dynamicItems: false };
+validate635.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate633(
+function validate637(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate633.evaluated;
+  const evaluated0 = validate637.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24689,18 +25021,18 @@ function validate633(
     }
     errors++;
   }
-  validate633.errors = vErrors;
+  validate637.errors = vErrors;
   return errors === 0;
 }
-validate633.evaluated = { dynamicProps: false, dynamicItems: false };
+validate637.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate618(
+function validate622(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate618.evaluated;
+  const evaluated0 = validate622.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24817,7 +25149,7 @@ function validate618(
     }
     if (data.signing !== undefined) {
       if (
-        !validate619(data.signing, {
+        !validate623(data.signing, {
           instancePath: instancePath + '/signing',
           parentData: data,
           parentDataProperty: 'signing',
@@ -24825,7 +25157,7 @@ function validate618(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate619.errors);
+        vErrors = joined(vErrors, validate623.errors);
         errors = vErrors.length;
       }
     }
@@ -24863,7 +25195,7 @@ function validate618(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate621(data1[i0], {
+            !validate625(data1[i0], {
               instancePath: instancePath + '/needs/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -24871,7 +25203,7 @@ function validate618(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate621.errors);
+            vErrors = joined(vErrors, validate625.errors);
             errors = vErrors.length;
           }
         }
@@ -24924,7 +25256,7 @@ function validate618(
         const len1 = data3.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate624(data3[i1], {
+            !validate628(data3[i1], {
               instancePath: instancePath + '/people/' + i1,
               parentData: data3,
               parentDataProperty: i1,
@@ -24932,7 +25264,7 @@ function validate618(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate624.errors);
+            vErrors = joined(vErrors, validate628.errors);
             errors = vErrors.length;
           }
         }
@@ -24953,7 +25285,7 @@ function validate618(
     }
     if (data.minute !== undefined) {
       if (
-        !validate629(data.minute, {
+        !validate633(data.minute, {
           instancePath: instancePath + '/minute',
           parentData: data,
           parentDataProperty: 'minute',
@@ -24961,13 +25293,13 @@ function validate618(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate629.errors);
+        vErrors = joined(vErrors, validate633.errors);
         errors = vErrors.length;
       }
     }
     if (data.on !== undefined) {
       if (
-        !validate631(data.on, {
+        !validate635(data.on, {
           instancePath: instancePath + '/on',
           parentData: data,
           parentDataProperty: 'on',
@@ -24975,7 +25307,7 @@ function validate618(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate631.errors);
+        vErrors = joined(vErrors, validate635.errors);
         errors = vErrors.length;
       }
     }
@@ -25013,7 +25345,7 @@ function validate618(
         const len2 = data7.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate633(data7[i2], {
+            !validate637(data7[i2], {
               instancePath: instancePath + '/agreed_by/' + i2,
               parentData: data7,
               parentDataProperty: i2,
@@ -25021,7 +25353,7 @@ function validate618(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate633.errors);
+            vErrors = joined(vErrors, validate637.errors);
             errors = vErrors.length;
           }
         }
@@ -25049,12 +25381,12 @@ function validate618(
     }
     errors++;
   }
-  validate618.errors = vErrors;
+  validate622.errors = vErrors;
   return errors === 0;
 }
-validate618.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate622.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema163 = {
+const schema164 = {
   type: 'object',
   properties: {
     edition: { type: 'integer', minimum: 1, maximum: 9999 },
@@ -25069,13 +25401,13 @@ const schema163 = {
   additionalProperties: false,
 };
 
-function validate637(
+function validate641(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate637.evaluated;
+  const evaluated0 = validate641.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25106,18 +25438,18 @@ function validate637(
     }
     errors++;
   }
-  validate637.errors = vErrors;
+  validate641.errors = vErrors;
   return errors === 0;
 }
-validate637.evaluated = { dynamicProps: false, dynamicItems: false };
+validate641.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate641(
+function validate645(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate641.evaluated;
+  const evaluated0 = validate645.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25152,18 +25484,18 @@ function validate641(
     }
     errors++;
   }
-  validate641.errors = vErrors;
+  validate645.errors = vErrors;
   return errors === 0;
 }
-validate641.evaluated = { dynamicProps: false, dynamicItems: false };
+validate645.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate636(
+function validate640(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate636.evaluated;
+  const evaluated0 = validate640.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25342,52 +25674,10 @@ function validate636(
     }
     if (data.digest !== undefined) {
       if (
-        !validate637(data.digest, {
+        !validate641(data.digest, {
           instancePath: instancePath + '/digest',
           parentData: data,
           parentDataProperty: 'digest',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate637.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.seal !== undefined) {
-      if (
-        !validate637(data.seal, {
-          instancePath: instancePath + '/seal',
-          parentData: data,
-          parentDataProperty: 'seal',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate637.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.by !== undefined) {
-      if (
-        !validate633(data.by, {
-          instancePath: instancePath + '/by',
-          parentData: data,
-          parentDataProperty: 'by',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate633.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.role !== undefined) {
-      if (
-        !validate641(data.role, {
-          instancePath: instancePath + '/role',
-          parentData: data,
-          parentDataProperty: 'role',
           rootData,
           dynamicAnchors,
         })
@@ -25396,9 +25686,51 @@ function validate636(
         errors = vErrors.length;
       }
     }
+    if (data.seal !== undefined) {
+      if (
+        !validate641(data.seal, {
+          instancePath: instancePath + '/seal',
+          parentData: data,
+          parentDataProperty: 'seal',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate641.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.by !== undefined) {
+      if (
+        !validate637(data.by, {
+          instancePath: instancePath + '/by',
+          parentData: data,
+          parentDataProperty: 'by',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate637.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.role !== undefined) {
+      if (
+        !validate645(data.role, {
+          instancePath: instancePath + '/role',
+          parentData: data,
+          parentDataProperty: 'role',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate645.errors);
+        errors = vErrors.length;
+      }
+    }
     if (data.minute !== undefined) {
       if (
-        !validate629(data.minute, {
+        !validate633(data.minute, {
           instancePath: instancePath + '/minute',
           parentData: data,
           parentDataProperty: 'minute',
@@ -25406,13 +25738,13 @@ function validate636(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate629.errors);
+        vErrors = joined(vErrors, validate633.errors);
         errors = vErrors.length;
       }
     }
     if (data.on !== undefined) {
       if (
-        !validate631(data.on, {
+        !validate635(data.on, {
           instancePath: instancePath + '/on',
           parentData: data,
           parentDataProperty: 'on',
@@ -25420,7 +25752,7 @@ function validate636(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate631.errors);
+        vErrors = joined(vErrors, validate635.errors);
         errors = vErrors.length;
       }
     }
@@ -25433,12 +25765,12 @@ function validate636(
     }
     errors++;
   }
-  validate636.errors = vErrors;
+  validate640.errors = vErrors;
   return errors === 0;
 }
-validate636.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate640.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema166 = {
+const schema167 = {
   type: 'object',
   properties: {
     edition: { type: 'integer', minimum: 1, maximum: 9999 },
@@ -25451,15 +25783,15 @@ const schema166 = {
   required: ['edition', 'digest', 'seal', 'from', 'by', 'because'],
   additionalProperties: false,
 };
-const schema167 = { type: 'string', minLength: 1, maxLength: 1000 };
+const schema168 = { type: 'string', minLength: 1, maxLength: 1000 };
 
-function validate651(
+function validate655(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate651.evaluated;
+  const evaluated0 = validate655.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25494,18 +25826,18 @@ function validate651(
     }
     errors++;
   }
-  validate651.errors = vErrors;
+  validate655.errors = vErrors;
   return errors === 0;
 }
-validate651.evaluated = { dynamicProps: false, dynamicItems: false };
+validate655.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate646(
+function validate650(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate646.evaluated;
+  const evaluated0 = validate650.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25669,7 +26001,7 @@ function validate646(
     }
     if (data.digest !== undefined) {
       if (
-        !validate637(data.digest, {
+        !validate641(data.digest, {
           instancePath: instancePath + '/digest',
           parentData: data,
           parentDataProperty: 'digest',
@@ -25677,13 +26009,13 @@ function validate646(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate637.errors);
+        vErrors = joined(vErrors, validate641.errors);
         errors = vErrors.length;
       }
     }
     if (data.seal !== undefined) {
       if (
-        !validate637(data.seal, {
+        !validate641(data.seal, {
           instancePath: instancePath + '/seal',
           parentData: data,
           parentDataProperty: 'seal',
@@ -25691,13 +26023,13 @@ function validate646(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate637.errors);
+        vErrors = joined(vErrors, validate641.errors);
         errors = vErrors.length;
       }
     }
     if (data.from !== undefined) {
       if (
-        !validate616(data.from, {
+        !validate620(data.from, {
           instancePath: instancePath + '/from',
           parentData: data,
           parentDataProperty: 'from',
@@ -25705,13 +26037,13 @@ function validate646(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate616.errors);
+        vErrors = joined(vErrors, validate620.errors);
         errors = vErrors.length;
       }
     }
     if (data.by !== undefined) {
       if (
-        !validate633(data.by, {
+        !validate637(data.by, {
           instancePath: instancePath + '/by',
           parentData: data,
           parentDataProperty: 'by',
@@ -25719,13 +26051,13 @@ function validate646(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate633.errors);
+        vErrors = joined(vErrors, validate637.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate651(data.because, {
+        !validate655(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -25733,7 +26065,7 @@ function validate646(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate651.errors);
+        vErrors = joined(vErrors, validate655.errors);
         errors = vErrors.length;
       }
     }
@@ -25746,12 +26078,12 @@ function validate646(
     }
     errors++;
   }
-  validate646.errors = vErrors;
+  validate650.errors = vErrors;
   return errors === 0;
 }
-validate646.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate650.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema168 = {
+const schema169 = {
   type: 'object',
   properties: {
     from: { $ref: '#/$defs/moment' },
@@ -25763,13 +26095,13 @@ const schema168 = {
   additionalProperties: false,
 };
 
-function validate654(
+function validate658(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate654.evaluated;
+  const evaluated0 = validate658.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25851,7 +26183,7 @@ function validate654(
     }
     if (data.from !== undefined) {
       if (
-        !validate616(data.from, {
+        !validate620(data.from, {
           instancePath: instancePath + '/from',
           parentData: data,
           parentDataProperty: 'from',
@@ -25859,13 +26191,13 @@ function validate654(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate616.errors);
+        vErrors = joined(vErrors, validate620.errors);
         errors = vErrors.length;
       }
     }
     if (data.by !== undefined) {
       if (
-        !validate633(data.by, {
+        !validate637(data.by, {
           instancePath: instancePath + '/by',
           parentData: data,
           parentDataProperty: 'by',
@@ -25873,13 +26205,13 @@ function validate654(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate633.errors);
+        vErrors = joined(vErrors, validate637.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate651(data.because, {
+        !validate655(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -25887,13 +26219,13 @@ function validate654(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate651.errors);
+        vErrors = joined(vErrors, validate655.errors);
         errors = vErrors.length;
       }
     }
     if (data.instead !== undefined) {
       if (
-        !validate651(data.instead, {
+        !validate655(data.instead, {
           instancePath: instancePath + '/instead',
           parentData: data,
           parentDataProperty: 'instead',
@@ -25901,7 +26233,7 @@ function validate654(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate651.errors);
+        vErrors = joined(vErrors, validate655.errors);
         errors = vErrors.length;
       }
     }
@@ -25914,12 +26246,12 @@ function validate654(
     }
     errors++;
   }
-  validate654.errors = vErrors;
+  validate658.errors = vErrors;
   return errors === 0;
 }
-validate654.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate658.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema169 = {
+const schema170 = {
   type: 'object',
   properties: {
     by: { $ref: 'edition.schema.json#/$defs/person' },
@@ -25930,13 +26262,13 @@ const schema169 = {
 };
 const pattern38 = new RegExp('^[A-Za-z0-9_-]+[.][.][A-Za-z0-9_-]+$', 'u');
 
-function validate660(
+function validate664(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate660.evaluated;
+  const evaluated0 = validate664.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25990,7 +26322,7 @@ function validate660(
     }
     if (data.by !== undefined) {
       if (
-        !validate633(data.by, {
+        !validate637(data.by, {
           instancePath: instancePath + '/by',
           parentData: data,
           parentDataProperty: 'by',
@@ -25998,7 +26330,7 @@ function validate660(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate633.errors);
+        vErrors = joined(vErrors, validate637.errors);
         errors = vErrors.length;
       }
     }
@@ -26057,18 +26389,18 @@ function validate660(
     }
     errors++;
   }
-  validate660.errors = vErrors;
+  validate664.errors = vErrors;
   return errors === 0;
 }
-validate660.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate664.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate613(
+function validate617(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="record_entry.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate613.evaluated;
+  const evaluated0 = validate617.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26147,7 +26479,7 @@ function validate613(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema153.properties, key0)) {
+      if (!func5.call(schema154.properties, key0)) {
         const err5 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -26164,7 +26496,7 @@ function validate613(
     }
     if (data.record !== undefined) {
       if (
-        !validate614(data.record, {
+        !validate618(data.record, {
           instancePath: instancePath + '/record',
           parentData: data,
           parentDataProperty: 'record',
@@ -26172,7 +26504,7 @@ function validate613(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate614.errors);
+        vErrors = joined(vErrors, validate618.errors);
         errors = vErrors.length;
       }
     }
@@ -26230,7 +26562,7 @@ function validate613(
           instancePath: instancePath + '/before',
           schemaPath: '#/properties/before/type',
           keyword: 'type',
-          params: { type: schema153.properties.before.type },
+          params: { type: schema154.properties.before.type },
         };
         if (vErrors === null) {
           vErrors = [err9];
@@ -26258,7 +26590,7 @@ function validate613(
     }
     if (data.at !== undefined) {
       if (
-        !validate616(data.at, {
+        !validate620(data.at, {
           instancePath: instancePath + '/at',
           parentData: data,
           parentDataProperty: 'at',
@@ -26266,13 +26598,13 @@ function validate613(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate616.errors);
+        vErrors = joined(vErrors, validate620.errors);
         errors = vErrors.length;
       }
     }
     if (data.approvers !== undefined) {
       if (
-        !validate618(data.approvers, {
+        !validate622(data.approvers, {
           instancePath: instancePath + '/approvers',
           parentData: data,
           parentDataProperty: 'approvers',
@@ -26280,13 +26612,13 @@ function validate613(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate618.errors);
+        vErrors = joined(vErrors, validate622.errors);
         errors = vErrors.length;
       }
     }
     if (data.approved !== undefined) {
       if (
-        !validate636(data.approved, {
+        !validate640(data.approved, {
           instancePath: instancePath + '/approved',
           parentData: data,
           parentDataProperty: 'approved',
@@ -26294,13 +26626,13 @@ function validate613(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate636.errors);
+        vErrors = joined(vErrors, validate640.errors);
         errors = vErrors.length;
       }
     }
     if (data.in_force !== undefined) {
       if (
-        !validate646(data.in_force, {
+        !validate650(data.in_force, {
           instancePath: instancePath + '/in_force',
           parentData: data,
           parentDataProperty: 'in_force',
@@ -26308,13 +26640,13 @@ function validate613(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate646.errors);
+        vErrors = joined(vErrors, validate650.errors);
         errors = vErrors.length;
       }
     }
     if (data.withdrawn !== undefined) {
       if (
-        !validate654(data.withdrawn, {
+        !validate658(data.withdrawn, {
           instancePath: instancePath + '/withdrawn',
           parentData: data,
           parentDataProperty: 'withdrawn',
@@ -26322,7 +26654,7 @@ function validate613(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate654.errors);
+        vErrors = joined(vErrors, validate658.errors);
         errors = vErrors.length;
       }
     }
@@ -26360,7 +26692,7 @@ function validate613(
         const len0 = data8.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate660(data8[i0], {
+            !validate664(data8[i0], {
               instancePath: instancePath + '/signatures/' + i0,
               parentData: data8,
               parentDataProperty: i0,
@@ -26368,7 +26700,7 @@ function validate613(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate660.errors);
+            vErrors = joined(vErrors, validate664.errors);
             errors = vErrors.length;
           }
         }
@@ -26389,7 +26721,7 @@ function validate613(
     }
     if (data.digest !== undefined) {
       if (
-        !validate637(data.digest, {
+        !validate641(data.digest, {
           instancePath: instancePath + '/digest',
           parentData: data,
           parentDataProperty: 'digest',
@@ -26397,7 +26729,7 @@ function validate613(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate637.errors);
+        vErrors = joined(vErrors, validate641.errors);
         errors = vErrors.length;
       }
     }
@@ -26410,15 +26742,15 @@ function validate613(
     }
     errors++;
   }
-  validate613.errors = vErrors;
+  validate617.errors = vErrors;
   return errors === 0;
 }
-validate613.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate617.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 export const set = validate296;
 
-export const ward = validate664;
-const schema170 = {
+export const ward = validate668;
+const schema171 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ward.schema.json',
   type: 'object',
@@ -26492,13 +26824,13 @@ const schema170 = {
   },
 };
 
-function validate665(
+function validate669(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate665.evaluated;
+  const evaluated0 = validate669.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26538,18 +26870,18 @@ function validate665(
     }
     errors++;
   }
-  validate665.errors = vErrors;
+  validate669.errors = vErrors;
   return errors === 0;
 }
-validate665.evaluated = { dynamicProps: false, dynamicItems: false };
+validate669.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate667(
+function validate671(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate667.evaluated;
+  const evaluated0 = validate671.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26584,18 +26916,18 @@ function validate667(
     }
     errors++;
   }
-  validate667.errors = vErrors;
+  validate671.errors = vErrors;
   return errors === 0;
 }
-validate667.evaluated = { dynamicProps: false, dynamicItems: false };
+validate671.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate673(
+function validate677(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate673.evaluated;
+  const evaluated0 = validate677.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26716,12 +27048,12 @@ function validate673(
     }
     errors++;
   }
-  validate673.errors = vErrors;
+  validate677.errors = vErrors;
   return errors === 0;
 }
-validate673.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate677.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema174 = {
+const schema175 = {
   type: 'object',
   properties: {
     protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -26732,13 +27064,13 @@ const schema174 = {
   additionalProperties: false,
 };
 
-function validate679(
+function validate683(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate679.evaluated;
+  const evaluated0 = validate683.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26783,7 +27115,7 @@ function validate679(
         key0 === 'rule'
       )) {
         if (
-          !validate472(data[key0], {
+          !validate476(data[key0], {
             instancePath: instancePath + '/' + key0.replace(/~/g, '~0').replace(/\//g, '~1'),
             parentData: data,
             parentDataProperty: key0,
@@ -26791,59 +27123,17 @@ function validate679(
             dynamicAnchors,
           })
         ) {
-          vErrors = joined(vErrors, validate472.errors);
+          vErrors = joined(vErrors, validate476.errors);
           errors = vErrors.length;
         }
       }
     }
     if (data.all !== undefined) {
       if (
-        !validate484(data.all, {
+        !validate488(data.all, {
           instancePath: instancePath + '/all',
           parentData: data,
           parentDataProperty: 'all',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate484.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.any !== undefined) {
-      if (
-        !validate484(data.any, {
-          instancePath: instancePath + '/any',
-          parentData: data,
-          parentDataProperty: 'any',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate484.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.none !== undefined) {
-      if (
-        !validate484(data.none, {
-          instancePath: instancePath + '/none',
-          parentData: data,
-          parentDataProperty: 'none',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate484.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.at_least_of !== undefined) {
-      if (
-        !validate488(data.at_least_of, {
-          instancePath: instancePath + '/at_least_of',
-          parentData: data,
-          parentDataProperty: 'at_least_of',
           rootData,
           dynamicAnchors,
         })
@@ -26852,9 +27142,51 @@ function validate679(
         errors = vErrors.length;
       }
     }
+    if (data.any !== undefined) {
+      if (
+        !validate488(data.any, {
+          instancePath: instancePath + '/any',
+          parentData: data,
+          parentDataProperty: 'any',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate488.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.none !== undefined) {
+      if (
+        !validate488(data.none, {
+          instancePath: instancePath + '/none',
+          parentData: data,
+          parentDataProperty: 'none',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate488.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.at_least_of !== undefined) {
+      if (
+        !validate492(data.at_least_of, {
+          instancePath: instancePath + '/at_least_of',
+          parentData: data,
+          parentDataProperty: 'at_least_of',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate492.errors);
+        errors = vErrors.length;
+      }
+    }
     if (data.rule !== undefined) {
       if (
-        !validate449(data.rule, {
+        !validate453(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -26862,7 +27194,7 @@ function validate679(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate449.errors);
+        vErrors = joined(vErrors, validate453.errors);
         errors = vErrors.length;
       }
     }
@@ -26875,18 +27207,18 @@ function validate679(
     }
     errors++;
   }
-  validate679.errors = vErrors;
+  validate683.errors = vErrors;
   return errors === 0;
 }
-validate679.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate683.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate677(
+function validate681(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate677.evaluated;
+  const evaluated0 = validate681.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26940,7 +27272,7 @@ function validate677(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate665(data.protocol, {
+        !validate669(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -26948,7 +27280,7 @@ function validate677(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate665.errors);
+        vErrors = joined(vErrors, validate669.errors);
         errors = vErrors.length;
       }
     }
@@ -27001,7 +27333,7 @@ function validate677(
     }
     if (data.when !== undefined) {
       if (
-        !validate679(data.when, {
+        !validate683(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -27009,7 +27341,7 @@ function validate677(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate679.errors);
+        vErrors = joined(vErrors, validate683.errors);
         errors = vErrors.length;
       }
     }
@@ -27022,12 +27354,12 @@ function validate677(
     }
     errors++;
   }
-  validate677.errors = vErrors;
+  validate681.errors = vErrors;
   return errors === 0;
 }
-validate677.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate681.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema176 = {
+const schema177 = {
   type: 'object',
   properties: {
     says: { $ref: 'dictionary.schema.json#/$defs/text' },
@@ -27041,7 +27373,7 @@ const schema176 = {
   required: ['says', 'levels', 'source'],
   additionalProperties: false,
 };
-const schema177 = {
+const schema178 = {
   type: 'object',
   properties: {
     says: { $ref: 'dictionary.schema.json#/$defs/text' },
@@ -27054,13 +27386,13 @@ const schema177 = {
   minProperties: 1,
 };
 
-function validate694(
+function validate698(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate694.evaluated;
+  const evaluated0 = validate698.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -27149,18 +27481,18 @@ function validate694(
     }
     errors++;
   }
-  validate694.errors = vErrors;
+  validate698.errors = vErrors;
   return errors === 0;
 }
-validate694.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate698.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate699(
+function validate703(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate699.evaluated;
+  const evaluated0 = validate703.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -27200,18 +27532,18 @@ function validate699(
     }
     errors++;
   }
-  validate699.errors = vErrors;
+  validate703.errors = vErrors;
   return errors === 0;
 }
-validate699.evaluated = { dynamicProps: false, dynamicItems: false };
+validate703.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate702(
+function validate706(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate702.evaluated;
+  const evaluated0 = validate706.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -27300,18 +27632,18 @@ function validate702(
     }
     errors++;
   }
-  validate702.errors = vErrors;
+  validate706.errors = vErrors;
   return errors === 0;
 }
-validate702.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate706.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate692(
+function validate696(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate692.evaluated;
+  const evaluated0 = validate696.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -27357,7 +27689,7 @@ function validate692(
     }
     if (data.says !== undefined) {
       if (
-        !validate667(data.says, {
+        !validate671(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -27365,7 +27697,7 @@ function validate692(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate667.errors);
+        vErrors = joined(vErrors, validate671.errors);
         errors = vErrors.length;
       }
     }
@@ -27403,7 +27735,7 @@ function validate692(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate694(data1[i0], {
+            !validate698(data1[i0], {
               instancePath: instancePath + '/tell/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -27411,7 +27743,7 @@ function validate692(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate694.errors);
+            vErrors = joined(vErrors, validate698.errors);
             errors = vErrors.length;
           }
         }
@@ -27432,7 +27764,7 @@ function validate692(
     }
     if (data.respond !== undefined) {
       if (
-        !validate699(data.respond, {
+        !validate703(data.respond, {
           instancePath: instancePath + '/respond',
           parentData: data,
           parentDataProperty: 'respond',
@@ -27440,13 +27772,13 @@ function validate692(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate699.errors);
+        vErrors = joined(vErrors, validate703.errors);
         errors = vErrors.length;
       }
     }
     if (data.reassess !== undefined) {
       if (
-        !validate699(data.reassess, {
+        !validate703(data.reassess, {
           instancePath: instancePath + '/reassess',
           parentData: data,
           parentDataProperty: 'reassess',
@@ -27454,13 +27786,13 @@ function validate692(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate699.errors);
+        vErrors = joined(vErrors, validate703.errors);
         errors = vErrors.length;
       }
     }
     if (data.if_no_answer !== undefined) {
       if (
-        !validate702(data.if_no_answer, {
+        !validate706(data.if_no_answer, {
           instancePath: instancePath + '/if_no_answer',
           parentData: data,
           parentDataProperty: 'if_no_answer',
@@ -27468,7 +27800,7 @@ function validate692(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate702.errors);
+        vErrors = joined(vErrors, validate706.errors);
         errors = vErrors.length;
       }
     }
@@ -27481,18 +27813,18 @@ function validate692(
     }
     errors++;
   }
-  validate692.errors = vErrors;
+  validate696.errors = vErrors;
   return errors === 0;
 }
-validate692.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate696.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate689(
+function validate693(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate689.evaluated;
+  const evaluated0 = validate693.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -27560,7 +27892,7 @@ function validate689(
     }
     if (data.says !== undefined) {
       if (
-        !validate667(data.says, {
+        !validate671(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -27568,7 +27900,7 @@ function validate689(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate667.errors);
+        vErrors = joined(vErrors, validate671.errors);
         errors = vErrors.length;
       }
     }
@@ -27578,7 +27910,7 @@ function validate689(
         for (const key1 in data1) {
           const _errs5 = errors;
           if (
-            !validate665(key1, {
+            !validate669(key1, {
               instancePath: instancePath + '/levels',
               parentData: data1,
               parentDataProperty: 'levels',
@@ -27586,7 +27918,7 @@ function validate689(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate665.errors);
+            vErrors = joined(vErrors, validate669.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs5 === errors;
@@ -27607,7 +27939,7 @@ function validate689(
         }
         for (const key2 in data1) {
           if (
-            !validate692(data1[key2], {
+            !validate696(data1[key2], {
               instancePath: instancePath + '/levels/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data1,
               parentDataProperty: key2,
@@ -27615,7 +27947,7 @@ function validate689(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate692.errors);
+            vErrors = joined(vErrors, validate696.errors);
             errors = vErrors.length;
           }
         }
@@ -27654,7 +27986,7 @@ function validate689(
         const len0 = data3.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate665(data3[i0], {
+            !validate669(data3[i0], {
               instancePath: instancePath + '/source/' + i0,
               parentData: data3,
               parentDataProperty: i0,
@@ -27662,7 +27994,7 @@ function validate689(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate665.errors);
+            vErrors = joined(vErrors, validate669.errors);
             errors = vErrors.length;
           }
         }
@@ -27690,25 +28022,25 @@ function validate689(
     }
     errors++;
   }
-  validate689.errors = vErrors;
+  validate693.errors = vErrors;
   return errors === 0;
 }
-validate689.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate693.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema181 = {
+const schema182 = {
   type: 'array',
   items: { $ref: 'dictionary.schema.json#/$defs/name' },
   minItems: 2,
   maxItems: 2,
 };
 
-function validate709(
+function validate713(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate709.evaluated;
+  const evaluated0 = validate713.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -27737,7 +28069,7 @@ function validate709(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate665(data[i0], {
+        !validate669(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -27745,7 +28077,7 @@ function validate709(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate665.errors);
+        vErrors = joined(vErrors, validate669.errors);
         errors = vErrors.length;
       }
     }
@@ -27758,18 +28090,18 @@ function validate709(
     }
     errors++;
   }
-  validate709.errors = vErrors;
+  validate713.errors = vErrors;
   return errors === 0;
 }
-validate709.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate713.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate664(
+function validate668(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ward.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate664.evaluated;
+  const evaluated0 = validate668.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -27848,7 +28180,7 @@ function validate664(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema170.properties, key0)) {
+      if (!func5.call(schema171.properties, key0)) {
         const err5 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -27865,7 +28197,7 @@ function validate664(
     }
     if (data.ward !== undefined) {
       if (
-        !validate665(data.ward, {
+        !validate669(data.ward, {
           instancePath: instancePath + '/ward',
           parentData: data,
           parentDataProperty: 'ward',
@@ -27873,7 +28205,7 @@ function validate664(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate665.errors);
+        vErrors = joined(vErrors, validate669.errors);
         errors = vErrors.length;
       }
     }
@@ -27926,7 +28258,7 @@ function validate664(
     }
     if (data.title !== undefined) {
       if (
-        !validate667(data.title, {
+        !validate671(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -27934,13 +28266,13 @@ function validate664(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate667.errors);
+        vErrors = joined(vErrors, validate671.errors);
         errors = vErrors.length;
       }
     }
     if (data.about !== undefined) {
       if (
-        !validate667(data.about, {
+        !validate671(data.about, {
           instancePath: instancePath + '/about',
           parentData: data,
           parentDataProperty: 'about',
@@ -27948,13 +28280,13 @@ function validate664(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate667.errors);
+        vErrors = joined(vErrors, validate671.errors);
         errors = vErrors.length;
       }
     }
     if (data.ladder !== undefined) {
       if (
-        !validate665(data.ladder, {
+        !validate669(data.ladder, {
           instancePath: instancePath + '/ladder',
           parentData: data,
           parentDataProperty: 'ladder',
@@ -27962,7 +28294,7 @@ function validate664(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate665.errors);
+        vErrors = joined(vErrors, validate669.errors);
         errors = vErrors.length;
       }
     }
@@ -28078,7 +28410,7 @@ function validate664(
         const len0 = data7.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate667(data7[i0], {
+            !validate671(data7[i0], {
               instancePath: instancePath + '/owners/' + i0,
               parentData: data7,
               parentDataProperty: i0,
@@ -28086,7 +28418,7 @@ function validate664(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate667.errors);
+            vErrors = joined(vErrors, validate671.errors);
             errors = vErrors.length;
           }
         }
@@ -28111,7 +28443,7 @@ function validate664(
         for (const key1 in data9) {
           const _errs17 = errors;
           if (
-            !validate665(key1, {
+            !validate669(key1, {
               instancePath: instancePath + '/sources',
               parentData: data9,
               parentDataProperty: 'sources',
@@ -28119,7 +28451,7 @@ function validate664(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate665.errors);
+            vErrors = joined(vErrors, validate669.errors);
             errors = vErrors.length;
           }
           var valid3 = _errs17 === errors;
@@ -28140,7 +28472,7 @@ function validate664(
         }
         for (const key2 in data9) {
           if (
-            !validate673(data9[key2], {
+            !validate677(data9[key2], {
               instancePath: instancePath + '/sources/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data9,
               parentDataProperty: key2,
@@ -28148,7 +28480,7 @@ function validate664(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate673.errors);
+            vErrors = joined(vErrors, validate677.errors);
             errors = vErrors.length;
           }
         }
@@ -28201,7 +28533,7 @@ function validate664(
         const len1 = data11.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate677(data11[i1], {
+            !validate681(data11[i1], {
               instancePath: instancePath + '/reads_with/' + i1,
               parentData: data11,
               parentDataProperty: i1,
@@ -28209,7 +28541,7 @@ function validate664(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate677.errors);
+            vErrors = joined(vErrors, validate681.errors);
             errors = vErrors.length;
           }
         }
@@ -28234,7 +28566,7 @@ function validate664(
         for (const key3 in data13) {
           const _errs25 = errors;
           if (
-            !validate665(key3, {
+            !validate669(key3, {
               instancePath: instancePath + '/plans',
               parentData: data13,
               parentDataProperty: 'plans',
@@ -28242,7 +28574,7 @@ function validate664(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate665.errors);
+            vErrors = joined(vErrors, validate669.errors);
             errors = vErrors.length;
           }
           var valid7 = _errs25 === errors;
@@ -28263,7 +28595,7 @@ function validate664(
         }
         for (const key4 in data13) {
           if (
-            !validate689(data13[key4], {
+            !validate693(data13[key4], {
               instancePath: instancePath + '/plans/' + key4.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data13,
               parentDataProperty: key4,
@@ -28271,7 +28603,7 @@ function validate664(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate689.errors);
+            vErrors = joined(vErrors, validate693.errors);
             errors = vErrors.length;
           }
         }
@@ -28310,7 +28642,7 @@ function validate664(
         const len2 = data15.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate709(data15[i2], {
+            !validate713(data15[i2], {
               instancePath: instancePath + '/never_together/' + i2,
               parentData: data15,
               parentDataProperty: i2,
@@ -28318,7 +28650,7 @@ function validate664(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate709.errors);
+            vErrors = joined(vErrors, validate713.errors);
             errors = vErrors.length;
           }
         }
@@ -28346,13 +28678,13 @@ function validate664(
     }
     errors++;
   }
-  validate664.errors = vErrors;
+  validate668.errors = vErrors;
   return errors === 0;
 }
-validate664.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate668.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const ward_cases = validate712;
-const schema182 = {
+export const ward_cases = validate716;
+const schema183 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ward_cases.schema.json',
   type: 'object',
@@ -28402,13 +28734,13 @@ const schema182 = {
   },
 };
 
-function validate713(
+function validate717(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate713.evaluated;
+  const evaluated0 = validate717.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -28448,12 +28780,12 @@ function validate713(
     }
     errors++;
   }
-  validate713.errors = vErrors;
+  validate717.errors = vErrors;
   return errors === 0;
 }
-validate713.evaluated = { dynamicProps: false, dynamicItems: false };
+validate717.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema184 = {
+const schema185 = {
   type: 'object',
   properties: {
     case: { $ref: 'dictionary.schema.json#/$defs/text' },
@@ -28468,13 +28800,13 @@ const schema184 = {
   additionalProperties: false,
 };
 
-function validate716(
+function validate720(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate716.evaluated;
+  const evaluated0 = validate720.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -28509,12 +28841,12 @@ function validate716(
     }
     errors++;
   }
-  validate716.errors = vErrors;
+  validate720.errors = vErrors;
   return errors === 0;
 }
-validate716.evaluated = { dynamicProps: false, dynamicItems: false };
+validate720.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema186 = {
+const schema187 = {
   type: 'object',
   properties: {
     level: { $ref: 'cases.schema.json#/$defs/expected_level' },
@@ -28532,13 +28864,13 @@ const schema186 = {
   additionalProperties: false,
 };
 
-function validate723(
+function validate727(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate723.evaluated;
+  const evaluated0 = validate727.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -28627,18 +28959,18 @@ function validate723(
     }
     errors++;
   }
-  validate723.errors = vErrors;
+  validate727.errors = vErrors;
   return errors === 0;
 }
-validate723.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate727.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate731(
+function validate735(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate731.evaluated;
+  const evaluated0 = validate735.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -28668,18 +29000,18 @@ function validate731(
     }
     errors++;
   }
-  validate731.errors = vErrors;
+  validate735.errors = vErrors;
   return errors === 0;
 }
-validate731.evaluated = { dynamicProps: false, dynamicItems: false };
+validate735.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate734(
+function validate738(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate734.evaluated;
+  const evaluated0 = validate738.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -29049,18 +29381,18 @@ function validate734(
     }
     errors++;
   }
-  validate734.errors = vErrors;
+  validate738.errors = vErrors;
   return errors === 0;
 }
-validate734.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate738.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate722(
+function validate726(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate722.evaluated;
+  const evaluated0 = validate726.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -29107,7 +29439,7 @@ function validate722(
     }
     if (data.level !== undefined) {
       if (
-        !validate723(data.level, {
+        !validate727(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -29115,7 +29447,7 @@ function validate722(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate723.errors);
+        vErrors = joined(vErrors, validate727.errors);
         errors = vErrors.length;
       }
     }
@@ -29153,7 +29485,7 @@ function validate722(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate716(data1[i0], {
+            !validate720(data1[i0], {
               instancePath: instancePath + '/tell/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -29161,7 +29493,7 @@ function validate722(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate716.errors);
+            vErrors = joined(vErrors, validate720.errors);
             errors = vErrors.length;
           }
         }
@@ -29182,7 +29514,7 @@ function validate722(
     }
     if (data.plan !== undefined) {
       if (
-        !validate713(data.plan, {
+        !validate717(data.plan, {
           instancePath: instancePath + '/plan',
           parentData: data,
           parentDataProperty: 'plan',
@@ -29190,13 +29522,13 @@ function validate722(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate713.errors);
+        vErrors = joined(vErrors, validate717.errors);
         errors = vErrors.length;
       }
     }
     if (data.in_force !== undefined) {
       if (
-        !validate713(data.in_force, {
+        !validate717(data.in_force, {
           instancePath: instancePath + '/in_force',
           parentData: data,
           parentDataProperty: 'in_force',
@@ -29204,13 +29536,13 @@ function validate722(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate713.errors);
+        vErrors = joined(vErrors, validate717.errors);
         errors = vErrors.length;
       }
     }
     if (data.may_step_down !== undefined) {
       if (
-        !validate731(data.may_step_down, {
+        !validate735(data.may_step_down, {
           instancePath: instancePath + '/may_step_down',
           parentData: data,
           parentDataProperty: 'may_step_down',
@@ -29218,7 +29550,7 @@ function validate722(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate731.errors);
+        vErrors = joined(vErrors, validate735.errors);
         errors = vErrors.length;
       }
     }
@@ -29228,7 +29560,7 @@ function validate722(
         for (const key1 in data6) {
           const _errs11 = errors;
           if (
-            !validate713(key1, {
+            !validate717(key1, {
               instancePath: instancePath + '/protocols',
               parentData: data6,
               parentDataProperty: 'protocols',
@@ -29236,7 +29568,7 @@ function validate722(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate713.errors);
+            vErrors = joined(vErrors, validate717.errors);
             errors = vErrors.length;
           }
           var valid3 = _errs11 === errors;
@@ -29257,7 +29589,7 @@ function validate722(
         }
         for (const key2 in data6) {
           if (
-            !validate734(data6[key2], {
+            !validate738(data6[key2], {
               instancePath: instancePath + '/protocols/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data6,
               parentDataProperty: key2,
@@ -29265,7 +29597,7 @@ function validate722(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate734.errors);
+            vErrors = joined(vErrors, validate738.errors);
             errors = vErrors.length;
           }
         }
@@ -29293,18 +29625,18 @@ function validate722(
     }
     errors++;
   }
-  validate722.errors = vErrors;
+  validate726.errors = vErrors;
   return errors === 0;
 }
-validate722.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate726.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate753(
+function validate757(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate753.evaluated;
+  const evaluated0 = validate757.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -29313,7 +29645,7 @@ function validate753(
   }
   if (data && typeof data == 'object' && !Array.isArray(data)) {
     for (const key0 in data) {
-      if (!(key0 === 'ask_first' || key0 === 'common_mistake')) {
+      if (!(key0 === 'ask_first' || key0 === 'common_mistake' || key0 === 'output_and_vessels')) {
         const err0 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -29356,27 +29688,64 @@ function validate753(
         errors = vErrors.length;
       }
     }
+    if (data.output_and_vessels !== undefined) {
+      let data2 = data.output_and_vessels;
+      if (typeof data2 !== 'string') {
+        const err1 = {
+          instancePath: instancePath + '/output_and_vessels',
+          schemaPath: '#/properties/output_and_vessels/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err1];
+        } else {
+          vErrors.push(err1);
+        }
+        errors++;
+      }
+      if (!(
+        data2 === 'output_falls_vessels_squeeze' ||
+        data2 === 'vessels_have_let_go' ||
+        data2 === 'both_fail' ||
+        data2 === 'neither' ||
+        data2 === 'cannot_say'
+      )) {
+        const err2 = {
+          instancePath: instancePath + '/output_and_vessels',
+          schemaPath: '#/properties/output_and_vessels/enum',
+          keyword: 'enum',
+          params: { allowedValues: schema97.properties.output_and_vessels.enum },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
   } else {
-    const err1 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    const err3 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
     if (vErrors === null) {
-      vErrors = [err1];
+      vErrors = [err3];
     } else {
-      vErrors.push(err1);
+      vErrors.push(err3);
     }
     errors++;
   }
-  validate753.errors = vErrors;
+  validate757.errors = vErrors;
   return errors === 0;
 }
-validate753.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate757.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate715(
+function validate719(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate715.evaluated;
+  const evaluated0 = validate719.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -29438,7 +29807,7 @@ function validate715(
     }
     if (data.case !== undefined) {
       if (
-        !validate716(data.case, {
+        !validate720(data.case, {
           instancePath: instancePath + '/case',
           parentData: data,
           parentDataProperty: 'case',
@@ -29446,13 +29815,13 @@ function validate715(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate716.errors);
+        vErrors = joined(vErrors, validate720.errors);
         errors = vErrors.length;
       }
     }
     if (data.story !== undefined) {
       if (
-        !validate716(data.story, {
+        !validate720(data.story, {
           instancePath: instancePath + '/story',
           parentData: data,
           parentDataProperty: 'story',
@@ -29460,13 +29829,13 @@ function validate715(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate716.errors);
+        vErrors = joined(vErrors, validate720.errors);
         errors = vErrors.length;
       }
     }
     if (data.source !== undefined) {
       if (
-        !validate713(data.source, {
+        !validate717(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -29474,7 +29843,7 @@ function validate715(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate713.errors);
+        vErrors = joined(vErrors, validate717.errors);
         errors = vErrors.length;
       }
     }
@@ -29508,7 +29877,7 @@ function validate715(
     }
     if (data.expect !== undefined) {
       if (
-        !validate722(data.expect, {
+        !validate726(data.expect, {
           instancePath: instancePath + '/expect',
           parentData: data,
           parentDataProperty: 'expect',
@@ -29516,13 +29885,13 @@ function validate715(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate722.errors);
+        vErrors = joined(vErrors, validate726.errors);
         errors = vErrors.length;
       }
     }
     if (data.teach !== undefined) {
       if (
-        !validate753(data.teach, {
+        !validate757(data.teach, {
           instancePath: instancePath + '/teach',
           parentData: data,
           parentDataProperty: 'teach',
@@ -29530,7 +29899,7 @@ function validate715(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate753.errors);
+        vErrors = joined(vErrors, validate757.errors);
         errors = vErrors.length;
       }
     }
@@ -29543,18 +29912,18 @@ function validate715(
     }
     errors++;
   }
-  validate715.errors = vErrors;
+  validate719.errors = vErrors;
   return errors === 0;
 }
-validate715.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate719.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate712(
+function validate716(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ward_cases.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate712.evaluated;
+  const evaluated0 = validate716.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -29608,7 +29977,7 @@ function validate712(
     }
     if (data.ward !== undefined) {
       if (
-        !validate713(data.ward, {
+        !validate717(data.ward, {
           instancePath: instancePath + '/ward',
           parentData: data,
           parentDataProperty: 'ward',
@@ -29616,7 +29985,7 @@ function validate712(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate713.errors);
+        vErrors = joined(vErrors, validate717.errors);
         errors = vErrors.length;
       }
     }
@@ -29640,7 +30009,7 @@ function validate712(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate715(data1[i0], {
+            !validate719(data1[i0], {
               instancePath: instancePath + '/cases/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -29648,7 +30017,7 @@ function validate712(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate715.errors);
+            vErrors = joined(vErrors, validate719.errors);
             errors = vErrors.length;
           }
         }
@@ -29676,13 +30045,13 @@ function validate712(
     }
     errors++;
   }
-  validate712.errors = vErrors;
+  validate716.errors = vErrors;
   return errors === 0;
 }
-validate712.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate716.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const ward_outcome = validate758;
-const schema191 = {
+export const ward_outcome = validate762;
+const schema192 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ward_outcome.schema.json',
   type: 'object',
@@ -29809,13 +30178,13 @@ const schema191 = {
   },
 };
 
-function validate759(
+function validate763(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate759.evaluated;
+  const evaluated0 = validate763.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -29855,18 +30224,18 @@ function validate759(
     }
     errors++;
   }
-  validate759.errors = vErrors;
+  validate763.errors = vErrors;
   return errors === 0;
 }
-validate759.evaluated = { dynamicProps: false, dynamicItems: false };
+validate763.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate761(
+function validate765(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate761.evaluated;
+  const evaluated0 = validate765.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -29901,12 +30270,12 @@ function validate761(
     }
     errors++;
   }
-  validate761.errors = vErrors;
+  validate765.errors = vErrors;
   return errors === 0;
 }
-validate761.evaluated = { dynamicProps: false, dynamicItems: false };
+validate765.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema194 = {
+const schema195 = {
   type: 'object',
   properties: {
     in_force_from: { type: 'string', maxLength: 40 },
@@ -29918,13 +30287,13 @@ const schema194 = {
   additionalProperties: false,
 };
 
-function validate763(
+function validate767(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate763.evaluated;
+  const evaluated0 = validate767.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -30113,18 +30482,18 @@ function validate763(
     }
     errors++;
   }
-  validate763.errors = vErrors;
+  validate767.errors = vErrors;
   return errors === 0;
 }
-validate763.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate767.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate765(
+function validate769(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate765.evaluated;
+  const evaluated0 = validate769.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -30263,12 +30632,12 @@ function validate765(
       }
     }
   }
-  validate765.errors = vErrors;
+  validate769.errors = vErrors;
   return errors === 0;
 }
-validate765.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate769.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema196 = {
+const schema197 = {
   type: 'object',
   properties: {
     plan: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -30279,13 +30648,13 @@ const schema196 = {
   additionalProperties: false,
 };
 
-function validate768(
+function validate772(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate768.evaluated;
+  const evaluated0 = validate772.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -30353,7 +30722,7 @@ function validate768(
     }
     if (data.plan !== undefined) {
       if (
-        !validate759(data.plan, {
+        !validate763(data.plan, {
           instancePath: instancePath + '/plan',
           parentData: data,
           parentDataProperty: 'plan',
@@ -30361,13 +30730,13 @@ function validate768(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate759.errors);
+        vErrors = joined(vErrors, validate763.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate761(data.title, {
+        !validate765(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -30375,13 +30744,13 @@ function validate768(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate761.errors);
+        vErrors = joined(vErrors, validate765.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate761(data.says, {
+        !validate765(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -30389,7 +30758,7 @@ function validate768(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate761.errors);
+        vErrors = joined(vErrors, validate765.errors);
         errors = vErrors.length;
       }
     }
@@ -30402,12 +30771,12 @@ function validate768(
     }
     errors++;
   }
-  validate768.errors = vErrors;
+  validate772.errors = vErrors;
   return errors === 0;
 }
-validate768.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate772.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema197 = {
+const schema198 = {
   type: 'object',
   properties: {
     level: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -30422,13 +30791,13 @@ const schema197 = {
   additionalProperties: false,
 };
 
-function validate776(
+function validate780(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate776.evaluated;
+  const evaluated0 = validate780.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -30517,18 +30886,18 @@ function validate776(
     }
     errors++;
   }
-  validate776.errors = vErrors;
+  validate780.errors = vErrors;
   return errors === 0;
 }
-validate776.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate780.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate781(
+function validate785(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate781.evaluated;
+  const evaluated0 = validate785.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -30568,18 +30937,18 @@ function validate781(
     }
     errors++;
   }
-  validate781.errors = vErrors;
+  validate785.errors = vErrors;
   return errors === 0;
 }
-validate781.evaluated = { dynamicProps: false, dynamicItems: false };
+validate785.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate784(
+function validate788(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate784.evaluated;
+  const evaluated0 = validate788.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -30668,18 +31037,18 @@ function validate784(
     }
     errors++;
   }
-  validate784.errors = vErrors;
+  validate788.errors = vErrors;
   return errors === 0;
 }
-validate784.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate788.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate788(
+function validate792(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate788.evaluated;
+  const evaluated0 = validate792.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -30829,18 +31198,18 @@ function validate788(
     }
     errors++;
   }
-  validate788.errors = vErrors;
+  validate792.errors = vErrors;
   return errors === 0;
 }
-validate788.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate792.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate773(
+function validate777(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate773.evaluated;
+  const evaluated0 = validate777.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -30902,7 +31271,7 @@ function validate773(
     }
     if (data.level !== undefined) {
       if (
-        !validate759(data.level, {
+        !validate763(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -30910,13 +31279,13 @@ function validate773(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate759.errors);
+        vErrors = joined(vErrors, validate763.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate761(data.says, {
+        !validate765(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -30924,7 +31293,7 @@ function validate773(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate761.errors);
+        vErrors = joined(vErrors, validate765.errors);
         errors = vErrors.length;
       }
     }
@@ -30934,7 +31303,7 @@ function validate773(
         const len0 = data2.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate776(data2[i0], {
+            !validate780(data2[i0], {
               instancePath: instancePath + '/tell/' + i0,
               parentData: data2,
               parentDataProperty: i0,
@@ -30942,7 +31311,7 @@ function validate773(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate776.errors);
+            vErrors = joined(vErrors, validate780.errors);
             errors = vErrors.length;
           }
         }
@@ -30963,7 +31332,7 @@ function validate773(
     }
     if (data.respond !== undefined) {
       if (
-        !validate781(data.respond, {
+        !validate785(data.respond, {
           instancePath: instancePath + '/respond',
           parentData: data,
           parentDataProperty: 'respond',
@@ -30971,13 +31340,13 @@ function validate773(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate781.errors);
+        vErrors = joined(vErrors, validate785.errors);
         errors = vErrors.length;
       }
     }
     if (data.reassess !== undefined) {
       if (
-        !validate781(data.reassess, {
+        !validate785(data.reassess, {
           instancePath: instancePath + '/reassess',
           parentData: data,
           parentDataProperty: 'reassess',
@@ -30985,13 +31354,13 @@ function validate773(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate781.errors);
+        vErrors = joined(vErrors, validate785.errors);
         errors = vErrors.length;
       }
     }
     if (data.if_no_answer !== undefined) {
       if (
-        !validate784(data.if_no_answer, {
+        !validate788(data.if_no_answer, {
           instancePath: instancePath + '/if_no_answer',
           parentData: data,
           parentDataProperty: 'if_no_answer',
@@ -30999,13 +31368,13 @@ function validate773(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate784.errors);
+        vErrors = joined(vErrors, validate788.errors);
         errors = vErrors.length;
       }
     }
     if (data.step_down !== undefined) {
       if (
-        !validate788(data.step_down, {
+        !validate792(data.step_down, {
           instancePath: instancePath + '/step_down',
           parentData: data,
           parentDataProperty: 'step_down',
@@ -31013,7 +31382,7 @@ function validate773(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate788.errors);
+        vErrors = joined(vErrors, validate792.errors);
         errors = vErrors.length;
       }
     }
@@ -31026,18 +31395,18 @@ function validate773(
     }
     errors++;
   }
-  validate773.errors = vErrors;
+  validate777.errors = vErrors;
   return errors === 0;
 }
-validate773.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate777.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate793(
+function validate797(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate793.evaluated;
+  const evaluated0 = validate797.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -31298,12 +31667,12 @@ function validate793(
     }
     errors++;
   }
-  validate793.errors = vErrors;
+  validate797.errors = vErrors;
   return errors === 0;
 }
-validate793.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate797.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema203 = {
+const schema204 = {
   type: 'object',
   properties: {
     protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -31320,13 +31689,13 @@ const schema203 = {
   additionalProperties: false,
 };
 
-function validate800(
+function validate804(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate800.evaluated;
+  const evaluated0 = validate804.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -31366,18 +31735,18 @@ function validate800(
     }
     errors++;
   }
-  validate800.errors = vErrors;
+  validate804.errors = vErrors;
   return errors === 0;
 }
-validate800.evaluated = { dynamicProps: false, dynamicItems: false };
+validate804.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate806(
+function validate810(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate806.evaluated;
+  const evaluated0 = validate810.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -31403,18 +31772,18 @@ function validate806(
     }
     errors++;
   }
-  validate806.errors = vErrors;
+  validate810.errors = vErrors;
   return errors === 0;
 }
-validate806.evaluated = { dynamicProps: false, dynamicItems: false };
+validate810.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate808(
+function validate812(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate808.evaluated;
+  const evaluated0 = validate812.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -31446,18 +31815,18 @@ function validate808(
     }
     errors++;
   }
-  validate808.errors = vErrors;
+  validate812.errors = vErrors;
   return errors === 0;
 }
-validate808.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate812.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate798(
+function validate802(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate798.evaluated;
+  const evaluated0 = validate802.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -31536,7 +31905,7 @@ function validate798(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema203.properties, key0)) {
+      if (!func5.call(schema204.properties, key0)) {
         const err5 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -31553,7 +31922,7 @@ function validate798(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate759(data.protocol, {
+        !validate763(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -31561,13 +31930,13 @@ function validate798(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate759.errors);
+        vErrors = joined(vErrors, validate763.errors);
         errors = vErrors.length;
       }
     }
     if (data.rule !== undefined) {
       if (
-        !validate800(data.rule, {
+        !validate804(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -31575,13 +31944,13 @@ function validate798(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate800.errors);
+        vErrors = joined(vErrors, validate804.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate761(data.title, {
+        !validate765(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -31589,13 +31958,13 @@ function validate798(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate761.errors);
+        vErrors = joined(vErrors, validate765.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate800(data.level, {
+        !validate804(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -31603,13 +31972,13 @@ function validate798(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate800.errors);
+        vErrors = joined(vErrors, validate804.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate761(data.says, {
+        !validate765(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -31617,13 +31986,13 @@ function validate798(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate761.errors);
+        vErrors = joined(vErrors, validate765.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate761(data.because, {
+        !validate765(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -31631,13 +32000,13 @@ function validate798(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate761.errors);
+        vErrors = joined(vErrors, validate765.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained_by !== undefined) {
       if (
-        !validate806(data.explained_by, {
+        !validate810(data.explained_by, {
           instancePath: instancePath + '/explained_by',
           parentData: data,
           parentDataProperty: 'explained_by',
@@ -31645,13 +32014,13 @@ function validate798(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate806.errors);
+        vErrors = joined(vErrors, validate810.errors);
         errors = vErrors.length;
       }
     }
     if (data.ask !== undefined) {
       if (
-        !validate808(data.ask, {
+        !validate812(data.ask, {
           instancePath: instancePath + '/ask',
           parentData: data,
           parentDataProperty: 'ask',
@@ -31659,13 +32028,13 @@ function validate798(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate808.errors);
+        vErrors = joined(vErrors, validate812.errors);
         errors = vErrors.length;
       }
     }
     if (data.do !== undefined) {
       if (
-        !validate808(data.do, {
+        !validate812(data.do, {
           instancePath: instancePath + '/do',
           parentData: data,
           parentDataProperty: 'do',
@@ -31673,7 +32042,7 @@ function validate798(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate808.errors);
+        vErrors = joined(vErrors, validate812.errors);
         errors = vErrors.length;
       }
     }
@@ -31686,18 +32055,18 @@ function validate798(
     }
     errors++;
   }
-  validate798.errors = vErrors;
+  validate802.errors = vErrors;
   return errors === 0;
 }
-validate798.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate802.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate813(
+function validate817(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate813.evaluated;
+  const evaluated0 = validate817.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -31729,18 +32098,18 @@ function validate813(
     }
     errors++;
   }
-  validate813.errors = vErrors;
+  validate817.errors = vErrors;
   return errors === 0;
 }
-validate813.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate817.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate818(
+function validate822(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate818.evaluated;
+  const evaluated0 = validate822.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -31817,12 +32186,12 @@ function validate818(
     }
     errors++;
   }
-  validate818.errors = vErrors;
+  validate822.errors = vErrors;
   return errors === 0;
 }
-validate818.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate822.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema209 = {
+const schema210 = {
   type: 'object',
   properties: {
     fault: { $ref: 'outcome.schema.json#/$defs/name' },
@@ -31836,13 +32205,13 @@ const schema209 = {
   additionalProperties: false,
 };
 
-function validate828(
+function validate832(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate828.evaluated;
+  const evaluated0 = validate832.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -32002,12 +32371,12 @@ function validate828(
     }
     errors++;
   }
-  validate828.errors = vErrors;
+  validate832.errors = vErrors;
   return errors === 0;
 }
-validate828.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate832.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema211 = {
+const schema212 = {
   type: 'object',
   properties: {
     protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -32019,13 +32388,13 @@ const schema211 = {
   additionalProperties: false,
 };
 
-function validate832(
+function validate836(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate832.evaluated;
+  const evaluated0 = validate836.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -32093,7 +32462,7 @@ function validate832(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate759(data.protocol, {
+        !validate763(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -32101,13 +32470,13 @@ function validate832(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate759.errors);
+        vErrors = joined(vErrors, validate763.errors);
         errors = vErrors.length;
       }
     }
     if (data.rule !== undefined) {
       if (
-        !validate800(data.rule, {
+        !validate804(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -32115,13 +32484,13 @@ function validate832(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate800.errors);
+        vErrors = joined(vErrors, validate804.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate761(data.title, {
+        !validate765(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -32129,13 +32498,13 @@ function validate832(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate761.errors);
+        vErrors = joined(vErrors, validate765.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate800(data.level, {
+        !validate804(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -32143,7 +32512,7 @@ function validate832(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate800.errors);
+        vErrors = joined(vErrors, validate804.errors);
         errors = vErrors.length;
       }
     }
@@ -32156,18 +32525,18 @@ function validate832(
     }
     errors++;
   }
-  validate832.errors = vErrors;
+  validate836.errors = vErrors;
   return errors === 0;
 }
-validate832.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate836.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate823(
+function validate827(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate823.evaluated;
+  const evaluated0 = validate827.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -32284,7 +32653,7 @@ function validate823(
     }
     if (data.fault !== undefined) {
       if (
-        !validate800(data.fault, {
+        !validate804(data.fault, {
           instancePath: instancePath + '/fault',
           parentData: data,
           parentDataProperty: 'fault',
@@ -32292,13 +32661,13 @@ function validate823(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate800.errors);
+        vErrors = joined(vErrors, validate804.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate761(data.title, {
+        !validate765(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -32306,13 +32675,13 @@ function validate823(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate761.errors);
+        vErrors = joined(vErrors, validate765.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate761(data.says, {
+        !validate765(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -32320,13 +32689,13 @@ function validate823(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate761.errors);
+        vErrors = joined(vErrors, validate765.errors);
         errors = vErrors.length;
       }
     }
     if (data.do !== undefined) {
       if (
-        !validate808(data.do, {
+        !validate812(data.do, {
           instancePath: instancePath + '/do',
           parentData: data,
           parentDataProperty: 'do',
@@ -32334,7 +32703,7 @@ function validate823(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate808.errors);
+        vErrors = joined(vErrors, validate812.errors);
         errors = vErrors.length;
       }
     }
@@ -32344,7 +32713,7 @@ function validate823(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate828(data4[i0], {
+            !validate832(data4[i0], {
               instancePath: instancePath + '/readings/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -32352,7 +32721,7 @@ function validate823(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate828.errors);
+            vErrors = joined(vErrors, validate832.errors);
             errors = vErrors.length;
           }
         }
@@ -32377,7 +32746,7 @@ function validate823(
         const len1 = data6.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate832(data6[i1], {
+            !validate836(data6[i1], {
               instancePath: instancePath + '/changes/' + i1,
               parentData: data6,
               parentDataProperty: i1,
@@ -32385,7 +32754,7 @@ function validate823(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate832.errors);
+            vErrors = joined(vErrors, validate836.errors);
             errors = vErrors.length;
           }
         }
@@ -32413,18 +32782,18 @@ function validate823(
     }
     errors++;
   }
-  validate823.errors = vErrors;
+  validate827.errors = vErrors;
   return errors === 0;
 }
-validate823.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate827.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate839(
+function validate843(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate839.evaluated;
+  const evaluated0 = validate843.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -32543,18 +32912,18 @@ function validate839(
     }
     errors++;
   }
-  validate839.errors = vErrors;
+  validate843.errors = vErrors;
   return errors === 0;
 }
-validate839.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate843.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate758(
+function validate762(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ward_outcome.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate758.evaluated;
+  const evaluated0 = validate762.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -32801,7 +33170,7 @@ function validate758(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema191.properties, key0)) {
+      if (!func5.call(schema192.properties, key0)) {
         const err17 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -32818,7 +33187,7 @@ function validate758(
     }
     if (data.ward !== undefined) {
       if (
-        !validate759(data.ward, {
+        !validate763(data.ward, {
           instancePath: instancePath + '/ward',
           parentData: data,
           parentDataProperty: 'ward',
@@ -32826,7 +33195,7 @@ function validate758(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate759.errors);
+        vErrors = joined(vErrors, validate763.errors);
         errors = vErrors.length;
       }
     }
@@ -32849,7 +33218,7 @@ function validate758(
     }
     if (data.title !== undefined) {
       if (
-        !validate761(data.title, {
+        !validate765(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -32857,7 +33226,7 @@ function validate758(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate761.errors);
+        vErrors = joined(vErrors, validate765.errors);
         errors = vErrors.length;
       }
     }
@@ -32879,7 +33248,7 @@ function validate758(
     }
     if (data.policy !== undefined) {
       if (
-        !validate763(data.policy, {
+        !validate767(data.policy, {
           instancePath: instancePath + '/policy',
           parentData: data,
           parentDataProperty: 'policy',
@@ -32887,7 +33256,7 @@ function validate758(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate763.errors);
+        vErrors = joined(vErrors, validate767.errors);
         errors = vErrors.length;
       }
     }
@@ -32898,7 +33267,7 @@ function validate758(
           instancePath: instancePath + '/at',
           schemaPath: '#/properties/at/type',
           keyword: 'type',
-          params: { type: schema191.properties.at.type },
+          params: { type: schema192.properties.at.type },
         };
         if (vErrors === null) {
           vErrors = [err20];
@@ -32910,7 +33279,7 @@ function validate758(
     }
     if (data.level !== undefined) {
       if (
-        !validate765(data.level, {
+        !validate769(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -32918,13 +33287,13 @@ function validate758(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate765.errors);
+        vErrors = joined(vErrors, validate769.errors);
         errors = vErrors.length;
       }
     }
     if (data.plan !== undefined) {
       if (
-        !validate768(data.plan, {
+        !validate772(data.plan, {
           instancePath: instancePath + '/plan',
           parentData: data,
           parentDataProperty: 'plan',
@@ -32932,13 +33301,13 @@ function validate758(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate768.errors);
+        vErrors = joined(vErrors, validate772.errors);
         errors = vErrors.length;
       }
     }
     if (data.response !== undefined) {
       if (
-        !validate773(data.response, {
+        !validate777(data.response, {
           instancePath: instancePath + '/response',
           parentData: data,
           parentDataProperty: 'response',
@@ -32946,13 +33315,13 @@ function validate758(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate773.errors);
+        vErrors = joined(vErrors, validate777.errors);
         errors = vErrors.length;
       }
     }
     if (data.in_force !== undefined) {
       if (
-        !validate793(data.in_force, {
+        !validate797(data.in_force, {
           instancePath: instancePath + '/in_force',
           parentData: data,
           parentDataProperty: 'in_force',
@@ -32960,7 +33329,7 @@ function validate758(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate793.errors);
+        vErrors = joined(vErrors, validate797.errors);
         errors = vErrors.length;
       }
     }
@@ -33003,7 +33372,7 @@ function validate758(
         const len1 = data12.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate798(data12[i1], {
+            !validate802(data12[i1], {
               instancePath: instancePath + '/advice/' + i1,
               parentData: data12,
               parentDataProperty: i1,
@@ -33011,7 +33380,7 @@ function validate758(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate798.errors);
+            vErrors = joined(vErrors, validate802.errors);
             errors = vErrors.length;
           }
         }
@@ -33032,7 +33401,7 @@ function validate758(
     }
     if (data.ask_first !== undefined) {
       if (
-        !validate813(data.ask_first, {
+        !validate817(data.ask_first, {
           instancePath: instancePath + '/ask_first',
           parentData: data,
           parentDataProperty: 'ask_first',
@@ -33040,13 +33409,13 @@ function validate758(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate813.errors);
+        vErrors = joined(vErrors, validate817.errors);
         errors = vErrors.length;
       }
     }
     if (data.take_first !== undefined) {
       if (
-        !validate813(data.take_first, {
+        !validate817(data.take_first, {
           instancePath: instancePath + '/take_first',
           parentData: data,
           parentDataProperty: 'take_first',
@@ -33054,13 +33423,13 @@ function validate758(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate813.errors);
+        vErrors = joined(vErrors, validate817.errors);
         errors = vErrors.length;
       }
     }
     if (data.missing !== undefined) {
       if (
-        !validate813(data.missing, {
+        !validate817(data.missing, {
           instancePath: instancePath + '/missing',
           parentData: data,
           parentDataProperty: 'missing',
@@ -33068,7 +33437,7 @@ function validate758(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate813.errors);
+        vErrors = joined(vErrors, validate817.errors);
         errors = vErrors.length;
       }
     }
@@ -33078,7 +33447,7 @@ function validate758(
         const len2 = data17.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate818(data17[i2], {
+            !validate822(data17[i2], {
               instancePath: instancePath + '/unobtainable/' + i2,
               parentData: data17,
               parentDataProperty: i2,
@@ -33086,7 +33455,7 @@ function validate758(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate818.errors);
+            vErrors = joined(vErrors, validate822.errors);
             errors = vErrors.length;
           }
         }
@@ -33111,7 +33480,7 @@ function validate758(
         const len3 = data19.length;
         for (let i3 = 0; i3 < len3; i3++) {
           if (
-            !validate818(data19[i3], {
+            !validate822(data19[i3], {
               instancePath: instancePath + '/declined/' + i3,
               parentData: data19,
               parentDataProperty: i3,
@@ -33119,7 +33488,7 @@ function validate758(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate818.errors);
+            vErrors = joined(vErrors, validate822.errors);
             errors = vErrors.length;
           }
         }
@@ -33140,7 +33509,7 @@ function validate758(
     }
     if (data.would_tell_more !== undefined) {
       if (
-        !validate813(data.would_tell_more, {
+        !validate817(data.would_tell_more, {
           instancePath: instancePath + '/would_tell_more',
           parentData: data,
           parentDataProperty: 'would_tell_more',
@@ -33148,7 +33517,7 @@ function validate758(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate813.errors);
+        vErrors = joined(vErrors, validate817.errors);
         errors = vErrors.length;
       }
     }
@@ -33158,7 +33527,7 @@ function validate758(
         const len4 = data22.length;
         for (let i4 = 0; i4 < len4; i4++) {
           if (
-            !validate823(data22[i4], {
+            !validate827(data22[i4], {
               instancePath: instancePath + '/faults/' + i4,
               parentData: data22,
               parentDataProperty: i4,
@@ -33166,7 +33535,7 @@ function validate758(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate823.errors);
+            vErrors = joined(vErrors, validate827.errors);
             errors = vErrors.length;
           }
         }
@@ -33191,7 +33560,7 @@ function validate758(
         const len5 = data24.length;
         for (let i5 = 0; i5 < len5; i5++) {
           if (
-            !validate839(data24[i5], {
+            !validate843(data24[i5], {
               instancePath: instancePath + '/refused/' + i5,
               parentData: data24,
               parentDataProperty: i5,
@@ -33199,7 +33568,7 @@ function validate758(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate839.errors);
+            vErrors = joined(vErrors, validate843.errors);
             errors = vErrors.length;
           }
         }
@@ -33224,7 +33593,7 @@ function validate758(
         const len6 = data26.length;
         for (let i6 = 0; i6 < len6; i6++) {
           if (
-            !validate839(data26[i6], {
+            !validate843(data26[i6], {
               instancePath: instancePath + '/questioned/' + i6,
               parentData: data26,
               parentDataProperty: i6,
@@ -33232,7 +33601,7 @@ function validate758(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate839.errors);
+            vErrors = joined(vErrors, validate843.errors);
             errors = vErrors.length;
           }
         }
@@ -33253,7 +33622,7 @@ function validate758(
     }
     if (data.caution !== undefined) {
       if (
-        !validate761(data.caution, {
+        !validate765(data.caution, {
           instancePath: instancePath + '/caution',
           parentData: data,
           parentDataProperty: 'caution',
@@ -33261,7 +33630,7 @@ function validate758(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate761.errors);
+        vErrors = joined(vErrors, validate765.errors);
         errors = vErrors.length;
       }
     }
@@ -33274,10 +33643,10 @@ function validate758(
     }
     errors++;
   }
-  validate758.errors = vErrors;
+  validate762.errors = vErrors;
   return errors === 0;
 }
-validate758.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate762.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 function joined(all, more) {
   if (all === null) return more;

@@ -24,5 +24,8 @@ export interface LogicAnswer {
   readonly measures: Readonly<Record<string, { readonly low: number; readonly high: number } | null>>;
 }
 
-/** What the file answers to inputs; `wide` holds them with earlier values counted as missing. */
+/**
+ * What the file answers to inputs. `wide` holds them with earlier values counted as missing; without it only the faults of technique of
+ * this one set make it wider.
+ */
 export function answersOf(file: LogicFile, apply: Apply, inputs: Inputs, wide?: Inputs): LogicAnswer;

@@ -88,17 +88,33 @@ export function setToInputs(file, set, others = {}) {
   return { inputs, refused: [...values.keys()].filter((name) => values.get(name) === null) };
 }
 
+/** The inputs with room for the truth around what was read, where faults of technique are known to be there; else the same. */
+function widened({ faults = [], observations }, inputs, ask) {
+  const wide = { ...inputs };
+  const there = faults.filter(({ is_there: isThere }) => ask(isThere));
+  const age = inputs['age:known'] ? [inputs['age:low'], inputs['age:high']] : null;
+  for (const { reads_high: above, reads_low: below } of there)
+    for (const { observation: name, possible } of observations) {
+      if (!(name in above || name in below) || !inputs[`${name}:known`]) continue;
+      const [least, most] = possibleAt(possible, age);
+      wide[`${name}:low`] = Math.max(least, wide[`${name}:low`] - (above[name] ?? 0));
+      wide[`${name}:high`] = Math.min(most, wide[`${name}:high`] + (below[name] ?? 0));
+    }
+  return there.length > 0 ? wide : inputs;
+}
+
 /**
- * The answers, from inputs and `apply` of any JSON Logic library. `wide` holds the inputs with earlier values counted as missing, where
- * some stand in.
+ * The answers, from inputs and `apply` of any JSON Logic library. `given` holds the wide inputs, where earlier sets take part: with
+ * earlier values counted as missing. Without them they are worked out from the faults of technique of this one set.
  */
-export function answersOf(file, apply, inputs, wide = inputs) {
-  const run = (given) => {
-    const data = { ...given };
+export function answersOf(file, apply, inputs, given = null) {
+  const run = (from) => {
+    const data = { ...from };
     for (const { step, is } of file.steps) data[step] = apply(is, data);
     return (is) => apply(is, data);
   };
   const narrow = run(inputs);
+  const wide = given ?? widened(file, inputs, narrow);
   const whole = wide === inputs ? narrow : run(wide);
   const { applies, levels, rules, measures } = file.answers;
   const raised = narrow(levels.raised);

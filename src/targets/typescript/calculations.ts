@@ -7,7 +7,7 @@ import type { ModuleInputs } from './module-inputs.ts';
 import { writeParts } from './write-parts.ts';
 
 /** The answers of logic as parts of one graph. */
-interface Answers {
+export interface Answers {
   readonly graph: Graph;
   readonly read: (logical: Logic['levels']['raised']) => Part;
   readonly names: ReadonlyMap<Part, string>;
@@ -20,22 +20,28 @@ export const rulesInWord = 32;
 export function completeFunction(inputs: ModuleInputs): Code {
   const answers = answersOver(inputs, true);
   const { lines, summary, words } = packed(inputs.logic, answers);
-  const parameters = [
-    ...inputs.observations.map(({ entry }) => code`${ofObservation(entry.name)}: number`),
-    ...inputs.lookBacks.map(({ name }) => code`${ofLookBack(name)}: number`),
-  ];
   const out = words.flatMap(({ met, undecided }, index) => [
     code`  out[at + ${2 * index + 1}] = ${met};`,
     code`  out[at + ${2 * index + 2}] = ${undecided};`,
   ]);
   return code`function complete(
-  ${Code.joined(parameters, ',\n  ')},
+  ${completeParameters(inputs)},
   out: Int32Array,
   at: number,
 ): void {
 ${Code.joined([...lines, code`  out[at] = ${summary};`, ...out], '\n')}
 }`;
 }
+
+/** The parameters of what is asked of the single values of a complete set. */
+export const completeParameters = ({ observations, lookBacks }: ModuleInputs): Code =>
+  Code.joined(
+    [
+      ...observations.map(({ entry }) => code`${ofObservation(entry.name)}: number`),
+      ...lookBacks.map(({ name }) => code`${ofLookBack(name)}: number`),
+    ],
+    ',\n  ',
+  );
 
 /** `answer(b, out)`: over bounds, certain and possible apart. */
 export function boundsFunction(inputs: ModuleInputs): Code {
@@ -85,7 +91,7 @@ ${Code.joined([...written.lines, ...numbers], '\n')}
 }
 
 /** The answers over bounds, or over the single values of a complete set. */
-function answersOver(inputs: ModuleInputs, single: boolean): Answers {
+export function answersOver(inputs: ModuleInputs, single: boolean): Answers {
   const { logic, observations } = inputs;
   const graph = new Graph();
   const known = new Map<string, Part>();

@@ -6,6 +6,7 @@ import { Code, code } from './code.ts';
 import { writeHead } from './write-head.ts';
 import { moduleInputs } from './module-inputs.ts';
 import { reading } from './runtime.ts';
+import { faultFunctions } from './write-faults.ts';
 import { writeCalls } from './write-calls.ts';
 import {
   refuseFunction,
@@ -18,7 +19,7 @@ import { writeTypes } from './write-types.ts';
 /**
  * A protocol as a TypeScript module that needs nothing beside itself. A complete set goes straight through; any other over its bounds.
  *
- * What the protocol is based on is already worked in. Faults of technique are left out: they only widen bounds, before logic.
+ * What the protocol is based on is already worked in.
  */
 export function logicToTypescript(logic: Logic, protocol: Protocol): string {
   const inputs = moduleInputs(answersAlone(logic), protocol);
@@ -30,6 +31,7 @@ export function logicToTypescript(logic: Logic, protocol: Protocol): string {
     completeFunction(inputs),
     boundsFunction(inputs),
     measuresFunction(inputs),
+    ...faultFunctions(inputs),
     ...writeCalls(inputs),
   ];
   const parts = [writeHead(inputs), writeTypes(inputs), ...used(own), ...own];

@@ -4,6 +4,7 @@ import type { LookBack, Observation, ObservationEntry, Protocol } from '../../pr
 import { readerOf } from '../../series/protocol-to-reader.ts';
 import type { Pair } from '../../series/reader.ts';
 import { possibleRange } from '../../vocabulary/possible-range.ts';
+import { withFaults, type TargetFault } from '../with-faults.ts';
 
 /** What a module reads, and where the numbers of its bounds stand. */
 export interface ModuleInputs {
@@ -12,6 +13,7 @@ export interface ModuleInputs {
   readonly observations: readonly ModuleObservation[];
   readonly lookBacks: readonly { readonly name: string; readonly how: LookBack }[];
   readonly contradictions: readonly Pair[];
+  readonly faults: readonly TargetFault[];
   /** The place of an input in the bounds; −1 where there is none. */
   readonly placeOf: (owner: string, part: Input['part'], choice?: string) => number;
   readonly indexOf: (observation: string) => number;
@@ -30,7 +32,8 @@ export interface ModuleObservation {
   readonly assumed: number | null;
 }
 
-export function moduleInputs(logic: Logic, protocol: Protocol): ModuleInputs {
+export function moduleInputs(bare: Logic, protocol: Protocol): ModuleInputs {
+  const { faults, logic } = withFaults(bare, protocol);
   const reader = readerOf(protocol);
   // What is plausible is not asked here: the age is read where it decides what is possible, or where the protocol itself reads it.
   const banded = reader.observations.some(({ role, entry }) => role !== null && entry.possible.length > 1);
@@ -46,6 +49,7 @@ export function moduleInputs(logic: Logic, protocol: Protocol): ModuleInputs {
       'over' in how ? [{ name, how }] : [],
     ),
     contradictions: reader.contradictions,
+    faults,
     placeOf: (owner, part, choice) =>
       places.get(`${owner}:${part}${choice === undefined ? '' : `:${choice}`}`) ?? -1,
     indexOf: (observation) => indices.get(observation) ?? -1,

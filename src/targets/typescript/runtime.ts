@@ -142,6 +142,16 @@ function contradict(
 }`,
   ],
   [
+    'widen',
+    code`/** Makes room for the truth around what was read, inside what is possible. */
+function widen(index: number, above: number, below: number): void {
+  if (state[index] !== 1) return;
+  possibleAt(index);
+  low[index] = Math.max(least, (low[index] as number) - above);
+  high[index] = Math.min(most, (high[index] as number) + below);
+}`,
+  ],
+  [
     'writeNumber',
     code`function writeNumber(
   b: Float64Array,

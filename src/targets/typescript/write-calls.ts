@@ -2,6 +2,7 @@ import { ofLookBack, ofObservation } from './calculations.ts';
 import { Code, code } from './code.ts';
 import type { ModuleInputs, ModuleObservation } from './module-inputs.ts';
 import { writeColumns } from './write-columns.ts';
+import { askedWide, noFault } from './write-faults.ts';
 import { writeOutcomes } from './write-outcomes.ts';
 import { completeArguments, isPlain } from './write-reading.ts';
 
@@ -34,7 +35,7 @@ function summary(
 }`;
 
 /** From bounds to a packed answer, and the way of an incomplete set. */
-function packFunction({ lookBacks }: ModuleInputs): Code {
+function packFunction({ lookBacks, faults }: ModuleInputs): Code {
   return code`function packAnswers(narrow: Int32Array, wide: Int32Array, out: Int32Array, at: number): void {
   const fits = narrow[0] as number;
   const wideFits = wide[0] as number;
@@ -65,7 +66,7 @@ function packOpen(out: Int32Array, at: number, limits: Limits | null${
   writeLookBacks(bounds, backs);`
   }
   answer(bounds, narrowAnswer);
-  packAnswers(narrowAnswer, narrowAnswer, out, at);
+${faults.length === 0 ? code`  packAnswers(narrowAnswer, narrowAnswer, out, at);` : askedWide}
   if (state.includes(3)) out[at] = (out[at] as number) | (1 << 19);
 }`;
 }
@@ -94,13 +95,13 @@ function packedFunction(inputs: ModuleInputs): Code {
   const isNumber = lookBacks.map(({ name }) => code`typeof ${ofLookBack(name)} === 'number'`);
   return code`/**
  * The packed answer to a set, into \`words\` places of \`out\` from \`at\` on: a summary, then for each 32 rules one bit each that is met, and one
- * that is undecided. Returns false where the set was not complete: what was refused then stands in \`evaluate\`.
+ * that is undecided. Returns false where the set did not go straight through: what was refused then stands in \`evaluate\`.
  */
 export function pack(set: GivenSet, out: Int32Array, at: number, limits: Limits | null = null): boolean {
   if (limits === null) {
 ${Code.joined(given, '\n')}
     if (
-    ${Code.joined([...isNumber, isPlain(inputs)], ' &&\n    ')}
+    ${Code.joined([...isNumber, isPlain(inputs), ...noFault(inputs)], ' &&\n    ')}
     ) {
       complete(${completeArguments(inputs)}, out, at);
       return true;

@@ -1,6 +1,7 @@
 import { ofLookBack, ofObservation } from './calculations.ts';
 import { Code, code } from './code.ts';
 import type { ModuleInputs, ModuleObservation } from './module-inputs.ts';
+import { noFault } from './write-faults.ts';
 import { completeArguments, isPlainColumns } from './write-reading.ts';
 
 const short = ({ low, high }: ModuleObservation): boolean => low > -32_000 && high < 32_000;
@@ -76,7 +77,7 @@ ${Code.joined(
   '\n',
 )}
     if (
-    ${Code.joined([...isNumber, isPlainColumns(inputs)], ' &&\n    ')}
+    ${Code.joined([...isNumber, isPlainColumns(inputs), ...noFault(inputs)], ' &&\n    ')}
     ) {
       complete(${completeArguments(inputs)}, out, row * words);
       continue;

@@ -4,7 +4,7 @@ import type { ModuleInputs } from './module-inputs.ts';
 
 /** What a module says of itself, its names, and the lists that it works with. */
 export function writeHead({ protocol, logic, observations }: ModuleInputs): Code {
-  const { name, edition, digest, ladder, rules, faults } = protocol;
+  const { name, edition, digest, ladder, rules } = protocol;
   const list = (names: Iterable<string>): Code =>
     Code.joined(
       [...names].map((each) => code`  ${each},`),
@@ -18,11 +18,6 @@ export function writeHead({ protocol, logic, observations }: ModuleInputs): Code
     'Missing is never normal: what was not taken stays open, and the level then says how high it could be. It reads one set; what',
     'earlier sets say is given to it.',
     ...(protocol.basedOn.length === 0 ? [] : ['What the protocol is based on is already worked in.']),
-    ...(faults.length === 0
-      ? []
-      : [
-          'Faults of technique are not worked out here: where one is there, give the reading as a range, from low to high.',
-        ]),
     'Implausible values are used and not questioned here, and the words of the rules stand in the protocol.',
     '',
     'It supports licensed judgement and local policy. It is not a medical device, and the paper policy wins.',

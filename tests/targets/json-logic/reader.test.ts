@@ -32,7 +32,7 @@ function kitBounds(compiled: Compiled, set: object): ReturnType<typeof seriesToB
 const byName = ({ logic }: Compiled, inputs: Float64Array): Record<string, number> =>
   Object.fromEntries(logic.inputs.map(({ name }, index) => [name, inputs[index] ?? NaN]));
 
-const names = [...bundledNames, ...lessonNames].filter((name) => askable(name).protocol.faults.length === 0);
+const names = [...bundledNames, ...lessonNames];
 
 test.each(names)('%s: the artefact has the shape that the schema states', (name) => {
   expect([hasShape(fileOf(name)), hasShape.errors]).toEqual([true, null]);

@@ -14,7 +14,7 @@ import { askable, bundledNames, lessonNames } from '../../bundled.ts';
 import { drawPlainSet } from '../json-logic/plain-sets.ts';
 import { loadModule } from './load-module.ts';
 
-const names = [...bundledNames, ...lessonNames].filter((name) => askable(name).protocol.faults.length === 0);
+const names = [...bundledNames, ...lessonNames];
 
 /** A set with what it lacks as null, and yes or no as words. */
 const typed = (set: Readonly<Record<string, unknown>>): Record<string, unknown> =>

@@ -1,0 +1,155 @@
+import * as Plot from '@observablehq/plot';
+import { valueAt, type Axis, type Plane, type PlaneLine } from '../../../../src/index.ts';
+import { fillOf, type Fill, type FillBy } from './fills.ts';
+import { domainOf, margins, type Frame } from './frame.ts';
+import { labelsOf } from './labels.ts';
+
+/** A case as a point, in whole steps. */
+export interface CasePoint {
+  readonly name: string;
+  readonly x: number;
+  readonly y: number;
+  readonly passes: boolean;
+}
+
+/** Everything that is drawn. */
+export interface Drawing {
+  readonly plane: Plane;
+  readonly by: FillBy;
+  readonly frame: Frame;
+  readonly points: readonly CasePoint[];
+  readonly lines: readonly PlaneLine[];
+  /** Begins the names of patterns, so that two maps on one page do not share them. */
+  readonly id: string;
+}
+
+const ink = '#1f2430';
+
+/** Draws the map as an SVG element of a document. Protocol text comes in as text nodes alone. */
+export function drawPlane(drawing: Drawing, document: Document): SVGSVGElement {
+  const { plane, by, frame, points, id } = drawing;
+  const { x, y } = plane;
+  const fills = plane.answers.map((answer) => fillOf(answer, plane, by));
+  const cells = plane.cells.flatMap((cell) => {
+    const fill = fills[cell.answer];
+    const shown = cell.x[1] >= frame.x[0] && cell.x[0] <= frame.x[1] && cell.y[1] >= frame.y[0];
+    if (!fill || fill.colour === null || !shown || cell.y[0] > frame.y[1]) return [];
+    const [x1, x2] = domainOf(x, within(cell.x, frame.x));
+    const [y1, y2] = domainOf(y, within(cell.y, frame.y));
+    return [{ x1, x2, y1, y2, fill }];
+  });
+  const sides = { x1: 'x1', x2: 'x2', y1: 'y1', y2: 'y2', shapeRendering: 'crispEdges' } as const;
+  const labels = labelsOf(plane, by, frame);
+  const cases = points.filter(({ x: at, y: up }) => isIn(at, frame.x) && isIn(up, frame.y));
+  const of = (passes: boolean): [number, number][] =>
+    cases.filter((each) => each.passes === passes).map((each) => [valueAt(x, each.x), valueAt(y, each.y)]);
+  const made = Plot.plot({
+    document,
+    width: frame.width,
+    height: frame.height,
+    marginLeft: margins.left,
+    marginRight: margins.right,
+    marginTop: margins.top,
+    marginBottom: margins.bottom,
+    className: `map-plot-${id}`,
+    style: { fontSize: '13px', fontFamily: 'system-ui, sans-serif', color: ink, background: '#fff' },
+    x: { domain: domainOf(x, frame.x), label: axisWords(x), labelAnchor: 'center', labelArrow: false },
+    y: { domain: domainOf(y, frame.y), label: axisWords(y), labelAnchor: 'center', labelArrow: false },
+    marks: [
+      () => patterns(document, id),
+      Plot.rect(cells, { ...sides, fill: (each: { fill: Fill }) => each.fill.colour ?? 'none' }),
+      Plot.rect(
+        cells.filter(({ fill }) => fill.pattern === 'lines'),
+        { ...sides, fill: `url(#${id}-lines)` },
+      ),
+      Plot.rect(
+        cells.filter(({ fill }) => fill.pattern === 'dots'),
+        { ...sides, fill: `url(#${id}-dots)` },
+      ),
+      Plot.frame({ stroke: ink }),
+      ...linesOver(drawing),
+      Plot.text(labels, {
+        x: 'x',
+        y: 'y',
+        text: 'text',
+        fill: ({ fill }: { fill: Fill }) => fill.ink,
+        stroke: ({ fill }: { fill: Fill }) => fill.colour ?? '#fff',
+        strokeWidth: 5,
+        fontWeight: 600,
+      }),
+      Plot.dot(of(true), { r: 5, fill: '#fff', stroke: ink, strokeWidth: 2 }),
+      Plot.dot(of(false), { r: 6, symbol: 'times', stroke: '#fff', strokeWidth: 7 }),
+      Plot.dot(of(false), { r: 6, symbol: 'times', stroke: ink, strokeWidth: 3.5 }),
+    ],
+  });
+  // No title and no caption are asked for, so that no figure is put around it.
+  return made as SVGSVGElement;
+}
+
+const isIn = (step: number, [low, high]: readonly [number, number]): boolean => step >= low && step <= high;
+
+const within = (
+  [from, to]: readonly [number, number],
+  [low, high]: readonly [number, number],
+): [number, number] => [Math.max(from, low), Math.min(to, high)];
+
+const axisWords = ({ title, unit }: Axis): string => (unit === null ? title : `${title} (${unit})`);
+
+const dashes = ['', '7 4', '2 4', '10 3 2 3'] as const;
+
+/** Each line with its name at the end of its longest piece inside the map; dashes tell lines apart without colour. */
+function linesOver({ lines, plane, frame }: Drawing): Plot.Markish[] {
+  const [across, up] = [domainOf(plane.x, frame.x), domainOf(plane.y, frame.y)];
+  return lines.flatMap(({ title, pieces }, index) => {
+    const inside = pieces
+      .map((piece) => piece.filter(([x, y]) => isIn(x, across) && isIn(y, up)))
+      .filter((piece) => piece.length > 0);
+    const longest = inside.toSorted((left, right) => right.length - left.length)[0];
+    if (!longest) return [];
+    const at =
+      longest.length === 2 ? midway(longest) : (longest[Math.floor(longest.length * 0.72)] ?? longest[0]);
+    const strokeDasharray = dashes[index % dashes.length] ?? '';
+    return [
+      ...pieces.flatMap((piece) => [
+        Plot.line(piece, { stroke: '#fff', strokeWidth: 4, clip: true }),
+        Plot.line(piece, { stroke: ink, strokeWidth: 1.8, strokeDasharray, clip: true }),
+      ]),
+      Plot.text([{ at, title }], {
+        x: () => at?.[0] ?? 0,
+        y: () => at?.[1] ?? 0,
+        text: 'title',
+        dy: -9,
+        fill: ink,
+        stroke: '#fff',
+        strokeWidth: 5,
+      }),
+    ];
+  });
+}
+
+const midway = ([from, to]: readonly (readonly [number, number])[]): readonly [number, number] => [
+  ((from?.[0] ?? 0) + (to?.[0] ?? 0)) / 2,
+  ((from?.[1] ?? 0) + (to?.[1] ?? 0)) / 2,
+];
+
+const space = 'http://www.w3.org/2000/svg';
+
+/** Slanted lines for what is not settled; dots for what is not for this patient. Black and white, so that they print. */
+export function patterns(document: Document, id: string): SVGElement {
+  const made = (name: string, attributes: Readonly<Record<string, string>>): SVGElement => {
+    const element = document.createElementNS(space, name);
+    for (const [key, value] of Object.entries(attributes)) element.setAttribute(key, value);
+    return element;
+  };
+  const box = { patternUnits: 'userSpaceOnUse', width: '9', height: '9' };
+  const lines = made('pattern', { ...box, id: `${id}-lines`, patternTransform: 'rotate(45)' });
+  lines.append(
+    made('path', { d: 'M0 0V9', stroke: '#fff', 'stroke-width': '5' }),
+    made('path', { d: 'M0 0V9', stroke: ink, 'stroke-width': '1.6' }),
+  );
+  const dots = made('pattern', { ...box, id: `${id}-dots` });
+  dots.append(made('circle', { cx: '4', cy: '4', r: '1.3', fill: '#545b6b' }));
+  const all = made('defs', {});
+  all.append(lines, dots);
+  return all;
+}

@@ -1,0 +1,39 @@
+import type { ReactNode } from 'react';
+import type { Plane } from '../../../../src/index.ts';
+import { legendOf, type Fill, type FillBy } from './fills.ts';
+
+interface Props {
+  readonly plane: Plane;
+  readonly by: FillBy;
+  readonly hasCases: boolean;
+}
+
+/** What each filling means, in words. */
+export function Legend({ plane, by, hasCases }: Props): ReactNode {
+  return (
+    <ul className="map-legend" aria-label="What the map is filled with">
+      {legendOf(plane, by).map((fill) => (
+        <li key={fill.key}>
+          <Swatch fill={fill} />
+          {fill.words}
+        </li>
+      ))}
+      {hasCases && <li>Cases: a ring passes, a cross fails</li>}
+    </ul>
+  );
+}
+
+function Swatch({ fill: { colour, pattern } }: { readonly fill: Fill }): ReactNode {
+  return (
+    <svg className="map-swatch" viewBox="0 0 34 18" aria-hidden="true">
+      <rect x="1" y="1" width="32" height="16" fill={colour ?? '#fff'} stroke="#1f2430" />
+      {pattern === 'lines' && (
+        <>
+          <path d="M4 17 20 1M14 17 30 1" stroke="#fff" strokeWidth="5" />
+          <path d="M4 17 20 1M14 17 30 1" stroke="#1f2430" strokeWidth="1.6" />
+        </>
+      )}
+      {pattern === 'dots' && <path d="M8 6h.1M17 12h.1M26 6h.1" className="map-dots" />}
+    </svg>
+  );
+}
