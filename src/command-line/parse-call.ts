@@ -4,7 +4,10 @@ import type { Terminal } from './terminal.ts';
 
 type Options = NonNullable<ParseArgsConfig['options']>;
 type Parsed = {
+  /** Options that are given at most once. */
   readonly values: Readonly<Record<string, string | boolean | undefined>>;
+  /** Options that may be given several times. */
+  readonly lists: Readonly<Record<string, readonly string[] | undefined>>;
   readonly positionals: readonly string[];
 };
 
@@ -17,7 +20,14 @@ export function parseCall(args: readonly string[], options: Options, terminal: T
       allowPositionals: true,
       strict: true,
     });
-    return { values: values as Parsed['values'], positionals };
+    const isList = (name: string): boolean => Array.isArray(values[name]);
+    const picked = (wanted: boolean): object =>
+      Object.fromEntries(Object.entries(values).filter(([name]) => isList(name) === wanted));
+    return {
+      values: picked(false) as Parsed['values'],
+      lists: picked(true) as Parsed['lists'],
+      positionals,
+    };
   } catch (error) {
     const [reason] = (error as Error).message.split('. ');
     terminal.err(`${reason ?? ''}.\n\n${usage}`);

@@ -28,7 +28,7 @@ export const serve: Call = async (args, terminal) => {
   }
   try {
     const count = (await protocolsBelow(folder)).length;
-    const protocols = async (): Promise<string> => JSON.stringify(await siteBelow(folder, true));
+    const protocols = async (): Promise<string> => JSON.stringify(await siteBelow(folder, true, terminal));
     const server = siteServer({ folder: rooms, token: newToken(), protocols, saves: folder });
     return await openRooms(server, port, count, terminal);
   } catch (error) {

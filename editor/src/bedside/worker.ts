@@ -1,6 +1,7 @@
 import {
   openWard,
   protocolReader,
+  readEdition,
   readLadder,
   readProtocol,
   wardReader,
@@ -75,7 +76,18 @@ function openWardHere({ file, text, ladder: given }: SiteProtocol, all: readonly
   };
 }
 
+/** Opens what is in force for a ward, and nothing else: its draft is never read with. */
+function openInForce(inForce: NonNullable<SiteProtocol['in_force']>): Answers['open'] {
+  opened = () => ({ reader: null, problems: [] });
+  if (inForce.kind === 'none') return { form: null, problems: inForce.says };
+  const { reader: found, problems } = readEdition(inForce.file, inForce.text);
+  const reader = found && ('members' in found ? wardReader(found) : protocolReader(found));
+  opened = () => ({ reader, problems });
+  return { form: reader?.form ?? null, problems: problems.map(inWords) };
+}
+
 function open(asked: SiteProtocol, every: readonly SiteProtocol[]): Answers['open'] {
+  if (asked.in_force) return openInForce(asked.in_force);
   const all = every.filter(({ kind }) => kind === 'protocol');
   const { form, problems, finish } =
     asked.kind === 'ward' ? openWardHere(asked, all) : openProtocol(asked, all);
