@@ -8,15 +8,22 @@ type Parsed = {
   readonly positionals: readonly string[];
 };
 
-/** The options and the rest of a call; null, and said, when an option is unknown or lacks its value. */
+/** The options and the rest of a call; null, and said, when an option is unknown, is there twice, or lacks its value. */
 export function parseCall(args: readonly string[], options: Options, terminal: Terminal): Parsed | null {
   try {
-    const { values, positionals } = parseArgs({
+    const { values, positionals, tokens } = parseArgs({
       args: [...args],
       options,
       allowPositionals: true,
       strict: true,
+      tokens: true,
     });
+    const names = tokens.flatMap((token) => (token.kind === 'option' ? [token.name] : []));
+    const twice = names.find((name, index) => names.indexOf(name) !== index);
+    if (twice !== undefined) {
+      terminal.err(`Option '--${twice}' is given more than once.\n\n${usage}`);
+      return null;
+    }
     return { values: values as Parsed['values'], positionals };
   } catch (error) {
     const [reason] = (error as Error).message.split('. ');

@@ -7,6 +7,7 @@ import { setVocabularyOf } from '../series/set-reading.ts';
 import { textToSeries } from '../series/text-to-series.ts';
 import type { Ward } from '../ward/ward.ts';
 import { findProtocol, UnreadableFile } from './files.ts';
+import { jsonText } from './json-text.ts';
 import { kindOf } from './kind-of.ts';
 import { loadProtocol } from './load.ts';
 import { parseCall } from './parse-call.ts';
@@ -32,7 +33,8 @@ export const read: Call = async (args, terminal) => {
   }
   const reader = await readReader(asked, terminal);
   if (!reader) return exit.couldNotAsk;
-  const given = call.values.set === undefined ? await terminal.stdin() : String(call.values.set);
+  const given = call.values.set === undefined ? await standardInput(terminal) : String(call.values.set);
+  if (given === null) return exit.couldNotAsk;
   const series = seriesOf(
     call.values.set === undefined ? 'standard input' : '--set',
     given,
@@ -44,6 +46,18 @@ export const read: Call = async (args, terminal) => {
   terminal.out(await answer(reader, series, form, terminal));
   return exit.well;
 };
+
+/** All of standard input; null when the system does not give it, which is then said. */
+async function standardInput(terminal: Terminal): Promise<string | null> {
+  try {
+    return await terminal.stdin();
+  } catch (error) {
+    const code = (error as NodeJS.ErrnoException).code;
+    if (code === undefined) throw error;
+    terminal.err(`${nothingRead}\n\n${new UnreadableFile('standard input', code).message}\n`);
+    return null;
+  }
+}
 
 async function answer(
   reader: Compiled | Ward,
@@ -60,10 +74,8 @@ async function answer(
     return answerOfWard(reader, series, form === 'json', { width, colour });
   }
   const outcome = seriesToOutcome(reader, series);
-  return form === 'json' ? inJson(outcome) : showOutcome(outcome, reader.protocol, { width, colour });
+  return form === 'json' ? jsonText(outcome) : showOutcome(outcome, reader.protocol, { width, colour });
 }
-
-const inJson = (outcome: unknown): string => `${JSON.stringify(outcome, null, 2)}\n`;
 
 /** The protocol, or the ward policy, that is asked for; null when it cannot be read, which is then said. */
 async function readReader(asked: string, terminal: Terminal): Promise<Compiled | Ward | null> {
