@@ -19,8 +19,10 @@ writeFileSync(at('bytes.yaml'), Buffer.from([0xff, 0xfe, 0x70, 0x00]));
 writeFileSync(at('a_list.yaml'), '- protocol\n');
 writeFileSync(at('too_large', 'protocol.yaml'), 'x'.repeat(1_048_577));
 symlinkSync('circle', at('circle'));
-for (const pipe of [at('pipe'), at('with_pipe', 'protocol.yaml')]) spawnSync('mkfifo', [pipe]);
-const whatIsThere = readdirSync(place, { recursive: true }).sort();
+for (const pipe of [at('pipe'), at('with_pipe', 'protocol.yaml')])
+  spawnSync('bash', ['-c', 'mkfifo "$0"', pipe]);
+const everyName = (): string[] => readdirSync(place, { recursive: true }).map(String).toSorted();
+const whatIsThere = everyName();
 
 afterAll(() => rmSync(place, { recursive: true, force: true }));
 
@@ -63,19 +65,23 @@ const calls: readonly (readonly [name: string, (path: string) => string[]])[] = 
   ['build', (path) => ['build', path, '--to', 'typescript', '--out', at('never.ts')]],
 ];
 
-const rows: readonly (readonly [name: string, args: readonly string[], says: RegExp, stdin?: string])[] = [
+const row = (name: string, args: readonly string[], says: RegExp): Row => [name, args, says];
+
+type Row = readonly [name: string, args: readonly string[], says: RegExp, stdin?: string];
+
+const rows: readonly Row[] = [
   ...unreadable.flatMap(([name, path, check, other]) => [
     ...(check === null
       ? []
       : [
-          [`check: ${name}`, ['check', path], check] as const,
-          [`check --json: ${name}`, ['check', path, '--json'], check] as const,
-          [`check --junit: ${name}`, ['check', path, '--junit', at('never.xml')], check] as const,
-          [`check --unguarded: ${name}`, ['check', path, '--unguarded'], /./] as const,
-          [`serve: ${name}`, ['serve', path, '--port', '0'], /./] as const,
+          row(`check: ${name}`, ['check', path], check),
+          row(`check --json: ${name}`, ['check', path, '--json'], check),
+          row(`check --junit: ${name}`, ['check', path, '--junit', at('never.xml')], check),
+          row(`check --unguarded: ${name}`, ['check', path, '--unguarded'], /./),
+          row(`serve: ${name}`, ['serve', path, '--port', '0'], /./),
         ]),
-    ...calls.map(([call, args]) => [`${call}: ${name}`, args(path), other] as const),
-    [`check --show: ${name}`, ['check', path, '--show', 'logic'], /./] as const,
+    ...calls.map(([call, args]) => row(`${call}: ${name}`, args(path), other)),
+    row(`check --show: ${name}`, ['check', path, '--show', 'logic'], /./),
   ]),
   ['check: an option that is unknown', ['check', '--jsno'], /Unknown option '--jsno'/],
   ['check: one that would colour the terminal', ['check', '--\u001b[31m'], /Unknown option '--␛\[31m'/],
@@ -146,15 +152,18 @@ const rows: readonly (readonly [name: string, args: readonly string[], says: Reg
   ['an empty call', [''], /There is no call ""/],
 ];
 
-test.each(rows)('%s', async (_, args, says, stdin = '') => {
-  const { exit, out, err } = await ask(args, stdin);
-  expect(err).toMatch(says);
-  expect([exit, out]).toEqual([2, '']);
-  expect(err).toMatch(/\n$/);
-  expect(err.replaceAll(/[\n\t]/g, '')).not.toMatch(/[\p{Cc}\p{Cf}\p{Zl}\p{Zp}]/u);
-  expect(err).not.toMatch(/^\s+at .*:\d+|undefined|\[object|node:/m);
-  expect(readdirSync(place, { recursive: true }).sort()).toEqual(whatIsThere);
-});
+test.each(rows.map(([name, ...rest]) => ({ name, rest })))(
+  '$name',
+  async ({ rest: [args, says, stdin = ''] }) => {
+    const { exit, out, err } = await ask(args, stdin);
+    expect(err).toMatch(says);
+    expect([exit, out]).toEqual([2, '']);
+    expect(err).toMatch(/\n$/);
+    expect(err.replaceAll(/[\n\t]/g, '')).not.toMatch(/[\p{Cc}\p{Cf}\p{Zl}\p{Zp}]/u);
+    expect(err).not.toMatch(/^\s+at .*:\d+|undefined|\[object|node:/m);
+    expect(everyName()).toEqual(whatIsThere);
+  },
+);
 
 test.each([
   ['an empty file', at('empty.yaml')],
