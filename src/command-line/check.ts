@@ -1,5 +1,5 @@
-import { writeFile } from 'node:fs/promises';
 import { showProblem } from '../problems/show-problem.ts';
+import { visible } from '../problems/visible.ts';
 import { parseCall } from './parse-call.ts';
 import { findEdition } from './edition-files.ts';
 import { checkFiles, holds } from './check-files.ts';
@@ -9,7 +9,9 @@ import { reportToJunit } from './report-to-junit.ts';
 import { reportToJson } from './report-to-json.ts';
 import { showStage } from './show-stage.ts';
 import { showUnguarded } from './show-unguarded.ts';
+import { jsonText } from './json-text.ts';
 import { exit, type Call, type Exit, type Terminal } from './terminal.ts';
+import { UnwritableFile, writeWhole } from './write-whole.ts';
 
 /** `vitalwright check [PATH…] [--json] [--junit FILE] [--show STAGE] [--unguarded]`. */
 export const check: Call = async (args, terminal) => {
@@ -21,6 +23,10 @@ export const check: Call = async (args, terminal) => {
   } as const;
   const call = parseCall(args, options, terminal);
   if (!call) return exit.couldNotAsk;
+  if (['show', 'unguarded', 'junit'].filter((each) => each in call.values).length > 1) {
+    terminal.err('Only one of --show, --unguarded and --junit is to be given.\n');
+    return exit.couldNotAsk;
+  }
   const asked = call.positionals.length > 0 ? call.positionals : ['protocols'];
   const paths = await Promise.all(asked.map(async (each) => (await findEdition(each))?.path ?? each));
   try {
@@ -28,28 +34,27 @@ export const check: Call = async (args, terminal) => {
     if (call.values.unguarded)
       return await showUnguarded(paths, terminal, { json: call.values.json === true });
     const reports = await checkFiles(paths, terminal);
-    if (call.values.junit !== undefined) await writeFile(String(call.values.junit), reportToJunit(reports));
-    return call.values.json ? sayJson(reports, terminal) : say(reports, paths, terminal);
+    if (reports.length === 0) {
+      terminal.err(`There is no protocol, ladder, ward or case file in ${paths.join(', ')}.\n`);
+      return exit.couldNotAsk;
+    }
+    if (call.values.junit !== undefined) await writeWhole(String(call.values.junit), reportToJunit(reports));
+    return call.values.json ? sayJson(reports, terminal) : say(reports, terminal);
   } catch (error) {
-    const code = (error as NodeJS.ErrnoException).code;
-    if (!(error instanceof UnreadableFile) && code === undefined) throw error;
-    terminal.err(`${(error as Error).message}\n`);
+    if (!(error instanceof UnreadableFile) && !(error instanceof UnwritableFile)) throw error;
+    terminal.err(`${error.message}\n`);
     return exit.couldNotAsk;
   }
 };
 
 function sayJson(reports: readonly FileReport[], terminal: Terminal): Exit {
-  terminal.out(`${JSON.stringify(reportToJson(reports), null, 2)}\n`);
+  terminal.out(jsonText(reportToJson(reports)));
   return verdict(reports);
 }
 
-function say(reports: readonly FileReport[], paths: readonly string[], terminal: Terminal): Exit {
-  if (reports.length === 0) {
-    terminal.err(`There is no protocol, ladder, ward or case file in ${paths.join(', ')}.\n`);
-    return exit.couldNotAsk;
-  }
+function say(reports: readonly FileReport[], terminal: Terminal): Exit {
   for (const report of reports) {
-    terminal.out(`${line(report)}\n`);
+    terminal.out(`${visible(line(report))}\n`);
     for (const problem of report.problems) terminal.err(`\n${showProblem(problem)}\n`);
     if (report.problems.length > 0) terminal.err('\n');
   }

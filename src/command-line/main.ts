@@ -1,7 +1,12 @@
+import { writeSync } from 'node:fs';
 import { homedir } from 'node:os';
 import { join } from 'node:path';
+import { limits } from '../document/limits.ts';
 import { runCall } from './calls.ts';
 import { exit, type Terminal } from './terminal.ts';
+
+/** Bytes of standard input that are read before no more is wanted. */
+const largest = limits.bytes + 8;
 
 const { stdin, stdout, stderr, env } = process;
 
@@ -10,7 +15,13 @@ const terminal: Terminal = {
   err: (text) => void stderr.write(text),
   stdin: async () => {
     const parts: Buffer[] = [];
-    for await (const part of stdin) parts.push(part as Buffer);
+    let size = 0;
+    // What is longer than any text that the kit reads is refused; so its end need not be waited for, if it has one.
+    for await (const part of stdin) {
+      parts.push(part as Buffer);
+      size += (part as Buffer).length;
+      if (size > largest) break;
+    }
     return Buffer.concat(parts).toString('utf8');
   },
   width: stdout.columns ?? (Number(env['COLUMNS']) || 80),
@@ -49,11 +60,28 @@ function seenFolder(): string {
   return own ?? join(state ?? join(homedir(), '.local', 'state'), 'vitalwright');
 }
 
-// A reader that has seen enough closes the pipe: that is no fault of ours.
-stdout.on('error', (error: NodeJS.ErrnoException) => {
-  if (error.code === 'EPIPE') process.exit(exit.well);
-  throw error;
-});
+/**
+ * What was to be told cannot be: the disk is full, or the reader has seen enough and closed the pipe. Then nobody may take the exit code for
+ * "all is well", nor for "does not hold".
+ */
+function untold(why: NodeJS.ErrnoException, said: string): void {
+  if (why.code !== 'EPIPE' && said !== '') {
+    try {
+      writeSync(2, said);
+    } catch {
+      // Nowhere is left to say it.
+    }
+  }
+  process.exit(exit.couldNotAsk);
+}
+
+stdout.on('error', (error: NodeJS.ErrnoException) =>
+  untold(
+    error,
+    `The answer could not be written (${error.code ?? error.message}): what there is of it is not whole.\n`,
+  ),
+);
+stderr.on('error', (error: NodeJS.ErrnoException) => untold(error, ''));
 
 try {
   process.exitCode = await runCall(process.argv.slice(2), terminal);

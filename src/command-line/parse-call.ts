@@ -11,16 +11,23 @@ type Parsed = {
   readonly positionals: readonly string[];
 };
 
-/** The options and the rest of a call; null, and said, when an option is unknown or lacks its value. */
+/** The options and the rest of a call; null, and said, when an option is unknown, is there twice, or lacks its value. */
 export function parseCall(args: readonly string[], options: Options, terminal: Terminal): Parsed | null {
   try {
-    const { values, positionals } = parseArgs({
+    const { values, positionals, tokens } = parseArgs({
       args: [...args],
       options,
       allowPositionals: true,
       strict: true,
+      tokens: true,
     });
     const isList = (name: string): boolean => Array.isArray(values[name]);
+    const names = tokens.flatMap((token) => (token.kind === 'option' ? [token.name] : []));
+    const twice = names.find((name, index) => names.indexOf(name) !== index && !isList(name));
+    if (twice !== undefined) {
+      terminal.err(`Option '--${twice}' is given more than once.\n\n${usage}`);
+      return null;
+    }
     const picked = (wanted: boolean): object =>
       Object.fromEntries(Object.entries(values).filter(([name]) => isList(name) === wanted));
     return {

@@ -9,6 +9,7 @@ import type { Ward } from '../ward/ward.ts';
 import { findEdition, loadEdition } from './edition-files.ts';
 import { findProtocol, UnreadableFile } from './files.ts';
 import type { Form } from './form.ts';
+import { jsonText } from './json-text.ts';
 import { kindOf } from './kind-of.ts';
 import { loadProtocol } from './load.ts';
 import { parseCall } from './parse-call.ts';
@@ -75,9 +76,21 @@ async function seriesGiven(
   reader: Compiled | Ward,
   terminal: Terminal,
 ): Promise<Series | null> {
-  return set === undefined
-    ? seriesOf('standard input', await terminal.stdin(), reader, terminal)
-    : seriesOf('--set', String(set), reader, terminal);
+  if (set !== undefined) return seriesOf('--set', String(set), reader, terminal);
+  const given = await standardInput(terminal);
+  return given === null ? null : seriesOf('standard input', given, reader, terminal);
+}
+
+/** All of standard input; null when the system does not give it, which is then said. */
+async function standardInput(terminal: Terminal): Promise<string | null> {
+  try {
+    return await terminal.stdin();
+  } catch (error) {
+    const code = (error as NodeJS.ErrnoException).code;
+    if (code === undefined) throw error;
+    terminal.err(`${nothingRead}\n\n${new UnreadableFile('standard input', code).message}\n`);
+    return null;
+  }
 }
 
 async function answer(
@@ -95,10 +108,8 @@ async function answer(
     return answerOfWard(reader, series, form === 'json', { width, colour });
   }
   const outcome = seriesToOutcome(reader, series);
-  return form === 'json' ? inJson(outcome) : showOutcome(outcome, reader.protocol, { width, colour });
+  return form === 'json' ? jsonText(outcome) : showOutcome(outcome, reader.protocol, { width, colour });
 }
-
-const inJson = (outcome: unknown): string => `${JSON.stringify(outcome, null, 2)}\n`;
 
 /** The protocol, or the ward policy, that is asked for; null when it cannot be read, which is then said. */
 async function readReader(asked: string, terminal: Terminal): Promise<Compiled | Ward | null> {

@@ -5,6 +5,7 @@ import { showProblem } from '../problems/show-problem.ts';
 import { redCases, type Guard } from '../review/guards/guards-of.ts';
 import { vitalSigns } from '../vocabulary/vital-signs.ts';
 import { fileNames, filesBelow, readText } from './files.ts';
+import { jsonText } from './json-text.ts';
 import { loadProtocol, type Loaded } from './load.ts';
 import { exit, type Exit, type Terminal } from './terminal.ts';
 import {
@@ -31,11 +32,11 @@ export async function showUnguarded(
       if (!report || unanswered(report).length > 0 || hasErrors(report.problems)) holds = false;
     }
   }
-  if (json) terminal.out(`${JSON.stringify({ holds, protocols: reports.map(unguardedToJson) }, null, 2)}\n`);
-  else if (reports.length === 0 && holds) {
+  if (reports.length === 0 && holds) {
     terminal.err(`There is no protocol in ${paths.join(', ')}.\n`);
     return exit.couldNotAsk;
   }
+  if (json) terminal.out(jsonText({ holds, protocols: reports.map(unguardedToJson) }));
   return holds ? exit.well : exit.doesNotHold;
 }
 

@@ -54,6 +54,8 @@ export const usage = `vitalwright: protocols for reading vital signs, written by
   vitalwright new NAME
       writes a first protocol with its cases, ready to be changed
 
+  vitalwright --help, vitalwright --version
+
 PROTOCOL is a file, its folder, or its name below protocols/;
 NAME@N is its sealed edition N.
 Exit: 0 all is well; 1 something that was checked does not hold;
