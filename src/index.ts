@@ -16,7 +16,6 @@ import { runCase } from './cases/run-case.ts';
 import { runWardCases as casesOfWard } from './cases/ward-cases.ts';
 import type { Document } from './document/document.ts';
 import { yamlToDocument } from './document/yaml-to-document.ts';
-import { textToEdition } from './editions/text-to-edition.ts';
 import type { Compiled } from './outcome/compile.ts';
 import { seriesToOutcome } from './outcome/series-to-outcome.ts';
 import type { Problem } from './problems/problem.ts';
@@ -65,6 +64,7 @@ export {
   type UnguardedChange,
   type UnguardedSearch,
 } from './review/guards/look-for-unguarded.ts';
+export { readEdition } from './editions/read-edition.ts';
 export { showProblem } from './problems/show-problem.ts';
 export {
   blanks,
@@ -266,19 +266,6 @@ export function openWard(
  */
 export function evaluateWard(ward: Ward, series: Series): WardOutcome {
   return wardOutcomeOf(ward, series);
-}
-
-/**
- * Reads a sealed edition of a protocol or of a ward policy. Null when it is not as it was sealed, or this kit reads it otherwise.
- *
- * `readEdition('1.yaml', text).reader` is what its protocol, or its ward policy, is asked with.
- */
-export function readEdition(
-  file: string,
-  text: string,
-): { reader: Compiled | Ward | null; problems: readonly Problem[] } {
-  const { edition, problems } = textToEdition(file, text, null);
-  return { reader: edition?.asked ?? null, problems };
 }
 
 /**
