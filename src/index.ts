@@ -105,6 +105,7 @@ export {
   type Said as SaidLevel,
   type Verdict,
 } from './teach/judge.ts';
+export type { MapGround, MapOrWhy } from './teach/on-the-map.ts';
 export { outputAndVessels, type OutputAndVessels } from './teach/output-and-vessels.ts';
 export { resultsOf, type Answered, type Counts, type Results } from './teach/results.ts';
 export { resultsToCsv } from './teach/results-to-csv.ts';

@@ -14,6 +14,7 @@ import { cardOf, type CaseCard } from './case-card.ts';
 import { handoutOf, type Handout } from './handout.ts';
 import { outputAndVessels, ownSentences } from './output-and-vessels.ts';
 import type { RulesSay } from './judge.ts';
+import { caseOnMap, protocolOnMap, type MapOrWhy } from './on-the-map.ts';
 import { storiesOf, type Story } from './stories.ts';
 import { unfold, type Drill } from './unfold.ts';
 import { rulesInWords } from './verdict-in-words.ts';
@@ -26,6 +27,8 @@ export interface Teacher {
   drill(name: string): Drill | null;
   /** What is told once it is answered. */
   answer(name: string): Answer | null;
+  /** What the map of a case is drawn of, or that of the protocol by itself; null when there is no case of this name. */
+  map(name: string | null): MapOrWhy | null;
 }
 
 /** All that a page needs to make decks. */
@@ -96,6 +99,18 @@ export function teacherOf(reads: Compiled | Ward, document: Document | null): Te
     answer: (name) => {
       const [story, card] = [byName.get(name), cards.get(name)];
       return story && card ? answerOf(story, card, { reads, protocol, reader }) : null;
+    },
+    map: (name) => {
+      if (name === null)
+        return protocolOnMap(
+          reads,
+          stories.flatMap((each) => {
+            const card = cards.get(each.name);
+            return card ? [{ ...each, rules: card.rules }] : [];
+          }),
+        );
+      const story = byName.get(name);
+      return story ? caseOnMap(reads, story.series) : null;
     },
   };
 }

@@ -5,6 +5,7 @@ import { LevelCard } from '../common/level-card.tsx';
 import { Lines, Why } from '../common/why.tsx';
 import { AskBeside, OutputBeside } from './beside.tsx';
 import { Changes } from './changes.tsx';
+import { CaseMapLater } from './map-later.tsx';
 import type { LearnerSays } from './round.ts';
 import { VerdictCard } from './verdict-card.tsx';
 
@@ -40,6 +41,10 @@ export function AnswerShown({ says, answer, isLast, onNext }: Props): ReactNode 
       <OutputBeside says={says} answer={answer} />
       <Why sheet={sheet} />
       <Changes answer={answer} />
+      <section className="panel" aria-label="On the map">
+        <h3 className="panel-heading">On the map</h3>
+        <CaseMapLater name={answer.name} />
+      </section>
       <Gaps answer={answer} />
       {(courses.length > 0 || sheet.level.inForce.length > 0) && (
         <section className="panel courses" aria-label="Over the sets">

@@ -1,5 +1,6 @@
 import { useEffect, type ReactNode } from 'react';
 import type { Handout, HandoutLevel } from '../../../src/index.ts';
+import { HandoutMapLater } from './map-later.tsx';
 import { HandoutRules } from './handout-rules.tsx';
 
 /** The handout as it is printed, to be looked at first. */
@@ -15,7 +16,7 @@ export function HandoutPage({ handout }: { readonly handout: Handout }): ReactNo
       <div className="handout-actions">
         <p>
           On paper, A4, black and white: the levels and whom to call, the rules with their reasons, the
-          sources.
+          sources, the map.
         </p>
         <button type="button" className="button button-strong" onClick={() => print()}>
           Print
@@ -47,6 +48,10 @@ export function HandoutPage({ handout }: { readonly handout: Handout }): ReactNo
         {handout.parts.map((part) => (
           <HandoutRules key={part.edition} part={part} isAlone={handout.parts.length === 1} />
         ))}
+        <section className="handout-map">
+          <h3>The map</h3>
+          <HandoutMapLater />
+        </section>
         <footer className="handout-end">
           <p>
             <strong>{handout.caution}</strong>

@@ -1,11 +1,14 @@
-import type { Drill, DrillAnswer, Handout, Lessons } from '../../../src/index.ts';
+import type { Drill, DrillAnswer, Handout, Lessons, MapGround } from '../../../src/index.ts';
+import type { PlaneHere } from '../common/map/plane-here.ts';
 import type { SiteProtocol } from '../common/site-protocol.ts';
 
 /** What the page asks of the worker. All that is checked or evaluated, is there. */
 export type Question =
   | { readonly kind: 'open'; readonly protocol: SiteProtocol; readonly all: readonly SiteProtocol[] }
   | { readonly kind: 'drill'; readonly name: string }
-  | { readonly kind: 'answer'; readonly name: string };
+  | { readonly kind: 'answer'; readonly name: string }
+  /** The map with a case on it; of no case, as it is printed. */
+  | { readonly kind: 'map'; readonly name: string | null };
 
 /** What a protocol or a ward policy has to teach with; problems are sentences with their place. */
 export type Opened =
@@ -23,4 +26,8 @@ export interface Answers {
   /** Null in it: there is no such case. */
   readonly drill: { readonly drill: Drill | null };
   readonly answer: { readonly answer: DrillAnswer | null };
+  readonly map: { readonly map: TeachMap | { readonly why: string } };
 }
+
+/** A map, and what stands on it; in its place, a sentence that says why there is none. */
+export interface TeachMap extends PlaneHere, Pick<MapGround, 'at' | 'heldAsIn' | 'isOfLastSet'> {}

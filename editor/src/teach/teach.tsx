@@ -1,10 +1,11 @@
-import { useId, type ReactNode } from 'react';
+import { useEffect, useId, type ReactNode } from 'react';
 import { Tab, TabList, TabPanel, Tabs } from 'react-aria-components';
 import { Fault } from '../common/fault-boundary.tsx';
 import { keyed } from '../common/keyed.ts';
 import { RoomHeading } from '../common/room-name.tsx';
 import type { RoomProps } from '../common/room.ts';
 import { HandoutPage } from './handout.tsx';
+import { fetchMaps } from './map-later.tsx';
 import { Practise } from './practise.tsx';
 import { ResultsPart } from './results.tsx';
 import { useLessons, type Opening } from './use-lessons.ts';
@@ -16,6 +17,7 @@ import './handout.css';
 /** The room of the educator and the learner: drill on cases, see the results, print a handout. */
 export function Teach(props: RoomProps): ReactNode {
   const opening = useLessons(props.protocol, props.protocols);
+  useEffect(fetchMaps, []);
   return (
     <>
       <TeachHead {...props} />

@@ -1,5 +1,6 @@
 import { readLessons, type Teacher } from '../../../src/index.ts';
 import { answerQuestions } from '../common/answer-questions.ts';
+import { planeHere } from '../common/map/plane-here.ts';
 import { openReader, problemInWords } from '../common/open-reader.ts';
 import type { SiteProtocol } from '../common/site-protocol.ts';
 import type { Answers, Opened, Question } from './messages.ts';
@@ -20,6 +21,14 @@ function open(asked: SiteProtocol, all: readonly SiteProtocol[]): Opened {
   };
 }
 
+function mapOf(name: string | null): Answers['map']['map'] {
+  const ground = teacher?.map(name);
+  if (!ground) throw new RangeError('there is no such case');
+  if ('why' in ground) return ground;
+  const { compiled, at, heldAsIn, isOfLastSet, ...asked } = ground;
+  return { ...planeHere(compiled, asked), at, heldAsIn, isOfLastSet };
+}
+
 function answer(question: Question): Answers[Question['kind']] {
   switch (question.kind) {
     case 'open':
@@ -28,6 +37,8 @@ function answer(question: Question): Answers[Question['kind']] {
       return { drill: teacher?.drill(question.name) ?? null };
     case 'answer':
       return { answer: teacher?.answer(question.name) ?? null };
+    case 'map':
+      return { map: mapOf(question.name) };
   }
 }
 

@@ -1,12 +1,5 @@
-import type {
-  Completion,
-  Form,
-  Hover,
-  Plane,
-  PlaneLine,
-  Splice,
-  UnguardedChange,
-} from '../../../src/index.ts';
+import type { Completion, Form, Hover, Splice, UnguardedChange } from '../../../src/index.ts';
+import type { PlaneHere } from '../common/map/plane-here.ts';
 import type { SiteProtocol, SiteText } from '../common/site-protocol.ts';
 import type { Part, Texts } from './parts.ts';
 
@@ -168,11 +161,9 @@ export interface CaseDraft {
 }
 
 /** A map, and what it can be asked for. */
-export interface MapHere {
+export interface MapHere extends PlaneHere {
   /** Every observation that can be an axis. */
   readonly axes: readonly { readonly name: string; readonly title: string }[];
-  readonly plane: Plane;
-  readonly lines: readonly PlaneLine[];
   /** Cases with a number on both axes, in whole steps. */
   readonly points: readonly {
     readonly name: string;

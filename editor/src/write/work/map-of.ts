@@ -2,14 +2,13 @@ import {
   axesOf,
   numbersOf,
   ordinaryValues,
-  linesOverPlane,
-  planeOf,
   protocolReader,
   valueAt,
   type Axis,
   type Compiled,
   type Written,
 } from '../../../../src/index.ts';
+import { planeHere } from '../../common/map/plane-here.ts';
 import type { GivenSet, GivenValue, MapHere, Question } from '../messages.ts';
 import { givenInJson } from './given-in-yaml.ts';
 
@@ -26,11 +25,9 @@ export function mapOf(
   const held = without(asked ?? ordinary(compiled), [x.name, y.name]);
   const { series } = reader.series('the values held', givenInJson(held));
   if (!series) return null;
-  const plane = { axes: [x.name, y.name] as const, held: series };
   return {
     axes: all.map(({ name, title }) => ({ name, title })),
-    plane: planeOf(compiled, plane),
-    lines: linesOverPlane(compiled, plane),
+    ...planeHere(compiled, { axes: [x.name, y.name], held: series }),
     points: pointsOf(compiled, written, x, y),
     held,
     form: reader.form,
