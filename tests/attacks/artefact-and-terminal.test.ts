@@ -51,8 +51,7 @@ test.each(takenTexts)(
     expect(JSON.parse(artefact.out)).toMatchObject({ logic: 1, protocol: 'one_threshold' });
     const set = '{ "systolic": 84 }';
     const outcome = await ask(['read', folder, '--set', set, '--json']);
-    const { rules } = JSON.parse(outcome.out) as { rules: { says: string }[] };
-    expect(rules[0]?.says).toBe(text);
+    expect(textsIn(JSON.parse(outcome.out))).toContain(text);
     const others = [
       ['read', folder, '--set', set],
       ['read', folder, '--set', set, '--handoff'],

@@ -8,8 +8,9 @@ export interface Material {
 
 type Mutation = (text: string, chance: Chance, material: Material) => string;
 
+/** Letters and marks that mean something to a parser, a terminal or an object. */
 const odd: readonly string[] = [
-  ...[
+  [
     '\u0000',
     '\u001b[31m',
     '\u009b',
@@ -23,7 +24,7 @@ const odd: readonly string[] = [
     'ﬁ',
     'é',
   ],
-  ...[
+  [
     'constructor',
     '__proto__',
     'toString',
@@ -32,62 +33,21 @@ const odd: readonly string[] = [
     'yes',
     '~',
     '.nan',
-    '-.inf',
     '<<: *a',
     '&a ',
     '*a',
     '!!str ',
   ],
-  ...[
-    '- ',
-    '? ',
-    ': ',
-    '#',
-    '|\n',
-    '>-\n',
-    '"',
-    "'",
-    '{',
-    '}',
-    '[',
-    ']',
-    ',',
-    '\t',
-    '\r\n',
-    '\r',
-    '---\n',
-    '%YAML 1.1\n',
-    '`',
-    '${',
-    '*/',
-  ],
-];
+  ['- ', '? ', ': ', '#', '|\n', '>-\n', '"', "'", '{', '}', '[', ']', ',', '\t', '\r\n', '\r'],
+  ['---\n', '%YAML 1.1\n', '`', '${', '*/'],
+].flat();
 
+/** On, beside and far beyond what a number may be. */
 const numbers: readonly string[] = [
-  ...[
-    '0',
-    '-0',
-    '-1',
-    '1',
-    '0.1',
-    '0.0000001',
-    '1e9',
-    '0x10',
-    '1_000',
-    '9007199254740991',
-    '9007199254740993',
-  ],
-  ...[
-    '999999999999999',
-    '1000000000000000',
-    '99999999999999999999999',
-    '-999999999999',
-    '0.333333333333333',
-    '007',
-    '12:30',
-    '2026-02-30',
-  ],
-];
+  ['0', '-0', '-1', '1', '0.1', '0.0000001', '1e9', '0x10', '1_000', '9007199254740991', '9007199254740993'],
+  ['999999999999999', '1000000000000000', '99999999999999999999999', '-999999999999', '0.333333333333333'],
+  ['007', '12:30', '2026-02-30', '-.inf'],
+].flat();
 
 const span = (text: string, chance: Chance, most: number): [number, number] => {
   const from = chance.below(text.length + 1);

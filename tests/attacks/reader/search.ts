@@ -10,7 +10,7 @@ export interface Found {
 }
 
 /** Milliseconds of the processor's time for one text; reading the largest seed takes a twentieth of it. */
-export const patience = 10_000;
+const patience = 10_000;
 
 /** So many texts of a kind are kept to be changed further. */
 const mostKept = 400;
