@@ -130,21 +130,26 @@ function checkedOf(given: Document, problems: readonly Problem[], around: Surrou
   };
 }
 
-/** Keys of a rule under which stand only words that no answer about a case has. */
+/** Keys of a rule or a fault under which stand only words that no answer about a case has. */
 const onlyWords: ReadonlySet<string> = new Set(['says', 'because', 'ask', 'do', 'source']);
 
 function likeness(document: Document): Pick<Checked, 'readsLike' | 'decidesLike'> {
-  const { rules, ...others } = toPlain(document.root) as {
-    readonly rules?: readonly Record<string, unknown>[];
-  };
-  const around = JSON.stringify(others);
-  const named = rules?.map(({ rule }) => rule);
-  const decided = rules?.map((rule) => Object.entries(rule).filter(([key]) => !onlyWords.has(key)));
+  const { rules, faults, ...others } = toPlain(document.root) as Readonly<
+    Record<'rules' | 'faults', unknown>
+  >;
+  const around = JSON.stringify([others, withoutWords(faults)]);
+  const named = partsIn(rules).map(({ rule }) => rule);
   return {
     readsLike: `${around} ${JSON.stringify(named)}`,
-    decidesLike: `${around} ${JSON.stringify(decided)}`,
+    decidesLike: `${around} ${JSON.stringify(withoutWords(rules))}`,
   };
 }
+
+const partsIn = (list: unknown): readonly Readonly<Record<string, unknown>>[] =>
+  Array.isArray(list) ? (list as readonly Readonly<Record<string, unknown>>[]) : [];
+
+const withoutWords = (list: unknown): unknown =>
+  partsIn(list).map((part) => Object.entries(part).filter(([key]) => !onlyWords.has(key)));
 
 function runAll(document: Document, compiled: Compiled, { cases: read, problems }: ReadCases): Ran {
   const places = new Map(linesOf(document).cases.map((place) => [place.path[1], place]));

@@ -160,7 +160,12 @@ function readChoice(cell: Cell, entry: ObservationEntry, tell: TellAt): unknown 
 
 function choiceCalled(text: string, { choices, kind }: ObservationEntry): string | null {
   const letters = lettersOf(text);
-  const yesNo: Readonly<Record<string, string>> = { y: 'yes', true: 'yes', n: 'no', false: 'no' };
-  const wanted = kind === 'yes_no' ? (yesNo[letters] ?? letters) : letters;
+  const yesNo = new Map([
+    ['y', 'yes'],
+    ['true', 'yes'],
+    ['n', 'no'],
+    ['false', 'no'],
+  ]);
+  const wanted = kind === 'yes_no' ? (yesNo.get(letters) ?? letters) : letters;
   return choices.find(({ choice, title }) => [choice, title].map(lettersOf).includes(wanted))?.choice ?? null;
 }

@@ -1,3 +1,5 @@
+import { version } from '../../package.json' with { type: 'json' };
+import { visible } from '../problems/visible.ts';
 import { usage } from './usage.ts';
 import { exit, type Call, type Exit, type Terminal } from './terminal.ts';
 
@@ -7,25 +9,65 @@ const calls: Readonly<Record<string, () => Promise<Call>>> = {
   read: async () => (await import('./read.ts')).read,
   build: async () => (await import('./build.ts')).build,
   serve: async () => (await import('./serve.ts')).serve,
+  seal: async () => (await import('./seal.ts')).seal,
+  approvers: async () => (await import('./approvers.ts')).approvers,
+  approve: async () => (await import('./approve.ts')).approve,
+  'put-in-force': async () => (await import('./put-in-force.ts')).putInForce,
+  withdraw: async () => (await import('./withdraw.ts')).withdraw,
+  key: async () => (await import('./key.ts')).key,
   new: async () => (await import('./new.ts')).newProtocol,
 };
 
-/** Runs one command line. Never throws at a user: what goes wrong is said on stderr, and the exit code is 2. */
-export async function runCall(args: readonly string[], terminal: Terminal): Promise<Exit> {
+/**
+ * Runs one command line. Never throws at a user: what goes wrong is said on stderr, and the exit code is 2. What is said there may hold a
+ * name from a disk or from the line itself, so that all of it is made visible here.
+ */
+export async function runCall(args: readonly string[], given: Terminal): Promise<Exit> {
+  const terminal: Terminal = { ...given, err: (text) => given.err(onItsLines(text)) };
   const [name, ...rest] = args;
-  if (name === undefined || name === '--help' || name === '-h' || name === 'help') {
+  if (name === undefined) {
     terminal.out(usage);
-    return name === undefined ? exit.couldNotAsk : exit.well;
-  }
-  const call = Object.hasOwn(calls, name) ? calls[name] : undefined;
-  if (!call) {
-    const { nearMiss } = await import('../vocabulary/near-miss.ts');
-    const near = nearMiss(
-      name,
-      Object.keys(calls).map((each) => ({ name: each })),
-    );
-    terminal.err(`There is no call "${name}".${near === null ? '' : ` Did you mean "${near}"?`}\n\n${usage}`);
     return exit.couldNotAsk;
+  }
+  const plain = Object.hasOwn(answers, name) ? answers[name] : undefined;
+  if (plain !== undefined) return alone(name, plain, rest, terminal);
+  const call = Object.hasOwn(calls, name) ? calls[name] : undefined;
+  if (!call) return noSuchCall(name, terminal);
+  if (rest.length === 1 && (rest[0] === '--help' || rest[0] === '-h')) {
+    terminal.out(usage);
+    return exit.well;
   }
   return (await call())(rest, terminal);
 }
+
+/** What is answered without looking at any file. */
+const answers: Readonly<Record<string, string>> = {
+  help: usage,
+  '--help': usage,
+  '-h': usage,
+  '--version': `vitalwright ${version}\n`,
+};
+
+function alone(name: string, answer: string, rest: readonly string[], terminal: Terminal): Exit {
+  if (rest.length > 0) {
+    terminal.err(`${name} takes nothing beside it.\n`);
+    return exit.couldNotAsk;
+  }
+  terminal.out(answer);
+  return exit.well;
+}
+
+async function noSuchCall(name: string, terminal: Terminal): Promise<Exit> {
+  const { nearMiss } = await import('../vocabulary/near-miss.ts');
+  const known = Object.keys(calls).map((each) => ({ name: each }));
+  const near = nearMiss(name, known);
+  terminal.err(`There is no call "${name}".${near === null ? '' : ` Did you mean "${near}"?`}\n\n${usage}`);
+  return exit.couldNotAsk;
+}
+
+/** Line ends and tabs stay, nothing else that a terminal would obey. */
+const onItsLines = (text: string): string =>
+  text
+    .split(/([\n\t])/)
+    .map((part) => (/^[\n\t]$/.test(part) ? part : visible(part)))
+    .join('');

@@ -27,7 +27,8 @@ const nameOf = (file: string): string =>
 async function candidates(path: string): Promise<string[]> {
   const folder = dirname(path);
   const beside = (await readdir(folder)).filter(
-    (file) => extname(file) === '.yaml' && !named.has(file) && join(folder, file) !== path,
+    (file) =>
+      extname(file) === '.yaml' && !file.startsWith('.') && !named.has(file) && join(folder, file) !== path,
   );
   return [
     ...beside.map((file) => join(folder, file)),
@@ -43,7 +44,7 @@ const named: ReadonlySet<string> = new Set(Object.values(fileNames));
 async function inFoldersOf(folder: string): Promise<string[]> {
   const entries = await readdir(folder, { withFileTypes: true });
   const files = entries
-    .filter((entry) => entry.isDirectory())
+    .filter((entry) => entry.isDirectory() && !entry.name.startsWith('.'))
     .map((entry) => join(folder, entry.name, fileNames.protocol));
   const there = await Promise.all(files.map(exists));
   return files.filter((_, index) => there[index]).sort();

@@ -1,7 +1,8 @@
+import { stat } from 'node:fs/promises';
 import type { Server } from 'node:http';
-import { dirname, join } from 'node:path';
+import { basename, dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { exists, UnreadableFile } from './files.ts';
+import { exists, fileNames, UnreadableFile } from './files.ts';
 import { parseCall } from './parse-call.ts';
 import { newToken } from './saving/token.ts';
 import { protocolsBelow, siteBelow } from './site-protocols.ts';
@@ -16,7 +17,7 @@ export const serve: Call = async (args, terminal) => {
   const call = parseCall(args, { port: { type: 'string' } }, terminal);
   if (!call) return exit.couldNotAsk;
   const port = portOf(call.values.port);
-  const [folder = 'protocols', ...more] = call.positionals;
+  const [asked = 'protocols', ...more] = call.positionals;
   if (port === null || more.length > 0) {
     terminal.err('At most one folder, and a port between 0 and 65535, where 0 takes any that is free.\n');
     return exit.couldNotAsk;
@@ -27,8 +28,9 @@ export const serve: Call = async (args, terminal) => {
     return exit.couldNotAsk;
   }
   try {
+    const folder = await folderOf(asked);
     const count = (await protocolsBelow(folder)).length;
-    const protocols = async (): Promise<string> => JSON.stringify(await siteBelow(folder, true));
+    const protocols = async (): Promise<string> => JSON.stringify(await siteBelow(folder, true, terminal));
     const server = siteServer({ folder: rooms, token: newToken(), protocols, saves: folder });
     return await openRooms(server, port, count, terminal);
   } catch (error) {
@@ -37,6 +39,15 @@ export const serve: Call = async (args, terminal) => {
     return exit.couldNotAsk;
   }
 };
+
+/** The folder that is served: the one that is named, or that of the protocol, ladder, policy or cases that are. */
+async function folderOf(asked: string): Promise<string> {
+  const found = await stat(asked).catch(() => null);
+  if (!found || found.isDirectory()) return asked;
+  if (found.isFile() && Object.values(fileNames).some((name) => name === basename(asked)))
+    return dirname(asked);
+  throw new UnreadableFile(asked, 'ENOTDIR_ASKED');
+}
 
 function portOf(given: string | boolean | undefined): number | null {
   if (given === undefined) return usualPort;

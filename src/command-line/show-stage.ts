@@ -5,6 +5,7 @@ import { showProblem } from '../problems/show-problem.ts';
 import { hasErrors } from '../problems/problem.ts';
 import { seriesToBounds } from '../series/series-to-bounds.ts';
 import { findProtocol, readText } from './files.ts';
+import { jsonText } from './json-text.ts';
 import { loadProtocol, type Loaded } from './load.ts';
 import { exit, type Exit, type Terminal } from './terminal.ts';
 
@@ -23,7 +24,7 @@ export async function showStage(stage: string, paths: readonly string[], termina
   for (const problem of loaded.problems) terminal.err(`${showProblem(problem)}\n\n`);
   const shown = stage === 'document' ? loaded.document?.root : await stageOf(stage, loaded);
   if (!shown) return exit.couldNotAsk;
-  terminal.out(`${JSON.stringify(shown, null, 2)}\n`);
+  terminal.out(jsonText(shown));
   return hasErrors(loaded.problems) ? exit.doesNotHold : exit.well;
 }
 

@@ -1,5 +1,5 @@
-/** Characters that are not seen, or that change how those around them are seen. */
-const unseen = /[\p{Cc}\p{Cf}\p{Cs}\p{Zl}\p{Zp}\p{Default_Ignorable_Code_Point}]/gu;
+/** Characters that are not seen, that change how those around them are seen, or that no font need have. */
+const unseen = /[\p{C}\p{Zl}\p{Zp}\p{Default_Ignorable_Code_Point}]/gu;
 
 /**
  * A text in which everything can be seen: control characters as their pictures, other unseen ones by their numbers.

@@ -37,6 +37,11 @@ export const layers: readonly Layer[] = [
   { folder: 'cases', pure: true, holds: 'a council’s cases, run against its protocol or ward policy' },
   { folder: 'review', pure: true, holds: 'questions about a protocol as a whole' },
   {
+    folder: 'editions',
+    pure: true,
+    holds: 'sealed editions, the record of who approved them, and what is in force at a time',
+  },
+  {
     folder: 'authoring',
     pure: true,
     holds:

@@ -15,6 +15,7 @@ import { MakeCaseDialog } from './make-case-dialog.tsx';
 import { OutcomeSide } from './outcome-side.tsx';
 import { PatientPart } from './patient-part.tsx';
 import { remarksFrom } from './remarks.ts';
+import { PolicySaid } from './policy-said.tsx';
 import { RoomHead } from './room-head.tsx';
 import { changed, isBlank, newPatient } from './state.ts';
 import { useForm } from './use-form.ts';
@@ -112,6 +113,7 @@ function Room({ protocol, protocols, form, onChoose, onMakeCase, onNewPatient }:
         onTakenAt={(at) => change({ does: 'take_at', at })}
         onNewPatient={onNewPatient}
       />
+      <PolicySaid protocol={protocol} />
       <main className="room">
         <div className="entry-side">
           <EntryForm

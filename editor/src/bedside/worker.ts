@@ -1,4 +1,4 @@
-import { protocolReader, wardReader, type Reader } from '../../../src/index.ts';
+import { protocolReader, readEdition, wardReader, type Reader } from '../../../src/index.ts';
 import { answerQuestions } from '../common/answer-questions.ts';
 import { localTime } from '../common/clock.ts';
 import { beginReader, problemInWords, type PageProblem } from '../common/open-reader.ts';
@@ -13,7 +13,18 @@ interface Opened {
 /** What the room reads with. The first that asks for it waits until all of the check is done. */
 let opened: () => Opened = () => ({ reader: null, problems: [] });
 
+/** Opens what is in force for a ward, and nothing else: its draft is never read with. */
+function openInForce(inForce: NonNullable<SiteProtocol['in_force']>): Answers['open'] {
+  opened = () => ({ reader: null, problems: [] });
+  if (inForce.kind === 'none') return { form: null, problems: inForce.says };
+  const { reader: found, problems } = readEdition(inForce.file, inForce.text);
+  const reader = found && ('members' in found ? wardReader(found) : protocolReader(found));
+  opened = () => ({ reader, problems });
+  return { form: reader?.form ?? null, problems: problems.map(problemInWords) };
+}
+
 function open(asked: SiteProtocol, all: readonly SiteProtocol[]): Answers['open'] {
+  if (asked.in_force) return openInForce(asked.in_force);
   const { form: begun, problems, finish } = beginReader(asked, all);
   const form = begun();
   let done: Opened | null = null;

@@ -2,17 +2,24 @@ import { useEffect, useState } from 'react';
 import { newHelper, type Helper } from './ask.ts';
 import type { Opening } from './messages.ts';
 
-/** A worker of its own for what takes longer than a keystroke; it knows what is open, and ends with whoever shows its answers. */
-export function useHelper(opening: Opening): Helper | null {
+type Purpose = 'map' | 'unguarded';
+
+/** One worker for each thing that takes longer than a keystroke. It stays while its panel is closed: a new one begins slowly. */
+const kept = new Map<Purpose, { readonly opening: Opening; readonly helper: Helper }>();
+
+function helperFor(purpose: Purpose, opening: Opening): Helper {
+  const known = kept.get(purpose);
+  if (known?.opening === opening) return known.helper;
+  known?.helper.end();
+  const helper = newHelper();
+  helper.ask<'open'>(opening).catch(() => undefined);
+  kept.set(purpose, { opening, helper });
+  return helper;
+}
+
+/** The worker for some purpose, which knows what is open; null until it is asked for. */
+export function useHelper(purpose: Purpose, opening: Opening): Helper | null {
   const [helper, setHelper] = useState<Helper | null>(null);
-  useEffect(() => {
-    const made = newHelper();
-    void made.ask<'open'>(opening);
-    setHelper(made);
-    return () => {
-      made.end();
-      setHelper(null);
-    };
-  }, [opening]);
+  useEffect(() => setHelper(helperFor(purpose, opening)), [purpose, opening]);
   return helper;
 }

@@ -11,7 +11,7 @@ export function useMap(
   held: GivenSet | null,
 ): MapHere | null | 'drawing' {
   const [map, setMap] = useState<MapHere | null | 'drawing'>('drawing');
-  const helper = useHelper(opening);
+  const helper = useHelper('map', opening);
   const { version } = verdict;
   useEffect(() => {
     if (!helper) return undefined;

@@ -20,7 +20,7 @@ const none: UnguardedSoFar = { looked: 0, of: 0, found: [] };
  */
 export function useUnguarded({ desk, state, isFresh, opening }: OpenDesk, isWanted: boolean): Unguarded {
   const [soFar, setSoFar] = useState({ version: -1, ...none });
-  const helper = useHelper(opening);
+  const helper = useHelper('unguarded', opening);
   const { version } = state;
   useEffect(() => {
     if (!helper || !isWanted || !isFresh) return undefined;

@@ -1,0 +1,198 @@
+import { spawnSync } from 'node:child_process';
+import { mkdirSync, mkdtempSync, readdirSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, expect, test } from 'vitest';
+import { ask } from '../command-line/ask.ts';
+
+// Each call with what it cannot be asked: it ends with 2, says why on stderr in words, prints nothing, and leaves no file.
+
+const place = mkdtempSync(join(tmpdir(), 'misuse-'));
+const at = (...names: string[]): string => join(place, ...names);
+
+mkdirSync(at('a_folder', 'protocol.yaml'), { recursive: true });
+mkdirSync(at('with_pipe'));
+mkdirSync(at('nothing'));
+mkdirSync(at('too_large'));
+writeFileSync(at('empty.yaml'), '');
+writeFileSync(at('bytes.yaml'), Buffer.from([0xff, 0xfe, 0x70, 0x00]));
+writeFileSync(at('a_list.yaml'), '- protocol\n');
+writeFileSync(at('too_large', 'protocol.yaml'), 'x'.repeat(1_048_577));
+symlinkSync('circle', at('circle'));
+for (const pipe of [at('pipe'), at('with_pipe', 'protocol.yaml')])
+  spawnSync('bash', ['-c', 'mkfifo "$0"', pipe]);
+const everyName = (): string[] => readdirSync(place, { recursive: true }).map(String).toSorted();
+const whatIsThere = everyName();
+
+afterAll(() => rmSync(place, { recursive: true, force: true }));
+
+const lesson = 'protocols/lessons/one_threshold';
+const logic = ['build', lesson, '--to', 'json-logic'];
+
+/** What no protocol can be read from, and what `check` and the others say of it. */
+const unreadable: readonly (readonly [name: string, path: string, check: RegExp | null, other: RegExp])[] = [
+  ['a path that is not there', at('no_such'), /there is no such file/, /There is no protocol/],
+  ['no name at all', '', /"": there is no such file/, /There is no protocol ""/],
+  ['a path through a file', 'README.md/protocol.yaml', /its folder is a file/, /There is no protocol/],
+  ['a circle of links', at('circle'), /link that leads back/, /There is no protocol/],
+  ['a pipe that nobody writes to', at('pipe'), /neither a file nor a folder/, /There is no protocol/],
+  ['a folder with such a pipe', at('with_pipe'), /There is no protocol, ladder/, /There is no protocol/],
+  ['a device without end', '/dev/zero', /neither a file nor a folder/, /There is no protocol/],
+  [
+    'a folder that is called as a file',
+    at('a_folder'),
+    /There is no protocol, ladder/,
+    /There is no protocol/,
+  ],
+  ['a folder with nothing in it', at('nothing'), /There is no protocol, ladder/, /There is no protocol/],
+  ['a file over 1 MiB', at('too_large'), /larger than 1 MiB/, /larger than 1 MiB/],
+  ['a file that the system does not give', '/proc/self/mem', /cannot be read \(/, /cannot be read \(/],
+  ['an empty file', at('empty.yaml'), null, /Nothing is written here/],
+  ['another encoding', at('bytes.yaml'), null, /broken \(U\+FFFD\)/],
+  ['a list', at('a_list.yaml'), null, /a list, where a file begins/],
+  [
+    'a name that would colour the terminal',
+    at('a\u001b[31m\u009bb\u202e'),
+    /a␛\[31m<U\+009B>b<U\+202E>/,
+    /␛/,
+  ],
+  ['a name of 5,000 letters', 'x'.repeat(5000), /cannot be read \(ENAMETOOLONG\)/, /There is no protocol/],
+];
+
+const calls: readonly (readonly [name: string, (path: string) => string[]])[] = [
+  ['read', (path) => ['read', path, '--set', '{}']],
+  ['read --handoff', (path) => ['read', path, '--set', '{}', '--handoff']],
+  ['build', (path) => ['build', path, '--to', 'typescript', '--out', at('never.ts')]],
+];
+
+const row = (name: string, args: readonly string[], says: RegExp): Row => [name, args, says];
+
+type Row = readonly [name: string, args: readonly string[], says: RegExp, stdin?: string];
+
+const rows: readonly Row[] = [
+  ...unreadable.flatMap(([name, path, check, other]) => [
+    ...(check === null
+      ? []
+      : [
+          row(`check: ${name}`, ['check', path], check),
+          row(`check --json: ${name}`, ['check', path, '--json'], check),
+          row(`check --junit: ${name}`, ['check', path, '--junit', at('never.xml')], check),
+          row(`check --unguarded: ${name}`, ['check', path, '--unguarded'], /./),
+          row(`serve: ${name}`, ['serve', path, '--port', '0'], /./),
+        ]),
+    ...calls.map(([call, args]) => row(`${call}: ${name}`, args(path), other)),
+    row(`check --show: ${name}`, ['check', path, '--show', 'logic'], /./),
+  ]),
+  ['check: an option that is unknown', ['check', '--jsno'], /Unknown option '--jsno'/],
+  ['check: one that would colour the terminal', ['check', '--\u001b[31m'], /Unknown option '--␛\[31m'/],
+  ['check: an option twice', ['check', lesson, '--json', '--json'], /--json' is given more than once/],
+  [
+    'check: two reports',
+    ['check', lesson, '--junit', at('a.xml'), '--junit', at('b.xml')],
+    /'--junit' is given more than once/,
+  ],
+  ['check: an option without its value', ['check', lesson, '--junit'], /--junit/],
+  ['check: an option with a value too many', ['check', lesson, '--json=yes'], /does not take an argument/],
+  ['check: two questions', ['check', lesson, '--show', 'logic', '--unguarded'], /Only one of/],
+  ['check: a report nobody writes', ['check', lesson, '--unguarded', '--junit', at('a.xml')], /Only one of/],
+  ['check: a stage that is none', ['check', lesson, '--show', 'constructor'], /document, logic, bounds/],
+  ['check: a report in a folder', ['check', lesson, '--junit', place], /it is a folder/],
+  ['check: a report below a file', ['check', lesson, '--junit', 'README.md/x.xml'], /is a file/],
+  ['check: a report on a full disk', ['check', lesson, '--junit', '/dev/full'], /neither a file nor free/],
+  ['check: a report without a name', ['check', lesson, '--junit', ''], /was not written/],
+  ['check: one path of two', ['check', lesson, at('no_such')], /no such file/],
+  ['read: no protocol', ['read'], /One protocol/],
+  ['read: two protocols', ['read', lesson, lesson, '--set', '{}'], /One protocol/],
+  ['read: a set twice', ['read', lesson, '--set', '{}', '--set', '{}'], /'--set' is given more than once/],
+  ['read: two forms', ['read', lesson, '--json', '--handoff', '--set', '{}'], /not both/],
+  ['read: a set that is no JSON', ['read', lesson, '--set', '{systolic: 104'], /NOTHING HAS BEEN READ/],
+  ['read: a set that stops', ['read', lesson], /NOTHING HAS BEEN READ/, '{ "systolic": 10'],
+  ['read: nothing on standard input', ['read', lesson], /Nothing is written here/, ''],
+  ['read: a set over 1 MiB', ['read', lesson], /longer than 1 MiB/, 'x'.repeat(1_048_577)],
+  ['read: a set in another encoding', ['read', lesson], /broken/, '\uFFFD\uFFFD{\u0000}\u0000'],
+  ['read: YAML for JSON', ['read', lesson], /NOTHING HAS BEEN READ/, 'systolic: 104'],
+  [
+    'read: a word that every object has',
+    ['read', lesson, '--set', '{"rate_constructor":1}'],
+    /rate_constructor/,
+  ],
+  ['build: no protocol', ['build', '--to', 'typescript'], /One protocol/],
+  ['build: two protocols', [...logic, lesson], /One protocol/],
+  ['build: no target', ['build', lesson], /--to takes/],
+  ['build: a target that is none', ['build', lesson, '--to', 'constructor'], /--to takes/],
+  ['build: two targets', [...logic, '--to', 'typescript'], /'--to' is given more than once/],
+  ['build: two files', [...logic, '--out', at('a'), '--out', at('b')], /'--out' is given more than once/],
+  ['build: to a folder', [...logic, '--out', place], /it is a folder/],
+  ['build: to a full disk', [...logic, '--out', '/dev/full'], /neither a file nor free/],
+  ['build: to a pipe', [...logic, '--out', at('pipe')], /neither a file nor free/],
+  ['build: to a circle of links', [...logic, '--out', at('circle')], /was not written/],
+  ['build: below a name that would colour', [...logic, '--out', at('\u001b[31m', 'a')], /␛\[31m/],
+  ['new: no name', ['new'], /One name/],
+  ['new: two names', ['new', 'one', 'two'], /One name/],
+  ['new: a name that leads out', ['new', '../out'], /One name/],
+  ['new: a name with capitals', ['new', 'Ward'], /One name/],
+  ['new: a name that every object has', ['new', '__proto__'], /One name/],
+  ['new: a word of the language', ['new', 'rule'], /One name/],
+  ['new: what is there', ['new', 'pressure_reading'], /already there/],
+  ['new: an option', ['new', 'ward_one', '--json'], /Unknown option/],
+  ['serve: two folders', ['serve', 'protocols', 'protocols'], /At most one folder/],
+  ['serve: a port that is none', ['serve', '--port', '-1'], /port/],
+  ['serve: a port beyond all', ['serve', '--port', '65536'], /between 0 and 65535/],
+  ['serve: a port twice', ['serve', '--port', '0', '--port', '1'], /'--port' is given more than once/],
+  [
+    'serve: a file that holds no protocol',
+    ['serve', 'README.md', '--port', '0'],
+    /it is no folder|not built/,
+  ],
+  ['help: more beside it', ['help', 'check', 'read'], /takes nothing beside it/],
+  ['--version: more beside it', ['--version', '--json'], /takes nothing beside it/],
+  ['a call that is unknown', ['chekc'], /Did you mean "check"/],
+  ['a call that every object has', ['constructor'], /There is no call "constructor"/],
+  ['a call that would colour the terminal', ['\u001b]0;x\u0007'], /There is no call "␛]0;x␇"/],
+  ['an empty call', [''], /There is no call ""/],
+];
+
+test.each(rows.map(([name, ...rest]) => ({ name, rest })))(
+  '$name',
+  async ({ rest: [args, says, stdin = ''] }) => {
+    const { exit, out, err } = await ask(args, stdin);
+    expect(err).toMatch(says);
+    expect([exit, out]).toEqual([2, '']);
+    expect(err).toMatch(/\n$/);
+    expect(err.replaceAll(/[\n\t]/g, '')).not.toMatch(/[\p{Cc}\p{Cf}\p{Zl}\p{Zp}]/u);
+    expect(err).not.toMatch(/^\s+at .*:\d+|undefined|\[object|node:/m);
+    expect(everyName()).toEqual(whatIsThere);
+  },
+);
+
+test.each([
+  ['an empty file', at('empty.yaml')],
+  ['another encoding', at('bytes.yaml')],
+  ['a list', at('a_list.yaml')],
+])('check: %s was looked at, and does not hold', async (_, path) => {
+  const { exit, out, err } = await ask(['check', path]);
+  expect(exit).toBe(1);
+  expect(out).toContain('1 of 1 file must be mended');
+  expect(err).toContain('error:');
+});
+
+test.each([[['--help']], [['-h']], [['help']], [['check', '--help']], [['read', '-h']]])(
+  '%j prints what can be asked',
+  async (args) => {
+    const { exit, out, err } = await ask(args);
+    expect([exit, err]).toEqual([0, '']);
+    expect(out).toContain('vitalwright check [PATH...]');
+  },
+);
+
+test('without a call it prints what can be asked, and ends with 2', async () => {
+  expect((await ask([])).exit).toBe(2);
+});
+
+test('--version prints the version of the package', async () => {
+  expect(await ask(['--version'])).toEqual({
+    exit: 0,
+    out: expect.stringMatching(/^vitalwright \d+\.\d+\.\d+\n$/),
+    err: '',
+  });
+});

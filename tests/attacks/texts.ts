@@ -1,0 +1,57 @@
+/**
+ * Texts that would end, hide or start something in an output. Those that a document takes: control characters, marks of direction and the like
+ * are refused there (hostile-files.test.ts), and reach an output only by names of files and arguments.
+ */
+export const takenTexts: readonly string[] = [
+  '*/ throw 1; /*',
+  '${process.exit(1)}',
+  '`; throw 1; `',
+  '"; throw 1; "',
+  "'; throw 1; '",
+  ']]>',
+  '<![CDATA[ x ]]>',
+  '</script><script>throw 1</script>',
+  '</failure></testcase></testsuite>',
+  '<!-- x --> <!DOCTYPE a [<!ENTITY b "c">]> &b; &#0; &amp;',
+  '<?xml version="9"?>',
+  '=cmd|x!A1',
+  '+1+cmd',
+  '@SUM(1)',
+  '# heading | table | `code` [link](javascript:x) <img src=x onerror=x>',
+  ': yes',
+  '- item',
+  '{ a: b }',
+  '[1, 2]',
+  '&anchor *alias !tag',
+  '%YAML 1.1',
+  '--- x',
+  'a: b # no comment',
+  'null',
+  'yes',
+  '~',
+  '1e9',
+  '0x10',
+  '007',
+  '2026-03-02T12:05:00Z',
+  'back\\slash \\n \\u0041',
+  '__proto__',
+  'constructor',
+  'مرحبا שלום 体温 Größe 🩺',
+];
+
+/** Texts that no document takes. */
+export const refusedTexts: readonly string[] = [
+  'a\u0000b',
+  'a\u001b[31mb',
+  'a\u001b]0;title\u0007b',
+  'a\u009b31mb',
+  'a\u007fb',
+  'a\u0008\u0008b',
+  'a\u202eb\u202c',
+  'a\u2067b',
+  'a\u200bb',
+  'a\ufeffb',
+  'a\u2028b',
+  'a\u2029b',
+  'a\u0085b',
+];
