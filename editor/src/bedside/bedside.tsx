@@ -146,6 +146,7 @@ function Room({ protocol, protocols, form, onChoose, onMakeCase, onNewPatient }:
           held={held}
           isTyping={isTyping}
           isBehind={isBehind}
+          isCurrent={reading.state !== 'read' || reading.text === text}
           isBlank={isBlank(patient)}
           hasTime={patient.takenAt !== null}
           bed={patient.background.bed}

@@ -12,6 +12,8 @@ interface Props {
   readonly isTyping: boolean;
   /** Whether the outcome of the last value is still being worked out. */
   readonly isBehind: boolean;
+  /** Whether the outcome is that of the values as they stand now. */
+  readonly isCurrent: boolean;
   readonly isBlank: boolean;
   /** Whether anything was taken yet, so that the set has a time. */
   readonly hasTime: boolean;
@@ -26,13 +28,14 @@ export function OutcomeSide({
   held,
   isTyping,
   isBehind,
+  isCurrent,
   isBlank,
   hasTime,
   bed,
   onHandOver,
   onMakeCase,
 }: Props): ReactNode {
-  const said = useAnnounced(reading, held, isBlank);
+  const said = useAnnounced(isBlank ? '' : isCurrent ? wordsOf(reading, held) : null);
   const older = isTyping ? beingWritten : isBehind ? beingRead : null;
   return (
     <div className="outcome-side">
@@ -125,19 +128,20 @@ function Observed({ reading }: { readonly reading: Extract<Reading, { state: 're
   );
 }
 
-/** What is said once things have come to rest, politely, and only when it changes. */
-function useAnnounced(reading: Reading, held: readonly HeldBack[], isBlank: boolean): string {
+/** What is said once things have come to rest, politely, and only when it changes. Null: nothing new yet; of an older outcome nothing is said. */
+function useAnnounced(words: string | null): string {
   const [said, setSaid] = useState('');
-  const words = reading.state === 'read' && !isBlank ? wordsOf(reading, held) : '';
   useEffect(() => {
+    if (words === null) return undefined;
     const timer = setTimeout(() => setSaid(words), 400);
     return () => clearTimeout(timer);
   }, [words]);
   return said;
 }
 
-function wordsOf({ reading }: Extract<Reading, { state: 'read' }>, held: readonly HeldBack[]): string {
-  const { level, refused, questioned } = reading.sheet;
+function wordsOf(reading: Reading, held: readonly HeldBack[]): string {
+  if (reading.state !== 'read') return '';
+  const { level, refused, questioned } = reading.reading.sheet;
   const notUsed = [...held, ...refused].map(({ says }) => `Not used: ${says}`);
   const asked = questioned.map(({ says }) => `Questioned: ${says}`);
   return [...new Set([...notUsed, ...asked]), level.heading, level.couldBe ?? '']
