@@ -28,6 +28,7 @@ import type { Series } from './series/series.ts';
 import { setVocabularyOf } from './series/set-reading.ts';
 import { textToSeries } from './series/text-to-series.ts';
 import type { Outcome, WardOutcome } from './shape/generated/types.ts';
+import { teacherOf, type Teacher } from './teach/teacher.ts';
 import { textToFile } from './shape/text-to-file.ts';
 import type { Dictionary } from './vocabulary/dictionary.ts';
 import { vitalSigns } from './vocabulary/vital-signs.ts';
@@ -36,9 +37,12 @@ import { protocolsAsOne } from './ward/as-one.ts';
 import { wardOutcomeOf } from './ward/series-to-ward-outcome.ts';
 import type { Ward } from './ward/ward.ts';
 
+export { isName, startTexts, type StartFrom } from './authoring/start-texts.ts';
 export { completionsAt, type AuthoringQuestion, type Completion } from './authoring/completions-at.ts';
+export { ordinaryValues, type OrdinaryValue } from './authoring/ordinary-values.ts';
 export {
   documentToCasesReport,
+  numbersOf,
   type CaseReport,
   type CasesReport,
   type DecidingRule,
@@ -54,6 +58,13 @@ export { mendsOf, type CheckAgain, type Mend } from './authoring/mends-of.ts';
 export type { OfferKind } from './authoring/offers/offer.ts';
 export { spliced, type Splice } from './authoring/splice.ts';
 export type { Plain } from './authoring/yaml-text.ts';
+export { Workbench, type CaseAnswer, type Written, type WrittenTexts } from './authoring/workbench.ts';
+export {
+  lookForUnguarded,
+  type UnguardedChange,
+  type UnguardedSearch,
+} from './review/guards/look-for-unguarded.ts';
+export { readEdition } from './editions/read-edition.ts';
 export { showProblem } from './problems/show-problem.ts';
 export {
   blanks,
@@ -81,6 +92,26 @@ export {
 export { planeOf, type PlaneAsked } from './review/cells/plane-of.ts';
 export { valueAt, type Axis, type Cell, type Plane, type PlaneAnswer } from './review/cells/plane.ts';
 export { caution } from './outcome/caution.ts';
+export { afterAnswer, deckOf, type Card, type Deck } from './teach/deck.ts';
+export type { CaseCard } from './teach/case-card.ts';
+export type { ConditionWords } from './teach/condition-in-words.ts';
+export type { Handout, HandoutLevel, HandoutPart, HandoutRule } from './teach/handout.ts';
+export {
+  asRules,
+  isMissed,
+  judge,
+  verdicts,
+  type RulesSay,
+  type Said as SaidLevel,
+  type Verdict,
+} from './teach/judge.ts';
+export type { MapGround, MapOrWhy } from './teach/on-the-map.ts';
+export { outputAndVessels, type OutputAndVessels } from './teach/output-and-vessels.ts';
+export { resultsOf, type Answered, type Counts, type Results } from './teach/results.ts';
+export { resultsToCsv } from './teach/results-to-csv.ts';
+export type { Answer as DrillAnswer, Lessons, Teacher } from './teach/teacher.ts';
+export type { Drill, DrillLine, DrillPart } from './teach/unfold.ts';
+export { saidInWords, sayable, verdictInWords, verdictTitles } from './teach/verdict-in-words.ts';
 export { logicToJson } from './logic/logic-to-json.ts';
 export {
   vitalSigns,
@@ -236,6 +267,24 @@ export function openWard(
  */
 export function evaluateWard(ward: Ward, series: Series): WardOutcome {
   return wardOutcomeOf(ward, series);
+}
+
+/**
+ * What the Teach room works with: the cases of a protocol or a ward policy, unfolded bit by bit, and what is said of each once it is
+ * answered. Null for `cases`: there are none.
+ *
+ * `readLessons(protocol, { file: 'cases.yaml', text }).lessons.cards.length` is how many cases can be drilled.
+ */
+export function readLessons(
+  reads: Compiled | Ward,
+  cases: { readonly file: string; readonly text: string } | null,
+): Teacher {
+  const read = cases && yamlToDocument(cases.file, cases.text);
+  const teacher = teacherOf(reads, read?.document ?? null);
+  const { lessons } = teacher;
+  return read
+    ? { ...teacher, lessons: { ...lessons, problems: [...read.problems, ...lessons.problems] } }
+    : teacher;
 }
 
 /** Runs the cases of a ward policy from their YAML, as `runCases` does those of a protocol. */

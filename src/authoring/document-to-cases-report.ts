@@ -110,7 +110,7 @@ function levelNames(level: LevelAnswer | null, { levels }: Ladder): CaseReport['
 }
 
 /** Never what it is at least without what it could be. */
-function levelInWords({ applies, level }: Answers, { levels }: Ladder): string {
+export function levelInWords({ applies, level }: Answers, { levels }: Ladder): string {
   if (!level) return 'Not for this patient: no level.';
   const title = (index: number): string => levels[index]?.title ?? '';
   const unsure = applies === 'unsure' ? ' Whether the protocol is for this patient is not known.' : '';
@@ -121,19 +121,26 @@ function levelInWords({ applies, level }: Answers, { levels }: Ladder): string {
   return `At least: ${title(atLeast)}; not settled, ${up}.${unsure}`;
 }
 
-function decidingRules({ compiled, bounds, answers }: Asked): DecidingRule[] {
-  const { level } = answers;
+/** The rules that call for the level; none when no rule does. */
+export function decidingAnswers({ level, rules }: Answers): RuleAnswer[] {
   if (!level || level.atLeast === null) return [];
-  const situation = { compiled, bounds, answers };
-  return answers.rules
+  return rules
     .filter((answer) => answer.state === 'met' || answer.counts)
-    .filter((answer) => levelCalledFor(answer) === level.atLeast)
-    .map((answer) => ({
-      rule: answer.rule.name,
-      title: answer.rule.title,
-      because: decidedBy(answer, situation) ?? [],
-    }));
+    .filter((answer) => levelCalledFor(answer) === level.atLeast);
 }
+
+function decidingRules({ compiled, bounds, answers }: Asked): DecidingRule[] {
+  const situation = { compiled, bounds, answers };
+  return decidingAnswers(answers).map((answer) => ({
+    rule: answer.rule.name,
+    title: answer.rule.title,
+    because: decidedBy(answer, situation) ?? [],
+  }));
+}
+
+/** The numbers of the present set of a case, as its report has them. */
+export const numbersOf = (compiled: Compiled, each: Case): CaseReport['given'] =>
+  givenNumbers(askCase(compiled, each));
 
 function givenNumbers({ compiled, bounds }: Asked): CaseReport['given'] {
   const found: Record<string, { low: number; high: number }> = {};

@@ -18,7 +18,8 @@ import { outcomeToSheet, wardOutcomeToSheet } from './outcome-to-sheet.ts';
 import { raisesInWords } from './sheet-raises.ts';
 import type { BedsideSheet, Sheet } from './sheet.ts';
 import { textToSets, type LocalTime } from './text-to-sets.ts';
-import { wouldRaise, type Raise } from './would-raise.ts';
+import type { Change } from './would-change.ts';
+import { wouldRaise } from './would-raise.ts';
 
 /**
  * What the Bedside room reads with: what it needs, what only helps, and what it says of a series. A protocol is one; whatever
@@ -76,16 +77,18 @@ export function wardReader(ward: Ward): Reader {
 }
 
 /** What would raise the level of all protocols together: what raises one of them above it. */
-function raisesOfWard({ members, ladder }: Ward, { level }: Outcome, series: Series): Raise[] {
+function raisesOfWard({ members, ladder }: Ward, { level }: Outcome, series: Series): Change[] {
   const reached = ladder.levels.findIndex(({ name }) => name === level?.at_least);
-  return members.flatMap((compiled) => wouldRaise(compiled, series).filter((raise) => raise.level > reached));
+  return members.flatMap((compiled) =>
+    wouldRaise(compiled, series).filter(({ level: found }) => (found.atLeast ?? 0) > reached),
+  );
 }
 
 function readingOf(
   { outcome, sheet }: { readonly outcome: Outcome; readonly sheet: Sheet },
   protocol: Protocol,
   series: Series,
-  raises: () => readonly Raise[],
+  raises: () => readonly Change[],
 ): Reading {
   return {
     outcome,

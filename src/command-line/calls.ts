@@ -9,6 +9,12 @@ const calls: Readonly<Record<string, () => Promise<Call>>> = {
   read: async () => (await import('./read.ts')).read,
   build: async () => (await import('./build.ts')).build,
   serve: async () => (await import('./serve.ts')).serve,
+  seal: async () => (await import('./seal.ts')).seal,
+  approvers: async () => (await import('./approvers.ts')).approvers,
+  approve: async () => (await import('./approve.ts')).approve,
+  'put-in-force': async () => (await import('./put-in-force.ts')).putInForce,
+  withdraw: async () => (await import('./withdraw.ts')).withdraw,
+  key: async () => (await import('./key.ts')).key,
   new: async () => (await import('./new.ts')).newProtocol,
 };
 

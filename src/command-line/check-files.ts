@@ -1,27 +1,17 @@
 import { dirname, join } from 'node:path';
-import type { CaseResult } from '../cases/case-result.ts';
 import { yamlToDocument } from '../document/yaml-to-document.ts';
 import { toPlain, type Document } from '../document/document.ts';
-import { hasErrors, type Problem } from '../problems/problem.ts';
+import { hasErrors } from '../problems/problem.ts';
 import { readLadder, runCases, runWardCases } from '../index.ts';
 import { unknownReasons } from '../review/guards/reasons.ts';
 import { textToFile } from '../shape/text-to-file.ts';
-import { exists, fileNames, filesBelow, readText, type FileKind } from './files.ts';
+import { exists, fileNames, filesBelow, readText } from './files.ts';
+import { checkApprovers, checkEdition, checkRecord } from './check-kept.ts';
+import type { FileReport } from './file-report.ts';
+import type { Terminal } from './terminal.ts';
 import { kindOf } from './kind-of.ts';
 import { loadProtocol } from './load.ts';
 import { loadWard } from './load-ward.ts';
-
-/** What the check found in one file; a protocol's cases are reported with it. */
-export interface FileReport {
-  readonly file: string;
-  readonly kind: FileKind;
-  readonly name: string | null;
-  readonly edition: number | null;
-  readonly rules: number | null;
-  readonly problems: readonly Problem[];
-  /** In file order; empty when the protocol has errors, or has no cases. */
-  readonly cases: readonly CaseResult[];
-}
 
 /** Whether everything that was checked holds. Warnings do not stand in the way. */
 export function holds({ problems }: FileReport): boolean {
@@ -29,18 +19,23 @@ export function holds({ problems }: FileReport): boolean {
 }
 
 /** Checks every file at or below some paths, each once. */
-export async function checkFiles(paths: readonly string[], today: string): Promise<FileReport[]> {
+export async function checkFiles(paths: readonly string[], terminal: Terminal): Promise<FileReport[]> {
   const found = new Set<string>();
   for (const path of paths) for (const file of await filesBelow(path)) found.add(file);
   const reports: FileReport[] = [];
   for (const path of [...found].sort()) {
-    const report = await checkFile(path, found, today);
+    const report = await checkFile(path, found, terminal);
     if (report) reports.push(report);
   }
   return reports;
 }
 
-async function checkFile(path: string, all: ReadonlySet<string>, today: string): Promise<FileReport | null> {
+async function checkFile(
+  path: string,
+  all: ReadonlySet<string>,
+  terminal: Terminal,
+): Promise<FileReport | null> {
+  const { today } = terminal;
   switch (await kindOf(path)) {
     case 'protocol':
       return checkProtocol(path, today);
@@ -56,8 +51,18 @@ async function checkFile(path: string, all: ReadonlySet<string>, today: string):
     }
     case 'ladder':
       return checkLadder(path);
+    case 'edition':
+      return checkEdition(path);
+    case 'approvers':
+      return checkApprovers(path);
+    case 'record':
+      // The whole record is checked once, where its first entry that is there stands.
+      return isFirstEntry(path, all) ? checkRecord(dirname(dirname(path)), terminal) : null;
   }
 }
+
+const isFirstEntry = (path: string, all: ReadonlySet<string>): boolean =>
+  ![...all].some((each) => dirname(each) === dirname(path) && each.endsWith('.json') && each < path);
 
 async function checkProtocol(path: string, today: string): Promise<FileReport> {
   const { file, document, compiled, problems, casesPath } = await loadProtocol(path, today);

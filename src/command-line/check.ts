@@ -1,7 +1,9 @@
 import { showProblem } from '../problems/show-problem.ts';
 import { visible } from '../problems/visible.ts';
 import { parseCall } from './parse-call.ts';
-import { checkFiles, holds, type FileReport } from './check-files.ts';
+import { findEdition } from './edition-files.ts';
+import { checkFiles, holds } from './check-files.ts';
+import type { FileReport } from './file-report.ts';
 import { UnreadableFile } from './files.ts';
 import { reportToJunit } from './report-to-junit.ts';
 import { reportToJson } from './report-to-json.ts';
@@ -25,12 +27,13 @@ export const check: Call = async (args, terminal) => {
     terminal.err('Only one of --show, --unguarded and --junit is to be given.\n');
     return exit.couldNotAsk;
   }
-  const paths = call.positionals.length > 0 ? call.positionals : ['protocols'];
+  const asked = call.positionals.length > 0 ? call.positionals : ['protocols'];
+  const paths = await Promise.all(asked.map(async (each) => (await findEdition(each))?.path ?? each));
   try {
     if (call.values.show !== undefined) return await showStage(String(call.values.show), paths, terminal);
     if (call.values.unguarded)
       return await showUnguarded(paths, terminal, { json: call.values.json === true });
-    const reports = await checkFiles(paths, terminal.today);
+    const reports = await checkFiles(paths, terminal);
     if (reports.length === 0) {
       terminal.err(`There is no protocol, ladder, ward or case file in ${paths.join(', ')}.\n`);
       return exit.couldNotAsk;
@@ -66,7 +69,7 @@ function say(reports: readonly FileReport[], terminal: Terminal): Exit {
 }
 
 function line({ file, kind, name, edition, rules, cases, problems }: FileReport): string {
-  const parts = [name ?? file, edition === null ? kind : `${kind}, edition ${edition}`];
+  const parts = [name ?? file, whatItIs(kind, edition)];
   if (rules !== null) parts.push(counted(rules, 'rule'));
   if (kind === 'protocol' || kind === 'ward') {
     const well = cases.filter(({ differences }) => differences.length === 0).length;
@@ -77,6 +80,13 @@ function line({ file, kind, name, edition, rules, cases, problems }: FileReport)
   if (errors > 0) parts.push(counted(errors, 'problem'));
   if (warnings > 0) parts.push(counted(warnings, 'warning'));
   return parts.join(' · ');
+}
+
+/** What a file is, with its number: `protocol, edition 2`. */
+function whatItIs(kind: FileReport['kind'], edition: number | null): string {
+  if (kind === 'edition') return `sealed edition${edition === null ? '' : ` ${edition}`}`;
+  if (kind === 'record') return edition === null ? 'record' : `record, edition ${edition} in force`;
+  return edition === null ? kind : `${kind}, edition ${edition}`;
 }
 
 const counted = (count: number, word: string): string => `${count} ${word}${count === 1 ? '' : 's'}`;

@@ -7,8 +7,10 @@ export const fileNames = {
   ladder: 'ladder.yaml',
   ward: 'ward.yaml',
   cases: 'cases.yaml',
+  approvers: 'approvers.yaml',
 } as const;
-export type FileKind = keyof typeof fileNames;
+/** What a file is; a sealed edition and the record of a policy are known by the folder that they stand in. */
+export type FileKind = keyof typeof fileNames | 'edition' | 'record';
 
 /** A text with the name that problems cite it by. */
 export interface Text {
@@ -78,12 +80,29 @@ export async function filesBelow(path: string): Promise<string[]> {
   });
   return entries
     .filter(
-      (entry) => entry.isFile() && known.has(entry.name) && !isPassedOver(relative(path, entry.parentPath)),
+      (entry) =>
+        entry.isFile() &&
+        (known.has(entry.name) || isKept(entry)) &&
+        !isPassedOver(relative(path, entry.parentPath)),
     )
     .map((entry) => resolve(entry.parentPath, entry.name))
     .sort();
 }
 
+/** Whether a file is a sealed edition, or an entry of a record: by its number, and the folder that it stands in. */
+export function isKept({
+  parentPath,
+  name,
+}: {
+  readonly parentPath: string;
+  readonly name: string;
+}): boolean {
+  const folder = basename(parentPath);
+  return (
+    (folder === 'editions' && /^[0-9]+\.yaml$/.test(name)) ||
+    (folder === 'record' && /^[0-9]+\.json$/.test(name))
+  );
+}
 /** Whether one of the folders on a way down is hidden, or holds other people's packages. */
 const isPassedOver = (way: string): boolean =>
   way.split(sep).some((folder) => folder.startsWith('.') || folder === 'node_modules');

@@ -2,6 +2,8 @@ import { dirname, join } from 'node:path';
 import { toPlain, type Document } from '../document/document.ts';
 import { yamlToDocument } from '../document/yaml-to-document.ts';
 import { readWard, type Compiled, type Problem, type Ward } from '../index.ts';
+import { isWard } from '../editions/cases-to-answers.ts';
+import { editionPath, loadEdition } from './edition-files.ts';
 import { exists, fileNames, protocolsBeside, readText } from './files.ts';
 import { loadLadder, loadProtocol } from './load.ts';
 
@@ -26,16 +28,32 @@ export async function loadWard(path: string, today: string | null): Promise<Load
   return { ...beside, ...readWard(file, text, { ladder, protocols, today }) };
 }
 
-/** Every protocol that there is by name, so that a near miss can be told; only those that the policy names are read. */
+/**
+ * Every protocol that there is by name, so that a near miss can be told; only those that the policy names are read. Where the file of a
+ * protocol is another edition than the policy reads with, its sealed edition is taken: the ward stays with what it agreed.
+ */
 async function namedProtocols(document: Document, path: string): Promise<Map<string, Compiled | null>> {
-  const plain = toPlain(document.root) as { reads_with?: unknown };
-  const named = new Set(
-    (Array.isArray(plain.reads_with) ? plain.reads_with : []).map(
-      (each: unknown) => (each as { protocol?: unknown } | null)?.protocol,
-    ),
-  );
+  const asked = askedEditions(document);
   const found = new Map<string, Compiled | null>();
-  for (const [name, place] of await protocolsBeside(path))
-    found.set(name, named.has(name) ? (await loadProtocol(place, null)).compiled : null);
+  for (const [name, place] of await protocolsBeside(path)) {
+    const edition = asked.get(name);
+    found.set(name, asked.has(name) ? await protocolAt(place, edition) : null);
+  }
   return found;
+}
+
+/** The protocols that a policy names, each with the edition that it states. */
+function askedEditions(document: Document): ReadonlyMap<unknown, unknown> {
+  const { reads_with: all } = toPlain(document.root) as { reads_with?: unknown };
+  const list = (Array.isArray(all) ? all : []) as ({ protocol?: unknown; edition?: unknown } | null)[];
+  return new Map(list.map((each) => [each?.protocol, each?.edition]));
+}
+
+async function protocolAt(place: string, edition: unknown): Promise<Compiled | null> {
+  const { compiled } = await loadProtocol(place, null);
+  if (typeof edition !== 'number' || compiled?.protocol.edition === edition) return compiled;
+  const sealed = editionPath(dirname(place), edition);
+  if (!(await exists(sealed))) return compiled;
+  const asked = (await loadEdition(sealed)).edition?.asked;
+  return asked && !isWard(asked) ? asked : null;
 }

@@ -1,4 +1,6 @@
 import { writeSync } from 'node:fs';
+import { homedir } from 'node:os';
+import { join } from 'node:path';
 import { limits } from '../document/limits.ts';
 import { runCall } from './calls.ts';
 import { exit, type Terminal } from './terminal.ts';
@@ -24,12 +26,38 @@ const terminal: Terminal = {
   },
   width: stdout.columns ?? (Number(env['COLUMNS']) || 80),
   colour: stdout.isTTY && !env['NO_COLOR'] && env['TERM'] !== 'dumb',
-  today: localDay(new Date()),
+  // Asked each time: the server of the rooms runs for days.
+  get today() {
+    return localDay(new Date());
+  },
+  get now() {
+    return localTime(new Date());
+  },
+  seenFolder: seenFolder(),
 };
 
 function localDay(now: Date): string {
-  const two = (part: number): string => String(part).padStart(2, '0');
   return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+}
+
+function localTime(now: Date): string {
+  const east = -now.getTimezoneOffset();
+  const offset = `${east < 0 ? '-' : '+'}${two(Math.floor(Math.abs(east) / 60))}:${two(Math.abs(east) % 60)}`;
+  const clock = [now.getHours(), now.getMinutes(), now.getSeconds()].map(two).join(':');
+  return `${localDay(now)}T${clock}${offset}`;
+}
+
+function two(part: number): string {
+  return String(part).padStart(2, '0');
+}
+
+/** Outside every repository: where programs keep what they know on this machine, for this person. */
+function seenFolder(): string {
+  // A variable that is empty says nothing.
+  const [own, state] = [env['VITALWRIGHT_STATE'], env['XDG_STATE_HOME']].map((each) =>
+    each === '' ? undefined : each,
+  );
+  return own ?? join(state ?? join(homedir(), '.local', 'state'), 'vitalwright');
 }
 
 /**

@@ -1,8 +1,8 @@
 import { mkdtemp, rename, rm, stat, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { reservedWords } from '../protocol/gather-names.ts';
+import { firstCases, firstLadder, firstProtocol } from '../authoring/first-protocol.ts';
+import { isName } from '../authoring/start-texts.ts';
 import { fileNames, findLadder } from './files.ts';
-import { firstCases, firstLadder, firstProtocol } from './first-protocol.ts';
 import { parseCall } from './parse-call.ts';
 import { exit, type Call } from './terminal.ts';
 
@@ -13,12 +13,7 @@ export const newProtocol: Call = async (args, terminal) => {
   const call = parseCall(args, {}, terminal);
   if (!call) return exit.couldNotAsk;
   const [name, ...more] = call.positionals;
-  if (
-    name === undefined ||
-    more.length > 0 ||
-    !/^[a-z][a-z0-9_]{0,59}$/.test(name) ||
-    reservedWords.has(name)
-  ) {
+  if (name === undefined || more.length > 0 || !isName(name)) {
     terminal.err(
       'One name is to be given: small letters, digits and underscores, for example ward_pressure.\n',
     );

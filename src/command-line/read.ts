@@ -6,21 +6,27 @@ import type { Series } from '../series/series.ts';
 import { setVocabularyOf } from '../series/set-reading.ts';
 import { textToSeries } from '../series/text-to-series.ts';
 import type { Ward } from '../ward/ward.ts';
+import { findEdition, loadEdition } from './edition-files.ts';
 import { findProtocol, UnreadableFile } from './files.ts';
+import type { Form } from './form.ts';
 import { jsonText } from './json-text.ts';
 import { kindOf } from './kind-of.ts';
 import { loadProtocol } from './load.ts';
 import { parseCall } from './parse-call.ts';
 import { showOutcome } from './show-outcome.ts';
-import { exit, type Call, type Terminal } from './terminal.ts';
+import { exit, type Call, type Exit, type Terminal } from './terminal.ts';
 
-/** `vitalwright read PROTOCOL [--set JSON] [--json | --handoff]`. */
+const options = {
+  set: { type: 'string' },
+  json: { type: 'boolean' },
+  handoff: { type: 'boolean' },
+  'in-force': { type: 'boolean' },
+  at: { type: 'string' },
+} as const;
+
+/** `vitalwright read PROTOCOL [--in-force [--at TIME]] [--set JSON] [--json | --handoff]`. */
 export const read: Call = async (args, terminal) => {
-  const call = parseCall(
-    args,
-    { set: { type: 'string' }, json: { type: 'boolean' }, handoff: { type: 'boolean' } },
-    terminal,
-  );
+  const call = parseCall(args, options, terminal);
   if (!call) return exit.couldNotAsk;
   const [asked, ...more] = call.positionals;
   if (asked === undefined || more.length > 0) {
@@ -31,21 +37,49 @@ export const read: Call = async (args, terminal) => {
     terminal.err('Either --json or --handoff is to be given, not both.\n');
     return exit.couldNotAsk;
   }
+  const { at } = call.values;
+  const form = call.values.json ? 'json' : call.values.handoff ? 'handoff' : 'words';
+  if (call.values['in-force'])
+    return readPolicy(asked, typeof at === 'string' ? at : undefined, call.values.set, form, terminal);
+  if (at !== undefined) {
+    terminal.err('--at says when a policy is in force; it stands beside --in-force.\n');
+    return exit.couldNotAsk;
+  }
   const reader = await readReader(asked, terminal);
   if (!reader) return exit.couldNotAsk;
-  const given = call.values.set === undefined ? await standardInput(terminal) : String(call.values.set);
-  if (given === null) return exit.couldNotAsk;
-  const series = seriesOf(
-    call.values.set === undefined ? 'standard input' : '--set',
-    given,
-    reader,
-    terminal,
-  );
+  const series = await seriesGiven(call.values.set, reader, terminal);
   if (!series) return exit.couldNotAsk;
-  const form = call.values.json ? 'json' : call.values.handoff ? 'handoff' : 'words';
   terminal.out(await answer(reader, series, form, terminal));
   return exit.well;
 };
+
+/** Reads with what is in force; a check that fails does not silence the answer, but is said, and ends the call otherwise. */
+async function readPolicy(
+  asked: string,
+  at: string | undefined,
+  set: string | boolean | undefined,
+  form: Form,
+  terminal: Terminal,
+): Promise<Exit> {
+  const { answerInForce, policyInForce } = await import('./read-in-force.ts');
+  const found = await policyInForce(asked, at, terminal);
+  if (!found) return exit.couldNotAsk;
+  const series = await seriesGiven(set, found.policy.ward, terminal);
+  if (!series) return exit.couldNotAsk;
+  terminal.out(await answerInForce(found.policy, series, form, terminal));
+  return found.exit;
+}
+
+/** The set or series that is given, or stands on standard input. */
+async function seriesGiven(
+  set: string | boolean | undefined,
+  reader: Compiled | Ward,
+  terminal: Terminal,
+): Promise<Series | null> {
+  if (set !== undefined) return seriesOf('--set', String(set), reader, terminal);
+  const given = await standardInput(terminal);
+  return given === null ? null : seriesOf('standard input', given, reader, terminal);
+}
 
 /** All of standard input; null when the system does not give it, which is then said. */
 async function standardInput(terminal: Terminal): Promise<string | null> {
@@ -62,7 +96,7 @@ async function standardInput(terminal: Terminal): Promise<string | null> {
 async function answer(
   reader: Compiled | Ward,
   series: Series,
-  form: 'json' | 'handoff' | 'words',
+  form: Form,
   { width, colour }: Terminal,
 ): Promise<string> {
   if (form === 'handoff') {
@@ -79,7 +113,7 @@ async function answer(
 
 /** The protocol, or the ward policy, that is asked for; null when it cannot be read, which is then said. */
 async function readReader(asked: string, terminal: Terminal): Promise<Compiled | Ward | null> {
-  const path = await findProtocol(asked);
+  const path = (await findProtocol(asked)) ?? (await findEdition(asked))?.path ?? null;
   if (path === null) {
     terminal.err(
       `There is no protocol "${asked}": no such file, no such folder, and no such name below protocols/.\n`,
@@ -87,7 +121,13 @@ async function readReader(asked: string, terminal: Terminal): Promise<Compiled |
     return null;
   }
   try {
-    if ((await kindOf(path)) === 'ward') {
+    const kind = await kindOf(path);
+    if (kind === 'edition') {
+      const { edition, problems } = await loadEdition(path);
+      if (!edition) say(problems, terminal);
+      return edition?.asked ?? null;
+    }
+    if (kind === 'ward') {
       const { loadWard } = await import('./load-ward.ts');
       const { ward, problems } = await loadWard(path, null);
       if (!ward) say(problems, terminal);

@@ -1,4 +1,4 @@
-import type { FileReport } from './check-files.ts';
+import type { FileReport } from './file-report.ts';
 import { holds } from './check-files.ts';
 
 /** The check's answer as one JSON document. */

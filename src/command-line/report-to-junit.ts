@@ -1,4 +1,4 @@
-import type { FileReport } from './check-files.ts';
+import type { FileReport } from './file-report.ts';
 
 /** The check's answer as JUnit XML: a suite for each file, a test for each case, and one for the file's own problems. */
 export function reportToJunit(reports: readonly FileReport[]): string {

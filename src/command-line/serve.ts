@@ -5,7 +5,7 @@ import { fileURLToPath } from 'node:url';
 import { exists, fileNames, UnreadableFile } from './files.ts';
 import { parseCall } from './parse-call.ts';
 import { newToken } from './saving/token.ts';
-import { protocolsBelow, siteBelow } from './site-protocols.ts';
+import { siteBelow } from './site-protocols.ts';
 import { siteServer, thisMachine } from './site-server.ts';
 import { exit, type Call, type Exit, type Terminal } from './terminal.ts';
 
@@ -29,8 +29,10 @@ export const serve: Call = async (args, terminal) => {
   }
   try {
     const folder = await folderOf(asked);
-    const count = (await protocolsBelow(folder)).length;
-    const protocols = async (): Promise<string> => JSON.stringify(await siteBelow(folder, true));
+    const read = async (): ReturnType<typeof siteBelow> => siteBelow(folder, true, terminal);
+    // Read once before the rooms open: what is in force is checked now, not while somebody waits at a bed.
+    const count = (await read()).protocols.length;
+    const protocols = async (): Promise<string> => JSON.stringify(await read());
     const server = siteServer({ folder: rooms, token: newToken(), protocols, saves: folder });
     return await openRooms(server, port, count, terminal);
   } catch (error) {

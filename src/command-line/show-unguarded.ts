@@ -41,6 +41,21 @@ export async function showUnguarded(
 }
 
 async function reportOn(loaded: Loaded, terminal: Terminal, json: boolean): Promise<UnguardedReport | null> {
+  const report = await unguardedOf(loaded, terminal, (guard, accepted) => {
+    if (!json) terminal.out(lines(guard, accepted));
+  });
+  if (!report) return null;
+  for (const problem of report.problems) terminal.err(`\n${showProblem(problem)}\n`);
+  if (!json) terminal.out(summary(report));
+  return report;
+}
+
+/** What notices each small change of a protocol; null, and said, when its own check or a case stands in the way. */
+export async function unguardedOf(
+  loaded: Loaded,
+  terminal: Terminal,
+  each: (guard: Guard, accepted: string | null) => void = () => undefined,
+): Promise<UnguardedReport | null> {
   const { file, document, compiled, casesPath } = loaded;
   if (!document || !compiled) {
     terminal.err(`${file} has problems of its own; "vitalwright check" says which.\n`);
@@ -61,12 +76,7 @@ async function reportOn(loaded: Loaded, terminal: Terminal, json: boolean): Prom
   }
   const surroundings = { dictionary: vitalSigns, ladder: protocol.ladder, today: null };
   const guarded = { document, compiled, cases: read.document, surroundings };
-  const report = unguardedReport(file, guarded, (guard, accepted) => {
-    if (!json) terminal.out(lines(guard, accepted));
-  });
-  for (const problem of report.problems) terminal.err(`\n${showProblem(problem)}\n`);
-  if (!json) terminal.out(summary(report));
-  return report;
+  return unguardedReport(file, guarded, each);
 }
 
 /** What is to be said of one change: nothing, when it is noticed. */

@@ -1,6 +1,9 @@
 import { basename, dirname, join, relative, sep } from 'node:path';
 import { toPlain } from '../document/document.ts';
 import { yamlToDocument } from '../document/yaml-to-document.ts';
+import { recordFolder } from './record-files.ts';
+import type { SiteInForce } from './site-in-force.ts';
+import type { Terminal } from './terminal.ts';
 import { fileNames, filesBelow, findLadder, readText } from './files.ts';
 
 /** A text that the rooms get, under the name that its problems cite. */
@@ -23,6 +26,8 @@ export interface SiteProtocol {
   readonly ladder: SiteText | null;
   /** The cases.yaml beside it; null when there is none. */
   readonly cases: SiteText | null;
+  /** Of a ward policy with a record: what is in force, which a patient is read with in place of the text. */
+  readonly in_force?: SiteInForce;
 }
 
 /** All that the rooms are told of a folder. */
@@ -34,13 +39,18 @@ export interface SiteBody {
   readonly ladders: readonly SiteText[];
 }
 
-/** What `protocols.json` holds of a folder. */
-export async function siteBelow(folder: string, saves: boolean): Promise<SiteBody> {
+/** What `protocols.json` holds of a folder; with what is in force there now, where a terminal says when that is. */
+export async function siteBelow(
+  folder: string,
+  saves: boolean,
+  terminal: Terminal | null = null,
+): Promise<SiteBody> {
   const all = await filesBelow(folder);
   const inside = all
     .filter((path) => basename(path) === fileNames.ladder)
     .map(async (path) => ({ file: `${idOf(path, folder)}/${fileNames.ladder}`, ...(await textOf(path)) }));
-  const [found, below] = await Promise.all([protocolsIn(all, folder), Promise.all(inside)]);
+  const [drafts, below] = await Promise.all([protocolsIn(all, folder), Promise.all(inside)]);
+  const found = terminal === null ? drafts : await withInForce(drafts, all, folder, terminal);
   const called = found.flatMap(({ ladder }) => (ladder ? [ladder] : []));
   const texts = new Set<string>();
   const ladders = [...below, ...called].filter(({ text }) => !texts.has(text) && texts.add(text));
@@ -69,6 +79,29 @@ async function protocolsIn(all: readonly string[], folder: string): Promise<read
       depth(left) - depth(right) ||
       (left.kind === right.kind ? 0 : left.kind === 'ward' ? -1 : 1) ||
       (left.id < right.id ? -1 : 1),
+  );
+}
+
+/** The same with what is in force, of each ward policy that has a record. */
+async function withInForce(
+  drafts: readonly SiteProtocol[],
+  all: readonly string[],
+  folder: string,
+  terminal: Terminal,
+): Promise<readonly SiteProtocol[]> {
+  const { siteInForce } = await import('./site-in-force.ts');
+  const recorded = new Map(
+    all
+      .filter((path) => basename(dirname(path)) === recordFolder)
+      .map((path) => [idOf(dirname(path), folder), dirname(dirname(path))]),
+  );
+  return Promise.all(
+    drafts.map(async (draft) => {
+      const place = draft.kind === 'ward' ? recorded.get(draft.id) : undefined;
+      return place === undefined
+        ? draft
+        : { ...draft, in_force: await siteInForce(place, draft.id, terminal) };
+    }),
   );
 }
 

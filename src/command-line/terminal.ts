@@ -12,6 +12,10 @@ export interface Terminal {
   readonly colour: boolean;
   /** Year-month-day. */
   readonly today: string;
+  /** This moment, with its offset: `2026-03-02T12:05:00+00:00`. Never before `today` began. */
+  readonly now: string;
+  /** The folder in which this reader keeps what it has seen of each record; null: nowhere, and nothing is known from before. */
+  readonly seenFolder: string | null;
 }
 
 /** Exit codes: all is well; something that was asked to be checked does not hold; it could not be asked. */

@@ -15,7 +15,32 @@ export const usage = `vitalwright: protocols for reading vital signs, written by
   vitalwright read PROTOCOL [--set JSON] [--json | --handoff]
       reads one set or series with a protocol; without --set it is
       taken from standard input; --handoff writes it as a handoff,
-      with blanks for what only a person knows
+      with blanks for what only a person knows; --in-force reads
+      with the edition of a ward policy that is in force, now or
+      --at a time
+
+  vitalwright seal PROTOCOL [--author NAME]...
+      writes the edition that its file states, never to be edited,
+      when everything that it must hold holds
+
+  vitalwright approvers POLICY --agreed-by NAME... --minute REF
+      [--on DAY] [--key FILE]...
+      enters in the record who may approve, from approvers.yaml
+
+  vitalwright approve PROTOCOL@N --as NAME --role ROLE --minute REF
+      [--on DAY] [--key FILE]
+      one person approves one sealed edition
+
+  vitalwright put-in-force POLICY@N --by NAME --because TEXT
+      [--from TIME] [--key FILE]
+      an approved edition of a ward policy is read with from then on
+
+  vitalwright withdraw POLICY --by NAME --because TEXT
+      --instead TEXT [--from TIME] [--key FILE]
+      nothing is in force from then on; one person, at once
+
+  vitalwright key new FILE
+      a key to sign with; FILE stands outside every repository
 
   vitalwright serve [FOLDER] [--port N]
       opens the rooms in the browser, on this machine only, with the
@@ -31,7 +56,8 @@ export const usage = `vitalwright: protocols for reading vital signs, written by
 
   vitalwright --help, vitalwright --version
 
-PROTOCOL is a file, its folder, or its name below protocols/.
+PROTOCOL is a file, its folder, or its name below protocols/;
+NAME@N is its sealed edition N.
 Exit: 0 all is well; 1 something that was checked does not hold;
 2 it could not be asked.
 

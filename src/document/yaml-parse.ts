@@ -30,7 +30,7 @@ export function toTokens(text: string, faults: TextFaults): Tokens | null {
     found.take(parser.next(lexeme));
     if (faults.full) return null;
     if (found.documents > 1) return { tokens: found.tokens, tooDeep: null };
-    if (depthOf(parser.stack) > limits.depth) {
+    if (isTooDeep(parser.stack)) {
       const tooDeep = parser.offset - 1;
       found.take(parser.end());
       return { tokens: found.tokens, tooDeep };
@@ -38,6 +38,11 @@ export function toTokens(text: string, faults: TextFaults): Tokens | null {
   }
   found.take(parser.end());
   return { tokens: found.tokens, tooDeep: null };
+}
+
+/** How many parts a text has, as the limit counts them. */
+export function partsIn(text: string): number {
+  return [...new Lexer().lex(text)].length;
 }
 
 /** Keeps the tokens of a text; a second document is noted where it begins. */
@@ -63,12 +68,14 @@ class FoundTokens {
   }
 }
 
-function depthOf(stack: readonly CST.Token[]): number {
+/** Asked at every lexeme: a stack that holds no more than so many parts is not looked through. */
+function isTooDeep(stack: readonly CST.Token[]): boolean {
+  if (stack.length <= limits.depth) return false;
   let depth = 0;
   for (const { type } of stack) {
     if (type === 'block-map' || type === 'block-seq' || type === 'flow-collection') depth += 1;
   }
-  return depth;
+  return depth > limits.depth;
 }
 
 /** Notes the marks that are refused, lexeme by lexeme. */

@@ -34,9 +34,9 @@ export class YamlTreeReader {
     let inside: Span | null = null;
     for (const pair of map.items) {
       const entry = this.entry(pair, depth);
-      inside = around(inside, entry.keySpan, entry.value.span);
-      if (entry.key !== null && keys.accept(entry.key, entry.keySpan))
-        entries.push({ ...entry, key: entry.key });
+      inside = around(around(inside, entry.keySpan), entry.value.span);
+      const { key, keySpan, value } = entry;
+      if (key !== null && keys.accept(key, keySpan)) entries.push({ key, keySpan, value });
     }
     return { kind: 'map', span: this.spanAround(map, inside, '{'), entries };
   }
@@ -92,7 +92,7 @@ export class YamlTreeReader {
   /** Without the line ends that a text over several lines takes with it. */
   private trimmed({ start, end }: Span): Span {
     let last = end;
-    while (last > start && /[\r\n ]/.test(this.text[last - 1] ?? '')) last -= 1;
+    while (last > start && lineEnds.has(this.text[last - 1] ?? '')) last -= 1;
     return { start, end: last };
   }
 }
@@ -102,11 +102,12 @@ function spanOf(node: unknown, otherwise: Span): Span {
   return range ? { start: range[0] ?? 0, end: range[1] ?? 0 } : otherwise;
 }
 
-function around(span: Span | null, ...parts: readonly Span[]): Span {
-  return parts.reduce<Span>(
-    (whole, part) => ({ start: Math.min(whole.start, part.start), end: Math.max(whole.end, part.end) }),
-    span ?? parts[0] ?? { start: 0, end: 0 },
-  );
+const lineEnds: ReadonlySet<string> = new Set(['\r', '\n', ' ']);
+
+/** The span that holds both; of nothing and one, that one. */
+function around(whole: Span | null, part: Span): Span {
+  if (!whole) return part;
+  return { start: Math.min(whole.start, part.start), end: Math.max(whole.end, part.end) };
 }
 
 /** Whatever the parser made of a scalar, as one of the values that a document can hold. Minus zero is zero. */

@@ -36,6 +36,9 @@ const placeWords = {
   cases: 'a case file',
   child: 'a protocol that is based on another',
   ward: 'a ward policy',
+  edition: 'a sealed edition, with one thing changed',
+  record: 'the record of a policy',
+  approvers: 'a list of approvers',
 } as const;
 
 function section(code: Code): string {

@@ -1,6 +1,7 @@
 import type { Rule } from '../protocol/protocol.ts';
 import type { Bounds } from '../series/bounds.ts';
 import type { Compiled } from './compile.ts';
+import type { LevelReaders } from './level-readers.ts';
 import type { RuleReaders } from './rule-readers.ts';
 import type { View } from './view.ts';
 
@@ -54,15 +55,12 @@ export function answersOf(compiled: Compiled, bounds: Bounds): Answers {
 }
 
 /** The level alone, for whoever asks of very many sets. Null when the protocol is not for this patient. */
-export function levelOf(compiled: Compiled, { narrow, wide }: Bounds): LevelAnswer | null {
-  const { evaluator } = compiled;
-  if (narrow === wide) {
-    const result = evaluator.run(narrow);
-    return appliesFrom(compiled, result, result) === 'no' ? null : levelFrom(compiled, result, result);
-  }
-  const first = evaluator.run(narrow).slice();
-  const second = evaluator.run(wide);
-  return appliesFrom(compiled, first, second) === 'no' ? null : levelFrom(compiled, first, second);
+export function levelOf({ levelAlone }: Compiled, { narrow, wide }: Bounds): LevelAnswer | null {
+  const { evaluator } = levelAlone;
+  const result = evaluator.run(narrow);
+  const first = narrow === wide ? result : result.slice();
+  const second = narrow === wide ? result : evaluator.run(wide);
+  return appliesFrom(levelAlone, first, second) === 'no' ? null : levelFrom(levelAlone, first, second);
 }
 
 function view({ evaluator }: Compiled, { narrow, wide, facts }: Bounds, isWide: boolean): View {
@@ -71,12 +69,12 @@ function view({ evaluator }: Compiled, { narrow, wide, facts }: Bounds, isWide: 
 
 type Result = Float64Array;
 
-export function appliesFrom({ applies }: Compiled, narrow: Result, wide: Result): Answers['applies'] {
+export function appliesFrom({ applies }: LevelReaders, narrow: Result, wide: Result): Answers['applies'] {
   if (applies.possible(wide) === 0) return 'no';
   return applies.certain(narrow) === 0 ? 'unsure' : 'yes';
 }
 
-export function levelFrom({ applies, levels }: Compiled, narrow: Result, wide: Result): LevelAnswer {
+export function levelFrom({ applies, levels }: LevelReaders, narrow: Result, wide: Result): LevelAnswer {
   const raised = levels.raised(narrow);
   const couldBe = Math.max(raised, levels.could(wide), 0);
   const floor = Math.max(levels.floor(wide), 0);

@@ -11,7 +11,9 @@ export interface ChoicePlaces {
 
 /** The choices that an observation may be: `alert`; `pain or unresponsive`; of a several those that are in: `talking and moving`. */
 function choicesInWords({ choices, kind }: Observation, { may }: ChoicePlaces, { result }: View): string {
-  const titles = choices.flatMap(({ title }, index) => (result[may[index] as number] === 0 ? [] : [title]));
+  const titles: string[] = [];
+  for (let index = 0; index < choices.length; index += 1)
+    if (result[may[index] as number] !== 0) titles.push(choices[index]?.title ?? '');
   if (kind !== 'several') return choiceList(titles, 'or');
   return titles.length === 0 ? 'none' : choiceList(titles, 'and');
 }

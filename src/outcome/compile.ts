@@ -2,7 +2,7 @@ import { cutPoints } from '../logic/cut-points.ts';
 import type { Logic } from '../logic/logic.ts';
 import { protocolToLogic } from '../logic/protocol-to-logic.ts';
 import type { Comparison, Protocol } from '../protocol/protocol.ts';
-import { logicToEvaluator, type Evaluator } from '../targets/evaluator/logic-to-evaluator.ts';
+import { logicToEvaluator } from '../targets/evaluator/logic-to-evaluator.ts';
 import { amountsOf, type Amounts } from './amounts.ts';
 import type { ChoicePlaces } from './choice-in-words.ts';
 import { comparisonTeller } from './comparison-in-words.ts';
@@ -10,25 +10,24 @@ import type { Tell } from './tell.ts';
 import { conditionReaders, type ConditionReaders } from './condition-readers.ts';
 import { Explainer } from './explain.ts';
 import { howWriter } from './how-in-words.ts';
+import { levelAlone, levelReaders, type LevelReaders } from './level-readers.ts';
 import type { Wording } from './wording.ts';
 import { numberWriter } from './number-in-words.ts';
 import { places, type Places } from './places.ts';
 import { ruleReaders, type RuleReaders } from './rule-readers.ts';
 import { ruleReads, type RuleReads } from './rule-reads.ts';
-import type { Read } from './view.ts';
 
 /**
  * A protocol that can be asked: everything that does not change from set to set, worked out once.
  *
  * Logic whose numbers could grow too large must not be asked; the check of a protocol refuses it before.
  */
-export interface Compiled {
+export interface Compiled extends LevelReaders {
   readonly protocol: Protocol;
   readonly logic: Logic;
-  readonly evaluator: Evaluator;
+  /** For whoever asks of very many sets, and for the level only. */
+  readonly levelAlone: LevelReaders;
   readonly places: Places;
-  readonly applies: { readonly certain: Read; readonly possible: Read };
-  readonly levels: { readonly raised: Read; readonly could: Read; readonly floor: Read };
   /** By name, in the order of the file. */
   readonly rules: ReadonlyMap<string, RuleReaders>;
   readonly conditions: ConditionReaders;
@@ -59,17 +58,9 @@ export function compile(protocol: Protocol, logic: Logic = protocolToLogic(proto
   return {
     protocol,
     logic,
-    evaluator,
+    ...levelReaders(logic, evaluator),
+    levelAlone: levelAlone(logic),
     places: where,
-    applies: {
-      certain: evaluator.reader(logic.applies.certain),
-      possible: evaluator.reader(logic.applies.possible),
-    },
-    levels: {
-      raised: evaluator.reader(logic.levels.raised),
-      could: evaluator.reader(logic.levels.could),
-      floor: evaluator.reader(logic.levels.floor),
-    },
     rules,
     conditions,
     amounts,

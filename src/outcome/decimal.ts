@@ -1,4 +1,4 @@
-import { asFraction, type Exact } from './exact.ts';
+import { asFraction, same, type Exact } from './exact.ts';
 
 /** A number as it is shown, and the number that the shown text stands for. */
 export interface Written {
@@ -13,26 +13,44 @@ const powers = [1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9] as const;
  *
  * `decimal(200/3, 2)` is `66.67`; `decimal(65, 2)` is `65`.
  */
-export function decimal({ n, d }: Exact, places: number): string {
-  if (d === 1) return String(n);
+export const decimal = (value: Exact, places: number): string => rounded(value, places).text;
+
+/** The same, with the number that the text stands for. */
+export function rounded(value: Exact, places: number): Written {
+  const { n, d } = value;
+  if (d === 1) return { text: String(n), shown: value };
   const far = n < 0 ? -n : n;
-  const digits = nearest(far, d, places).padStart(places + 1, '0');
-  const whole = digits.slice(0, digits.length - places);
-  const rest = places === 0 ? '' : digits.slice(-places).replace(/0+$/, '');
-  const shown = rest === '' ? whole : `${whole}.${rest}`;
-  return n < 0 && /[1-9]/.test(shown) ? `-${shown}` : shown;
+  const units = smallUnits(far, d, places);
+  if (units !== null) {
+    const power = powers[places] as number;
+    return { text: unitsAsText(units, power, places, n < 0), shown: { n: n < 0 ? -units : units, d: power } };
+  }
+  const text = largeAsText(BigInt(far), BigInt(d), places, n < 0);
+  return { text, shown: fromDecimal(text) };
 }
 
-/** `n / d` in units of the last decimal place, as digits. */
-function nearest(n: number | bigint, d: number | bigint, places: number): string {
+/** `n / d` in units of the last decimal place; null where a plain number does not hold that exactly. */
+function smallUnits(n: number | bigint, d: number | bigint, places: number): number | null {
   const power = powers[places];
-  if (typeof n === 'number' && typeof d === 'number' && power !== undefined) {
-    const twice = 2 * n * power + d;
-    if (Number.isSafeInteger(twice) && Number.isSafeInteger(2 * d))
-      return String(Math.floor(twice / (2 * d)));
-  }
-  const bottom = BigInt(d);
-  return String((2n * BigInt(n) * 10n ** BigInt(places) + bottom) / (2n * bottom));
+  if (typeof n !== 'number' || typeof d !== 'number' || power === undefined) return null;
+  const twice = 2 * n * power + d;
+  const isExact = Number.isSafeInteger(twice) && Number.isSafeInteger(2 * d);
+  return isExact ? Math.floor(twice / (2 * d)) : null;
+}
+
+/** So many units of the last decimal place, as a decimal text. */
+function unitsAsText(units: number, power: number, places: number, isBelow: boolean): string {
+  const rest = units % power;
+  const whole = `${isBelow && units !== 0 ? '-' : ''}${(units - rest) / power}`;
+  return rest === 0 ? whole : `${whole}.${String(rest).padStart(places, '0').replace(/0+$/, '')}`;
+}
+
+function largeAsText(n: bigint, d: bigint, places: number, isBelow: boolean): string {
+  const units = (2n * n * 10n ** BigInt(places) + d) / (2n * d);
+  const digits = String(units).padStart(places + 1, '0');
+  const whole = `${isBelow && units !== 0n ? '-' : ''}${digits.slice(0, digits.length - places)}`;
+  const rest = places === 0 ? '' : digits.slice(-places).replace(/0+$/, '');
+  return rest === '' ? whole : `${whole}.${rest}`;
 }
 
 /** The number that a decimal text stands for. */
@@ -45,15 +63,9 @@ export function fromDecimal(text: string): Exact {
   return { n: sign === '-' ? -digits : digits, d: 10n ** BigInt(decimals.length) };
 }
 
-/** Whether a decimal text says all of a number. */
-function saysAll(text: string, { n, d }: Exact): boolean {
-  const shown = fromDecimal(text);
-  return BigInt(shown.n) * BigInt(d) === BigInt(n) * BigInt(shown.d);
-}
-
 /** As JSON carries it: a number of at most six decimals, and the fraction where that is not all of it. */
 export function inJson(value: Exact): { readonly number: number; readonly exact: string | null } {
   if (value.d === 1) return { number: Number(value.n), exact: null };
-  const text = decimal(value, 6);
-  return { number: Number(text), exact: saysAll(text, value) ? null : asFraction(value) };
+  const { text, shown } = rounded(value, 6);
+  return { number: Number(text), exact: same(shown, value) ? null : asFraction(value) };
 }

@@ -9,7 +9,8 @@ import type { Observation, Protocol } from '../protocol/protocol.ts';
 import type { Present, SeriesFacts } from '../series/bounds.ts';
 import { stepsInJson, unitInJson } from './steps-in-json.ts';
 
-type Facts = Pick<
+/** What an outcome tells of the values themselves. */
+export type Facts = Pick<
   Outcome,
   | 'unobtainable'
   | 'declined'
@@ -24,23 +25,32 @@ type Facts = Pick<
 
 /** What is told of the values themselves, whether or not the protocol is for this patient. */
 export function factsToJson(protocol: Protocol, facts: SeriesFacts): Facts {
-  const found: { [K in 'unobtainable' | 'declined']: WithoutValue[] } & {
-    stands_in: EarlierValue[];
-    assumed: AssumedValue[];
-  } = { unobtainable: [], declined: [], stands_in: [], assumed: [] };
+  const without = { unobtainable: [] as WithoutValue[], declined: [] as WithoutValue[] };
+  const standsIn: EarlierValue[] = [];
+  const counted: AssumedValue[] = [];
   for (const [name, present] of facts.present) {
     const { state, instead } = present;
     if (state === 'given' || state === 'missing') continue;
     const observation = protocol.observations.get(name);
     if (!observation) continue;
-    if (state === 'earlier') found.stands_in.push(earlier(observation, present));
-    if (state === 'assumed') found.assumed.push(assumed(observation, present));
+    if (state === 'earlier') standsIn.push(earlier(observation, present));
+    if (state === 'assumed') counted.push(assumed(observation, present));
     for (const key of ['unobtainable', 'declined'] as const) {
-      if (state === key || instead === key) found[key].push(withoutValue(name, present));
+      if (state === key || instead === key) without[key].push(withoutValue(name, present));
     }
   }
   const { taken, refused, questioned, unused } = facts;
-  return { ...found, limits: changedLimits(protocol, facts), taken, refused, questioned, unused };
+  return {
+    unobtainable: without.unobtainable,
+    declined: without.declined,
+    stands_in: standsIn,
+    assumed: counted,
+    limits: changedLimits(protocol, facts),
+    taken,
+    refused,
+    questioned,
+    unused,
+  };
 }
 
 function withoutValue(observation: string, { note, state, instead }: Present): WithoutValue {

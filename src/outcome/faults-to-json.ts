@@ -9,25 +9,23 @@ import type { Situation } from './situation.ts';
 import { stepsInJson, unitInJson } from './steps-in-json.ts';
 
 /** The faults of technique that are there, each with the rules that would answer otherwise if the truth lay elsewhere. */
-export function faultsToJson(situation: Situation): { faults?: readonly OutcomeFault[] } {
+export function faultsToJson(situation: Situation): readonly OutcomeFault[] {
   const { compiled, bounds } = situation;
   const { faults } = bounds.facts;
-  if (faults.length === 0) return {};
+  if (faults.length === 0) return [];
   const declared = new Map(compiled.protocol.faults.map((fault) => [fault.name, fault]));
-  return {
-    faults: faults.flatMap((found) => {
-      const fault = declared.get(found.fault);
-      if (!fault) return [];
-      return {
-        fault: fault.name,
-        title: fault.title,
-        says: fault.says,
-        do: fault.do.map(actionInWords),
-        readings: found.readings.map((reading) => readingToJson(reading, compiled.protocol)),
-        changes: doubted(found, situation),
-      };
-    }),
-  };
+  return faults.flatMap((found) => {
+    const fault = declared.get(found.fault);
+    if (!fault) return [];
+    return {
+      fault: fault.name,
+      title: fault.title,
+      says: fault.says,
+      do: fault.do.map(actionInWords),
+      readings: found.readings.map((reading) => readingToJson(reading, compiled.protocol)),
+      changes: doubted(found, situation),
+    };
+  });
 }
 
 function readingToJson({ observation: name, read, truth }: UnsureReading, protocol: Protocol): Reading {

@@ -5,6 +5,7 @@ import { isNever, type Exact } from './exact.ts';
 import type { Situation } from './situation.ts';
 import { lacks } from './view.ts';
 import { waitsOfMeasure } from './waits.ts';
+import type { Writable } from './writable.ts';
 
 /** Every measure of a protocol, with earlier values standing in. */
 export function measuresToJson(situation: Situation): Record<string, OutcomeMeasure> {
@@ -20,32 +21,37 @@ function toJson({ name, unit }: Measure, situation: Situation): OutcomeMeasure {
   const view = situation.answers.narrow;
   if (amounts.maybe(name)(view.result) === 0) return { missing: true };
   const { low, high } = amounts.of({ kind: 'measure', name }).amount(view);
-  const isSure = amounts.sure(name)(view.result) !== 0;
-  const common = {
-    ...(unit ? { unit: unit.ucum } : {}),
-    ...(isSure ? {} : { may_be_missing: true as const }),
-  };
   if (isNever(low)) return { never: true };
-  if (isNever(high)) return { ...lowest(low), ...common, never: true };
-  if (low === high) {
-    const { number, exact } = inJson(low);
-    return { value: number, ...(exact === null ? {} : { exact }), ...common };
+  const made = endsToJson(low, high);
+  if (unit) made.unit = unit.ucum;
+  if (amounts.sure(name)(view.result) === 0) made.may_be_missing = true;
+  if (isNever(high)) {
+    made.never = true;
+  } else if (low !== high) {
+    const waits = waitsFor(name, situation);
+    if (waits.length > 0) made.waits_for = waits;
   }
-  const { number, exact } = inJson(high);
-  const highest = { high: number, ...(exact === null ? {} : { high_exact: exact }) };
-  return { ...lowest(low), ...highest, ...common, ...waitsToJson(name, situation) };
+  return made;
 }
 
-function lowest(low: Exact): Pick<OutcomeMeasure, 'low' | 'low_exact'> {
-  const { number, exact } = inJson(low);
-  return { low: number, ...(exact === null ? {} : { low_exact: exact }) };
+/** One value, or from the lowest to the highest; without the highest where that is never. */
+function endsToJson(low: Exact, high: Exact): Writable<OutcomeMeasure> {
+  const least = inJson(low);
+  if (low === high)
+    return least.exact === null ? { value: least.number } : { value: least.number, exact: least.exact };
+  const made: Writable<OutcomeMeasure> = { low: least.number };
+  if (least.exact !== null) made.low_exact = least.exact;
+  if (isNever(high)) return made;
+  const most = inJson(high);
+  made.high = most.number;
+  if (most.exact !== null) made.high_exact = most.exact;
+  return made;
 }
 
-function waitsToJson(name: string, situation: Situation): Pick<OutcomeMeasure, 'waits_for'> {
+function waitsFor(name: string, situation: Situation): readonly string[] {
   const { present } = situation.bounds.facts;
-  const waits = [...waitsOfMeasure(name, situation).observations].filter((each) => {
+  return [...waitsOfMeasure(name, situation).observations].filter((each) => {
     const now = present.get(each);
     return lacks(now) && now?.state !== 'earlier';
   });
-  return waits.length === 0 ? {} : { waits_for: waits };
 }

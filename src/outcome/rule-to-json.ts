@@ -9,13 +9,12 @@ import type { Situation } from './situation.ts';
 import { stepsInJson, unitInJson } from './steps-in-json.ts';
 import { isUndecided } from './waits.ts';
 import { withoutValue } from './without-value.ts';
+import type { Writable } from './writable.ts';
 
 /** The level that a rule calls for when it is met: the explained one where the explanation is known to hold. */
 export function levelCalledFor({ rule, explained }: RuleAnswer): number | null {
   return explained && rule.explainedBy ? (rule.explainedBy.level ?? rule.level) : rule.level;
 }
-
-type Writable<T> = { -readonly [K in keyof T]: T[K] };
 
 /** How one rule stands, with the sentences that explain it. Keys are added one by one: there are many rules in an outcome. */
 export function ruleToJson(answer: RuleAnswer, gap: RuleGap | undefined, situation: Situation): OutcomeRule {

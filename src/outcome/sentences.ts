@@ -133,7 +133,9 @@ export function askedChoice(titles: readonly string[], several: boolean, wanted:
 
 /** Titles of choices in a list; apart from each other where one of them is itself a list. */
 export const choiceList = (titles: readonly string[], and: 'and' | 'or'): string =>
-  titles.some((title) => /,| or | and /.test(title)) ? titles.join(' / ') : listed(titles, and);
+  titles.length > 1 && titles.some((title) => /,| or | and /.test(title))
+    ? titles.join(' / ')
+    : listed(titles, and);
 
 /** The words around numbers inside the brackets that say how a number came about. */
 export const hows = {

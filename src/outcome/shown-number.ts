@@ -1,5 +1,5 @@
 import type { Unit } from '../vocabulary/units.ts';
-import { decimal, fromDecimal, type Written } from './decimal.ts';
+import { rounded, type Written } from './decimal.ts';
 import { absolute, compare, isNever, minus, same, zero, type Exact } from './exact.ts';
 import { inYears } from './shown-age.ts';
 
@@ -14,16 +14,10 @@ export interface Format {
 const usual = 2;
 const mostPlaces = 60;
 
-const asDecimal = (value: Exact, places: number): Written => {
-  if (value.d === 1) return { text: String(value.n), shown: value };
-  const text = decimal(value, places);
-  return { text, shown: fromDecimal(text) };
-};
-
 export function formatOf(unit: Unit | null): Format {
   if (unit?.word === 'y') return { unit, write: inYears, withUnit: (text) => text };
   const suffix = unit ? ` ${unit.word}` : '';
-  return { unit, write: asDecimal, withUnit: (text) => text + suffix };
+  return { unit, write: rounded, withUnit: (text) => text + suffix };
 }
 
 /** A number that stands alone: two decimals, or more where it would show as 0 without being 0. */

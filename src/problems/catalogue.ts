@@ -7,6 +7,8 @@ import { setWording } from './wording/set.ts';
 import { casesWording } from './wording/cases.ts';
 import { faultsWording } from './wording/faults.ts';
 import { wardWording } from './wording/ward.ts';
+import { editionsWording } from './wording/editions.ts';
+import { recordWording } from './wording/record.ts';
 import { tableWording } from './wording/table.ts';
 
 /**
@@ -25,6 +27,8 @@ export const catalogue = {
   ...casesWording,
   ...faultsWording,
   ...wardWording,
+  ...editionsWording,
+  ...recordWording,
   ...tableWording,
 } as const;
 

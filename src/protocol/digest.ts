@@ -6,7 +6,7 @@ import type { WholeFile } from './based-on/whole-file.ts';
 import type { Protocol } from './protocol.ts';
 
 /** The number of the language. A change of what a protocol means has a higher one. */
-const language = 1;
+export const language = 1;
 
 /** Keys that hold words for people, and nothing that decides an outcome. */
 const wording = new Set(
@@ -34,8 +34,14 @@ export function digestOf(
 export const digestOfParts = (parts: Readonly<Record<string, unknown>>): string =>
   digest(plain({ language, ...parts }, new Set()));
 
-const digest = (value: unknown): string =>
-  `sha256:${bytesToHex(sha256(utf8ToBytes(canonicalize(value) ?? '')))}`;
+/** The same without the words for people. */
+export const digestOfLogicParts = (parts: Readonly<Record<string, unknown>>): string =>
+  digest(plain({ language, ...parts }, wording));
+
+/** The digest of a text: SHA-256 over its UTF-8 bytes. `digestOfText('')` begins with `sha256:e3b0c442`. */
+export const digestOfText = (text: string): string => `sha256:${bytesToHex(sha256(utf8ToBytes(text)))}`;
+
+const digest = (value: unknown): string => digestOfText(canonicalize(value) ?? '');
 
 function plain(value: unknown, leftOut: ReadonlySet<string>): unknown {
   if (typeof value === 'string') return value.normalize('NFC');

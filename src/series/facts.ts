@@ -76,7 +76,9 @@ function presentOf(read: ReadObservation, now: Resolution, asked: Asked, { age }
 const timeOf = (moment: Moment | null): number | null => moment?.at ?? null;
 
 function choicesOf({ entry }: ReadObservation, picked: readonly number[]): readonly string[] {
-  return entry.choices.filter((_, position) => picked.includes(position)).map(({ choice }) => choice);
+  const { choices } = entry;
+  if (picked.length === 1) return [(choices[picked[0] as number] as (typeof choices)[number]).choice];
+  return choices.filter((_, position) => picked.includes(position)).map(({ choice }) => choice);
 }
 
 /** Who stated the standing fact that holds; else why the present set has no value. */

@@ -33,16 +33,17 @@ export function rangeOf(bands: readonly Band[]): Range | null {
 export function spanFor(range: Range, age: Span | null): Span {
   const { bands, hull } = range;
   if (age === null || bands.length === 1) return hull;
-  const touched = bands.filter(
-    ({ ageBelow }, index) =>
-      (ageBelow === null || age.low < ageBelow) && age.high >= (bands[index - 1]?.ageBelow ?? -Infinity),
-  );
-  const [first] = touched;
-  if (!first) return hull;
-  return touched.length === 1 ? first : hullOf(touched);
+  let found: Span | null = null;
+  let begins = -Infinity;
+  for (const band of bands) {
+    const ends = band.ageBelow ?? Infinity;
+    if (age.low < ends && age.high >= begins) found = found ? hullOf([found, band]) : band;
+    begins = ends;
+  }
+  return found ?? hull;
 }
 
-function hullOf(bands: readonly Band[]): Span {
+function hullOf(bands: readonly Span[]): Span {
   return {
     low: Math.min(...bands.map((band) => band.low)),
     high: Math.max(...bands.map((band) => band.high)),

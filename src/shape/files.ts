@@ -1,9 +1,12 @@
 import * as schemas from './generated/schemas.ts';
 import type {
+  ApproversFile,
   CasesFile,
   DictionaryFile,
+  EditionFile,
   LadderFile,
   ProtocolFile,
+  RecordEntry,
   SetFile,
   WardCasesFile,
   WardFile,
@@ -21,6 +24,9 @@ export interface Files {
   readonly ward_cases: WardCasesFile;
   readonly set: SetFile;
   readonly dictionary: DictionaryFile;
+  readonly edition: EditionFile;
+  readonly approvers: ApproversFile;
+  readonly record_entry: RecordEntry;
 }
 
 export type Kind = keyof Files;
@@ -33,6 +39,9 @@ export const kinds: readonly Kind[] = [
   'ward_cases',
   'set',
   'dictionary',
+  'edition',
+  'approvers',
+  'record_entry',
 ];
 
 /** The schema that states a form. */
@@ -44,6 +53,9 @@ export const schemaOf: Readonly<Record<Kind, Schema>> = {
   ward_cases: schemas.ward_cases,
   set: schemas.set,
   dictionary: schemas.dictionary,
+  edition: schemas.edition,
+  approvers: schemas.approvers,
+  record_entry: schemas.record_entry,
 };
 
 /** The validator that was generated from it. */
@@ -55,6 +67,9 @@ export const validatorOf: Readonly<Record<Kind, Validator>> = {
   ward_cases: validators.ward_cases,
   set: validators.set,
   dictionary: validators.dictionary,
+  edition: validators.edition,
+  approvers: validators.approvers,
+  record_entry: validators.record_entry,
 };
 
 /** What one file is called in a sentence. */
@@ -66,4 +81,7 @@ export const titleOf: Readonly<Record<Kind, string>> = {
   ward_cases: 'this file of cases of a ward',
   set: 'this set',
   dictionary: 'this dictionary',
+  edition: 'this sealed edition',
+  approvers: 'this list of approvers',
+  record_entry: 'this entry of the record',
 };

@@ -29,6 +29,8 @@ export interface Ward {
   readonly own: Protocol;
   /** `sha256:` and 64 hexadecimal digits: of the policy, and of every protocol and the ladder that it reads with. */
   readonly digest: string;
+  /** The same without the wording. */
+  readonly logicDigest: string;
 }
 
 /** What an escalation plan changes: whom to tell and how soon, never the level that is shown. */

@@ -1,6 +1,6 @@
 import { createRequire } from 'node:module';
 import { expect, test } from 'vitest';
-import type { FileReport } from '../../src/command-line/check-files.ts';
+import type { FileReport } from '../../src/command-line/file-report.ts';
 import { reportToJunit } from '../../src/command-line/report-to-junit.ts';
 import type { Problem } from '../../src/problems/problem.ts';
 import { refusedTexts, takenTexts } from './texts.ts';

@@ -2,7 +2,8 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { readSet, type Compiled } from '../../src/index.ts';
 import type { Series } from '../../src/series/series.ts';
-import { wouldRaise, type Raise } from '../../src/bedside/would-raise.ts';
+import type { Change } from '../../src/bedside/would-change.ts';
+import { wouldRaise } from '../../src/bedside/would-raise.ts';
 import { levelOf } from '../../src/outcome/answers.ts';
 import { seriesToBounds } from '../../src/series/series-to-bounds.ts';
 import { askable, lessonNames } from '../bundled.ts';
@@ -25,10 +26,10 @@ function seriesOf(compiled: Compiled, set: object): Series {
   return series;
 }
 
-const raises = (protocol: string, set: object): readonly Raise[] =>
+const raises = (protocol: string, set: object): readonly Change[] =>
   wouldRaise(askable(protocol), seriesOf(askable(protocol), set));
 
-const at = (found: readonly Raise[], name: string): (number | undefined)[] =>
+const at = (found: readonly Change[], name: string): (number | undefined)[] =>
   found.filter(({ observation }) => observation.name === name).map(({ number }) => number?.steps);
 
 test('the threshold of a rule is the nearest value, and only the way that raises is told', () => {

@@ -2,6 +2,7 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { bundledText } from '../bundled.ts';
 import { accessibilityFaults, openBrowser, openRoom, type Room } from './room.ts';
+import { lightAt, visions } from './light.ts';
 import { buildSite, type BuiltSite } from './site.ts';
 
 // Each state of the Bedside room: reached by keys alone, heard once, and with nothing in the way of anybody.
@@ -170,8 +171,6 @@ test('whoever wants no motion sees none', async () => {
   expect(moving).toEqual([]);
 });
 
-const visions = ['none', 'achromatopsia', 'deuteranopia', 'protanopia', 'tritanopia'] as const;
-
 test.each(visions)('neighbouring levels are told apart: %s', async (type) => {
   const { page, enter } = await openRoom(browser, `${site.origin}/#/bedside/lessons/one_threshold`);
   await enter('Systolic pressure', '88');
@@ -181,7 +180,7 @@ test.each(visions)('neighbouring levels are told apart: %s', async (type) => {
   const lights: number[] = [];
   for (const shade of [0, 1, 2, 3, 4]) {
     await page.evaluate(`document.querySelector('.level').dataset.shade = '${shade}'`);
-    lights.push(await lightAt(page));
+    lights.push(await lightAt(page, '.level-head'));
   }
   const contrasts = lights.slice(1).map((light, index) => ((lights[index] ?? 0) + 0.05) / (light + 0.05));
   for (const contrast of contrasts) expect(contrast).toBeGreaterThan(1.3);
@@ -190,30 +189,6 @@ test.each(visions)('neighbouring levels are told apart: %s', async (type) => {
   expect(rungs.every((words) => words.trim() !== '')).toBe(true);
   expect(rungs.filter((words) => /here/.test(words))).toHaveLength(1);
 });
-
-/** Relative luminance of the head of the level, as it comes to the eye: 0 black to 1 white. */
-async function lightAt(page: Page): Promise<number> {
-  const box = await page.locator('.level-head').boundingBox();
-  if (!box) throw new Error('the level is not shown');
-  const clip = { x: box.x + box.width - 12, y: box.y + box.height / 2, width: 4, height: 4 };
-  const picture = (await page.screenshot({ clip })).toString('base64');
-  const reader = await page.context().newPage();
-  const [red = 0, green = 0, blue = 0] = await reader.evaluate<number[]>(`(async () => {
-    const picture = new Image();
-    picture.src = 'data:image/png;base64,${picture}';
-    await picture.decode();
-    const canvas = Object.assign(document.createElement('canvas'), { width: 4, height: 4 });
-    const drawing = canvas.getContext('2d');
-    drawing.drawImage(picture, 0, 0);
-    return [...drawing.getImageData(1, 1, 1, 1).data];
-  })()`);
-  await reader.close();
-  const [r, g, b] = [red, green, blue].map((part) => {
-    const share = part / 255;
-    return share <= 0.040_45 ? share / 12.92 : ((share + 0.055) / 1.055) ** 2.4;
-  }) as [number, number, number];
-  return 0.2126 * r + 0.7152 * g + 0.0722 * b;
-}
 
 test.each([1, 6, 20])(
   'no number is lost, however fast it is typed: a machine %i times slower',

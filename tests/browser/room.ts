@@ -39,12 +39,15 @@ export interface Room {
 
 const pictures = fileURLToPath(new URL('../../dist/pictures/', import.meta.url));
 
-/** Opens a room. When the test fails, a picture of it is left in dist/pictures/. */
-export async function openRoom(
+/** A page, and what it did. */
+export type OpenedPage = Pick<Room, 'page' | 'noise' | 'requests'>;
+
+/** Opens an address in a context of its own. When the test fails, a picture of it is left in dist/pictures/. */
+export async function openPage(
   browser: Browser,
   url: string,
   size = { width: 1440, height: 900 },
-): Promise<Room> {
+): Promise<OpenedPage> {
   const context = await browser.newContext({ viewport: size });
   const page = await context.newPage();
   const [noise, requests]: [string[], string[]] = [[], []];
@@ -59,6 +62,16 @@ export async function openRoom(
     });
   });
   await page.goto(url);
+  return { page, noise, requests };
+}
+
+/** Opens the Bedside room. */
+export async function openRoom(
+  browser: Browser,
+  url: string,
+  size?: { width: number; height: number },
+): Promise<Room> {
+  const { page, noise, requests } = await openPage(browser, url, size);
   const outcome = page.locator('#outcome');
   await outcome.waitFor();
   await page.evaluate(`

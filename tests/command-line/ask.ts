@@ -22,6 +22,8 @@ export async function ask(
     width: 80,
     colour: false,
     today: '2026-03-02',
+    now: '2026-03-02T12:05:00Z',
+    seenFolder: null,
     ...more,
   };
   const exit = await runCall(args, terminal);

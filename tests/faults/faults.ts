@@ -244,7 +244,7 @@ export const faults: readonly Fault[] = [
     'const chosen = form.presence.known;',
   ),
   other(
-    'targets/evaluator/closures.ts',
+    'targets/evaluator/operations.ts',
     'the lowest of several is the highest',
     'if (value < least) least = value;',
     'if (value > least) least = value;',

@@ -11,7 +11,7 @@ const targetOf = (from: string, name: string): string | null =>
 
 /** Packages that a room may be made of. */
 const packages =
-  /^(?:react|react-dom\/client|react-aria-components|@observablehq\/plot|@noble\/hashes\/\w+\.js)$/;
+  /^(?:react|react-dom\/client|react-aria-components|monaco-editor\/[\w./-]+|@observablehq\/plot|@noble\/hashes\/\w+\.js)$/;
 
 /** Imports of a room that lead neither to its own files nor to the public door of the kit, nor to a package of the list. */
 function astray(file: SourceFile): string[] {
@@ -58,7 +58,7 @@ test('no files of the rooms import each other in a circle', () => {
   expect(circle(files)).toEqual([]);
 });
 
-test('nothing is kept but the remembered units, nothing is fetched but the protocols, nothing is sent but what is saved of them, and nothing is logged', () => {
+test('nothing is kept but the remembered units, the answers of the drill and drafts of what is written, nothing is fetched but the protocols, nothing is sent but what is saved of them, and nothing is logged', () => {
   const keeping = ['localStorage', 'sessionStorage', 'indexedDB', 'caches', 'cookieStore'];
   const sending = ['fetch', 'XMLHttpRequest', 'WebSocket', 'EventSource', 'console'];
   const uses = files.flatMap((file) => {
@@ -74,5 +74,7 @@ test('nothing is kept but the remembered units, nothing is fetched but the proto
     'src/common/fetch-protocols.ts: fetch',
     'src/common/remembered-units.ts: localStorage',
     'src/common/save.ts: fetch',
+    'src/teach/kept-results.ts: localStorage',
+    'src/write/desk/drafts.ts: localStorage',
   ]);
 });

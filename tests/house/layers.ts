@@ -37,6 +37,11 @@ export const layers: readonly Layer[] = [
   { folder: 'cases', pure: true, holds: 'a council’s cases, run against its protocol or ward policy' },
   { folder: 'review', pure: true, holds: 'questions about a protocol as a whole' },
   {
+    folder: 'editions',
+    pure: true,
+    holds: 'sealed editions, the record of who approved them, and what is in force at a time',
+  },
+  {
     folder: 'authoring',
     pure: true,
     holds:
@@ -47,6 +52,12 @@ export const layers: readonly Layer[] = [
     pure: true,
     holds:
       'what a clinician enters and reads: the form, the outcome in parts, what would raise it, the handoff',
+  },
+  {
+    folder: 'teach',
+    pure: true,
+    holds:
+      'what an educator and a learner use: cases that unfold, answers held against the rules, decks, results, the handout',
   },
   { folder: 'command-line', pure: false, holds: '`vitalwright`: files, printing, exit codes' },
   { folder: 'generate', pure: false, holds: 'writes the generated files and reference pages' },

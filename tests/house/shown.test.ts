@@ -1,14 +1,21 @@
 import { spawnSync } from 'node:child_process';
-import { expect, test } from 'vitest';
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, expect, test } from 'vitest';
 import { allExamples, commandsOf, pages } from './pages.ts';
 import { root, textOfFile } from './repository.ts';
 
 /** In a page, `npx vitalwright` is the installed command; here it is the same command from its source. */
 const npx = 'npx() { shift; node --import tsx src/command-line/main.ts "$@"; }';
 
+/** Where what is seen of a record is kept while these tests run. */
+const seen = mkdtempSync(join(tmpdir(), 'vitalwright-seen-'));
+afterAll(() => rmSync(seen, { recursive: true, force: true }));
+
 /** What a command prints on a plain terminal, problems and results together. */
 function printed(command: string): string {
-  const env = { ...process.env, NO_COLOR: '1', COLUMNS: '80' };
+  const env = { ...process.env, NO_COLOR: '1', COLUMNS: '80', VITALWRIGHT_STATE: seen };
   const { stdout } = spawnSync('sh', ['-c', `${npx}\n{ ${command}\n} 2>&1`], {
     cwd: root,
     env,
@@ -18,7 +25,8 @@ function printed(command: string): string {
 }
 
 const shown = allExamples()
-  .filter(({ language }) => language === 'console')
+  // An example of how a policy is agreed writes: it is made in a copy, by the test of that.
+  .filter(({ language, about }) => language === 'console' && !about.has('in'))
   .flatMap((example) =>
     commandsOf(example).map((each) => ({ place: `${example.page}:${example.line}`, ...each })),
   );

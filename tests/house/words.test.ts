@@ -7,8 +7,9 @@ test.each(forbidden)('$what is caught, and what looks like it is not', ({ what, 
   expect(saysForbidden('any.md', harmless)).toEqual([]);
 });
 
-test('no file says what none may say', () => {
-  const files = repositoryFiles();
+test('no file says what none may say; the only ones without words are the pictures of the rooms', () => {
+  const isPicture = (path: string): boolean => /^editor\/pictures\/[a-z_]+\.png$/.test(path);
+  const files = repositoryFiles().filter((path) => !isPicture(path));
   expect(files.length).toBeGreaterThan(20);
   expect(files.flatMap((path) => saysForbidden(path, textOfFile(path)))).toEqual([]);
 });

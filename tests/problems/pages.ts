@@ -17,10 +17,13 @@ import { vitalSigns } from '../../src/vocabulary/vital-signs.ts';
 
 // Each problem of what a file means has a page in schema/problems/: examples that have it, and examples that are well.
 
+/** What is not a file of the language: it has a test of its own. */
+type Kept = 'edition' | 'record' | 'approvers';
+
 /** The page of one problem. */
 interface Page {
   /** A `child` is a protocol that is based on the small whole one. */
-  readonly of?: 'protocol' | 'ladder' | 'cases' | 'child' | 'ward';
+  readonly of?: 'protocol' | 'ladder' | 'cases' | 'child' | 'ward' | Kept;
   /** Further protocols that a child can be based on: each laid over the small whole one, or a child of it themselves. */
   readonly parents?: readonly string[];
   readonly reject: readonly string[];
@@ -34,12 +37,13 @@ const base = parse(readFileSync(new URL('base.yaml', import.meta.url), 'utf8')) 
 const levels =
   'ladder: example_ladder\nedition: 1\nlevels: [{ level: usual_round }, { level: look_again }, { level: call_doctor }]\n';
 
-export const codes = readdirSync(folder).map((file) => file.replace('.yaml', ''));
-const pages = codes.flatMap((code) => {
-  const page = parse(readFileSync(new URL(`${code}.yaml`, folder), 'utf8')) as Page;
-  return [page, ...(page.also ?? [])].map((each) => ({ code, ...each }));
-});
-export const examples = pages.flatMap(({ code, of = 'protocol', parents = [], reject, accept }) => [
+const pages = readdirSync(folder)
+  .map((file) => file.replace('.yaml', ''))
+  .flatMap((code) => {
+    const page = parse(readFileSync(new URL(`${code}.yaml`, folder), 'utf8')) as Page;
+    return [page, ...(page.also ?? [])].map((each) => ({ code, ...each }));
+  });
+const everyExample = pages.flatMap(({ code, of = 'protocol', parents = [], reject, accept }) => [
   ...reject.map((text, index) => ({
     name: `${code} is found in example ${index + 1} (${of})`,
     code,
@@ -57,6 +61,16 @@ export const examples = pages.flatMap(({ code, of = 'protocol', parents = [], re
     found: false,
   })),
 ]);
+
+type Example = (typeof everyExample)[number];
+const isKept = ({ of }: Pick<Example, 'of'>): boolean => ['edition', 'record', 'approvers'].includes(of);
+
+/** The examples of what a protocol, a ladder, a ward policy or a case file means. */
+export const examples = everyExample.filter(
+  (each): each is Example & { of: Exclude<Example['of'], Kept> } => !isKept(each),
+);
+export const keptExamples = everyExample.filter(isKept);
+export const codes = [...new Set(examples.map(({ code }) => code))];
 
 function document(text: string): Document {
   const read = yamlToDocument('example.yaml', text);

@@ -2,9 +2,18 @@ import { parseHTML } from 'linkedom';
 import { createElement } from 'react';
 import { renderToStaticMarkup } from 'react-dom/server';
 import { expect, test } from 'vitest';
+import {
+  boxOf,
+  lineBoxes,
+  lineTitle,
+  meets,
+  pointBox,
+  pointWords,
+  ground,
+} from '../../editor/src/common/map/boxes.ts';
 import { drawPlane, type Drawing } from '../../editor/src/common/map/draw-plane.ts';
 import { exportSvg } from '../../editor/src/common/map/export-svg.ts';
-import { fillOf, legendOf } from '../../editor/src/common/map/fills.ts';
+import { fillOf, legendOf, onPaper } from '../../editor/src/common/map/fills.ts';
 import { firstPoint, frameOf, movedBy, placeOf, pointAt } from '../../editor/src/common/map/frame.ts';
 import { labelsOf } from '../../editor/src/common/map/labels.ts';
 import { PlaneMap } from '../../editor/src/common/map/plane-map.tsx';
@@ -128,6 +137,68 @@ test('each large region says what it is', () => {
   const texts = labelsOf(plane, 'at_least', frame).map(({ text }) => text.replaceAll('\n', ' '));
   expect(texts).toContain('Not possible');
   expect(texts.filter((text) => text.includes('Call the doctor')).length).toBeGreaterThan(1);
+});
+
+/** The rectangle that the words of a region stand in, in units of the picture. */
+const labelBox = (
+  { text, x, y }: ReturnType<typeof labelsOf>[number],
+  of: typeof frame,
+): ReturnType<typeof boxOf> => {
+  const rows = text.split('\n');
+  const place = placeOf({ x, y }, of);
+  const widest = Math.max(...rows.map(({ length }) => length)) * 7.4;
+  const tall = rows.length * 17;
+  return {
+    left: place.x - widest / 2,
+    right: place.x + widest / 2,
+    top: place.y - tall / 2,
+    bottom: place.y + tall / 2,
+  };
+};
+
+test.each([340, 500, 760])('no words lie over a line, a point or other words, %i wide', (width) => {
+  const here = { x: 108, y: 54, words: 'This case' };
+  const narrow = frameOf(plane, false, { width, here });
+  const mark = pointWords(here.words, here, narrow);
+  const curve = lines.filter(({ kind }) => kind === 'curve');
+  expect(curve.length).toBeGreaterThan(0);
+  const points = [pointBox(here, narrow)];
+  const titles = curve.flatMap((each) => {
+    const title = lineTitle(each, plane, { frame: narrow, taken: [...points, boxOf(mark)] });
+    return title ? [title] : [];
+  });
+  const drawn = curve.flatMap((each) => lineBoxes(each, plane, narrow));
+  for (const title of titles)
+    for (const box of [...points, boxOf(mark), ...drawn]) expect(meets(boxOf(title), box)).toBe(false);
+  const taken = [...points, boxOf(mark), ...titles.map(boxOf), ...drawn];
+  const labels = labelsOf(plane, 'at_least', narrow, taken).map((each) => labelBox(each, narrow));
+  expect(labels.length).toBeGreaterThan(0);
+  for (const label of labels) {
+    expect(taken.filter((box) => meets(box, label))).toEqual([]);
+    expect(label.left).toBeGreaterThanOrEqual(ground(narrow).left);
+    expect(label.right).toBeLessThanOrEqual(ground(narrow).right);
+  }
+});
+
+test('the marked point is never left out, however unusual', () => {
+  const here = { x: plane.x.possible[1], y: plane.y.possible[0] };
+  const wide = frameOf(plane, false, { here });
+  expect([wide.x[1], wide.y[0]]).toEqual([here.x, here.y]);
+  const svg = drawPlane({ ...drawing(plane), frame: wide, here: { ...here, words: 'This case' } }, page());
+  expect(svg.textContent).toContain('This case');
+});
+
+test('on paper there is no colour, and neighbouring levels are apart by their grey', () => {
+  const greys = legendOf(plane, 'at_least').map((fill) => onPaper(fill).colour ?? '#ffffff');
+  for (const grey of greys) expect(grey).toMatch(/^#(..)\1\1$/);
+  const svg = drawPlane({ ...drawing(plane), isPaper: true }, page());
+  const drawn = [...svg.querySelectorAll('rect')].map((each): string => each.getAttribute('fill') ?? '');
+  const light = (grey: string): number => (parseInt(grey.slice(1, 3), 16) / 255) ** 2.2 + 0.05;
+  const used: string[] = [...new Set<string>(drawn.filter((fill) => fill.startsWith('#')))];
+  expect(used.length).toBeGreaterThan(2);
+  const lights: number[] = used.map((grey) => light(grey));
+  lights.sort((one, other) => other - one);
+  lights.slice(1).forEach((each, index) => expect((lights[index] ?? 0) / each).toBeGreaterThan(1.3));
 });
 
 test('the table tells a column in ranges that follow on each other', () => {

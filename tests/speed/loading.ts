@@ -1,3 +1,9 @@
+import { documentToCases } from '../../src/cases/document-to-cases.ts';
+import { runCase } from '../../src/cases/run-case.ts';
+import type { Document } from '../../src/document/document.ts';
+import { jsonToDocument } from '../../src/document/json-to-document.ts';
+import { documentToChecked } from '../../src/review/document-to-checked.ts';
+import { vitalSigns } from '../../src/vocabulary/vital-signs.ts';
 import { readLadder, readProtocol, runCases, type Compiled } from '../../src/index.ts';
 import { quickest } from './clock.ts';
 import type { Figure } from './run.ts';
@@ -31,6 +37,56 @@ const manyCases = (count: number): string =>
       `  - { case: c${index}, given: { systolic: ${90 + (index % 70)}, heart_rate: ${45 + (index % 5)} }, expect: { level: { at_least: low } } }\n`,
   ).join('')}`;
 
+/** The same as JSON: of a YAML text more than about 1,800 such small rules, or 2,000 such cases, are refused unread. */
+const rulesAsJson = (count: number): string =>
+  JSON.stringify({
+    protocol: 'many',
+    edition: 1,
+    title: 'Many rules',
+    ladder: 'small',
+    sources: { council: { cite: 'Common practice, no published source' } },
+    observations: { needs: ['systolic', 'heart_rate'] },
+    rules: Array.from({ length: count }, (_, index) => ({
+      rule: `r${index}`,
+      when: { systolic: { below: 60 + (index % 100) }, heart_rate: { above: 50 + (index % 130) } },
+      level: 'high',
+      says: 'Look.',
+      source: ['council'],
+    })),
+  });
+
+const casesAsJson = (count: number): string =>
+  JSON.stringify({
+    protocol: 'many',
+    cases: Array.from({ length: count }, (_, index) => ({
+      case: `c${index}`,
+      given: { systolic: 90 + (index % 70), heart_rate: 45 + (index % 5) },
+      expect: { level: { at_least: 'low' } },
+    })),
+  });
+
+function documentOf(text: string): Document {
+  const { document, problems } = jsonToDocument('many.json', text);
+  if (!document) throw new Error(problems[0]?.says ?? 'a text cannot be read');
+  return document;
+}
+
+function loadJson(text: string): void {
+  const { compiled, problems } = documentToChecked(documentOf(text), {
+    dictionary: vitalSigns,
+    ladder,
+    today: null,
+  });
+  if (!compiled) throw new Error(problems[0]?.says ?? 'a protocol cannot be read');
+}
+
+function runJson(text: string, protocol: Compiled): void {
+  const { cases, problems } = documentToCases(documentOf(text), protocol.protocol);
+  const results = cases.map((each) => runCase(protocol, each));
+  if (problems.length > 0 || results.some(({ differences }) => differences.length > 0))
+    throw new Error(problems[0]?.says ?? 'a case did not come out');
+}
+
 function load(text: string): Compiled {
   const { protocol, problems } = readProtocol('protocol.yaml', text, { ladder });
   if (!protocol)
@@ -47,18 +103,21 @@ const milliseconds = (found: number): string => `${found < 10 ? found.toFixed(1)
 
 /** How long it takes to load protocols of many rules and to run many cases, after warm-up. */
 export function measureLoading(): readonly Figure[] {
-  // A text of more rules than about 1,800 such small ones, or cases, is refused before it is read.
-  const [few, some, many] = [manyRules(150), manyRules(500), manyRules(1500)];
-  const [forFewRules, forSome, forMany] = [few, some, many].map((text) =>
-    quickest(() => void load(text)),
-  ) as [number, number, number];
+  const some = manyRules(500);
+  const forSome = quickest(() => void load(some));
+  const [rules500, rules5000] = [rulesAsJson(500), rulesAsJson(5000)];
+  const forFewRules = quickest(() => loadJson(rules500));
+  const forManyRules = quickest(() => loadJson(rules5000), 3);
   const protocol = load(manyRules(10));
   const run = (text: string): void => {
     const { results, problems } = runCases('cases.yaml', text, protocol);
     if (problems.length > 0 || results.length === 0) throw new Error(problems[0]?.says ?? 'no case was run');
   };
-  const [fewCases, manyCasesText] = [manyCases(200), manyCases(2000)];
-  const [forFew, forMore] = [quickest(() => run(fewCases)), quickest(() => run(manyCasesText))];
+  const yamlCases = manyCases(2000);
+  const forYaml = quickest(() => run(yamlCases));
+  const [cases1000, cases10000] = [casesAsJson(1000), casesAsJson(10_000)];
+  const forFew = quickest(() => runJson(cases1000, protocol));
+  const forMany = quickest(() => runJson(cases10000, protocol), 3);
   const within = (what: string, found: number, aim: number): Figure => ({
     what,
     found: milliseconds(found),
@@ -73,8 +132,9 @@ export function measureLoading(): readonly Figure[] {
   });
   return [
     within('loading and checking 500 rules', forSome, 500),
-    growth('cost of a rule, among 1,500 to among 150', forMany / forFewRules / 10),
-    within('10,000 cases, in five texts of 2,000', 5 * forMore, 1000),
-    growth('cost of a case, among 2,000 to among 200', forMore / forFew / 10),
+    growth('cost of a rule, among 5,000 to among 500, as JSON', forManyRules / forFewRules / 10),
+    within('10,000 cases, in five YAML texts of 2,000', 5 * forYaml, 1000),
+    within('10,000 cases, in one JSON text', forMany, 1000),
+    growth('cost of a case, among 10,000 to among 1,000, as JSON', forMany / forFew / 10),
   ];
 }

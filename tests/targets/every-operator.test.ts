@@ -10,7 +10,7 @@ import { operators } from '../../src/logic/operators.ts';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 const targets = [
-  'src/targets/evaluator/closures.ts',
+  'src/targets/evaluator/operations.ts',
   'src/targets/typescript/graph.ts',
   'src/targets/typescript/write-parts.ts',
 ];

@@ -11,9 +11,11 @@ import { givenToJson, heldBack } from './entries.ts';
 import { EntryForm, type Entering } from './entry-form.tsx';
 import { HandoffDialog } from './handoff-dialog.tsx';
 import { IdleDialog } from './idle-dialog.tsx';
+import { MakeCaseDialog } from './make-case-dialog.tsx';
 import { OutcomeSide } from './outcome-side.tsx';
 import { PatientPart } from './patient-part.tsx';
 import { remarksFrom } from './remarks.ts';
+import { PolicySaid } from './policy-said.tsx';
 import { RoomHead } from './room-head.tsx';
 import { changed, isBlank, newPatient } from './state.ts';
 import { useForm } from './use-form.ts';
@@ -24,6 +26,8 @@ interface Props {
   readonly protocol: SiteProtocol;
   readonly protocols: readonly SiteProtocol[];
   readonly onChoose: (id: string) => void;
+  /** Told of a set, as JSON, that a case is to be made of. */
+  readonly onMakeCase: (set: string) => void;
 }
 
 /** The room of the clinician: enter a set, read what it means, hand it over. */
@@ -70,11 +74,12 @@ interface RoomProps extends Props {
   readonly onNewPatient: () => void;
 }
 
-function Room({ protocol, protocols, form, onChoose, onNewPatient }: RoomProps): ReactNode {
+function Room({ protocol, protocols, form, onChoose, onMakeCase, onNewPatient }: RoomProps): ReactNode {
   const [patient, change] = useReducer(changed, newPatient);
   const [units, setUnits] = useState(readUnits);
   const [isTyping, setTyping] = useState(false);
   const [isHandingOver, setHandingOver] = useState(false);
+  const [isMakingCase, setMakingCase] = useState(false);
   const [opened] = useState(() => withOffset(new Date()));
   const given = { ...patient, at: patient.takenAt ?? opened };
   const text = givenToJson(given, form.patient);
@@ -108,6 +113,7 @@ function Room({ protocol, protocols, form, onChoose, onNewPatient }: RoomProps):
         onTakenAt={(at) => change({ does: 'take_at', at })}
         onNewPatient={onNewPatient}
       />
+      <PolicySaid protocol={protocol} />
       <main className="room">
         <div className="entry-side">
           <EntryForm
@@ -144,6 +150,7 @@ function Room({ protocol, protocols, form, onChoose, onNewPatient }: RoomProps):
           hasTime={patient.takenAt !== null}
           bed={patient.background.bed}
           onHandOver={() => setHandingOver(true)}
+          onMakeCase={() => setMakingCase(true)}
         />
       </main>
       {isHandingOver && reading.state === 'read' && (
@@ -152,6 +159,16 @@ function Room({ protocol, protocols, form, onChoose, onNewPatient }: RoomProps):
           background={patient.background}
           onFill={(background) => change({ does: 'fill', background })}
           onClose={() => setHandingOver(false)}
+        />
+      )}
+      {isMakingCase && (
+        <MakeCaseDialog
+          hasEarlier={patient.earlier.length > 0}
+          onMake={() => {
+            setMakingCase(false);
+            onMakeCase(text);
+          }}
+          onClose={() => setMakingCase(false)}
         />
       )}
       {left !== null && <IdleDialog seconds={left} onClear={onNewPatient} />}

@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react';
 import type { SheetFaults } from '../../../src/index.ts';
-import { Lines } from './why.tsx';
+import { Lines } from '../common/why.tsx';
 
 /** Faults of technique: how to take it again without each, what they leave open, and whether that matters. */
 export function HowTaken({

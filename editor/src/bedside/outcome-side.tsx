@@ -17,6 +17,7 @@ interface Props {
   readonly hasTime: boolean;
   readonly bed: string;
   readonly onHandOver: () => void;
+  readonly onMakeCase: () => void;
 }
 
 /** The side of the room where the outcome stands, and what a screen reader is told of it. */
@@ -29,6 +30,7 @@ export function OutcomeSide({
   hasTime,
   bed,
   onHandOver,
+  onMakeCase,
 }: Props): ReactNode {
   const said = useAnnounced(reading, held, isBlank);
   const older = isTyping ? beingWritten : isBehind ? beingRead : null;
@@ -70,6 +72,11 @@ export function OutcomeSide({
           )}
           <Observed reading={reading} />
           <Outcome reading={reading.reading} held={held} older={older} isBlank={isBlank} />
+          {!isBlank && (
+            <button type="button" className="quiet make-case" onClick={onMakeCase}>
+              Make a case of this set
+            </button>
+          )}
         </>
       )}
       {reading.state === 'read' && (

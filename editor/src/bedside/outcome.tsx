@@ -2,13 +2,13 @@ import type { ReactNode } from 'react';
 import type { Sheet } from '../../../src/index.ts';
 import type { PageReading } from './messages.ts';
 import { sentence } from '../common/sentence.ts';
-import { Chart } from './chart.tsx';
+import { Chart } from '../common/chart.tsx';
 import type { HeldBack } from './entries.ts';
 import { HowTaken } from './how-taken.tsx';
-import { LevelCard } from './level-card.tsx';
+import { LevelCard } from '../common/level-card.tsx';
 import { OpenPoints } from './open-points.tsx';
 import { Raises } from './raises.tsx';
-import { Lines, Why } from './why.tsx';
+import { Lines, Why } from '../common/why.tsx';
 
 interface Props {
   readonly reading: PageReading;

@@ -8,7 +8,7 @@ export const protocolsHere: Promise<readonly SiteProtocol[]> = siteHere.then(({ 
 // Whoever shows them tells of a failure; until then nobody does.
 protocolsHere.catch(() => undefined);
 
-async function fetchSite(): Promise<Site> {
+export async function fetchSite(): Promise<Site> {
   const response = await fetch('protocols.json');
   if (!response.ok) throw new Error('The protocols could not be fetched.');
   return (await response.json()) as Site;

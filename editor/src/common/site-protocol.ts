@@ -14,7 +14,20 @@ export interface SiteProtocol {
   readonly ladder: SiteText | null;
   /** The cases.yaml beside it; null when there is none. */
   readonly cases: SiteText | null;
+  /** Of a ward policy with a record: what is in force, which a patient is read with in place of the text. */
+  readonly in_force?: SiteInForce;
 }
+
+/** What is in force for a ward: a sealed edition, with what must be said of it; or nothing, and what applies instead. */
+export type SiteInForce =
+  | {
+      readonly kind: 'policy';
+      readonly file: string;
+      readonly text: string;
+      readonly says: string;
+      readonly warnings: readonly string[];
+    }
+  | { readonly kind: 'none'; readonly says: readonly string[] };
 
 /** All that protocols.json holds. */
 export interface Site {

@@ -1,15 +1,11 @@
 import type { ReactNode } from 'react';
-import { RoomHeading } from '../common/room-name.tsx';
 import type { RoomProps } from '../common/room.ts';
+import { writtenProtocol } from './desk/written-protocol.ts';
+import { Room } from './room.tsx';
+import './write.css';
 
-export function Write({ protocol }: RoomProps): ReactNode {
-  return (
-    <header className="head">
-      <RoomHeading
-        room="write"
-        protocol={protocol.id}
-        purpose="Write a protocol, and see at once what its cases make of it."
-      />
-    </header>
-  );
+/** The room of the council and the educator: write a protocol, and see at once what its cases make of it. */
+export function Write(props: RoomProps): ReactNode {
+  const protocol = writtenProtocol(props);
+  return <Room key={protocol.id} {...props} protocol={protocol} />;
 }

@@ -2,6 +2,112 @@
 
 import type { Schema } from '../schema.ts';
 
+export const approvers: Schema = {
+  $schema: 'https://json-schema.org/draft/2020-12/schema',
+  $id: 'approvers.schema.json',
+  title: 'ApproversFile',
+  description:
+    'Who may approve editions of a protocol or a ward policy. It holds once it is entered in the record ("vitalwright approvers").',
+  examples: [
+    {
+      approvers: 'alder_wing',
+      signing: 'no',
+      needs: [{ role: 'Doctor', people: 1 }],
+      people: [{ name: 'Dr Ash', roles: ['Doctor'] }],
+    },
+  ],
+  type: 'object',
+  properties: {
+    approvers: {
+      description: 'The protocol or ward policy.',
+      examples: ['alder_wing'],
+      $ref: 'dictionary.schema.json#/$defs/name',
+    },
+    signing: {
+      description:
+        'yes: every entry of the record is signed with the keys of those who make it. no: it names them.',
+      examples: ['no'],
+      $ref: 'dictionary.schema.json#/$defs/yes',
+    },
+    needs: {
+      description:
+        'Which roles approve an edition, and how many people of each. One person counts once. The same people agree on a change of this list.',
+      examples: [[{ role: 'Doctor', people: 1 }]],
+      type: 'array',
+      items: { $ref: '#/$defs/need' },
+      minItems: 1,
+      maxItems: 20,
+    },
+    people: {
+      description: 'Who may approve, put in force and withdraw.',
+      examples: [[{ name: 'Dr Ash', roles: ['Doctor'] }]],
+      type: 'array',
+      items: { $ref: '#/$defs/approver' },
+      minItems: 1,
+      maxItems: 200,
+    },
+  },
+  required: ['approvers', 'signing', 'needs', 'people'],
+  additionalProperties: false,
+  $defs: {
+    role: {
+      description: 'A role in words.',
+      examples: ['Doctor'],
+      type: 'string',
+      minLength: 1,
+      maxLength: 80,
+    },
+    key: {
+      description: 'The public key of a person, as "vitalwright key new" prints it.',
+      examples: ['11qYAYKxCrfVS_7TyWQHOg7hcvPapiMlrwIaaPcHURo'],
+      type: 'string',
+      pattern: '^[A-Za-z0-9_-]{43}$',
+    },
+    need: {
+      title: 'NeededRole',
+      description: 'A role, and how many people of it.',
+      examples: [{ role: 'Doctor', people: 1 }],
+      type: 'object',
+      properties: {
+        role: { description: 'The role.', examples: ['Doctor'], $ref: '#/$defs/role' },
+        people: {
+          description: 'How many people at least.',
+          examples: [1],
+          type: 'integer',
+          minimum: 1,
+          maximum: 20,
+        },
+      },
+      required: ['role', 'people'],
+      additionalProperties: false,
+    },
+    approver: {
+      title: 'Approver',
+      description: 'A person.',
+      examples: [{ name: 'Dr Ash', roles: ['Doctor'] }],
+      type: 'object',
+      properties: {
+        name: { description: 'The name.', examples: ['Dr Ash'], $ref: 'edition.schema.json#/$defs/person' },
+        roles: {
+          description: 'The roles in which this person may approve.',
+          examples: [['Doctor']],
+          type: 'array',
+          items: { $ref: '#/$defs/role' },
+          minItems: 1,
+          maxItems: 10,
+        },
+        key: {
+          description: 'The public key, where entries are signed.',
+          examples: ['11qYAYKxCrfVS_7TyWQHOg7hcvPapiMlrwIaaPcHURo'],
+          $ref: '#/$defs/key',
+        },
+      },
+      required: ['name', 'roles'],
+      additionalProperties: false,
+    },
+  },
+};
+
 export const cases: Schema = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'cases.schema.json',
@@ -296,6 +402,13 @@ export const cases: Schema = {
           description: 'The mistake that is often made.',
           examples: ['Each number alone looks fine.'],
           $ref: 'dictionary.schema.json#/$defs/text',
+        },
+        output_and_vessels: {
+          description:
+            "What the one who wrote the case reads in it, by the case's own source: the output is falling and the vessels squeeze; the vessels have let go; both fail; neither; or nobody can say from this set. It is shown beside the learner's answer and is no rule.",
+          examples: ['vessels_have_let_go'],
+          type: 'string',
+          enum: ['output_falls_vessels_squeeze', 'vessels_have_let_go', 'both_fail', 'neither', 'cannot_say'],
         },
       },
       additionalProperties: false,
@@ -618,6 +731,356 @@ export const dictionary: Schema = {
         },
       },
       required: ['lower', 'higher', 'says'],
+      additionalProperties: false,
+    },
+  },
+};
+
+export const edition: Schema = {
+  $schema: 'https://json-schema.org/draft/2020-12/schema',
+  $id: 'edition.schema.json',
+  title: 'EditionFile',
+  description:
+    'A sealed edition of a protocol or of a ward policy, written by "vitalwright seal" and never edited: everything that it is read with, and what it answers to each of its cases. Its last line is the seal, over every byte before it.',
+  examples: [{ sealed: 'protocol', name: 'one_threshold', edition: 1 }],
+  type: 'object',
+  properties: {
+    sealed: {
+      description: 'What is sealed.',
+      examples: ['protocol'],
+      type: 'string',
+      enum: ['protocol', 'ward'],
+    },
+    name: {
+      description: 'The name of the protocol or of the ward policy.',
+      examples: ['one_threshold'],
+      $ref: 'dictionary.schema.json#/$defs/name',
+    },
+    edition: {
+      description: 'The number of the edition.',
+      examples: [1],
+      type: 'integer',
+      minimum: 1,
+      maximum: 9999,
+    },
+    title: {
+      description: 'What it is for.',
+      examples: ['Low pressure'],
+      $ref: 'dictionary.schema.json#/$defs/text',
+    },
+    language: {
+      description: 'The number of the language that it is written in.',
+      examples: [1],
+      type: 'integer',
+      minimum: 1,
+      maximum: 9999,
+    },
+    kit: {
+      description: 'The number of the kit that sealed it.',
+      examples: ['0.1.0'],
+      type: 'string',
+      maxLength: 40,
+    },
+    sealed_on: {
+      description: 'The day on which it was sealed.',
+      examples: ['2026-03-02'],
+      $ref: '#/$defs/calendar_day',
+    },
+    authors: {
+      description: 'Who wrote it. None of them can approve it.',
+      examples: [['Dr Elm']],
+      type: 'array',
+      items: { $ref: '#/$defs/person' },
+      minItems: 1,
+      maxItems: 50,
+    },
+    approvers: {
+      description:
+        'The entry of the record that said, when this was sealed, who may approve it. Without this nobody can approve it.',
+      examples: ['sha256:0000000000000000000000000000000000000000000000000000000000000000'],
+      $ref: '#/$defs/digest',
+    },
+    digest: {
+      description: 'The digest of what it means, as every outcome names it.',
+      examples: ['sha256:0000000000000000000000000000000000000000000000000000000000000000'],
+      $ref: '#/$defs/digest',
+    },
+    logic_digest: {
+      description: 'The same without the wording.',
+      examples: ['sha256:0000000000000000000000000000000000000000000000000000000000000000'],
+      $ref: '#/$defs/digest',
+    },
+    review_by: {
+      description: 'The last day before its review is overdue.',
+      examples: ['2027-09-30'],
+      $ref: '#/$defs/calendar_day',
+    },
+    reads_with: {
+      description: 'Of a ward policy: the sealed editions that it reads with.',
+      examples: [
+        [
+          {
+            protocol: 'one_threshold',
+            edition: 1,
+            digest: 'sha256:0000000000000000000000000000000000000000000000000000000000000000',
+          },
+        ],
+      ],
+      type: 'array',
+      items: { $ref: '#/$defs/member' },
+    },
+    dictionary: {
+      description: 'The observations that it reads, as they stood in the dictionary.',
+      examples: [{ dictionary: 'vital_signs', language: 1, observations: {} }],
+      $ref: 'dictionary.schema.json',
+    },
+    ladder: {
+      description: 'The text of the ladder.',
+      examples: ['ladder: alder_ladder\n'],
+      $ref: '#/$defs/whole',
+    },
+    texts: {
+      description:
+        'By name, the text of the protocol or ward policy itself, of everything that it is based on, and of the protocols that it reads with.',
+      examples: [{ one_threshold: 'protocol: one_threshold\n' }],
+      type: 'object',
+      propertyNames: { $ref: 'dictionary.schema.json#/$defs/name' },
+      additionalProperties: { $ref: '#/$defs/whole' },
+      minProperties: 1,
+      maxProperties: 200,
+    },
+    cases: {
+      description: 'The text of its cases.',
+      examples: ['protocol: one_threshold\ncases: []\n'],
+      $ref: '#/$defs/whole',
+    },
+    outcomes: {
+      description:
+        'What it answers to each case, in the order of the cases. A kit that answers otherwise refuses the edition.',
+      examples: [[{ case: 'On the edge', answers: { level: null } }]],
+      type: 'array',
+      items: { $ref: '#/$defs/answered' },
+      minItems: 1,
+      maxItems: 100000,
+    },
+    seal: {
+      description: 'SHA-256 over every byte of this file before this line.',
+      examples: ['sha256:0000000000000000000000000000000000000000000000000000000000000000'],
+      $ref: '#/$defs/digest',
+    },
+  },
+  required: [
+    'sealed',
+    'name',
+    'edition',
+    'title',
+    'language',
+    'kit',
+    'sealed_on',
+    'digest',
+    'logic_digest',
+    'dictionary',
+    'ladder',
+    'texts',
+    'cases',
+    'outcomes',
+    'seal',
+  ],
+  additionalProperties: false,
+  $defs: {
+    digest: {
+      description: 'SHA-256 in 64 hexadecimal digits.',
+      examples: ['sha256:0000000000000000000000000000000000000000000000000000000000000000'],
+      type: 'string',
+      pattern: '^sha256:[0-9a-f]{64}$',
+    },
+    calendar_day: {
+      description: 'A day, year-month-day.',
+      examples: ['2026-03-02'],
+      type: 'string',
+      pattern: '^[0-9]{4}-[0-9]{2}-[0-9]{2}$',
+    },
+    whole: {
+      description: 'The whole text of a file.',
+      examples: ['ladder: alder_ladder\n'],
+      type: 'string',
+      minLength: 1,
+      maxLength: 1048576,
+    },
+    person: {
+      description: 'The name of a person, as colleagues write it.',
+      examples: ['Dr Ash'],
+      type: 'string',
+      minLength: 1,
+      maxLength: 80,
+    },
+    member: {
+      title: 'SealedMember',
+      description: 'A protocol that a sealed ward policy reads with.',
+      examples: [
+        {
+          protocol: 'one_threshold',
+          edition: 1,
+          digest: 'sha256:0000000000000000000000000000000000000000000000000000000000000000',
+        },
+      ],
+      type: 'object',
+      properties: {
+        protocol: {
+          description: 'Its name.',
+          examples: ['one_threshold'],
+          $ref: 'dictionary.schema.json#/$defs/name',
+        },
+        edition: { description: 'Its edition.', examples: [1], type: 'integer', minimum: 1, maximum: 9999 },
+        digest: {
+          description: 'Its digest.',
+          examples: ['sha256:0000000000000000000000000000000000000000000000000000000000000000'],
+          $ref: '#/$defs/digest',
+        },
+      },
+      required: ['protocol', 'edition', 'digest'],
+      additionalProperties: false,
+    },
+    answered: {
+      title: 'SealedAnswer',
+      description: 'A case, and what is answered.',
+      examples: [{ case: 'On the edge', answers: { level: null } }],
+      type: 'object',
+      properties: {
+        case: {
+          description: 'The name of the case.',
+          examples: ['On the edge'],
+          $ref: 'dictionary.schema.json#/$defs/text',
+        },
+        answers: {
+          description: 'What decides what a nurse does. Wording is not held.',
+          examples: [{ level: null }],
+          $ref: '#/$defs/reading',
+        },
+      },
+      required: ['case', 'answers'],
+      additionalProperties: false,
+    },
+    reading: {
+      title: 'SealedReading',
+      description: 'What one protocol, or a ward policy, answers. A list that is empty is left out.',
+      examples: [{ level: null }],
+      type: 'object',
+      properties: {
+        applies: {
+          description: 'Whether the protocol is for this patient.',
+          examples: ['yes'],
+          type: 'string',
+          enum: ['yes', 'no', 'unsure'],
+        },
+        level: {
+          description: 'The level; null when nothing is for this patient.',
+          examples: [{ at_least: 'call_doctor', could_be: 'call_doctor', settled: true }],
+          $ref: 'outcome.schema.json#/$defs/level',
+        },
+        met: {
+          description: 'Rules that are met.',
+          examples: [['systolic_low']],
+          type: 'array',
+          items: { $ref: 'dictionary.schema.json#/$defs/name' },
+        },
+        undecided: {
+          description: 'Rules that are undecided.',
+          examples: [['mean_low']],
+          type: 'array',
+          items: { $ref: 'dictionary.schema.json#/$defs/name' },
+        },
+        counts: {
+          description: 'Rules that are undecided and count in full.',
+          examples: [['mean_low']],
+          type: 'array',
+          items: { $ref: 'dictionary.schema.json#/$defs/name' },
+        },
+        explained: {
+          description: 'Rules with an explanation that is known to hold.',
+          examples: [['wide']],
+          type: 'array',
+          items: { $ref: 'dictionary.schema.json#/$defs/name' },
+        },
+        not_reliable: {
+          description: 'Rules that are not met, and reassure nobody.',
+          examples: [['fast_rate']],
+          type: 'array',
+          items: { $ref: 'dictionary.schema.json#/$defs/name' },
+        },
+        measures: {
+          description: 'The numbers that were worked out.',
+          examples: [{ pulse_pressure: { value: 56, unit: 'mm[Hg]' } }],
+          type: 'object',
+          propertyNames: { $ref: 'dictionary.schema.json#/$defs/name' },
+          additionalProperties: { $ref: 'outcome.schema.json#/$defs/measure' },
+        },
+        ask_first: {
+          description: 'What is to be asked before anything else.',
+          examples: [['age']],
+          type: 'array',
+          items: { $ref: 'dictionary.schema.json#/$defs/name' },
+        },
+        take_first: {
+          description: 'What is to be taken first.',
+          examples: [['heart_rate']],
+          type: 'array',
+          items: { $ref: 'dictionary.schema.json#/$defs/name' },
+        },
+        missing: {
+          description: 'What is missing of what is needed.',
+          examples: [['heart_rate']],
+          type: 'array',
+          items: { $ref: 'dictionary.schema.json#/$defs/name' },
+        },
+        refused: {
+          description: 'What was not used.',
+          examples: [['systolic']],
+          type: 'array',
+          items: { $ref: 'dictionary.schema.json#/$defs/name' },
+        },
+        questioned: {
+          description: 'What was used and questioned.',
+          examples: [['systolic']],
+          type: 'array',
+          items: { $ref: 'dictionary.schema.json#/$defs/name' },
+        },
+        faults: {
+          description: 'Faults of technique that were there.',
+          examples: [['arm_hangs']],
+          type: 'array',
+          items: { $ref: 'dictionary.schema.json#/$defs/name' },
+        },
+        in_force: {
+          description: 'A higher level of earlier sets that is still in force.',
+          examples: ['call_doctor'],
+          $ref: 'dictionary.schema.json#/$defs/name',
+        },
+        may_step_down: {
+          description: 'Whether the sets allow stepping down from it.',
+          examples: [false],
+          type: 'boolean',
+        },
+        plan: {
+          description: 'The escalation plan that changes whom to tell.',
+          examples: ['comfort_care'],
+          $ref: 'dictionary.schema.json#/$defs/name',
+        },
+        tell: {
+          description: 'Who is told.',
+          examples: [['Nurse in charge']],
+          type: 'array',
+          items: { $ref: 'dictionary.schema.json#/$defs/text' },
+        },
+        reads: {
+          description: 'Of a ward policy: what each of its protocols answers.',
+          examples: [{ one_threshold: { level: null } }],
+          type: 'object',
+          propertyNames: { $ref: 'dictionary.schema.json#/$defs/name' },
+          additionalProperties: { $ref: '#/$defs/reading' },
+        },
+      },
+      required: ['level'],
       additionalProperties: false,
     },
   },
@@ -3505,6 +3968,299 @@ export const protocol: Schema = {
   },
 };
 
+export const record_entry: Schema = {
+  $schema: 'https://json-schema.org/draft/2020-12/schema',
+  $id: 'record_entry.schema.json',
+  title: 'RecordEntry',
+  description:
+    'One entry of the record of a policy: who may approve, who approved, what is in force from when, what was withdrawn. A file of its own, never edited; each names the one before it. It has one of approvers, approved, in_force, withdrawn.',
+  examples: [{ record: 'alder_wing', entry: 1 }],
+  type: 'object',
+  properties: {
+    record: {
+      description: 'The protocol or ward policy that the record is of.',
+      examples: ['alder_wing'],
+      $ref: 'dictionary.schema.json#/$defs/name',
+    },
+    entry: {
+      description: 'The number of the entry, from 1.',
+      examples: [1],
+      type: 'integer',
+      minimum: 1,
+      maximum: 99999,
+    },
+    before: {
+      description: 'The digest of the entry before; null in the first.',
+      examples: [null, 'sha256:0000000000000000000000000000000000000000000000000000000000000000'],
+      type: ['string', 'null'],
+      pattern: '^sha256:[0-9a-f]{64}$',
+    },
+    at: { description: 'When it was entered.', examples: ['2026-03-02T12:05:00Z'], $ref: '#/$defs/moment' },
+    approvers: {
+      description: 'Who may approve from now on.',
+      examples: [
+        {
+          signing: 'no',
+          needs: [{ role: 'Doctor', people: 1 }],
+          people: [{ name: 'Dr Ash', roles: ['Doctor'] }],
+          minute: 'Minute 2026-14',
+          on: '2026-03-02',
+          agreed_by: ['Dr Ash'],
+        },
+      ],
+      $ref: '#/$defs/approvers_entry',
+    },
+    approved: {
+      description: 'An approval.',
+      examples: [
+        {
+          edition: 1,
+          digest: 'sha256:0000000000000000000000000000000000000000000000000000000000000000',
+          seal: 'sha256:0000000000000000000000000000000000000000000000000000000000000000',
+          by: 'Dr Ash',
+          role: 'Doctor',
+          minute: 'Minute 2026-14',
+          on: '2026-03-02',
+        },
+      ],
+      $ref: '#/$defs/approved_entry',
+    },
+    in_force: {
+      description: 'An edition is put in force.',
+      examples: [
+        {
+          edition: 1,
+          digest: 'sha256:0000000000000000000000000000000000000000000000000000000000000000',
+          seal: 'sha256:0000000000000000000000000000000000000000000000000000000000000000',
+          from: '2026-03-02T12:05:00Z',
+          by: 'Dr Ash',
+          because: 'Agreed by the council.',
+        },
+      ],
+      $ref: '#/$defs/in_force_entry',
+    },
+    withdrawn: {
+      description: 'What is in force is withdrawn.',
+      examples: [
+        {
+          from: '2026-03-02T12:05:00Z',
+          by: 'Dr Ash',
+          because: 'A limit is misprinted.',
+          instead: 'The paper policy.',
+        },
+      ],
+      $ref: '#/$defs/withdrawn_entry',
+    },
+    signatures: {
+      description: 'Where entries are signed: the signature of each person who makes the entry.',
+      examples: [[{ by: 'Dr Ash', jws: 'e30..AA' }]],
+      type: 'array',
+      items: { $ref: '#/$defs/entry_signature' },
+      minItems: 1,
+      maxItems: 50,
+    },
+    digest: {
+      description: 'SHA-256 over the rest of this entry.',
+      examples: ['sha256:0000000000000000000000000000000000000000000000000000000000000000'],
+      $ref: 'edition.schema.json#/$defs/digest',
+    },
+  },
+  required: ['record', 'entry', 'before', 'at', 'digest'],
+  additionalProperties: false,
+  $defs: {
+    moment: {
+      description: 'A time with its offset.',
+      examples: ['2026-03-02T12:05:00Z'],
+      type: 'string',
+      maxLength: 40,
+      pattern: '^[0-9]{4}-[0-9]{2}-[0-9]{2}T',
+    },
+    minute: {
+      description: 'Where the decision stands in the minutes.',
+      examples: ['Minute 2026-14'],
+      type: 'string',
+      minLength: 1,
+      maxLength: 200,
+    },
+    words: {
+      description: 'In plain words.',
+      examples: ['Two of its limits were misprinted.'],
+      type: 'string',
+      minLength: 1,
+      maxLength: 1000,
+    },
+    approvers_entry: {
+      title: 'ApproversEntry',
+      description: 'Who may approve, agreed by those who could before.',
+      examples: [{ signing: 'no' }],
+      type: 'object',
+      properties: {
+        signing: {
+          description:
+            'yes: every entry of the record is signed with the keys of those who make it. no: it names them.',
+          examples: ['no'],
+          $ref: 'dictionary.schema.json#/$defs/yes',
+        },
+        needs: {
+          description:
+            'Which roles approve an edition, and how many people of each. One person counts once. The same people agree on a change of this list.',
+          examples: [[{ role: 'Doctor', people: 1 }]],
+          type: 'array',
+          items: { $ref: 'approvers.schema.json#/$defs/need' },
+          minItems: 1,
+          maxItems: 20,
+        },
+        people: {
+          description: 'Who may approve, put in force and withdraw.',
+          examples: [[{ name: 'Dr Ash', roles: ['Doctor'] }]],
+          type: 'array',
+          items: { $ref: 'approvers.schema.json#/$defs/approver' },
+          minItems: 1,
+          maxItems: 200,
+        },
+        minute: { description: 'The minute.', examples: ['Minute 2026-14'], $ref: '#/$defs/minute' },
+        on: {
+          description: 'The day of the decision.',
+          examples: ['2026-03-02'],
+          $ref: 'edition.schema.json#/$defs/calendar_day',
+        },
+        agreed_by: {
+          description: 'Who agreed.',
+          examples: [['Dr Ash']],
+          type: 'array',
+          items: { $ref: 'edition.schema.json#/$defs/person' },
+          minItems: 1,
+          maxItems: 50,
+        },
+      },
+      required: ['signing', 'needs', 'people', 'minute', 'on', 'agreed_by'],
+      additionalProperties: false,
+    },
+    approved_entry: {
+      title: 'ApprovedEntry',
+      description: 'One person approves one edition.',
+      examples: [{ edition: 1 }],
+      type: 'object',
+      properties: {
+        edition: {
+          description: 'The number of the edition.',
+          examples: [1],
+          type: 'integer',
+          minimum: 1,
+          maximum: 9999,
+        },
+        digest: {
+          description: 'Its digest.',
+          examples: ['sha256:0000000000000000000000000000000000000000000000000000000000000000'],
+          $ref: 'edition.schema.json#/$defs/digest',
+        },
+        seal: {
+          description: 'Its seal.',
+          examples: ['sha256:0000000000000000000000000000000000000000000000000000000000000000'],
+          $ref: 'edition.schema.json#/$defs/digest',
+        },
+        by: { description: 'Who approves.', examples: ['Dr Ash'], $ref: 'edition.schema.json#/$defs/person' },
+        role: {
+          description: 'In which role.',
+          examples: ['Doctor'],
+          $ref: 'approvers.schema.json#/$defs/role',
+        },
+        minute: { description: 'The minute.', examples: ['Minute 2026-14'], $ref: '#/$defs/minute' },
+        on: {
+          description: 'The day of the approval.',
+          examples: ['2026-03-02'],
+          $ref: 'edition.schema.json#/$defs/calendar_day',
+        },
+      },
+      required: ['edition', 'digest', 'seal', 'by', 'role', 'minute', 'on'],
+      additionalProperties: false,
+    },
+    in_force_entry: {
+      title: 'InForceEntry',
+      description: 'An approved edition is in force from a time on, until another one is or it is withdrawn.',
+      examples: [{ edition: 1 }],
+      type: 'object',
+      properties: {
+        edition: {
+          description: 'The number of the edition.',
+          examples: [1],
+          type: 'integer',
+          minimum: 1,
+          maximum: 9999,
+        },
+        digest: {
+          description: 'Its digest.',
+          examples: ['sha256:0000000000000000000000000000000000000000000000000000000000000000'],
+          $ref: 'edition.schema.json#/$defs/digest',
+        },
+        seal: {
+          description: 'Its seal.',
+          examples: ['sha256:0000000000000000000000000000000000000000000000000000000000000000'],
+          $ref: 'edition.schema.json#/$defs/digest',
+        },
+        from: {
+          description: 'From when, included.',
+          examples: ['2026-03-02T12:05:00Z'],
+          $ref: '#/$defs/moment',
+        },
+        by: {
+          description: 'Who puts it in force.',
+          examples: ['Dr Ash'],
+          $ref: 'edition.schema.json#/$defs/person',
+        },
+        because: { description: 'Why.', examples: ['Agreed by the council.'], $ref: '#/$defs/words' },
+      },
+      required: ['edition', 'digest', 'seal', 'from', 'by', 'because'],
+      additionalProperties: false,
+    },
+    withdrawn_entry: {
+      title: 'WithdrawnEntry',
+      description: 'Nothing that was entered before is in force from this time on.',
+      examples: [{ by: 'Dr Ash' }],
+      type: 'object',
+      properties: {
+        from: {
+          description: 'From when, included.',
+          examples: ['2026-03-02T12:05:00Z'],
+          $ref: '#/$defs/moment',
+        },
+        by: {
+          description: 'Who withdraws.',
+          examples: ['Dr Ash'],
+          $ref: 'edition.schema.json#/$defs/person',
+        },
+        because: { description: 'Why.', examples: ['A limit is misprinted.'], $ref: '#/$defs/words' },
+        instead: {
+          description: 'What applies instead.',
+          examples: ['The paper policy.'],
+          $ref: '#/$defs/words',
+        },
+      },
+      required: ['from', 'by', 'because', 'instead'],
+      additionalProperties: false,
+    },
+    entry_signature: {
+      title: 'EntrySignature',
+      description:
+        'A JSON Web Signature over the entry without its digest and signatures; the text that is signed is left out of it.',
+      examples: [{ by: 'Dr Ash', jws: 'e30..AA' }],
+      type: 'object',
+      properties: {
+        by: { description: 'Whose.', examples: ['Dr Ash'], $ref: 'edition.schema.json#/$defs/person' },
+        jws: {
+          description: 'Header and signature.',
+          examples: ['e30..AA'],
+          type: 'string',
+          maxLength: 400,
+          pattern: '^[A-Za-z0-9_-]+[.][.][A-Za-z0-9_-]+$',
+        },
+      },
+      required: ['by', 'jws'],
+      additionalProperties: false,
+    },
+  },
+};
+
 export const set: Schema = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'set.schema.json',
@@ -4067,6 +4823,12 @@ export const ward_outcome: Schema = {
       examples: ['sha256:0000000000000000000000000000000000000000000000000000000000000000'],
       type: 'string',
     },
+    policy: {
+      description:
+        'Of a policy that is read because it is in force: since when, and what must be said of it. Left out when a policy is read that may be in force nowhere.',
+      examples: [{ in_force_from: '2026-03-02T08:00:00Z', by: 'Dr Ash' }],
+      $ref: '#/$defs/policy',
+    },
     at: {
       description: 'The time that was asked about; null when no time is known.',
       examples: ['2026-03-02T12:05:00Z'],
@@ -4446,6 +5208,38 @@ export const ward_outcome: Schema = {
         },
       },
       required: ['protocol', 'rule', 'title'],
+      additionalProperties: false,
+    },
+    policy: {
+      title: 'WardPolicyInForce',
+      description: 'What must be said of a policy that is in force.',
+      examples: [{ in_force_from: '2026-03-02T08:00:00Z', by: 'Dr Ash' }],
+      type: 'object',
+      properties: {
+        in_force_from: {
+          description: 'Since when it is in force.',
+          examples: ['2026-03-02T08:00:00Z'],
+          type: 'string',
+          maxLength: 40,
+        },
+        by: { description: 'Who put it in force.', examples: ['Dr Ash'], type: 'string', maxLength: 80 },
+        review_overdue: {
+          description: 'The day by which its review was due, when it is overdue. It still answers.',
+          examples: ['2027-09-30'],
+          type: 'string',
+          maxLength: 10,
+        },
+        warning: {
+          description:
+            'What failed when it was checked, and what is read with instead. It comes before everything else.',
+          examples: [
+            'The record of this policy was changed. This answer is from what was checked here last.',
+          ],
+          type: 'string',
+          maxLength: 2000,
+        },
+      },
+      required: ['in_force_from', 'by'],
       additionalProperties: false,
     },
   },

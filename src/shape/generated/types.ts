@@ -1,6 +1,7 @@
 // Generated from schema/*.schema.json; do not edit. npm run generate
 
 import type {
+  DictionaryFile,
   Duration,
   Name,
   Observation,
@@ -24,6 +25,70 @@ export type {
   Observation,
   Contradiction,
 } from '../../vocabulary/generated/dictionary-file.ts';
+
+/**
+ * Who may approve editions of a protocol or a ward policy. It holds once it is entered in the record ("vitalwright approvers").
+ */
+export interface ApproversFile {
+  /**
+   * The protocol or ward policy.
+   */
+  readonly approvers: Name;
+  /**
+   * yes: every entry of the record is signed with the keys of those who make it. no: it names them.
+   */
+  readonly signing: Yes;
+  /**
+   * Which roles approve an edition, and how many people of each. One person counts once. The same people agree on a change of this list.
+   */
+  readonly needs: readonly NeededRole[];
+  /**
+   * Who may approve, put in force and withdraw.
+   */
+  readonly people: readonly Approver[];
+}
+
+/**
+ * A role in words.
+ */
+export type Role = string;
+
+/**
+ * The public key of a person, as "vitalwright key new" prints it.
+ */
+export type Key = string;
+
+/**
+ * A role, and how many people of it.
+ */
+export interface NeededRole {
+  /**
+   * The role.
+   */
+  readonly role: Role;
+  /**
+   * How many people at least.
+   */
+  readonly people: number;
+}
+
+/**
+ * A person.
+ */
+export interface Approver {
+  /**
+   * The name.
+   */
+  readonly name: Person;
+  /**
+   * The roles in which this person may approve.
+   */
+  readonly roles: readonly Role[];
+  /**
+   * The public key, where entries are signed.
+   */
+  readonly key?: Key;
+}
 
 /**
  * Cases of one protocol: stories, observations, and the outcome that the council expects.
@@ -227,6 +292,233 @@ export interface Teach {
    * The mistake that is often made.
    */
   readonly common_mistake?: Text;
+  /**
+   * What the one who wrote the case reads in it, by the case's own source: the output is falling and the vessels squeeze; the vessels have let go; both fail; neither; or nobody can say from this set. It is shown beside the learner's answer and is no rule.
+   */
+  readonly output_and_vessels?:
+    'output_falls_vessels_squeeze' | 'vessels_have_let_go' | 'both_fail' | 'neither' | 'cannot_say';
+}
+
+/**
+ * A sealed edition of a protocol or of a ward policy, written by "vitalwright seal" and never edited: everything that it is read with, and what it answers to each of its cases. Its last line is the seal, over every byte before it.
+ */
+export interface EditionFile {
+  /**
+   * What is sealed.
+   */
+  readonly sealed: 'protocol' | 'ward';
+  /**
+   * The name of the protocol or of the ward policy.
+   */
+  readonly name: Name;
+  /**
+   * The number of the edition.
+   */
+  readonly edition: number;
+  /**
+   * What it is for.
+   */
+  readonly title: Text;
+  /**
+   * The number of the language that it is written in.
+   */
+  readonly language: number;
+  /**
+   * The number of the kit that sealed it.
+   */
+  readonly kit: string;
+  /**
+   * The day on which it was sealed.
+   */
+  readonly sealed_on: CalendarDay;
+  /**
+   * Who wrote it. None of them can approve it.
+   */
+  readonly authors?: readonly Person[];
+  /**
+   * The entry of the record that said, when this was sealed, who may approve it. Without this nobody can approve it.
+   */
+  readonly approvers?: Digest;
+  /**
+   * The digest of what it means, as every outcome names it.
+   */
+  readonly digest: Digest;
+  /**
+   * The same without the wording.
+   */
+  readonly logic_digest: Digest;
+  /**
+   * The last day before its review is overdue.
+   */
+  readonly review_by?: CalendarDay;
+  /**
+   * Of a ward policy: the sealed editions that it reads with.
+   */
+  readonly reads_with?: readonly SealedMember[];
+  /**
+   * The observations that it reads, as they stood in the dictionary.
+   */
+  readonly dictionary: DictionaryFile;
+  /**
+   * The text of the ladder.
+   */
+  readonly ladder: Whole;
+  /**
+   * By name, the text of the protocol or ward policy itself, of everything that it is based on, and of the protocols that it reads with.
+   */
+  readonly texts: {
+    readonly [k: string]: Whole;
+  };
+  /**
+   * The text of its cases.
+   */
+  readonly cases: Whole;
+  /**
+   * What it answers to each case, in the order of the cases. A kit that answers otherwise refuses the edition.
+   */
+  readonly outcomes: readonly SealedAnswer[];
+  /**
+   * SHA-256 over every byte of this file before this line.
+   */
+  readonly seal: Digest;
+}
+
+/**
+ * SHA-256 in 64 hexadecimal digits.
+ */
+export type Digest = string;
+
+/**
+ * A day, year-month-day.
+ */
+export type CalendarDay = string;
+
+/**
+ * The whole text of a file.
+ */
+export type Whole = string;
+
+/**
+ * The name of a person, as colleagues write it.
+ */
+export type Person = string;
+
+/**
+ * A protocol that a sealed ward policy reads with.
+ */
+export interface SealedMember {
+  /**
+   * Its name.
+   */
+  readonly protocol: Name;
+  /**
+   * Its edition.
+   */
+  readonly edition: number;
+  /**
+   * Its digest.
+   */
+  readonly digest: Digest;
+}
+
+/**
+ * A case, and what is answered.
+ */
+export interface SealedAnswer {
+  /**
+   * The name of the case.
+   */
+  readonly case: Text;
+  /**
+   * What decides what a nurse does. Wording is not held.
+   */
+  readonly answers: SealedReading;
+}
+
+/**
+ * What one protocol, or a ward policy, answers. A list that is empty is left out.
+ */
+export interface SealedReading {
+  /**
+   * Whether the protocol is for this patient.
+   */
+  readonly applies?: 'yes' | 'no' | 'unsure';
+  /**
+   * The level; null when nothing is for this patient.
+   */
+  readonly level: OutcomeLevel;
+  /**
+   * Rules that are met.
+   */
+  readonly met?: readonly Name[];
+  /**
+   * Rules that are undecided.
+   */
+  readonly undecided?: readonly Name[];
+  /**
+   * Rules that are undecided and count in full.
+   */
+  readonly counts?: readonly Name[];
+  /**
+   * Rules with an explanation that is known to hold.
+   */
+  readonly explained?: readonly Name[];
+  /**
+   * Rules that are not met, and reassure nobody.
+   */
+  readonly not_reliable?: readonly Name[];
+  /**
+   * The numbers that were worked out.
+   */
+  readonly measures?: {
+    readonly [k: string]: OutcomeMeasure;
+  };
+  /**
+   * What is to be asked before anything else.
+   */
+  readonly ask_first?: readonly Name[];
+  /**
+   * What is to be taken first.
+   */
+  readonly take_first?: readonly Name[];
+  /**
+   * What is missing of what is needed.
+   */
+  readonly missing?: readonly Name[];
+  /**
+   * What was not used.
+   */
+  readonly refused?: readonly Name[];
+  /**
+   * What was used and questioned.
+   */
+  readonly questioned?: readonly Name[];
+  /**
+   * Faults of technique that were there.
+   */
+  readonly faults?: readonly Name[];
+  /**
+   * A higher level of earlier sets that is still in force.
+   */
+  readonly in_force?: Name;
+  /**
+   * Whether the sets allow stepping down from it.
+   */
+  readonly may_step_down?: boolean;
+  /**
+   * The escalation plan that changes whom to tell.
+   */
+  readonly plan?: Name;
+  /**
+   * Who is told.
+   */
+  readonly tell?: readonly Text[];
+  /**
+   * Of a ward policy: what each of its protocols answers.
+   */
+  readonly reads?: {
+    readonly [k: string]: SealedReading;
+  };
 }
 
 /**
@@ -2089,6 +2381,197 @@ export interface Action {
 }
 
 /**
+ * One entry of the record of a policy: who may approve, who approved, what is in force from when, what was withdrawn. A file of its own, never edited; each names the one before it. It has one of approvers, approved, in_force, withdrawn.
+ */
+export interface RecordEntry {
+  /**
+   * The protocol or ward policy that the record is of.
+   */
+  readonly record: Name;
+  /**
+   * The number of the entry, from 1.
+   */
+  readonly entry: number;
+  /**
+   * The digest of the entry before; null in the first.
+   */
+  readonly before: string | null;
+  /**
+   * When it was entered.
+   */
+  readonly at: Moment;
+  /**
+   * Who may approve from now on.
+   */
+  readonly approvers?: ApproversEntry;
+  /**
+   * An approval.
+   */
+  readonly approved?: ApprovedEntry;
+  /**
+   * An edition is put in force.
+   */
+  readonly in_force?: InForceEntry;
+  /**
+   * What is in force is withdrawn.
+   */
+  readonly withdrawn?: WithdrawnEntry;
+  /**
+   * Where entries are signed: the signature of each person who makes the entry.
+   */
+  readonly signatures?: readonly EntrySignature[];
+  /**
+   * SHA-256 over the rest of this entry.
+   */
+  readonly digest: Digest;
+}
+
+/**
+ * A time with its offset.
+ */
+export type Moment = string;
+
+/**
+ * Where the decision stands in the minutes.
+ */
+export type Minute = string;
+
+/**
+ * In plain words.
+ */
+export type Words = string;
+
+/**
+ * Who may approve, agreed by those who could before.
+ */
+export interface ApproversEntry {
+  /**
+   * yes: every entry of the record is signed with the keys of those who make it. no: it names them.
+   */
+  readonly signing: Yes;
+  /**
+   * Which roles approve an edition, and how many people of each. One person counts once. The same people agree on a change of this list.
+   */
+  readonly needs: readonly NeededRole[];
+  /**
+   * Who may approve, put in force and withdraw.
+   */
+  readonly people: readonly Approver[];
+  /**
+   * The minute.
+   */
+  readonly minute: Minute;
+  /**
+   * The day of the decision.
+   */
+  readonly on: CalendarDay;
+  /**
+   * Who agreed.
+   */
+  readonly agreed_by: readonly Person[];
+}
+
+/**
+ * One person approves one edition.
+ */
+export interface ApprovedEntry {
+  /**
+   * The number of the edition.
+   */
+  readonly edition: number;
+  /**
+   * Its digest.
+   */
+  readonly digest: Digest;
+  /**
+   * Its seal.
+   */
+  readonly seal: Digest;
+  /**
+   * Who approves.
+   */
+  readonly by: Person;
+  /**
+   * In which role.
+   */
+  readonly role: Role;
+  /**
+   * The minute.
+   */
+  readonly minute: Minute;
+  /**
+   * The day of the approval.
+   */
+  readonly on: CalendarDay;
+}
+
+/**
+ * An approved edition is in force from a time on, until another one is or it is withdrawn.
+ */
+export interface InForceEntry {
+  /**
+   * The number of the edition.
+   */
+  readonly edition: number;
+  /**
+   * Its digest.
+   */
+  readonly digest: Digest;
+  /**
+   * Its seal.
+   */
+  readonly seal: Digest;
+  /**
+   * From when, included.
+   */
+  readonly from: Moment;
+  /**
+   * Who puts it in force.
+   */
+  readonly by: Person;
+  /**
+   * Why.
+   */
+  readonly because: Words;
+}
+
+/**
+ * Nothing that was entered before is in force from this time on.
+ */
+export interface WithdrawnEntry {
+  /**
+   * From when, included.
+   */
+  readonly from: Moment;
+  /**
+   * Who withdraws.
+   */
+  readonly by: Person;
+  /**
+   * Why.
+   */
+  readonly because: Words;
+  /**
+   * What applies instead.
+   */
+  readonly instead: Words;
+}
+
+/**
+ * A JSON Web Signature over the entry without its digest and signatures; the text that is signed is left out of it.
+ */
+export interface EntrySignature {
+  /**
+   * Whose.
+   */
+  readonly by: Person;
+  /**
+   * Header and signature.
+   */
+  readonly jws: string;
+}
+
+/**
  * A set of observations, or a series: sets with their times, and what is known of the patient.
  */
 export interface SetFile {
@@ -2445,6 +2928,10 @@ export interface WardOutcome {
    */
   readonly digest: string;
   /**
+   * Of a policy that is read because it is in force: since when, and what must be said of it. Left out when a policy is read that may be in force nowhere.
+   */
+  readonly policy?: WardPolicyInForce;
+  /**
    * The time that was asked about; null when no time is known.
    */
   readonly at: string | null;
@@ -2658,4 +3145,26 @@ export interface WardDoubtedRule {
    * The level that it calls for when it is met.
    */
   readonly level?: Name;
+}
+
+/**
+ * What must be said of a policy that is in force.
+ */
+export interface WardPolicyInForce {
+  /**
+   * Since when it is in force.
+   */
+  readonly in_force_from: string;
+  /**
+   * Who put it in force.
+   */
+  readonly by: string;
+  /**
+   * The day by which its review was due, when it is overdue. It still answers.
+   */
+  readonly review_overdue?: string;
+  /**
+   * What failed when it was checked, and what is read with instead. It comes before everything else.
+   */
+  readonly warning?: string;
 }

@@ -1,7 +1,840 @@
 // Generated from schema/*.schema.json; do not edit. npm run generate
 
-export const cases = validate52;
+export const approvers = validate52;
 const schema19 = {
+  $schema: 'https://json-schema.org/draft/2020-12/schema',
+  $id: 'approvers.schema.json',
+  type: 'object',
+  properties: {
+    approvers: { $ref: 'dictionary.schema.json#/$defs/name' },
+    signing: { $ref: 'dictionary.schema.json#/$defs/yes' },
+    needs: { type: 'array', items: { $ref: '#/$defs/need' }, minItems: 1, maxItems: 20 },
+    people: { type: 'array', items: { $ref: '#/$defs/approver' }, minItems: 1, maxItems: 200 },
+  },
+  required: ['approvers', 'signing', 'needs', 'people'],
+  additionalProperties: false,
+  $defs: {
+    role: { type: 'string', minLength: 1, maxLength: 80 },
+    key: { type: 'string', pattern: '^[A-Za-z0-9_-]{43}$' },
+    need: {
+      type: 'object',
+      properties: { role: { $ref: '#/$defs/role' }, people: { type: 'integer', minimum: 1, maximum: 20 } },
+      required: ['role', 'people'],
+      additionalProperties: false,
+    },
+    approver: {
+      type: 'object',
+      properties: {
+        name: { $ref: 'edition.schema.json#/$defs/person' },
+        roles: { type: 'array', items: { $ref: '#/$defs/role' }, minItems: 1, maxItems: 10 },
+        key: { $ref: '#/$defs/key' },
+      },
+      required: ['name', 'roles'],
+      additionalProperties: false,
+    },
+  },
+};
+const schema21 = { type: 'string', pattern: '^[a-z][a-z0-9_]*$', maxLength: 60 };
+const func1 = (text) => [...text].length;
+const pattern3 = new RegExp('^[a-z][a-z0-9_]*$', 'u');
+
+function validate95(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate95.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 60) {
+      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 60 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (!pattern3.test(data)) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/pattern',
+        keyword: 'pattern',
+        params: { pattern: '^[a-z][a-z0-9_]*$' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate95.errors = vErrors;
+  return errors === 0;
+}
+validate95.evaluated = { dynamicProps: false, dynamicItems: false };
+
+const schema24 = { type: ['string', 'boolean'], enum: ['yes', 'no', true, false] };
+
+function validate97(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate97.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data !== 'string' && typeof data !== 'boolean') {
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema24.type } };
+    if (vErrors === null) {
+      vErrors = [err0];
+    } else {
+      vErrors.push(err0);
+    }
+    errors++;
+  }
+  if (!(data === 'yes' || data === 'no' || data === true || data === false)) {
+    const err1 = {
+      instancePath,
+      schemaPath: '#/enum',
+      keyword: 'enum',
+      params: { allowedValues: schema24.enum },
+    };
+    if (vErrors === null) {
+      vErrors = [err1];
+    } else {
+      vErrors.push(err1);
+    }
+    errors++;
+  }
+  validate97.errors = vErrors;
+  return errors === 0;
+}
+validate97.evaluated = { dynamicProps: false, dynamicItems: false };
+
+const schema34 = {
+  type: 'object',
+  properties: { role: { $ref: '#/$defs/role' }, people: { type: 'integer', minimum: 1, maximum: 20 } },
+  required: ['role', 'people'],
+  additionalProperties: false,
+};
+const schema35 = { type: 'string', minLength: 1, maxLength: 80 };
+
+function validate100(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate100.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 80) {
+      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 80 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (func1(data) < 1) {
+      const err1 = { instancePath, schemaPath: '#/minLength', keyword: 'minLength', params: { limit: 1 } };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate100.errors = vErrors;
+  return errors === 0;
+}
+validate100.evaluated = { dynamicProps: false, dynamicItems: false };
+
+function validate99(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate99.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.role === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'role' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.people === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'people' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'role' || key0 === 'people')) {
+        const err2 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+    if (data.role !== undefined) {
+      if (
+        !validate100(data.role, {
+          instancePath: instancePath + '/role',
+          parentData: data,
+          parentDataProperty: 'role',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate100.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.people !== undefined) {
+      let data1 = data.people;
+      if (!(typeof data1 == 'number' && !(data1 % 1) && !isNaN(data1) && isFinite(data1))) {
+        const err3 = {
+          instancePath: instancePath + '/people',
+          schemaPath: '#/properties/people/type',
+          keyword: 'type',
+          params: { type: 'integer' },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+      if (typeof data1 == 'number' && isFinite(data1)) {
+        if (data1 > 20 || isNaN(data1)) {
+          const err4 = {
+            instancePath: instancePath + '/people',
+            schemaPath: '#/properties/people/maximum',
+            keyword: 'maximum',
+            params: { comparison: '<=', limit: 20 },
+          };
+          if (vErrors === null) {
+            vErrors = [err4];
+          } else {
+            vErrors.push(err4);
+          }
+          errors++;
+        }
+        if (data1 < 1 || isNaN(data1)) {
+          const err5 = {
+            instancePath: instancePath + '/people',
+            schemaPath: '#/properties/people/minimum',
+            keyword: 'minimum',
+            params: { comparison: '>=', limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err5];
+          } else {
+            vErrors.push(err5);
+          }
+          errors++;
+        }
+      }
+    }
+  } else {
+    const err6 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err6];
+    } else {
+      vErrors.push(err6);
+    }
+    errors++;
+  }
+  validate99.errors = vErrors;
+  return errors === 0;
+}
+validate99.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema36 = {
+  type: 'object',
+  properties: {
+    name: { $ref: 'edition.schema.json#/$defs/person' },
+    roles: { type: 'array', items: { $ref: '#/$defs/role' }, minItems: 1, maxItems: 10 },
+    key: { $ref: '#/$defs/key' },
+  },
+  required: ['name', 'roles'],
+  additionalProperties: false,
+};
+const schema41 = { type: 'string', minLength: 1, maxLength: 80 };
+
+function validate282(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate282.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 80) {
+      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 80 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (func1(data) < 1) {
+      const err1 = { instancePath, schemaPath: '#/minLength', keyword: 'minLength', params: { limit: 1 } };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate282.errors = vErrors;
+  return errors === 0;
+}
+validate282.evaluated = { dynamicProps: false, dynamicItems: false };
+
+const schema78 = { type: 'string', pattern: '^[A-Za-z0-9_-]{43}$' };
+const pattern16 = new RegExp('^[A-Za-z0-9_-]{43}$', 'u');
+
+function validate285(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate285.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (!pattern16.test(data)) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/pattern',
+        keyword: 'pattern',
+        params: { pattern: '^[A-Za-z0-9_-]{43}$' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+  } else {
+    const err1 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err1];
+    } else {
+      vErrors.push(err1);
+    }
+    errors++;
+  }
+  validate285.errors = vErrors;
+  return errors === 0;
+}
+validate285.evaluated = { dynamicProps: false, dynamicItems: false };
+
+function validate103(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate103.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.name === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'name' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.roles === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'roles' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'name' || key0 === 'roles' || key0 === 'key')) {
+        const err2 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+    if (data.name !== undefined) {
+      if (
+        !validate282(data.name, {
+          instancePath: instancePath + '/name',
+          parentData: data,
+          parentDataProperty: 'name',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate282.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.roles !== undefined) {
+      let data1 = data.roles;
+      if (Array.isArray(data1)) {
+        if (data1.length > 10) {
+          const err3 = {
+            instancePath: instancePath + '/roles',
+            schemaPath: '#/properties/roles/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 10 },
+          };
+          if (vErrors === null) {
+            vErrors = [err3];
+          } else {
+            vErrors.push(err3);
+          }
+          errors++;
+        }
+        if (data1.length < 1) {
+          const err4 = {
+            instancePath: instancePath + '/roles',
+            schemaPath: '#/properties/roles/minItems',
+            keyword: 'minItems',
+            params: { limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err4];
+          } else {
+            vErrors.push(err4);
+          }
+          errors++;
+        }
+        const len0 = data1.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          if (
+            !validate100(data1[i0], {
+              instancePath: instancePath + '/roles/' + i0,
+              parentData: data1,
+              parentDataProperty: i0,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate100.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err5 = {
+          instancePath: instancePath + '/roles',
+          schemaPath: '#/properties/roles/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err5];
+        } else {
+          vErrors.push(err5);
+        }
+        errors++;
+      }
+    }
+    if (data.key !== undefined) {
+      if (
+        !validate285(data.key, {
+          instancePath: instancePath + '/key',
+          parentData: data,
+          parentDataProperty: 'key',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate285.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err6 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err6];
+    } else {
+      vErrors.push(err6);
+    }
+    errors++;
+  }
+  validate103.errors = vErrors;
+  return errors === 0;
+}
+validate103.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+function validate52(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  /*# sourceURL="approvers.schema.json" */ let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate52.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.approvers === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'approvers' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.signing === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'signing' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    if (data.needs === undefined) {
+      const err2 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'needs' },
+      };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    if (data.people === undefined) {
+      const err3 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'people' },
+      };
+      if (vErrors === null) {
+        vErrors = [err3];
+      } else {
+        vErrors.push(err3);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'approvers' || key0 === 'signing' || key0 === 'needs' || key0 === 'people')) {
+        const err4 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err4];
+        } else {
+          vErrors.push(err4);
+        }
+        errors++;
+      }
+    }
+    if (data.approvers !== undefined) {
+      if (
+        !validate95(data.approvers, {
+          instancePath: instancePath + '/approvers',
+          parentData: data,
+          parentDataProperty: 'approvers',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate95.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.signing !== undefined) {
+      if (
+        !validate97(data.signing, {
+          instancePath: instancePath + '/signing',
+          parentData: data,
+          parentDataProperty: 'signing',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate97.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.needs !== undefined) {
+      let data2 = data.needs;
+      if (Array.isArray(data2)) {
+        if (data2.length > 20) {
+          const err5 = {
+            instancePath: instancePath + '/needs',
+            schemaPath: '#/properties/needs/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 20 },
+          };
+          if (vErrors === null) {
+            vErrors = [err5];
+          } else {
+            vErrors.push(err5);
+          }
+          errors++;
+        }
+        if (data2.length < 1) {
+          const err6 = {
+            instancePath: instancePath + '/needs',
+            schemaPath: '#/properties/needs/minItems',
+            keyword: 'minItems',
+            params: { limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err6];
+          } else {
+            vErrors.push(err6);
+          }
+          errors++;
+        }
+        const len0 = data2.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          if (
+            !validate99(data2[i0], {
+              instancePath: instancePath + '/needs/' + i0,
+              parentData: data2,
+              parentDataProperty: i0,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate99.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err7 = {
+          instancePath: instancePath + '/needs',
+          schemaPath: '#/properties/needs/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err7];
+        } else {
+          vErrors.push(err7);
+        }
+        errors++;
+      }
+    }
+    if (data.people !== undefined) {
+      let data4 = data.people;
+      if (Array.isArray(data4)) {
+        if (data4.length > 200) {
+          const err8 = {
+            instancePath: instancePath + '/people',
+            schemaPath: '#/properties/people/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 200 },
+          };
+          if (vErrors === null) {
+            vErrors = [err8];
+          } else {
+            vErrors.push(err8);
+          }
+          errors++;
+        }
+        if (data4.length < 1) {
+          const err9 = {
+            instancePath: instancePath + '/people',
+            schemaPath: '#/properties/people/minItems',
+            keyword: 'minItems',
+            params: { limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err9];
+          } else {
+            vErrors.push(err9);
+          }
+          errors++;
+        }
+        const len1 = data4.length;
+        for (let i1 = 0; i1 < len1; i1++) {
+          if (
+            !validate103(data4[i1], {
+              instancePath: instancePath + '/people/' + i1,
+              parentData: data4,
+              parentDataProperty: i1,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate103.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err10 = {
+          instancePath: instancePath + '/people',
+          schemaPath: '#/properties/people/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err10];
+        } else {
+          vErrors.push(err10);
+        }
+        errors++;
+      }
+    }
+  } else {
+    const err11 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err11];
+    } else {
+      vErrors.push(err11);
+    }
+    errors++;
+  }
+  validate52.errors = vErrors;
+  return errors === 0;
+}
+validate52.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+export const cases = validate288;
+const schema79 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'cases.schema.json',
   type: 'object',
@@ -95,22 +928,23 @@ const schema19 = {
       properties: {
         ask_first: { $ref: 'dictionary.schema.json#/$defs/text' },
         common_mistake: { $ref: 'dictionary.schema.json#/$defs/text' },
+        output_and_vessels: {
+          type: 'string',
+          enum: ['output_falls_vessels_squeeze', 'vessels_have_let_go', 'both_fail', 'neither', 'cannot_say'],
+        },
       },
       additionalProperties: false,
     },
   },
 };
-const schema21 = { type: 'string', pattern: '^[a-z][a-z0-9_]*$', maxLength: 60 };
-const func1 = (text) => [...text].length;
-const pattern3 = new RegExp('^[a-z][a-z0-9_]*$', 'u');
 
-function validate95(
+function validate289(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate95.evaluated;
+  const evaluated0 = validate289.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -150,12 +984,12 @@ function validate95(
     }
     errors++;
   }
-  validate95.errors = vErrors;
+  validate289.errors = vErrors;
   return errors === 0;
 }
-validate95.evaluated = { dynamicProps: false, dynamicItems: false };
+validate289.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema33 = {
+const schema81 = {
   type: 'object',
   properties: {
     case: { $ref: 'dictionary.schema.json#/$defs/text' },
@@ -171,13 +1005,13 @@ const schema33 = {
 };
 const schema23 = { type: 'string', minLength: 1, maxLength: 2000 };
 
-function validate98(
+function validate292(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate98.evaluated;
+  const evaluated0 = validate292.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -212,12 +1046,12 @@ function validate98(
     }
     errors++;
   }
-  validate98.errors = vErrors;
+  validate292.errors = vErrors;
   return errors === 0;
 }
-validate98.evaluated = { dynamicProps: false, dynamicItems: false };
+validate292.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema35 = {
+const schema83 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'set.schema.json',
   type: 'object',
@@ -287,7 +1121,7 @@ const schema35 = {
     },
   },
 };
-const schema36 = {
+const schema84 = {
   type: ['number', 'string', 'boolean', 'array', 'object'],
   properties: {
     value: {
@@ -306,13 +1140,13 @@ const schema36 = {
   items: { $ref: 'dictionary.schema.json#/$defs/name' },
 };
 
-function validate104(
+function validate298(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate104.evaluated;
+  const evaluated0 = validate298.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -352,18 +1186,18 @@ function validate104(
     }
     errors++;
   }
-  validate104.errors = vErrors;
+  validate298.errors = vErrors;
   return errors === 0;
 }
-validate104.evaluated = { dynamicProps: false, dynamicItems: false };
+validate298.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate103(
+function validate297(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate103.evaluated;
+  const evaluated0 = validate297.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -376,7 +1210,7 @@ function validate103(
     typeof data !== 'string' &&
     typeof data !== 'boolean'
   ) {
-    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema36.type } };
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema84.type } };
     if (vErrors === null) {
       vErrors = [err0];
     } else {
@@ -388,7 +1222,7 @@ function validate103(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate104(data[i0], {
+        !validate298(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -396,7 +1230,7 @@ function validate103(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate104.errors);
+        vErrors = joined(vErrors, validate298.errors);
         errors = vErrors.length;
       }
     }
@@ -439,7 +1273,7 @@ function validate103(
           instancePath: instancePath + '/value',
           schemaPath: '#/properties/value/type',
           keyword: 'type',
-          params: { type: schema36.properties.value.type },
+          params: { type: schema84.properties.value.type },
         };
         if (vErrors === null) {
           vErrors = [err2];
@@ -452,7 +1286,7 @@ function validate103(
         const len1 = data1.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate104(data1[i1], {
+            !validate298(data1[i1], {
               instancePath: instancePath + '/value/' + i1,
               parentData: data1,
               parentDataProperty: i1,
@@ -460,7 +1294,7 @@ function validate103(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate104.errors);
+            vErrors = joined(vErrors, validate298.errors);
             errors = vErrors.length;
           }
         }
@@ -539,7 +1373,7 @@ function validate103(
           instancePath: instancePath + '/unobtainable',
           schemaPath: '#/properties/unobtainable/type',
           keyword: 'type',
-          params: { type: schema36.properties.unobtainable.type },
+          params: { type: schema84.properties.unobtainable.type },
         };
         if (vErrors === null) {
           vErrors = [err7];
@@ -572,7 +1406,7 @@ function validate103(
           instancePath: instancePath + '/declined',
           schemaPath: '#/properties/declined/type',
           keyword: 'type',
-          params: { type: schema36.properties.declined.type },
+          params: { type: schema84.properties.declined.type },
         };
         if (vErrors === null) {
           vErrors = [err9];
@@ -633,20 +1467,20 @@ function validate103(
       }
     }
   }
-  validate103.errors = vErrors;
+  validate297.errors = vErrors;
   return errors === 0;
 }
-validate103.evaluated = { props: true, items: true, dynamicProps: false, dynamicItems: false };
+validate297.evaluated = { props: true, items: true, dynamicProps: false, dynamicItems: false };
 
-const schema38 = { type: 'string', maxLength: 40 };
+const schema86 = { type: 'string', maxLength: 40 };
 
-function validate108(
+function validate302(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate108.evaluated;
+  const evaluated0 = validate302.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -672,12 +1506,12 @@ function validate108(
     }
     errors++;
   }
-  validate108.errors = vErrors;
+  validate302.errors = vErrors;
   return errors === 0;
 }
-validate108.evaluated = { dynamicProps: false, dynamicItems: false };
+validate302.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema39 = {
+const schema87 = {
   type: 'object',
   properties: {
     standing: {
@@ -693,7 +1527,7 @@ const schema39 = {
   },
   additionalProperties: false,
 };
-const schema40 = {
+const schema88 = {
   type: 'object',
   properties: {
     value: {
@@ -710,13 +1544,13 @@ const schema40 = {
   additionalProperties: false,
 };
 
-function validate114(
+function validate308(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate114.evaluated;
+  const evaluated0 = validate308.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -751,18 +1585,18 @@ function validate114(
     }
     errors++;
   }
-  validate114.errors = vErrors;
+  validate308.errors = vErrors;
   return errors === 0;
 }
-validate114.evaluated = { dynamicProps: false, dynamicItems: false };
+validate308.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate112(
+function validate306(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate112.evaluated;
+  const evaluated0 = validate306.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -833,7 +1667,7 @@ function validate112(
           instancePath: instancePath + '/value',
           schemaPath: '#/properties/value/type',
           keyword: 'type',
-          params: { type: schema40.properties.value.type },
+          params: { type: schema88.properties.value.type },
         };
         if (vErrors === null) {
           vErrors = [err3];
@@ -846,7 +1680,7 @@ function validate112(
         const len0 = data0.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate104(data0[i0], {
+            !validate298(data0[i0], {
               instancePath: instancePath + '/value/' + i0,
               parentData: data0,
               parentDataProperty: i0,
@@ -854,7 +1688,7 @@ function validate112(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate104.errors);
+            vErrors = joined(vErrors, validate298.errors);
             errors = vErrors.length;
           }
         }
@@ -894,7 +1728,7 @@ function validate112(
     }
     if (data.by !== undefined) {
       if (
-        !validate114(data.by, {
+        !validate308(data.by, {
           instancePath: instancePath + '/by',
           parentData: data,
           parentDataProperty: 'by',
@@ -902,13 +1736,13 @@ function validate112(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate114.errors);
+        vErrors = joined(vErrors, validate308.errors);
         errors = vErrors.length;
       }
     }
     if (data.reason !== undefined) {
       if (
-        !validate114(data.reason, {
+        !validate308(data.reason, {
           instancePath: instancePath + '/reason',
           parentData: data,
           parentDataProperty: 'reason',
@@ -916,13 +1750,13 @@ function validate112(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate114.errors);
+        vErrors = joined(vErrors, validate308.errors);
         errors = vErrors.length;
       }
     }
     if (data.at !== undefined) {
       if (
-        !validate108(data.at, {
+        !validate302(data.at, {
           instancePath: instancePath + '/at',
           parentData: data,
           parentDataProperty: 'at',
@@ -930,13 +1764,13 @@ function validate112(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate108.errors);
+        vErrors = joined(vErrors, validate302.errors);
         errors = vErrors.length;
       }
     }
     if (data.until !== undefined) {
       if (
-        !validate108(data.until, {
+        !validate302(data.until, {
           instancePath: instancePath + '/until',
           parentData: data,
           parentDataProperty: 'until',
@@ -944,7 +1778,7 @@ function validate112(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate108.errors);
+        vErrors = joined(vErrors, validate302.errors);
         errors = vErrors.length;
       }
     }
@@ -957,18 +1791,18 @@ function validate112(
     }
     errors++;
   }
-  validate112.errors = vErrors;
+  validate306.errors = vErrors;
   return errors === 0;
 }
-validate112.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate306.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate110(
+function validate304(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate110.evaluated;
+  const evaluated0 = validate304.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -998,7 +1832,7 @@ function validate110(
         for (const key1 in data0) {
           const _errs4 = errors;
           if (
-            !validate104(key1, {
+            !validate298(key1, {
               instancePath: instancePath + '/standing',
               parentData: data0,
               parentDataProperty: 'standing',
@@ -1006,7 +1840,7 @@ function validate110(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate104.errors);
+            vErrors = joined(vErrors, validate298.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs4 === errors;
@@ -1027,7 +1861,7 @@ function validate110(
         }
         for (const key2 in data0) {
           if (
-            !validate112(data0[key2], {
+            !validate306(data0[key2], {
               instancePath: instancePath + '/standing/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data0,
               parentDataProperty: key2,
@@ -1035,7 +1869,7 @@ function validate110(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate112.errors);
+            vErrors = joined(vErrors, validate306.errors);
             errors = vErrors.length;
           }
         }
@@ -1060,7 +1894,7 @@ function validate110(
         for (const key3 in data2) {
           const _errs9 = errors;
           if (
-            !validate104(key3, {
+            !validate298(key3, {
               instancePath: instancePath + '/limits',
               parentData: data2,
               parentDataProperty: 'limits',
@@ -1068,7 +1902,7 @@ function validate110(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate104.errors);
+            vErrors = joined(vErrors, validate298.errors);
             errors = vErrors.length;
           }
           var valid3 = _errs9 === errors;
@@ -1089,7 +1923,7 @@ function validate110(
         }
         for (const key4 in data2) {
           if (
-            !validate112(data2[key4], {
+            !validate306(data2[key4], {
               instancePath: instancePath + '/limits/' + key4.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data2,
               parentDataProperty: key4,
@@ -1097,7 +1931,7 @@ function validate110(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate112.errors);
+            vErrors = joined(vErrors, validate306.errors);
             errors = vErrors.length;
           }
         }
@@ -1125,25 +1959,25 @@ function validate110(
     }
     errors++;
   }
-  validate110.errors = vErrors;
+  validate304.errors = vErrors;
   return errors === 0;
 }
-validate110.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate304.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema42 = {
+const schema90 = {
   type: 'object',
   properties: { at: { $ref: '#/$defs/time' } },
   required: ['at'],
   additionalProperties: { $ref: '#/$defs/observed' },
 };
 
-function validate123(
+function validate317(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate123.evaluated;
+  const evaluated0 = validate317.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -1168,7 +2002,7 @@ function validate123(
     for (const key0 in data) {
       if (!(key0 === 'at')) {
         if (
-          !validate103(data[key0], {
+          !validate297(data[key0], {
             instancePath: instancePath + '/' + key0.replace(/~/g, '~0').replace(/\//g, '~1'),
             parentData: data,
             parentDataProperty: key0,
@@ -1176,14 +2010,14 @@ function validate123(
             dynamicAnchors,
           })
         ) {
-          vErrors = joined(vErrors, validate103.errors);
+          vErrors = joined(vErrors, validate297.errors);
           errors = vErrors.length;
         }
       }
     }
     if (data.at !== undefined) {
       if (
-        !validate108(data.at, {
+        !validate302(data.at, {
           instancePath: instancePath + '/at',
           parentData: data,
           parentDataProperty: 'at',
@@ -1191,7 +2025,7 @@ function validate123(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate108.errors);
+        vErrors = joined(vErrors, validate302.errors);
         errors = vErrors.length;
       }
     }
@@ -1204,18 +2038,18 @@ function validate123(
     }
     errors++;
   }
-  validate123.errors = vErrors;
+  validate317.errors = vErrors;
   return errors === 0;
 }
-validate123.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate317.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate102(
+function validate296(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="set.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate102.evaluated;
+  const evaluated0 = validate296.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -1226,7 +2060,7 @@ function validate102(
     for (const key0 in data) {
       if (!(key0 === 'at' || key0 === 'patient' || key0 === 'sets')) {
         if (
-          !validate103(data[key0], {
+          !validate297(data[key0], {
             instancePath: instancePath + '/' + key0.replace(/~/g, '~0').replace(/\//g, '~1'),
             parentData: data,
             parentDataProperty: key0,
@@ -1234,14 +2068,14 @@ function validate102(
             dynamicAnchors,
           })
         ) {
-          vErrors = joined(vErrors, validate103.errors);
+          vErrors = joined(vErrors, validate297.errors);
           errors = vErrors.length;
         }
       }
     }
     if (data.at !== undefined) {
       if (
-        !validate108(data.at, {
+        !validate302(data.at, {
           instancePath: instancePath + '/at',
           parentData: data,
           parentDataProperty: 'at',
@@ -1249,13 +2083,13 @@ function validate102(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate108.errors);
+        vErrors = joined(vErrors, validate302.errors);
         errors = vErrors.length;
       }
     }
     if (data.patient !== undefined) {
       if (
-        !validate110(data.patient, {
+        !validate304(data.patient, {
           instancePath: instancePath + '/patient',
           parentData: data,
           parentDataProperty: 'patient',
@@ -1263,7 +2097,7 @@ function validate102(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate110.errors);
+        vErrors = joined(vErrors, validate304.errors);
         errors = vErrors.length;
       }
     }
@@ -1287,7 +2121,7 @@ function validate102(
         const len0 = data3.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate123(data3[i0], {
+            !validate317(data3[i0], {
               instancePath: instancePath + '/sets/' + i0,
               parentData: data3,
               parentDataProperty: i0,
@@ -1295,7 +2129,7 @@ function validate102(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate123.errors);
+            vErrors = joined(vErrors, validate317.errors);
             errors = vErrors.length;
           }
         }
@@ -1323,12 +2157,12 @@ function validate102(
     }
     errors++;
   }
-  validate102.errors = vErrors;
+  validate296.errors = vErrors;
   return errors === 0;
 }
-validate102.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate296.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema43 = {
+const schema91 = {
   type: 'object',
   properties: {
     level: { $ref: '#/$defs/expected_level' },
@@ -1359,7 +2193,7 @@ const schema43 = {
   additionalProperties: false,
 };
 const func5 = Object.prototype.hasOwnProperty;
-const schema44 = {
+const schema92 = {
   type: 'object',
   properties: {
     at_least: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -1369,15 +2203,14 @@ const schema44 = {
   minProperties: 1,
   additionalProperties: false,
 };
-const schema24 = { type: ['string', 'boolean'], enum: ['yes', 'no', true, false] };
 
-function validate133(
+function validate327(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate133.evaluated;
+  const evaluated0 = validate327.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -1407,18 +2240,18 @@ function validate133(
     }
     errors++;
   }
-  validate133.errors = vErrors;
+  validate327.errors = vErrors;
   return errors === 0;
 }
-validate133.evaluated = { dynamicProps: false, dynamicItems: false };
+validate327.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate130(
+function validate324(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate130.evaluated;
+  const evaluated0 = validate324.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -1458,7 +2291,7 @@ function validate130(
     }
     if (data.at_least !== undefined) {
       if (
-        !validate95(data.at_least, {
+        !validate289(data.at_least, {
           instancePath: instancePath + '/at_least',
           parentData: data,
           parentDataProperty: 'at_least',
@@ -1466,13 +2299,13 @@ function validate130(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate95.errors);
+        vErrors = joined(vErrors, validate289.errors);
         errors = vErrors.length;
       }
     }
     if (data.could_be !== undefined) {
       if (
-        !validate95(data.could_be, {
+        !validate289(data.could_be, {
           instancePath: instancePath + '/could_be',
           parentData: data,
           parentDataProperty: 'could_be',
@@ -1480,13 +2313,13 @@ function validate130(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate95.errors);
+        vErrors = joined(vErrors, validate289.errors);
         errors = vErrors.length;
       }
     }
     if (data.settled !== undefined) {
       if (
-        !validate133(data.settled, {
+        !validate327(data.settled, {
           instancePath: instancePath + '/settled',
           parentData: data,
           parentDataProperty: 'settled',
@@ -1494,7 +2327,7 @@ function validate130(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate133.errors);
+        vErrors = joined(vErrors, validate327.errors);
         errors = vErrors.length;
       }
     }
@@ -1507,20 +2340,20 @@ function validate130(
     }
     errors++;
   }
-  validate130.errors = vErrors;
+  validate324.errors = vErrors;
   return errors === 0;
 }
-validate130.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate324.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema46 = { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' }, maxItems: 1000 };
+const schema94 = { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' }, maxItems: 1000 };
 
-function validate136(
+function validate330(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate136.evaluated;
+  const evaluated0 = validate330.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -1540,7 +2373,7 @@ function validate136(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate95(data[i0], {
+        !validate289(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -1548,7 +2381,7 @@ function validate136(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate95.errors);
+        vErrors = joined(vErrors, validate289.errors);
         errors = vErrors.length;
       }
     }
@@ -1561,25 +2394,25 @@ function validate136(
     }
     errors++;
   }
-  validate136.errors = vErrors;
+  validate330.errors = vErrors;
   return errors === 0;
 }
-validate136.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate330.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-const schema47 = {
+const schema95 = {
   type: 'object',
   properties: { low: { type: 'number' }, high: { type: 'number' } },
   required: ['low', 'high'],
   additionalProperties: false,
 };
 
-function validate144(
+function validate338(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate144.evaluated;
+  const evaluated0 = validate338.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -1674,12 +2507,12 @@ function validate144(
     }
     errors++;
   }
-  validate144.errors = vErrors;
+  validate338.errors = vErrors;
   return errors === 0;
 }
-validate144.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate338.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema48 = {
+const schema96 = {
   type: ['number', 'string', 'object'],
   properties: { low: { type: 'number' }, high: { type: 'number' } },
   required: ['low', 'high'],
@@ -1687,13 +2520,13 @@ const schema48 = {
   maxLength: 20,
 };
 
-function validate152(
+function validate346(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate152.evaluated;
+  const evaluated0 = validate346.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -1705,7 +2538,7 @@ function validate152(
     typeof data !== 'string' &&
     !(data && typeof data == 'object' && !Array.isArray(data))
   ) {
-    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema48.type } };
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema96.type } };
     if (vErrors === null) {
       vErrors = [err0];
     } else {
@@ -1804,18 +2637,18 @@ function validate152(
       }
     }
   }
-  validate152.errors = vErrors;
+  validate346.errors = vErrors;
   return errors === 0;
 }
-validate152.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate346.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate129(
+function validate323(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate129.evaluated;
+  const evaluated0 = validate323.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -1838,7 +2671,7 @@ function validate129(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema43.properties, key0)) {
+      if (!func5.call(schema91.properties, key0)) {
         const err1 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -1855,7 +2688,7 @@ function validate129(
     }
     if (data.level !== undefined) {
       if (
-        !validate130(data.level, {
+        !validate324(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -1863,7 +2696,7 @@ function validate129(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate130.errors);
+        vErrors = joined(vErrors, validate324.errors);
         errors = vErrors.length;
       }
     }
@@ -1874,7 +2707,7 @@ function validate129(
           instancePath: instancePath + '/applies',
           schemaPath: '#/properties/applies/type',
           keyword: 'type',
-          params: { type: schema43.properties.applies.type },
+          params: { type: schema91.properties.applies.type },
         };
         if (vErrors === null) {
           vErrors = [err2];
@@ -1888,7 +2721,7 @@ function validate129(
           instancePath: instancePath + '/applies',
           schemaPath: '#/properties/applies/enum',
           keyword: 'enum',
-          params: { allowedValues: schema43.properties.applies.enum },
+          params: { allowedValues: schema91.properties.applies.enum },
         };
         if (vErrors === null) {
           vErrors = [err3];
@@ -1900,7 +2733,7 @@ function validate129(
     }
     if (data.met !== undefined) {
       if (
-        !validate136(data.met, {
+        !validate330(data.met, {
           instancePath: instancePath + '/met',
           parentData: data,
           parentDataProperty: 'met',
@@ -1908,13 +2741,13 @@ function validate129(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate136.errors);
+        vErrors = joined(vErrors, validate330.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_met !== undefined) {
       if (
-        !validate136(data.not_met, {
+        !validate330(data.not_met, {
           instancePath: instancePath + '/not_met',
           parentData: data,
           parentDataProperty: 'not_met',
@@ -1922,13 +2755,13 @@ function validate129(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate136.errors);
+        vErrors = joined(vErrors, validate330.errors);
         errors = vErrors.length;
       }
     }
     if (data.undecided !== undefined) {
       if (
-        !validate136(data.undecided, {
+        !validate330(data.undecided, {
           instancePath: instancePath + '/undecided',
           parentData: data,
           parentDataProperty: 'undecided',
@@ -1936,13 +2769,13 @@ function validate129(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate136.errors);
+        vErrors = joined(vErrors, validate330.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained !== undefined) {
       if (
-        !validate136(data.explained, {
+        !validate330(data.explained, {
           instancePath: instancePath + '/explained',
           parentData: data,
           parentDataProperty: 'explained',
@@ -1950,13 +2783,13 @@ function validate129(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate136.errors);
+        vErrors = joined(vErrors, validate330.errors);
         errors = vErrors.length;
       }
     }
     if (data.faults !== undefined) {
       if (
-        !validate136(data.faults, {
+        !validate330(data.faults, {
           instancePath: instancePath + '/faults',
           parentData: data,
           parentDataProperty: 'faults',
@@ -1964,7 +2797,7 @@ function validate129(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate136.errors);
+        vErrors = joined(vErrors, validate330.errors);
         errors = vErrors.length;
       }
     }
@@ -1974,7 +2807,7 @@ function validate129(
         for (const key1 in data7) {
           const _errs12 = errors;
           if (
-            !validate95(key1, {
+            !validate289(key1, {
               instancePath: instancePath + '/truth',
               parentData: data7,
               parentDataProperty: 'truth',
@@ -1982,7 +2815,7 @@ function validate129(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate95.errors);
+            vErrors = joined(vErrors, validate289.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs12 === errors;
@@ -2003,7 +2836,7 @@ function validate129(
         }
         for (const key2 in data7) {
           if (
-            !validate144(data7[key2], {
+            !validate338(data7[key2], {
               instancePath: instancePath + '/truth/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data7,
               parentDataProperty: key2,
@@ -2011,7 +2844,7 @@ function validate129(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate144.errors);
+            vErrors = joined(vErrors, validate338.errors);
             errors = vErrors.length;
           }
         }
@@ -2032,7 +2865,7 @@ function validate129(
     }
     if (data.not_reliable !== undefined) {
       if (
-        !validate136(data.not_reliable, {
+        !validate330(data.not_reliable, {
           instancePath: instancePath + '/not_reliable',
           parentData: data,
           parentDataProperty: 'not_reliable',
@@ -2040,13 +2873,13 @@ function validate129(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate136.errors);
+        vErrors = joined(vErrors, validate330.errors);
         errors = vErrors.length;
       }
     }
     if (data.refused !== undefined) {
       if (
-        !validate136(data.refused, {
+        !validate330(data.refused, {
           instancePath: instancePath + '/refused',
           parentData: data,
           parentDataProperty: 'refused',
@@ -2054,13 +2887,13 @@ function validate129(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate136.errors);
+        vErrors = joined(vErrors, validate330.errors);
         errors = vErrors.length;
       }
     }
     if (data.questioned !== undefined) {
       if (
-        !validate136(data.questioned, {
+        !validate330(data.questioned, {
           instancePath: instancePath + '/questioned',
           parentData: data,
           parentDataProperty: 'questioned',
@@ -2068,13 +2901,13 @@ function validate129(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate136.errors);
+        vErrors = joined(vErrors, validate330.errors);
         errors = vErrors.length;
       }
     }
     if (data.take_first !== undefined) {
       if (
-        !validate136(data.take_first, {
+        !validate330(data.take_first, {
           instancePath: instancePath + '/take_first',
           parentData: data,
           parentDataProperty: 'take_first',
@@ -2082,13 +2915,13 @@ function validate129(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate136.errors);
+        vErrors = joined(vErrors, validate330.errors);
         errors = vErrors.length;
       }
     }
     if (data.ask_first !== undefined) {
       if (
-        !validate136(data.ask_first, {
+        !validate330(data.ask_first, {
           instancePath: instancePath + '/ask_first',
           parentData: data,
           parentDataProperty: 'ask_first',
@@ -2096,7 +2929,7 @@ function validate129(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate136.errors);
+        vErrors = joined(vErrors, validate330.errors);
         errors = vErrors.length;
       }
     }
@@ -2106,7 +2939,7 @@ function validate129(
         for (const key3 in data14) {
           const _errs22 = errors;
           if (
-            !validate95(key3, {
+            !validate289(key3, {
               instancePath: instancePath + '/measures',
               parentData: data14,
               parentDataProperty: 'measures',
@@ -2114,7 +2947,7 @@ function validate129(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate95.errors);
+            vErrors = joined(vErrors, validate289.errors);
             errors = vErrors.length;
           }
           var valid3 = _errs22 === errors;
@@ -2135,7 +2968,7 @@ function validate129(
         }
         for (const key4 in data14) {
           if (
-            !validate152(data14[key4], {
+            !validate346(data14[key4], {
               instancePath: instancePath + '/measures/' + key4.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data14,
               parentDataProperty: key4,
@@ -2143,7 +2976,7 @@ function validate129(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate152.errors);
+            vErrors = joined(vErrors, validate346.errors);
             errors = vErrors.length;
           }
         }
@@ -2164,7 +2997,7 @@ function validate129(
     }
     if (data.nothing_else_met !== undefined) {
       if (
-        !validate133(data.nothing_else_met, {
+        !validate327(data.nothing_else_met, {
           instancePath: instancePath + '/nothing_else_met',
           parentData: data,
           parentDataProperty: 'nothing_else_met',
@@ -2172,7 +3005,7 @@ function validate129(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate133.errors);
+        vErrors = joined(vErrors, validate327.errors);
         errors = vErrors.length;
       }
     }
@@ -2185,27 +3018,31 @@ function validate129(
     }
     errors++;
   }
-  validate129.errors = vErrors;
+  validate323.errors = vErrors;
   return errors === 0;
 }
-validate129.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate323.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema49 = {
+const schema97 = {
   type: 'object',
   properties: {
     ask_first: { $ref: 'dictionary.schema.json#/$defs/text' },
     common_mistake: { $ref: 'dictionary.schema.json#/$defs/text' },
+    output_and_vessels: {
+      type: 'string',
+      enum: ['output_falls_vessels_squeeze', 'vessels_have_let_go', 'both_fail', 'neither', 'cannot_say'],
+    },
   },
   additionalProperties: false,
 };
 
-function validate156(
+function validate350(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate156.evaluated;
+  const evaluated0 = validate350.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -2214,7 +3051,7 @@ function validate156(
   }
   if (data && typeof data == 'object' && !Array.isArray(data)) {
     for (const key0 in data) {
-      if (!(key0 === 'ask_first' || key0 === 'common_mistake')) {
+      if (!(key0 === 'ask_first' || key0 === 'common_mistake' || key0 === 'output_and_vessels')) {
         const err0 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -2231,7 +3068,7 @@ function validate156(
     }
     if (data.ask_first !== undefined) {
       if (
-        !validate98(data.ask_first, {
+        !validate292(data.ask_first, {
           instancePath: instancePath + '/ask_first',
           parentData: data,
           parentDataProperty: 'ask_first',
@@ -2239,13 +3076,13 @@ function validate156(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate98.errors);
+        vErrors = joined(vErrors, validate292.errors);
         errors = vErrors.length;
       }
     }
     if (data.common_mistake !== undefined) {
       if (
-        !validate98(data.common_mistake, {
+        !validate292(data.common_mistake, {
           instancePath: instancePath + '/common_mistake',
           parentData: data,
           parentDataProperty: 'common_mistake',
@@ -2253,31 +3090,68 @@ function validate156(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate98.errors);
+        vErrors = joined(vErrors, validate292.errors);
         errors = vErrors.length;
       }
     }
+    if (data.output_and_vessels !== undefined) {
+      let data2 = data.output_and_vessels;
+      if (typeof data2 !== 'string') {
+        const err1 = {
+          instancePath: instancePath + '/output_and_vessels',
+          schemaPath: '#/properties/output_and_vessels/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err1];
+        } else {
+          vErrors.push(err1);
+        }
+        errors++;
+      }
+      if (!(
+        data2 === 'output_falls_vessels_squeeze' ||
+        data2 === 'vessels_have_let_go' ||
+        data2 === 'both_fail' ||
+        data2 === 'neither' ||
+        data2 === 'cannot_say'
+      )) {
+        const err2 = {
+          instancePath: instancePath + '/output_and_vessels',
+          schemaPath: '#/properties/output_and_vessels/enum',
+          keyword: 'enum',
+          params: { allowedValues: schema97.properties.output_and_vessels.enum },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
   } else {
-    const err1 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    const err3 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
     if (vErrors === null) {
-      vErrors = [err1];
+      vErrors = [err3];
     } else {
-      vErrors.push(err1);
+      vErrors.push(err3);
     }
     errors++;
   }
-  validate156.errors = vErrors;
+  validate350.errors = vErrors;
   return errors === 0;
 }
-validate156.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate350.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate97(
+function validate291(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate97.evaluated;
+  const evaluated0 = validate291.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -2339,7 +3213,7 @@ function validate97(
     }
     if (data.case !== undefined) {
       if (
-        !validate98(data.case, {
+        !validate292(data.case, {
           instancePath: instancePath + '/case',
           parentData: data,
           parentDataProperty: 'case',
@@ -2347,13 +3221,13 @@ function validate97(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate98.errors);
+        vErrors = joined(vErrors, validate292.errors);
         errors = vErrors.length;
       }
     }
     if (data.story !== undefined) {
       if (
-        !validate98(data.story, {
+        !validate292(data.story, {
           instancePath: instancePath + '/story',
           parentData: data,
           parentDataProperty: 'story',
@@ -2361,13 +3235,13 @@ function validate97(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate98.errors);
+        vErrors = joined(vErrors, validate292.errors);
         errors = vErrors.length;
       }
     }
     if (data.source !== undefined) {
       if (
-        !validate95(data.source, {
+        !validate289(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -2375,13 +3249,13 @@ function validate97(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate95.errors);
+        vErrors = joined(vErrors, validate289.errors);
         errors = vErrors.length;
       }
     }
     if (data.given !== undefined) {
       if (
-        !validate102(data.given, {
+        !validate296(data.given, {
           instancePath: instancePath + '/given',
           parentData: data,
           parentDataProperty: 'given',
@@ -2389,13 +3263,13 @@ function validate97(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate102.errors);
+        vErrors = joined(vErrors, validate296.errors);
         errors = vErrors.length;
       }
     }
     if (data.series !== undefined) {
       if (
-        !validate102(data.series, {
+        !validate296(data.series, {
           instancePath: instancePath + '/series',
           parentData: data,
           parentDataProperty: 'series',
@@ -2403,13 +3277,13 @@ function validate97(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate102.errors);
+        vErrors = joined(vErrors, validate296.errors);
         errors = vErrors.length;
       }
     }
     if (data.expect !== undefined) {
       if (
-        !validate129(data.expect, {
+        !validate323(data.expect, {
           instancePath: instancePath + '/expect',
           parentData: data,
           parentDataProperty: 'expect',
@@ -2417,13 +3291,13 @@ function validate97(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate129.errors);
+        vErrors = joined(vErrors, validate323.errors);
         errors = vErrors.length;
       }
     }
     if (data.teach !== undefined) {
       if (
-        !validate156(data.teach, {
+        !validate350(data.teach, {
           instancePath: instancePath + '/teach',
           parentData: data,
           parentDataProperty: 'teach',
@@ -2431,7 +3305,7 @@ function validate97(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate156.errors);
+        vErrors = joined(vErrors, validate350.errors);
         errors = vErrors.length;
       }
     }
@@ -2444,12 +3318,12 @@ function validate97(
     }
     errors++;
   }
-  validate97.errors = vErrors;
+  validate291.errors = vErrors;
   return errors === 0;
 }
-validate97.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate291.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema50 = {
+const schema98 = {
   type: 'object',
   properties: {
     change: { $ref: 'dictionary.schema.json#/$defs/text' },
@@ -2459,13 +3333,13 @@ const schema50 = {
   additionalProperties: false,
 };
 
-function validate161(
+function validate355(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate161.evaluated;
+  const evaluated0 = validate355.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -2519,7 +3393,7 @@ function validate161(
     }
     if (data.change !== undefined) {
       if (
-        !validate98(data.change, {
+        !validate292(data.change, {
           instancePath: instancePath + '/change',
           parentData: data,
           parentDataProperty: 'change',
@@ -2527,13 +3401,13 @@ function validate161(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate98.errors);
+        vErrors = joined(vErrors, validate292.errors);
         errors = vErrors.length;
       }
     }
     if (data.accepted !== undefined) {
       if (
-        !validate98(data.accepted, {
+        !validate292(data.accepted, {
           instancePath: instancePath + '/accepted',
           parentData: data,
           parentDataProperty: 'accepted',
@@ -2541,7 +3415,7 @@ function validate161(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate98.errors);
+        vErrors = joined(vErrors, validate292.errors);
         errors = vErrors.length;
       }
     }
@@ -2554,18 +3428,18 @@ function validate161(
     }
     errors++;
   }
-  validate161.errors = vErrors;
+  validate355.errors = vErrors;
   return errors === 0;
 }
-validate161.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate355.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate52(
+function validate288(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="cases.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate52.evaluated;
+  const evaluated0 = validate288.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -2619,7 +3493,7 @@ function validate52(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate95(data.protocol, {
+        !validate289(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -2627,7 +3501,7 @@ function validate52(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate95.errors);
+        vErrors = joined(vErrors, validate289.errors);
         errors = vErrors.length;
       }
     }
@@ -2651,7 +3525,7 @@ function validate52(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate97(data1[i0], {
+            !validate291(data1[i0], {
               instancePath: instancePath + '/cases/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -2659,7 +3533,7 @@ function validate52(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate97.errors);
+            vErrors = joined(vErrors, validate291.errors);
             errors = vErrors.length;
           }
         }
@@ -2698,7 +3572,7 @@ function validate52(
         const len1 = data3.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate161(data3[i1], {
+            !validate355(data3[i1], {
               instancePath: instancePath + '/unguarded/' + i1,
               parentData: data3,
               parentDataProperty: i1,
@@ -2706,7 +3580,7 @@ function validate52(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate161.errors);
+            vErrors = joined(vErrors, validate355.errors);
             errors = vErrors.length;
           }
         }
@@ -2734,10 +3608,10 @@ function validate52(
     }
     errors++;
   }
-  validate52.errors = vErrors;
+  validate288.errors = vErrors;
   return errors === 0;
 }
-validate52.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate288.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 export const dictionary = validate53;
 const schema20 = {
@@ -4575,8 +5449,2812 @@ function validate53(
 }
 validate53.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const ladder = validate165;
-const schema51 = {
+export const edition = validate104;
+const schema37 = {
+  $schema: 'https://json-schema.org/draft/2020-12/schema',
+  $id: 'edition.schema.json',
+  type: 'object',
+  properties: {
+    sealed: { type: 'string', enum: ['protocol', 'ward'] },
+    name: { $ref: 'dictionary.schema.json#/$defs/name' },
+    edition: { type: 'integer', minimum: 1, maximum: 9999 },
+    title: { $ref: 'dictionary.schema.json#/$defs/text' },
+    language: { type: 'integer', minimum: 1, maximum: 9999 },
+    kit: { type: 'string', maxLength: 40 },
+    sealed_on: { $ref: '#/$defs/calendar_day' },
+    authors: { type: 'array', items: { $ref: '#/$defs/person' }, minItems: 1, maxItems: 50 },
+    approvers: { $ref: '#/$defs/digest' },
+    digest: { $ref: '#/$defs/digest' },
+    logic_digest: { $ref: '#/$defs/digest' },
+    review_by: { $ref: '#/$defs/calendar_day' },
+    reads_with: { type: 'array', items: { $ref: '#/$defs/member' } },
+    dictionary: { $ref: 'dictionary.schema.json' },
+    ladder: { $ref: '#/$defs/whole' },
+    texts: {
+      type: 'object',
+      propertyNames: { $ref: 'dictionary.schema.json#/$defs/name' },
+      additionalProperties: { $ref: '#/$defs/whole' },
+      minProperties: 1,
+      maxProperties: 200,
+    },
+    cases: { $ref: '#/$defs/whole' },
+    outcomes: { type: 'array', items: { $ref: '#/$defs/answered' }, minItems: 1, maxItems: 100000 },
+    seal: { $ref: '#/$defs/digest' },
+  },
+  required: [
+    'sealed',
+    'name',
+    'edition',
+    'title',
+    'language',
+    'kit',
+    'sealed_on',
+    'digest',
+    'logic_digest',
+    'dictionary',
+    'ladder',
+    'texts',
+    'cases',
+    'outcomes',
+    'seal',
+  ],
+  additionalProperties: false,
+  $defs: {
+    digest: { type: 'string', pattern: '^sha256:[0-9a-f]{64}$' },
+    calendar_day: { type: 'string', pattern: '^[0-9]{4}-[0-9]{2}-[0-9]{2}$' },
+    whole: { type: 'string', minLength: 1, maxLength: 1048576 },
+    person: { type: 'string', minLength: 1, maxLength: 80 },
+    member: {
+      type: 'object',
+      properties: {
+        protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
+        edition: { type: 'integer', minimum: 1, maximum: 9999 },
+        digest: { $ref: '#/$defs/digest' },
+      },
+      required: ['protocol', 'edition', 'digest'],
+      additionalProperties: false,
+    },
+    answered: {
+      type: 'object',
+      properties: {
+        case: { $ref: 'dictionary.schema.json#/$defs/text' },
+        answers: { $ref: '#/$defs/reading' },
+      },
+      required: ['case', 'answers'],
+      additionalProperties: false,
+    },
+    reading: {
+      type: 'object',
+      properties: {
+        applies: { type: 'string', enum: ['yes', 'no', 'unsure'] },
+        level: { $ref: 'outcome.schema.json#/$defs/level' },
+        met: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' } },
+        undecided: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' } },
+        counts: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' } },
+        explained: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' } },
+        not_reliable: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' } },
+        measures: {
+          type: 'object',
+          propertyNames: { $ref: 'dictionary.schema.json#/$defs/name' },
+          additionalProperties: { $ref: 'outcome.schema.json#/$defs/measure' },
+        },
+        ask_first: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' } },
+        take_first: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' } },
+        missing: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' } },
+        refused: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' } },
+        questioned: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' } },
+        faults: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' } },
+        in_force: { $ref: 'dictionary.schema.json#/$defs/name' },
+        may_step_down: { type: 'boolean' },
+        plan: { $ref: 'dictionary.schema.json#/$defs/name' },
+        tell: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/text' } },
+        reads: {
+          type: 'object',
+          propertyNames: { $ref: 'dictionary.schema.json#/$defs/name' },
+          additionalProperties: { $ref: '#/$defs/reading' },
+        },
+      },
+      required: ['level'],
+      additionalProperties: false,
+    },
+  },
+};
+
+function validate105(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate105.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 60) {
+      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 60 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (!pattern3.test(data)) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/pattern',
+        keyword: 'pattern',
+        params: { pattern: '^[a-z][a-z0-9_]*$' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate105.errors = vErrors;
+  return errors === 0;
+}
+validate105.evaluated = { dynamicProps: false, dynamicItems: false };
+
+function validate107(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate107.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 2000) {
+      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 2000 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (func1(data) < 1) {
+      const err1 = { instancePath, schemaPath: '#/minLength', keyword: 'minLength', params: { limit: 1 } };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate107.errors = vErrors;
+  return errors === 0;
+}
+validate107.evaluated = { dynamicProps: false, dynamicItems: false };
+
+const schema40 = { type: 'string', pattern: '^[0-9]{4}-[0-9]{2}-[0-9]{2}$' };
+const pattern9 = new RegExp('^[0-9]{4}-[0-9]{2}-[0-9]{2}$', 'u');
+
+function validate109(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate109.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (!pattern9.test(data)) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/pattern',
+        keyword: 'pattern',
+        params: { pattern: '^[0-9]{4}-[0-9]{2}-[0-9]{2}$' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+  } else {
+    const err1 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err1];
+    } else {
+      vErrors.push(err1);
+    }
+    errors++;
+  }
+  validate109.errors = vErrors;
+  return errors === 0;
+}
+validate109.evaluated = { dynamicProps: false, dynamicItems: false };
+
+function validate111(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate111.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 80) {
+      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 80 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (func1(data) < 1) {
+      const err1 = { instancePath, schemaPath: '#/minLength', keyword: 'minLength', params: { limit: 1 } };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate111.errors = vErrors;
+  return errors === 0;
+}
+validate111.evaluated = { dynamicProps: false, dynamicItems: false };
+
+const schema42 = { type: 'string', pattern: '^sha256:[0-9a-f]{64}$' };
+const pattern10 = new RegExp('^sha256:[0-9a-f]{64}$', 'u');
+
+function validate113(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate113.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (!pattern10.test(data)) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/pattern',
+        keyword: 'pattern',
+        params: { pattern: '^sha256:[0-9a-f]{64}$' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+  } else {
+    const err1 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err1];
+    } else {
+      vErrors.push(err1);
+    }
+    errors++;
+  }
+  validate113.errors = vErrors;
+  return errors === 0;
+}
+validate113.evaluated = { dynamicProps: false, dynamicItems: false };
+
+const schema43 = {
+  type: 'object',
+  properties: {
+    protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
+    edition: { type: 'integer', minimum: 1, maximum: 9999 },
+    digest: { $ref: '#/$defs/digest' },
+  },
+  required: ['protocol', 'edition', 'digest'],
+  additionalProperties: false,
+};
+
+function validate118(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate118.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.protocol === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'protocol' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.edition === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'edition' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    if (data.digest === undefined) {
+      const err2 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'digest' },
+      };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'protocol' || key0 === 'edition' || key0 === 'digest')) {
+        const err3 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+    }
+    if (data.protocol !== undefined) {
+      if (
+        !validate105(data.protocol, {
+          instancePath: instancePath + '/protocol',
+          parentData: data,
+          parentDataProperty: 'protocol',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate105.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.edition !== undefined) {
+      let data1 = data.edition;
+      if (!(typeof data1 == 'number' && !(data1 % 1) && !isNaN(data1) && isFinite(data1))) {
+        const err4 = {
+          instancePath: instancePath + '/edition',
+          schemaPath: '#/properties/edition/type',
+          keyword: 'type',
+          params: { type: 'integer' },
+        };
+        if (vErrors === null) {
+          vErrors = [err4];
+        } else {
+          vErrors.push(err4);
+        }
+        errors++;
+      }
+      if (typeof data1 == 'number' && isFinite(data1)) {
+        if (data1 > 9999 || isNaN(data1)) {
+          const err5 = {
+            instancePath: instancePath + '/edition',
+            schemaPath: '#/properties/edition/maximum',
+            keyword: 'maximum',
+            params: { comparison: '<=', limit: 9999 },
+          };
+          if (vErrors === null) {
+            vErrors = [err5];
+          } else {
+            vErrors.push(err5);
+          }
+          errors++;
+        }
+        if (data1 < 1 || isNaN(data1)) {
+          const err6 = {
+            instancePath: instancePath + '/edition',
+            schemaPath: '#/properties/edition/minimum',
+            keyword: 'minimum',
+            params: { comparison: '>=', limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err6];
+          } else {
+            vErrors.push(err6);
+          }
+          errors++;
+        }
+      }
+    }
+    if (data.digest !== undefined) {
+      if (
+        !validate113(data.digest, {
+          instancePath: instancePath + '/digest',
+          parentData: data,
+          parentDataProperty: 'digest',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate113.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err7 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err7];
+    } else {
+      vErrors.push(err7);
+    }
+    errors++;
+  }
+  validate118.errors = vErrors;
+  return errors === 0;
+}
+validate118.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema44 = { type: 'string', minLength: 1, maxLength: 1048576 };
+
+function validate123(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate123.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 1048576) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/maxLength',
+        keyword: 'maxLength',
+        params: { limit: 1048576 },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (func1(data) < 1) {
+      const err1 = { instancePath, schemaPath: '#/minLength', keyword: 'minLength', params: { limit: 1 } };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate123.errors = vErrors;
+  return errors === 0;
+}
+validate123.evaluated = { dynamicProps: false, dynamicItems: false };
+
+const schema45 = {
+  type: 'object',
+  properties: { case: { $ref: 'dictionary.schema.json#/$defs/text' }, answers: { $ref: '#/$defs/reading' } },
+  required: ['case', 'answers'],
+  additionalProperties: false,
+};
+const schema46 = {
+  type: 'object',
+  properties: {
+    applies: { type: 'string', enum: ['yes', 'no', 'unsure'] },
+    level: { $ref: 'outcome.schema.json#/$defs/level' },
+    met: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' } },
+    undecided: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' } },
+    counts: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' } },
+    explained: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' } },
+    not_reliable: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' } },
+    measures: {
+      type: 'object',
+      propertyNames: { $ref: 'dictionary.schema.json#/$defs/name' },
+      additionalProperties: { $ref: 'outcome.schema.json#/$defs/measure' },
+    },
+    ask_first: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' } },
+    take_first: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' } },
+    missing: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' } },
+    refused: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' } },
+    questioned: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' } },
+    faults: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' } },
+    in_force: { $ref: 'dictionary.schema.json#/$defs/name' },
+    may_step_down: { type: 'boolean' },
+    plan: { $ref: 'dictionary.schema.json#/$defs/name' },
+    tell: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/text' } },
+    reads: {
+      type: 'object',
+      propertyNames: { $ref: 'dictionary.schema.json#/$defs/name' },
+      additionalProperties: { $ref: '#/$defs/reading' },
+    },
+  },
+  required: ['level'],
+  additionalProperties: false,
+};
+const schema57 = {
+  type: ['object', 'null'],
+  properties: {
+    at_least: { type: ['string', 'null'], maxLength: 60 },
+    could_be: { $ref: '#/$defs/name' },
+    settled: { type: 'boolean' },
+  },
+  required: ['at_least', 'could_be', 'settled'],
+  additionalProperties: false,
+};
+
+function validate137(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate137.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 60) {
+      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 60 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (!pattern3.test(data)) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/pattern',
+        keyword: 'pattern',
+        params: { pattern: '^[a-z][a-z0-9_]*$' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate137.errors = vErrors;
+  return errors === 0;
+}
+validate137.evaluated = { dynamicProps: false, dynamicItems: false };
+
+function validate253(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate253.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (!(data && typeof data == 'object' && !Array.isArray(data)) && data !== null) {
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema57.type } };
+    if (vErrors === null) {
+      vErrors = [err0];
+    } else {
+      vErrors.push(err0);
+    }
+    errors++;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.at_least === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'at_least' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    if (data.could_be === undefined) {
+      const err2 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'could_be' },
+      };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    if (data.settled === undefined) {
+      const err3 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'settled' },
+      };
+      if (vErrors === null) {
+        vErrors = [err3];
+      } else {
+        vErrors.push(err3);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'at_least' || key0 === 'could_be' || key0 === 'settled')) {
+        const err4 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err4];
+        } else {
+          vErrors.push(err4);
+        }
+        errors++;
+      }
+    }
+    if (data.at_least !== undefined) {
+      let data0 = data.at_least;
+      if (typeof data0 !== 'string' && data0 !== null) {
+        const err5 = {
+          instancePath: instancePath + '/at_least',
+          schemaPath: '#/properties/at_least/type',
+          keyword: 'type',
+          params: { type: schema57.properties.at_least.type },
+        };
+        if (vErrors === null) {
+          vErrors = [err5];
+        } else {
+          vErrors.push(err5);
+        }
+        errors++;
+      }
+      if (typeof data0 === 'string') {
+        if (func1(data0) > 60) {
+          const err6 = {
+            instancePath: instancePath + '/at_least',
+            schemaPath: '#/properties/at_least/maxLength',
+            keyword: 'maxLength',
+            params: { limit: 60 },
+          };
+          if (vErrors === null) {
+            vErrors = [err6];
+          } else {
+            vErrors.push(err6);
+          }
+          errors++;
+        }
+      }
+    }
+    if (data.could_be !== undefined) {
+      if (
+        !validate137(data.could_be, {
+          instancePath: instancePath + '/could_be',
+          parentData: data,
+          parentDataProperty: 'could_be',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate137.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.settled !== undefined) {
+      if (typeof data.settled !== 'boolean') {
+        const err7 = {
+          instancePath: instancePath + '/settled',
+          schemaPath: '#/properties/settled/type',
+          keyword: 'type',
+          params: { type: 'boolean' },
+        };
+        if (vErrors === null) {
+          vErrors = [err7];
+        } else {
+          vErrors.push(err7);
+        }
+        errors++;
+      }
+    }
+  }
+  validate253.errors = vErrors;
+  return errors === 0;
+}
+validate253.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema62 = {
+  type: 'object',
+  properties: {
+    value: { type: 'number' },
+    exact: { $ref: '#/$defs/exact_fraction' },
+    low: { type: 'number' },
+    low_exact: { $ref: '#/$defs/exact_fraction' },
+    high: { type: 'number' },
+    high_exact: { $ref: '#/$defs/exact_fraction' },
+    unit: { $ref: '#/$defs/unit' },
+    never: { type: 'boolean', const: true },
+    missing: { type: 'boolean', const: true },
+    waits_for: { $ref: '#/$defs/names' },
+    may_be_missing: { type: 'boolean', const: true },
+  },
+  additionalProperties: false,
+};
+const schema63 = { type: 'string', pattern: '^-?[0-9]+/[0-9]+$' };
+const pattern15 = new RegExp('^-?[0-9]+/[0-9]+$', 'u');
+
+function validate186(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate186.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (!pattern15.test(data)) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/pattern',
+        keyword: 'pattern',
+        params: { pattern: '^-?[0-9]+/[0-9]+$' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+  } else {
+    const err1 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err1];
+    } else {
+      vErrors.push(err1);
+    }
+    errors++;
+  }
+  validate186.errors = vErrors;
+  return errors === 0;
+}
+validate186.evaluated = { dynamicProps: false, dynamicItems: false };
+
+const schema53 = { type: 'string', maxLength: 40 };
+
+function validate142(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate142.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 40) {
+      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 40 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+  } else {
+    const err1 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err1];
+    } else {
+      vErrors.push(err1);
+    }
+    errors++;
+  }
+  validate142.errors = vErrors;
+  return errors === 0;
+}
+validate142.evaluated = { dynamicProps: false, dynamicItems: false };
+
+const schema60 = { type: 'array', items: { $ref: '#/$defs/name' } };
+
+function validate169(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate169.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (Array.isArray(data)) {
+    const len0 = data.length;
+    for (let i0 = 0; i0 < len0; i0++) {
+      if (
+        !validate137(data[i0], {
+          instancePath: instancePath + '/' + i0,
+          parentData: data,
+          parentDataProperty: i0,
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate137.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'array' } };
+    if (vErrors === null) {
+      vErrors = [err0];
+    } else {
+      vErrors.push(err0);
+    }
+    errors++;
+  }
+  validate169.errors = vErrors;
+  return errors === 0;
+}
+validate169.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+
+function validate262(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate262.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    for (const key0 in data) {
+      if (!func5.call(schema62.properties, key0)) {
+        const err0 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err0];
+        } else {
+          vErrors.push(err0);
+        }
+        errors++;
+      }
+    }
+    if (data.value !== undefined) {
+      let data0 = data.value;
+      if (!(typeof data0 == 'number' && isFinite(data0))) {
+        const err1 = {
+          instancePath: instancePath + '/value',
+          schemaPath: '#/properties/value/type',
+          keyword: 'type',
+          params: { type: 'number' },
+        };
+        if (vErrors === null) {
+          vErrors = [err1];
+        } else {
+          vErrors.push(err1);
+        }
+        errors++;
+      }
+    }
+    if (data.exact !== undefined) {
+      if (
+        !validate186(data.exact, {
+          instancePath: instancePath + '/exact',
+          parentData: data,
+          parentDataProperty: 'exact',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate186.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.low !== undefined) {
+      let data2 = data.low;
+      if (!(typeof data2 == 'number' && isFinite(data2))) {
+        const err2 = {
+          instancePath: instancePath + '/low',
+          schemaPath: '#/properties/low/type',
+          keyword: 'type',
+          params: { type: 'number' },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+    if (data.low_exact !== undefined) {
+      if (
+        !validate186(data.low_exact, {
+          instancePath: instancePath + '/low_exact',
+          parentData: data,
+          parentDataProperty: 'low_exact',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate186.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.high !== undefined) {
+      let data4 = data.high;
+      if (!(typeof data4 == 'number' && isFinite(data4))) {
+        const err3 = {
+          instancePath: instancePath + '/high',
+          schemaPath: '#/properties/high/type',
+          keyword: 'type',
+          params: { type: 'number' },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+    }
+    if (data.high_exact !== undefined) {
+      if (
+        !validate186(data.high_exact, {
+          instancePath: instancePath + '/high_exact',
+          parentData: data,
+          parentDataProperty: 'high_exact',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate186.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.unit !== undefined) {
+      if (
+        !validate142(data.unit, {
+          instancePath: instancePath + '/unit',
+          parentData: data,
+          parentDataProperty: 'unit',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate142.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.never !== undefined) {
+      let data7 = data.never;
+      if (typeof data7 !== 'boolean') {
+        const err4 = {
+          instancePath: instancePath + '/never',
+          schemaPath: '#/properties/never/type',
+          keyword: 'type',
+          params: { type: 'boolean' },
+        };
+        if (vErrors === null) {
+          vErrors = [err4];
+        } else {
+          vErrors.push(err4);
+        }
+        errors++;
+      }
+      if (true !== data7) {
+        const err5 = {
+          instancePath: instancePath + '/never',
+          schemaPath: '#/properties/never/const',
+          keyword: 'const',
+          params: { allowedValue: true },
+        };
+        if (vErrors === null) {
+          vErrors = [err5];
+        } else {
+          vErrors.push(err5);
+        }
+        errors++;
+      }
+    }
+    if (data.missing !== undefined) {
+      let data8 = data.missing;
+      if (typeof data8 !== 'boolean') {
+        const err6 = {
+          instancePath: instancePath + '/missing',
+          schemaPath: '#/properties/missing/type',
+          keyword: 'type',
+          params: { type: 'boolean' },
+        };
+        if (vErrors === null) {
+          vErrors = [err6];
+        } else {
+          vErrors.push(err6);
+        }
+        errors++;
+      }
+      if (true !== data8) {
+        const err7 = {
+          instancePath: instancePath + '/missing',
+          schemaPath: '#/properties/missing/const',
+          keyword: 'const',
+          params: { allowedValue: true },
+        };
+        if (vErrors === null) {
+          vErrors = [err7];
+        } else {
+          vErrors.push(err7);
+        }
+        errors++;
+      }
+    }
+    if (data.waits_for !== undefined) {
+      if (
+        !validate169(data.waits_for, {
+          instancePath: instancePath + '/waits_for',
+          parentData: data,
+          parentDataProperty: 'waits_for',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate169.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.may_be_missing !== undefined) {
+      let data10 = data.may_be_missing;
+      if (typeof data10 !== 'boolean') {
+        const err8 = {
+          instancePath: instancePath + '/may_be_missing',
+          schemaPath: '#/properties/may_be_missing/type',
+          keyword: 'type',
+          params: { type: 'boolean' },
+        };
+        if (vErrors === null) {
+          vErrors = [err8];
+        } else {
+          vErrors.push(err8);
+        }
+        errors++;
+      }
+      if (true !== data10) {
+        const err9 = {
+          instancePath: instancePath + '/may_be_missing',
+          schemaPath: '#/properties/may_be_missing/const',
+          keyword: 'const',
+          params: { allowedValue: true },
+        };
+        if (vErrors === null) {
+          vErrors = [err9];
+        } else {
+          vErrors.push(err9);
+        }
+        errors++;
+      }
+    }
+  } else {
+    const err10 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err10];
+    } else {
+      vErrors.push(err10);
+    }
+    errors++;
+  }
+  validate262.errors = vErrors;
+  return errors === 0;
+}
+validate262.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const wrapper0 = { validate: validate130 };
+
+function validate130(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate130.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.level === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'level' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!func5.call(schema46.properties, key0)) {
+        const err1 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err1];
+        } else {
+          vErrors.push(err1);
+        }
+        errors++;
+      }
+    }
+    if (data.applies !== undefined) {
+      let data0 = data.applies;
+      if (typeof data0 !== 'string') {
+        const err2 = {
+          instancePath: instancePath + '/applies',
+          schemaPath: '#/properties/applies/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+      if (!(data0 === 'yes' || data0 === 'no' || data0 === 'unsure')) {
+        const err3 = {
+          instancePath: instancePath + '/applies',
+          schemaPath: '#/properties/applies/enum',
+          keyword: 'enum',
+          params: { allowedValues: schema46.properties.applies.enum },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+    }
+    if (data.level !== undefined) {
+      if (
+        !validate253(data.level, {
+          instancePath: instancePath + '/level',
+          parentData: data,
+          parentDataProperty: 'level',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate253.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.met !== undefined) {
+      let data2 = data.met;
+      if (Array.isArray(data2)) {
+        const len0 = data2.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          if (
+            !validate105(data2[i0], {
+              instancePath: instancePath + '/met/' + i0,
+              parentData: data2,
+              parentDataProperty: i0,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate105.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err4 = {
+          instancePath: instancePath + '/met',
+          schemaPath: '#/properties/met/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err4];
+        } else {
+          vErrors.push(err4);
+        }
+        errors++;
+      }
+    }
+    if (data.undecided !== undefined) {
+      let data4 = data.undecided;
+      if (Array.isArray(data4)) {
+        const len1 = data4.length;
+        for (let i1 = 0; i1 < len1; i1++) {
+          if (
+            !validate105(data4[i1], {
+              instancePath: instancePath + '/undecided/' + i1,
+              parentData: data4,
+              parentDataProperty: i1,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate105.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err5 = {
+          instancePath: instancePath + '/undecided',
+          schemaPath: '#/properties/undecided/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err5];
+        } else {
+          vErrors.push(err5);
+        }
+        errors++;
+      }
+    }
+    if (data.counts !== undefined) {
+      let data6 = data.counts;
+      if (Array.isArray(data6)) {
+        const len2 = data6.length;
+        for (let i2 = 0; i2 < len2; i2++) {
+          if (
+            !validate105(data6[i2], {
+              instancePath: instancePath + '/counts/' + i2,
+              parentData: data6,
+              parentDataProperty: i2,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate105.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err6 = {
+          instancePath: instancePath + '/counts',
+          schemaPath: '#/properties/counts/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err6];
+        } else {
+          vErrors.push(err6);
+        }
+        errors++;
+      }
+    }
+    if (data.explained !== undefined) {
+      let data8 = data.explained;
+      if (Array.isArray(data8)) {
+        const len3 = data8.length;
+        for (let i3 = 0; i3 < len3; i3++) {
+          if (
+            !validate105(data8[i3], {
+              instancePath: instancePath + '/explained/' + i3,
+              parentData: data8,
+              parentDataProperty: i3,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate105.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err7 = {
+          instancePath: instancePath + '/explained',
+          schemaPath: '#/properties/explained/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err7];
+        } else {
+          vErrors.push(err7);
+        }
+        errors++;
+      }
+    }
+    if (data.not_reliable !== undefined) {
+      let data10 = data.not_reliable;
+      if (Array.isArray(data10)) {
+        const len4 = data10.length;
+        for (let i4 = 0; i4 < len4; i4++) {
+          if (
+            !validate105(data10[i4], {
+              instancePath: instancePath + '/not_reliable/' + i4,
+              parentData: data10,
+              parentDataProperty: i4,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate105.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err8 = {
+          instancePath: instancePath + '/not_reliable',
+          schemaPath: '#/properties/not_reliable/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err8];
+        } else {
+          vErrors.push(err8);
+        }
+        errors++;
+      }
+    }
+    if (data.measures !== undefined) {
+      let data12 = data.measures;
+      if (data12 && typeof data12 == 'object' && !Array.isArray(data12)) {
+        for (const key1 in data12) {
+          const _errs22 = errors;
+          if (
+            !validate105(key1, {
+              instancePath: instancePath + '/measures',
+              parentData: data12,
+              parentDataProperty: 'measures',
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate105.errors);
+            errors = vErrors.length;
+          }
+          var valid11 = _errs22 === errors;
+          if (!valid11) {
+            const err9 = {
+              instancePath: instancePath + '/measures',
+              schemaPath: '#/properties/measures/propertyNames',
+              keyword: 'propertyNames',
+              params: { propertyName: key1 },
+            };
+            if (vErrors === null) {
+              vErrors = [err9];
+            } else {
+              vErrors.push(err9);
+            }
+            errors++;
+          }
+        }
+        for (const key2 in data12) {
+          if (
+            !validate262(data12[key2], {
+              instancePath: instancePath + '/measures/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
+              parentData: data12,
+              parentDataProperty: key2,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate262.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err10 = {
+          instancePath: instancePath + '/measures',
+          schemaPath: '#/properties/measures/type',
+          keyword: 'type',
+          params: { type: 'object' },
+        };
+        if (vErrors === null) {
+          vErrors = [err10];
+        } else {
+          vErrors.push(err10);
+        }
+        errors++;
+      }
+    }
+    if (data.ask_first !== undefined) {
+      let data14 = data.ask_first;
+      if (Array.isArray(data14)) {
+        const len5 = data14.length;
+        for (let i5 = 0; i5 < len5; i5++) {
+          if (
+            !validate105(data14[i5], {
+              instancePath: instancePath + '/ask_first/' + i5,
+              parentData: data14,
+              parentDataProperty: i5,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate105.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err11 = {
+          instancePath: instancePath + '/ask_first',
+          schemaPath: '#/properties/ask_first/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err11];
+        } else {
+          vErrors.push(err11);
+        }
+        errors++;
+      }
+    }
+    if (data.take_first !== undefined) {
+      let data16 = data.take_first;
+      if (Array.isArray(data16)) {
+        const len6 = data16.length;
+        for (let i6 = 0; i6 < len6; i6++) {
+          if (
+            !validate105(data16[i6], {
+              instancePath: instancePath + '/take_first/' + i6,
+              parentData: data16,
+              parentDataProperty: i6,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate105.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err12 = {
+          instancePath: instancePath + '/take_first',
+          schemaPath: '#/properties/take_first/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err12];
+        } else {
+          vErrors.push(err12);
+        }
+        errors++;
+      }
+    }
+    if (data.missing !== undefined) {
+      let data18 = data.missing;
+      if (Array.isArray(data18)) {
+        const len7 = data18.length;
+        for (let i7 = 0; i7 < len7; i7++) {
+          if (
+            !validate105(data18[i7], {
+              instancePath: instancePath + '/missing/' + i7,
+              parentData: data18,
+              parentDataProperty: i7,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate105.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err13 = {
+          instancePath: instancePath + '/missing',
+          schemaPath: '#/properties/missing/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err13];
+        } else {
+          vErrors.push(err13);
+        }
+        errors++;
+      }
+    }
+    if (data.refused !== undefined) {
+      let data20 = data.refused;
+      if (Array.isArray(data20)) {
+        const len8 = data20.length;
+        for (let i8 = 0; i8 < len8; i8++) {
+          if (
+            !validate105(data20[i8], {
+              instancePath: instancePath + '/refused/' + i8,
+              parentData: data20,
+              parentDataProperty: i8,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate105.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err14 = {
+          instancePath: instancePath + '/refused',
+          schemaPath: '#/properties/refused/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err14];
+        } else {
+          vErrors.push(err14);
+        }
+        errors++;
+      }
+    }
+    if (data.questioned !== undefined) {
+      let data22 = data.questioned;
+      if (Array.isArray(data22)) {
+        const len9 = data22.length;
+        for (let i9 = 0; i9 < len9; i9++) {
+          if (
+            !validate105(data22[i9], {
+              instancePath: instancePath + '/questioned/' + i9,
+              parentData: data22,
+              parentDataProperty: i9,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate105.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err15 = {
+          instancePath: instancePath + '/questioned',
+          schemaPath: '#/properties/questioned/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err15];
+        } else {
+          vErrors.push(err15);
+        }
+        errors++;
+      }
+    }
+    if (data.faults !== undefined) {
+      let data24 = data.faults;
+      if (Array.isArray(data24)) {
+        const len10 = data24.length;
+        for (let i10 = 0; i10 < len10; i10++) {
+          if (
+            !validate105(data24[i10], {
+              instancePath: instancePath + '/faults/' + i10,
+              parentData: data24,
+              parentDataProperty: i10,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate105.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err16 = {
+          instancePath: instancePath + '/faults',
+          schemaPath: '#/properties/faults/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err16];
+        } else {
+          vErrors.push(err16);
+        }
+        errors++;
+      }
+    }
+    if (data.in_force !== undefined) {
+      if (
+        !validate105(data.in_force, {
+          instancePath: instancePath + '/in_force',
+          parentData: data,
+          parentDataProperty: 'in_force',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate105.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.may_step_down !== undefined) {
+      if (typeof data.may_step_down !== 'boolean') {
+        const err17 = {
+          instancePath: instancePath + '/may_step_down',
+          schemaPath: '#/properties/may_step_down/type',
+          keyword: 'type',
+          params: { type: 'boolean' },
+        };
+        if (vErrors === null) {
+          vErrors = [err17];
+        } else {
+          vErrors.push(err17);
+        }
+        errors++;
+      }
+    }
+    if (data.plan !== undefined) {
+      if (
+        !validate105(data.plan, {
+          instancePath: instancePath + '/plan',
+          parentData: data,
+          parentDataProperty: 'plan',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate105.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.tell !== undefined) {
+      let data29 = data.tell;
+      if (Array.isArray(data29)) {
+        const len11 = data29.length;
+        for (let i11 = 0; i11 < len11; i11++) {
+          if (
+            !validate107(data29[i11], {
+              instancePath: instancePath + '/tell/' + i11,
+              parentData: data29,
+              parentDataProperty: i11,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate107.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err18 = {
+          instancePath: instancePath + '/tell',
+          schemaPath: '#/properties/tell/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err18];
+        } else {
+          vErrors.push(err18);
+        }
+        errors++;
+      }
+    }
+    if (data.reads !== undefined) {
+      let data31 = data.reads;
+      if (data31 && typeof data31 == 'object' && !Array.isArray(data31)) {
+        for (const key3 in data31) {
+          const _errs52 = errors;
+          if (
+            !validate105(key3, {
+              instancePath: instancePath + '/reads',
+              parentData: data31,
+              parentDataProperty: 'reads',
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate105.errors);
+            errors = vErrors.length;
+          }
+          var valid27 = _errs52 === errors;
+          if (!valid27) {
+            const err19 = {
+              instancePath: instancePath + '/reads',
+              schemaPath: '#/properties/reads/propertyNames',
+              keyword: 'propertyNames',
+              params: { propertyName: key3 },
+            };
+            if (vErrors === null) {
+              vErrors = [err19];
+            } else {
+              vErrors.push(err19);
+            }
+            errors++;
+          }
+        }
+        for (const key4 in data31) {
+          if (
+            !wrapper0.validate(data31[key4], {
+              instancePath: instancePath + '/reads/' + key4.replace(/~/g, '~0').replace(/\//g, '~1'),
+              parentData: data31,
+              parentDataProperty: key4,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, wrapper0.validate.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err20 = {
+          instancePath: instancePath + '/reads',
+          schemaPath: '#/properties/reads/type',
+          keyword: 'type',
+          params: { type: 'object' },
+        };
+        if (vErrors === null) {
+          vErrors = [err20];
+        } else {
+          vErrors.push(err20);
+        }
+        errors++;
+      }
+    }
+  } else {
+    const err21 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err21];
+    } else {
+      vErrors.push(err21);
+    }
+    errors++;
+  }
+  validate130.errors = vErrors;
+  return errors === 0;
+}
+validate130.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+function validate128(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate128.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.case === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'case' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.answers === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'answers' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'case' || key0 === 'answers')) {
+        const err2 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+    if (data.case !== undefined) {
+      if (
+        !validate107(data.case, {
+          instancePath: instancePath + '/case',
+          parentData: data,
+          parentDataProperty: 'case',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate107.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.answers !== undefined) {
+      if (
+        !validate130(data.answers, {
+          instancePath: instancePath + '/answers',
+          parentData: data,
+          parentDataProperty: 'answers',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate130.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err3 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err3];
+    } else {
+      vErrors.push(err3);
+    }
+    errors++;
+  }
+  validate128.errors = vErrors;
+  return errors === 0;
+}
+validate128.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+function validate104(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  /*# sourceURL="edition.schema.json" */ let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate104.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.sealed === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'sealed' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.name === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'name' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    if (data.edition === undefined) {
+      const err2 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'edition' },
+      };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    if (data.title === undefined) {
+      const err3 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'title' },
+      };
+      if (vErrors === null) {
+        vErrors = [err3];
+      } else {
+        vErrors.push(err3);
+      }
+      errors++;
+    }
+    if (data.language === undefined) {
+      const err4 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'language' },
+      };
+      if (vErrors === null) {
+        vErrors = [err4];
+      } else {
+        vErrors.push(err4);
+      }
+      errors++;
+    }
+    if (data.kit === undefined) {
+      const err5 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'kit' },
+      };
+      if (vErrors === null) {
+        vErrors = [err5];
+      } else {
+        vErrors.push(err5);
+      }
+      errors++;
+    }
+    if (data.sealed_on === undefined) {
+      const err6 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'sealed_on' },
+      };
+      if (vErrors === null) {
+        vErrors = [err6];
+      } else {
+        vErrors.push(err6);
+      }
+      errors++;
+    }
+    if (data.digest === undefined) {
+      const err7 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'digest' },
+      };
+      if (vErrors === null) {
+        vErrors = [err7];
+      } else {
+        vErrors.push(err7);
+      }
+      errors++;
+    }
+    if (data.logic_digest === undefined) {
+      const err8 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'logic_digest' },
+      };
+      if (vErrors === null) {
+        vErrors = [err8];
+      } else {
+        vErrors.push(err8);
+      }
+      errors++;
+    }
+    if (data.dictionary === undefined) {
+      const err9 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'dictionary' },
+      };
+      if (vErrors === null) {
+        vErrors = [err9];
+      } else {
+        vErrors.push(err9);
+      }
+      errors++;
+    }
+    if (data.ladder === undefined) {
+      const err10 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'ladder' },
+      };
+      if (vErrors === null) {
+        vErrors = [err10];
+      } else {
+        vErrors.push(err10);
+      }
+      errors++;
+    }
+    if (data.texts === undefined) {
+      const err11 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'texts' },
+      };
+      if (vErrors === null) {
+        vErrors = [err11];
+      } else {
+        vErrors.push(err11);
+      }
+      errors++;
+    }
+    if (data.cases === undefined) {
+      const err12 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'cases' },
+      };
+      if (vErrors === null) {
+        vErrors = [err12];
+      } else {
+        vErrors.push(err12);
+      }
+      errors++;
+    }
+    if (data.outcomes === undefined) {
+      const err13 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'outcomes' },
+      };
+      if (vErrors === null) {
+        vErrors = [err13];
+      } else {
+        vErrors.push(err13);
+      }
+      errors++;
+    }
+    if (data.seal === undefined) {
+      const err14 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'seal' },
+      };
+      if (vErrors === null) {
+        vErrors = [err14];
+      } else {
+        vErrors.push(err14);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!func5.call(schema37.properties, key0)) {
+        const err15 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err15];
+        } else {
+          vErrors.push(err15);
+        }
+        errors++;
+      }
+    }
+    if (data.sealed !== undefined) {
+      let data0 = data.sealed;
+      if (typeof data0 !== 'string') {
+        const err16 = {
+          instancePath: instancePath + '/sealed',
+          schemaPath: '#/properties/sealed/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err16];
+        } else {
+          vErrors.push(err16);
+        }
+        errors++;
+      }
+      if (!(data0 === 'protocol' || data0 === 'ward')) {
+        const err17 = {
+          instancePath: instancePath + '/sealed',
+          schemaPath: '#/properties/sealed/enum',
+          keyword: 'enum',
+          params: { allowedValues: schema37.properties.sealed.enum },
+        };
+        if (vErrors === null) {
+          vErrors = [err17];
+        } else {
+          vErrors.push(err17);
+        }
+        errors++;
+      }
+    }
+    if (data.name !== undefined) {
+      if (
+        !validate105(data.name, {
+          instancePath: instancePath + '/name',
+          parentData: data,
+          parentDataProperty: 'name',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate105.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.edition !== undefined) {
+      let data2 = data.edition;
+      if (!(typeof data2 == 'number' && !(data2 % 1) && !isNaN(data2) && isFinite(data2))) {
+        const err18 = {
+          instancePath: instancePath + '/edition',
+          schemaPath: '#/properties/edition/type',
+          keyword: 'type',
+          params: { type: 'integer' },
+        };
+        if (vErrors === null) {
+          vErrors = [err18];
+        } else {
+          vErrors.push(err18);
+        }
+        errors++;
+      }
+      if (typeof data2 == 'number' && isFinite(data2)) {
+        if (data2 > 9999 || isNaN(data2)) {
+          const err19 = {
+            instancePath: instancePath + '/edition',
+            schemaPath: '#/properties/edition/maximum',
+            keyword: 'maximum',
+            params: { comparison: '<=', limit: 9999 },
+          };
+          if (vErrors === null) {
+            vErrors = [err19];
+          } else {
+            vErrors.push(err19);
+          }
+          errors++;
+        }
+        if (data2 < 1 || isNaN(data2)) {
+          const err20 = {
+            instancePath: instancePath + '/edition',
+            schemaPath: '#/properties/edition/minimum',
+            keyword: 'minimum',
+            params: { comparison: '>=', limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err20];
+          } else {
+            vErrors.push(err20);
+          }
+          errors++;
+        }
+      }
+    }
+    if (data.title !== undefined) {
+      if (
+        !validate107(data.title, {
+          instancePath: instancePath + '/title',
+          parentData: data,
+          parentDataProperty: 'title',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate107.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.language !== undefined) {
+      let data4 = data.language;
+      if (!(typeof data4 == 'number' && !(data4 % 1) && !isNaN(data4) && isFinite(data4))) {
+        const err21 = {
+          instancePath: instancePath + '/language',
+          schemaPath: '#/properties/language/type',
+          keyword: 'type',
+          params: { type: 'integer' },
+        };
+        if (vErrors === null) {
+          vErrors = [err21];
+        } else {
+          vErrors.push(err21);
+        }
+        errors++;
+      }
+      if (typeof data4 == 'number' && isFinite(data4)) {
+        if (data4 > 9999 || isNaN(data4)) {
+          const err22 = {
+            instancePath: instancePath + '/language',
+            schemaPath: '#/properties/language/maximum',
+            keyword: 'maximum',
+            params: { comparison: '<=', limit: 9999 },
+          };
+          if (vErrors === null) {
+            vErrors = [err22];
+          } else {
+            vErrors.push(err22);
+          }
+          errors++;
+        }
+        if (data4 < 1 || isNaN(data4)) {
+          const err23 = {
+            instancePath: instancePath + '/language',
+            schemaPath: '#/properties/language/minimum',
+            keyword: 'minimum',
+            params: { comparison: '>=', limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err23];
+          } else {
+            vErrors.push(err23);
+          }
+          errors++;
+        }
+      }
+    }
+    if (data.kit !== undefined) {
+      let data5 = data.kit;
+      if (typeof data5 === 'string') {
+        if (func1(data5) > 40) {
+          const err24 = {
+            instancePath: instancePath + '/kit',
+            schemaPath: '#/properties/kit/maxLength',
+            keyword: 'maxLength',
+            params: { limit: 40 },
+          };
+          if (vErrors === null) {
+            vErrors = [err24];
+          } else {
+            vErrors.push(err24);
+          }
+          errors++;
+        }
+      } else {
+        const err25 = {
+          instancePath: instancePath + '/kit',
+          schemaPath: '#/properties/kit/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err25];
+        } else {
+          vErrors.push(err25);
+        }
+        errors++;
+      }
+    }
+    if (data.sealed_on !== undefined) {
+      if (
+        !validate109(data.sealed_on, {
+          instancePath: instancePath + '/sealed_on',
+          parentData: data,
+          parentDataProperty: 'sealed_on',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate109.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.authors !== undefined) {
+      let data7 = data.authors;
+      if (Array.isArray(data7)) {
+        if (data7.length > 50) {
+          const err26 = {
+            instancePath: instancePath + '/authors',
+            schemaPath: '#/properties/authors/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 50 },
+          };
+          if (vErrors === null) {
+            vErrors = [err26];
+          } else {
+            vErrors.push(err26);
+          }
+          errors++;
+        }
+        if (data7.length < 1) {
+          const err27 = {
+            instancePath: instancePath + '/authors',
+            schemaPath: '#/properties/authors/minItems',
+            keyword: 'minItems',
+            params: { limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err27];
+          } else {
+            vErrors.push(err27);
+          }
+          errors++;
+        }
+        const len0 = data7.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          if (
+            !validate111(data7[i0], {
+              instancePath: instancePath + '/authors/' + i0,
+              parentData: data7,
+              parentDataProperty: i0,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate111.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err28 = {
+          instancePath: instancePath + '/authors',
+          schemaPath: '#/properties/authors/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err28];
+        } else {
+          vErrors.push(err28);
+        }
+        errors++;
+      }
+    }
+    if (data.approvers !== undefined) {
+      if (
+        !validate113(data.approvers, {
+          instancePath: instancePath + '/approvers',
+          parentData: data,
+          parentDataProperty: 'approvers',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate113.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.digest !== undefined) {
+      if (
+        !validate113(data.digest, {
+          instancePath: instancePath + '/digest',
+          parentData: data,
+          parentDataProperty: 'digest',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate113.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.logic_digest !== undefined) {
+      if (
+        !validate113(data.logic_digest, {
+          instancePath: instancePath + '/logic_digest',
+          parentData: data,
+          parentDataProperty: 'logic_digest',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate113.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.review_by !== undefined) {
+      if (
+        !validate109(data.review_by, {
+          instancePath: instancePath + '/review_by',
+          parentData: data,
+          parentDataProperty: 'review_by',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate109.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.reads_with !== undefined) {
+      let data13 = data.reads_with;
+      if (Array.isArray(data13)) {
+        const len1 = data13.length;
+        for (let i1 = 0; i1 < len1; i1++) {
+          if (
+            !validate118(data13[i1], {
+              instancePath: instancePath + '/reads_with/' + i1,
+              parentData: data13,
+              parentDataProperty: i1,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate118.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err29 = {
+          instancePath: instancePath + '/reads_with',
+          schemaPath: '#/properties/reads_with/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err29];
+        } else {
+          vErrors.push(err29);
+        }
+        errors++;
+      }
+    }
+    if (data.dictionary !== undefined) {
+      if (
+        !validate53(data.dictionary, {
+          instancePath: instancePath + '/dictionary',
+          parentData: data,
+          parentDataProperty: 'dictionary',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate53.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.ladder !== undefined) {
+      if (
+        !validate123(data.ladder, {
+          instancePath: instancePath + '/ladder',
+          parentData: data,
+          parentDataProperty: 'ladder',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate123.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.texts !== undefined) {
+      let data17 = data.texts;
+      if (data17 && typeof data17 == 'object' && !Array.isArray(data17)) {
+        if (Object.keys(data17).length > 200) {
+          const err30 = {
+            instancePath: instancePath + '/texts',
+            schemaPath: '#/properties/texts/maxProperties',
+            keyword: 'maxProperties',
+            params: { limit: 200 },
+          };
+          if (vErrors === null) {
+            vErrors = [err30];
+          } else {
+            vErrors.push(err30);
+          }
+          errors++;
+        }
+        if (Object.keys(data17).length < 1) {
+          const err31 = {
+            instancePath: instancePath + '/texts',
+            schemaPath: '#/properties/texts/minProperties',
+            keyword: 'minProperties',
+            params: { limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err31];
+          } else {
+            vErrors.push(err31);
+          }
+          errors++;
+        }
+        for (const key1 in data17) {
+          const _errs27 = errors;
+          if (
+            !validate105(key1, {
+              instancePath: instancePath + '/texts',
+              parentData: data17,
+              parentDataProperty: 'texts',
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate105.errors);
+            errors = vErrors.length;
+          }
+          var valid5 = _errs27 === errors;
+          if (!valid5) {
+            const err32 = {
+              instancePath: instancePath + '/texts',
+              schemaPath: '#/properties/texts/propertyNames',
+              keyword: 'propertyNames',
+              params: { propertyName: key1 },
+            };
+            if (vErrors === null) {
+              vErrors = [err32];
+            } else {
+              vErrors.push(err32);
+            }
+            errors++;
+          }
+        }
+        for (const key2 in data17) {
+          if (
+            !validate123(data17[key2], {
+              instancePath: instancePath + '/texts/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
+              parentData: data17,
+              parentDataProperty: key2,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate123.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err33 = {
+          instancePath: instancePath + '/texts',
+          schemaPath: '#/properties/texts/type',
+          keyword: 'type',
+          params: { type: 'object' },
+        };
+        if (vErrors === null) {
+          vErrors = [err33];
+        } else {
+          vErrors.push(err33);
+        }
+        errors++;
+      }
+    }
+    if (data.cases !== undefined) {
+      if (
+        !validate123(data.cases, {
+          instancePath: instancePath + '/cases',
+          parentData: data,
+          parentDataProperty: 'cases',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate123.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.outcomes !== undefined) {
+      let data20 = data.outcomes;
+      if (Array.isArray(data20)) {
+        if (data20.length > 100000) {
+          const err34 = {
+            instancePath: instancePath + '/outcomes',
+            schemaPath: '#/properties/outcomes/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 100000 },
+          };
+          if (vErrors === null) {
+            vErrors = [err34];
+          } else {
+            vErrors.push(err34);
+          }
+          errors++;
+        }
+        if (data20.length < 1) {
+          const err35 = {
+            instancePath: instancePath + '/outcomes',
+            schemaPath: '#/properties/outcomes/minItems',
+            keyword: 'minItems',
+            params: { limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err35];
+          } else {
+            vErrors.push(err35);
+          }
+          errors++;
+        }
+        const len2 = data20.length;
+        for (let i2 = 0; i2 < len2; i2++) {
+          if (
+            !validate128(data20[i2], {
+              instancePath: instancePath + '/outcomes/' + i2,
+              parentData: data20,
+              parentDataProperty: i2,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate128.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err36 = {
+          instancePath: instancePath + '/outcomes',
+          schemaPath: '#/properties/outcomes/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err36];
+        } else {
+          vErrors.push(err36);
+        }
+        errors++;
+      }
+    }
+    if (data.seal !== undefined) {
+      if (
+        !validate113(data.seal, {
+          instancePath: instancePath + '/seal',
+          parentData: data,
+          parentDataProperty: 'seal',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate113.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err37 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err37];
+    } else {
+      vErrors.push(err37);
+    }
+    errors++;
+  }
+  validate104.errors = vErrors;
+  return errors === 0;
+}
+validate104.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+export const ladder = validate359;
+const schema99 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ladder.schema.json',
   type: 'object',
@@ -4638,13 +8316,13 @@ const schema51 = {
   },
 };
 
-function validate166(
+function validate360(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate166.evaluated;
+  const evaluated0 = validate360.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -4684,18 +8362,18 @@ function validate166(
     }
     errors++;
   }
-  validate166.errors = vErrors;
+  validate360.errors = vErrors;
   return errors === 0;
 }
-validate166.evaluated = { dynamicProps: false, dynamicItems: false };
+validate360.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate168(
+function validate362(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate168.evaluated;
+  const evaluated0 = validate362.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -4730,12 +8408,12 @@ function validate168(
     }
     errors++;
   }
-  validate168.errors = vErrors;
+  validate362.errors = vErrors;
   return errors === 0;
 }
-validate168.evaluated = { dynamicProps: false, dynamicItems: false };
+validate362.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema54 = {
+const schema102 = {
   type: 'object',
   properties: {
     level: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -4750,7 +8428,7 @@ const schema54 = {
   required: ['level'],
   additionalProperties: false,
 };
-const schema55 = {
+const schema103 = {
   type: 'object',
   properties: {
     who: { $ref: 'dictionary.schema.json#/$defs/text' },
@@ -4760,16 +8438,16 @@ const schema55 = {
   required: ['who'],
   additionalProperties: false,
 };
-const schema56 = { type: 'string', pattern: '^([01][0-9]|2[0-3]):[0-5][0-9]$' };
-const pattern10 = new RegExp('^([01][0-9]|2[0-3]):[0-5][0-9]$', 'u');
+const schema104 = { type: 'string', pattern: '^([01][0-9]|2[0-3]):[0-5][0-9]$' };
+const pattern20 = new RegExp('^([01][0-9]|2[0-3]):[0-5][0-9]$', 'u');
 
-function validate177(
+function validate371(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate177.evaluated;
+  const evaluated0 = validate371.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -4777,7 +8455,7 @@ function validate177(
     evaluated0.items = undefined;
   }
   if (typeof data === 'string') {
-    if (!pattern10.test(data)) {
+    if (!pattern20.test(data)) {
       const err0 = {
         instancePath,
         schemaPath: '#/pattern',
@@ -4800,18 +8478,18 @@ function validate177(
     }
     errors++;
   }
-  validate177.errors = vErrors;
+  validate371.errors = vErrors;
   return errors === 0;
 }
-validate177.evaluated = { dynamicProps: false, dynamicItems: false };
+validate371.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate175(
+function validate369(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate175.evaluated;
+  const evaluated0 = validate369.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -4851,7 +8529,7 @@ function validate175(
     }
     if (data.who !== undefined) {
       if (
-        !validate168(data.who, {
+        !validate362(data.who, {
           instancePath: instancePath + '/who',
           parentData: data,
           parentDataProperty: 'who',
@@ -4859,13 +8537,13 @@ function validate175(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate168.errors);
+        vErrors = joined(vErrors, validate362.errors);
         errors = vErrors.length;
       }
     }
     if (data.from !== undefined) {
       if (
-        !validate177(data.from, {
+        !validate371(data.from, {
           instancePath: instancePath + '/from',
           parentData: data,
           parentDataProperty: 'from',
@@ -4873,13 +8551,13 @@ function validate175(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate177.errors);
+        vErrors = joined(vErrors, validate371.errors);
         errors = vErrors.length;
       }
     }
     if (data.to !== undefined) {
       if (
-        !validate177(data.to, {
+        !validate371(data.to, {
           instancePath: instancePath + '/to',
           parentData: data,
           parentDataProperty: 'to',
@@ -4887,7 +8565,7 @@ function validate175(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate177.errors);
+        vErrors = joined(vErrors, validate371.errors);
         errors = vErrors.length;
       }
     }
@@ -4900,18 +8578,18 @@ function validate175(
     }
     errors++;
   }
-  validate175.errors = vErrors;
+  validate369.errors = vErrors;
   return errors === 0;
 }
-validate175.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate369.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate181(
+function validate375(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate181.evaluated;
+  const evaluated0 = validate375.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -4951,12 +8629,12 @@ function validate181(
     }
     errors++;
   }
-  validate181.errors = vErrors;
+  validate375.errors = vErrors;
   return errors === 0;
 }
-validate181.evaluated = { dynamicProps: false, dynamicItems: false };
+validate375.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema58 = {
+const schema106 = {
   type: 'object',
   properties: {
     after: { $ref: 'dictionary.schema.json#/$defs/duration' },
@@ -4966,13 +8644,13 @@ const schema58 = {
   additionalProperties: false,
 };
 
-function validate184(
+function validate378(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate184.evaluated;
+  const evaluated0 = validate378.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -5026,7 +8704,7 @@ function validate184(
     }
     if (data.after !== undefined) {
       if (
-        !validate181(data.after, {
+        !validate375(data.after, {
           instancePath: instancePath + '/after',
           parentData: data,
           parentDataProperty: 'after',
@@ -5034,13 +8712,13 @@ function validate184(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate181.errors);
+        vErrors = joined(vErrors, validate375.errors);
         errors = vErrors.length;
       }
     }
     if (data.tell !== undefined) {
       if (
-        !validate168(data.tell, {
+        !validate362(data.tell, {
           instancePath: instancePath + '/tell',
           parentData: data,
           parentDataProperty: 'tell',
@@ -5048,7 +8726,7 @@ function validate184(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate168.errors);
+        vErrors = joined(vErrors, validate362.errors);
         errors = vErrors.length;
       }
     }
@@ -5061,12 +8739,12 @@ function validate184(
     }
     errors++;
   }
-  validate184.errors = vErrors;
+  validate378.errors = vErrors;
   return errors === 0;
 }
-validate184.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate378.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema59 = {
+const schema107 = {
   type: 'object',
   properties: {
     sets_in_a_row: { type: 'integer', minimum: 1, maximum: 20 },
@@ -5077,13 +8755,13 @@ const schema59 = {
   additionalProperties: false,
 };
 
-function validate188(
+function validate382(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate188.evaluated;
+  const evaluated0 = validate382.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -5198,7 +8876,7 @@ function validate188(
     }
     if (data.over !== undefined) {
       if (
-        !validate181(data.over, {
+        !validate375(data.over, {
           instancePath: instancePath + '/over',
           parentData: data,
           parentDataProperty: 'over',
@@ -5206,13 +8884,13 @@ function validate188(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate181.errors);
+        vErrors = joined(vErrors, validate375.errors);
         errors = vErrors.length;
       }
     }
     if (data.agreed_by !== undefined) {
       if (
-        !validate168(data.agreed_by, {
+        !validate362(data.agreed_by, {
           instancePath: instancePath + '/agreed_by',
           parentData: data,
           parentDataProperty: 'agreed_by',
@@ -5220,7 +8898,7 @@ function validate188(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate168.errors);
+        vErrors = joined(vErrors, validate362.errors);
         errors = vErrors.length;
       }
     }
@@ -5233,18 +8911,18 @@ function validate188(
     }
     errors++;
   }
-  validate188.errors = vErrors;
+  validate382.errors = vErrors;
   return errors === 0;
 }
-validate188.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate382.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate171(
+function validate365(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate171.evaluated;
+  const evaluated0 = validate365.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -5293,7 +8971,7 @@ function validate171(
     }
     if (data.level !== undefined) {
       if (
-        !validate166(data.level, {
+        !validate360(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -5301,13 +8979,13 @@ function validate171(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate166.errors);
+        vErrors = joined(vErrors, validate360.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate168(data.title, {
+        !validate362(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -5315,13 +8993,13 @@ function validate171(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate168.errors);
+        vErrors = joined(vErrors, validate362.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate168(data.says, {
+        !validate362(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -5329,7 +9007,7 @@ function validate171(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate168.errors);
+        vErrors = joined(vErrors, validate362.errors);
         errors = vErrors.length;
       }
     }
@@ -5367,7 +9045,7 @@ function validate171(
         const len0 = data3.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate175(data3[i0], {
+            !validate369(data3[i0], {
               instancePath: instancePath + '/tell/' + i0,
               parentData: data3,
               parentDataProperty: i0,
@@ -5375,7 +9053,7 @@ function validate171(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate175.errors);
+            vErrors = joined(vErrors, validate369.errors);
             errors = vErrors.length;
           }
         }
@@ -5396,7 +9074,7 @@ function validate171(
     }
     if (data.respond !== undefined) {
       if (
-        !validate181(data.respond, {
+        !validate375(data.respond, {
           instancePath: instancePath + '/respond',
           parentData: data,
           parentDataProperty: 'respond',
@@ -5404,13 +9082,13 @@ function validate171(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate181.errors);
+        vErrors = joined(vErrors, validate375.errors);
         errors = vErrors.length;
       }
     }
     if (data.reassess !== undefined) {
       if (
-        !validate181(data.reassess, {
+        !validate375(data.reassess, {
           instancePath: instancePath + '/reassess',
           parentData: data,
           parentDataProperty: 'reassess',
@@ -5418,13 +9096,13 @@ function validate171(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate181.errors);
+        vErrors = joined(vErrors, validate375.errors);
         errors = vErrors.length;
       }
     }
     if (data.if_no_answer !== undefined) {
       if (
-        !validate184(data.if_no_answer, {
+        !validate378(data.if_no_answer, {
           instancePath: instancePath + '/if_no_answer',
           parentData: data,
           parentDataProperty: 'if_no_answer',
@@ -5432,13 +9110,13 @@ function validate171(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate184.errors);
+        vErrors = joined(vErrors, validate378.errors);
         errors = vErrors.length;
       }
     }
     if (data.step_down !== undefined) {
       if (
-        !validate188(data.step_down, {
+        !validate382(data.step_down, {
           instancePath: instancePath + '/step_down',
           parentData: data,
           parentDataProperty: 'step_down',
@@ -5446,7 +9124,7 @@ function validate171(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate188.errors);
+        vErrors = joined(vErrors, validate382.errors);
         errors = vErrors.length;
       }
     }
@@ -5459,18 +9137,18 @@ function validate171(
     }
     errors++;
   }
-  validate171.errors = vErrors;
+  validate365.errors = vErrors;
   return errors === 0;
 }
-validate171.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate365.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate165(
+function validate359(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ladder.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate165.evaluated;
+  const evaluated0 = validate359.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -5544,7 +9222,7 @@ function validate165(
     }
     if (data.ladder !== undefined) {
       if (
-        !validate166(data.ladder, {
+        !validate360(data.ladder, {
           instancePath: instancePath + '/ladder',
           parentData: data,
           parentDataProperty: 'ladder',
@@ -5552,7 +9230,7 @@ function validate165(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate166.errors);
+        vErrors = joined(vErrors, validate360.errors);
         errors = vErrors.length;
       }
     }
@@ -5605,7 +9283,7 @@ function validate165(
     }
     if (data.title !== undefined) {
       if (
-        !validate168(data.title, {
+        !validate362(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -5613,13 +9291,13 @@ function validate165(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate168.errors);
+        vErrors = joined(vErrors, validate362.errors);
         errors = vErrors.length;
       }
     }
     if (data.about !== undefined) {
       if (
-        !validate168(data.about, {
+        !validate362(data.about, {
           instancePath: instancePath + '/about',
           parentData: data,
           parentDataProperty: 'about',
@@ -5627,7 +9305,7 @@ function validate165(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate168.errors);
+        vErrors = joined(vErrors, validate362.errors);
         errors = vErrors.length;
       }
     }
@@ -5665,7 +9343,7 @@ function validate165(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate171(data4[i0], {
+            !validate365(data4[i0], {
               instancePath: instancePath + '/levels/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -5673,7 +9351,7 @@ function validate165(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate171.errors);
+            vErrors = joined(vErrors, validate365.errors);
             errors = vErrors.length;
           }
         }
@@ -5701,13 +9379,13 @@ function validate165(
     }
     errors++;
   }
-  validate165.errors = vErrors;
+  validate359.errors = vErrors;
   return errors === 0;
 }
-validate165.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate359.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const logic = validate193;
-const schema60 = {
+export const logic = validate387;
+const schema108 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'logic.schema.json',
   type: 'object',
@@ -5897,13 +9575,13 @@ const schema60 = {
   },
 };
 
-function validate194(
+function validate388(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate194.evaluated;
+  const evaluated0 = validate388.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -5943,12 +9621,12 @@ function validate194(
     }
     errors++;
   }
-  validate194.errors = vErrors;
+  validate388.errors = vErrors;
   return errors === 0;
 }
-validate194.evaluated = { dynamicProps: false, dynamicItems: false };
+validate388.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema62 = {
+const schema110 = {
   type: 'object',
   properties: {
     observation: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -5962,20 +9640,20 @@ const schema62 = {
   required: ['observation', 'kind'],
   additionalProperties: false,
 };
-const schema63 = {
+const schema111 = {
   type: 'object',
   properties: { age_below: { type: 'integer' }, low: { type: 'integer' }, high: { type: 'integer' } },
   required: ['low', 'high'],
   additionalProperties: false,
 };
 
-function validate199(
+function validate393(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate199.evaluated;
+  const evaluated0 = validate393.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -6087,20 +9765,20 @@ function validate199(
     }
     errors++;
   }
-  validate199.errors = vErrors;
+  validate393.errors = vErrors;
   return errors === 0;
 }
-validate199.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate393.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const pattern14 = new RegExp('^[0-9]+(/[0-9]+)?$', 'u');
+const pattern24 = new RegExp('^[0-9]+(/[0-9]+)?$', 'u');
 
-function validate197(
+function validate391(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate197.evaluated;
+  const evaluated0 = validate391.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -6162,7 +9840,7 @@ function validate197(
     }
     if (data.observation !== undefined) {
       if (
-        !validate194(data.observation, {
+        !validate388(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -6170,7 +9848,7 @@ function validate197(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate194.errors);
+        vErrors = joined(vErrors, validate388.errors);
         errors = vErrors.length;
       }
     }
@@ -6195,7 +9873,7 @@ function validate197(
           instancePath: instancePath + '/kind',
           schemaPath: '#/properties/kind/enum',
           keyword: 'enum',
-          params: { allowedValues: schema62.properties.kind.enum },
+          params: { allowedValues: schema110.properties.kind.enum },
         };
         if (vErrors === null) {
           vErrors = [err4];
@@ -6224,7 +9902,7 @@ function validate197(
     if (data.steps_per_unit !== undefined) {
       let data3 = data.steps_per_unit;
       if (typeof data3 === 'string') {
-        if (!pattern14.test(data3)) {
+        if (!pattern24.test(data3)) {
           const err6 = {
             instancePath: instancePath + '/steps_per_unit',
             schemaPath: '#/properties/steps_per_unit/pattern',
@@ -6273,7 +9951,7 @@ function validate197(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate199(data4[i0], {
+            !validate393(data4[i0], {
               instancePath: instancePath + '/possible/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -6281,7 +9959,7 @@ function validate197(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate199.errors);
+            vErrors = joined(vErrors, validate393.errors);
             errors = vErrors.length;
           }
         }
@@ -6306,7 +9984,7 @@ function validate197(
         const len1 = data6.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate194(data6[i1], {
+            !validate388(data6[i1], {
               instancePath: instancePath + '/choices/' + i1,
               parentData: data6,
               parentDataProperty: i1,
@@ -6314,7 +9992,7 @@ function validate197(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate194.errors);
+            vErrors = joined(vErrors, validate388.errors);
             errors = vErrors.length;
           }
         }
@@ -6343,7 +10021,7 @@ function validate197(
           instancePath: instancePath + '/assumed',
           schemaPath: '#/properties/assumed/type',
           keyword: 'type',
-          params: { type: schema62.properties.assumed.type },
+          params: { type: schema110.properties.assumed.type },
         };
         if (vErrors === null) {
           vErrors = [err11];
@@ -6362,12 +10040,12 @@ function validate197(
     }
     errors++;
   }
-  validate197.errors = vErrors;
+  validate391.errors = vErrors;
   return errors === 0;
 }
-validate197.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate391.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema64 = {
+const schema112 = {
   type: 'object',
   properties: {
     lower: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -6381,13 +10059,13 @@ const schema64 = {
   additionalProperties: false,
 };
 
-function validate203(
+function validate397(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate203.evaluated;
+  const evaluated0 = validate397.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -6504,7 +10182,7 @@ function validate203(
     }
     if (data.lower !== undefined) {
       if (
-        !validate194(data.lower, {
+        !validate388(data.lower, {
           instancePath: instancePath + '/lower',
           parentData: data,
           parentDataProperty: 'lower',
@@ -6512,13 +10190,13 @@ function validate203(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate194.errors);
+        vErrors = joined(vErrors, validate388.errors);
         errors = vErrors.length;
       }
     }
     if (data.higher !== undefined) {
       if (
-        !validate194(data.higher, {
+        !validate388(data.higher, {
           instancePath: instancePath + '/higher',
           parentData: data,
           parentDataProperty: 'higher',
@@ -6526,7 +10204,7 @@ function validate203(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate194.errors);
+        vErrors = joined(vErrors, validate388.errors);
         errors = vErrors.length;
       }
     }
@@ -6606,12 +10284,12 @@ function validate203(
     }
     errors++;
   }
-  validate203.errors = vErrors;
+  validate397.errors = vErrors;
   return errors === 0;
 }
-validate203.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate397.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema65 = {
+const schema113 = {
   type: 'object',
   properties: {
     input: { type: 'string' },
@@ -6642,13 +10320,13 @@ const schema65 = {
   additionalProperties: false,
 };
 
-function validate207(
+function validate401(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate207.evaluated;
+  const evaluated0 = validate401.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -6774,7 +10452,7 @@ function validate207(
           instancePath: instancePath + '/of',
           schemaPath: '#/properties/of/enum',
           keyword: 'enum',
-          params: { allowedValues: schema65.properties.of.enum },
+          params: { allowedValues: schema113.properties.of.enum },
         };
         if (vErrors === null) {
           vErrors = [err7];
@@ -6786,7 +10464,7 @@ function validate207(
     }
     if (data.name !== undefined) {
       if (
-        !validate194(data.name, {
+        !validate388(data.name, {
           instancePath: instancePath + '/name',
           parentData: data,
           parentDataProperty: 'name',
@@ -6794,7 +10472,7 @@ function validate207(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate194.errors);
+        vErrors = joined(vErrors, validate388.errors);
         errors = vErrors.length;
       }
     }
@@ -6831,7 +10509,7 @@ function validate207(
           instancePath: instancePath + '/part',
           schemaPath: '#/properties/part/enum',
           keyword: 'enum',
-          params: { allowedValues: schema65.properties.part.enum },
+          params: { allowedValues: schema113.properties.part.enum },
         };
         if (vErrors === null) {
           vErrors = [err9];
@@ -6843,7 +10521,7 @@ function validate207(
     }
     if (data.choice !== undefined) {
       if (
-        !validate194(data.choice, {
+        !validate388(data.choice, {
           instancePath: instancePath + '/choice',
           parentData: data,
           parentDataProperty: 'choice',
@@ -6851,7 +10529,7 @@ function validate207(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate194.errors);
+        vErrors = joined(vErrors, validate388.errors);
         errors = vErrors.length;
       }
     }
@@ -6874,7 +10552,7 @@ function validate207(
     if (data.steps_per_unit !== undefined) {
       let data6 = data.steps_per_unit;
       if (typeof data6 === 'string') {
-        if (!pattern14.test(data6)) {
+        if (!pattern24.test(data6)) {
           const err11 = {
             instancePath: instancePath + '/steps_per_unit',
             schemaPath: '#/properties/steps_per_unit/pattern',
@@ -6929,18 +10607,18 @@ function validate207(
     }
     errors++;
   }
-  validate207.errors = vErrors;
+  validate401.errors = vErrors;
   return errors === 0;
 }
-validate207.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate401.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema66 = {
+const schema114 = {
   type: 'object',
   properties: { step: { type: 'string' }, is: { $ref: '#/$defs/expression' } },
   required: ['step', 'is'],
   additionalProperties: false,
 };
-const schema67 = {
+const schema115 = {
   type: ['integer', 'boolean', 'object'],
   properties: {
     var: { type: 'string' },
@@ -6960,16 +10638,16 @@ const schema67 = {
   maxProperties: 1,
   additionalProperties: false,
 };
-const schema68 = { type: 'array', items: { $ref: '#/$defs/expression' }, minItems: 1 };
-const wrapper0 = { validate: validate212 };
+const schema116 = { type: 'array', items: { $ref: '#/$defs/expression' }, minItems: 1 };
+const wrapper1 = { validate: validate406 };
 
-function validate213(
+function validate407(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate213.evaluated;
+  const evaluated0 = validate407.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -6989,7 +10667,7 @@ function validate213(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !wrapper0.validate(data[i0], {
+        !wrapper1.validate(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -6997,7 +10675,7 @@ function validate213(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, wrapper0.validate.errors);
+        vErrors = joined(vErrors, wrapper1.validate.errors);
         errors = vErrors.length;
       }
     }
@@ -7010,18 +10688,18 @@ function validate213(
     }
     errors++;
   }
-  validate213.errors = vErrors;
+  validate407.errors = vErrors;
   return errors === 0;
 }
-validate213.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate407.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate212(
+function validate406(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate212.evaluated;
+  const evaluated0 = validate406.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -7033,7 +10711,7 @@ function validate212(
     typeof data !== 'boolean' &&
     !(data && typeof data == 'object' && !Array.isArray(data))
   ) {
-    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema67.type } };
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema115.type } };
     if (vErrors === null) {
       vErrors = [err0];
     } else {
@@ -7071,7 +10749,7 @@ function validate212(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema67.properties, key0)) {
+      if (!func5.call(schema115.properties, key0)) {
         const err3 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -7104,7 +10782,7 @@ function validate212(
     }
     if (data['+'] !== undefined) {
       if (
-        !validate213(data['+'], {
+        !validate407(data['+'], {
           instancePath: instancePath + '/+',
           parentData: data,
           parentDataProperty: '+',
@@ -7112,13 +10790,13 @@ function validate212(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate213.errors);
+        vErrors = joined(vErrors, validate407.errors);
         errors = vErrors.length;
       }
     }
     if (data['-'] !== undefined) {
       if (
-        !validate213(data['-'], {
+        !validate407(data['-'], {
           instancePath: instancePath + '/-',
           parentData: data,
           parentDataProperty: '-',
@@ -7126,13 +10804,13 @@ function validate212(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate213.errors);
+        vErrors = joined(vErrors, validate407.errors);
         errors = vErrors.length;
       }
     }
     if (data['*'] !== undefined) {
       if (
-        !validate213(data['*'], {
+        !validate407(data['*'], {
           instancePath: instancePath + '/*',
           parentData: data,
           parentDataProperty: '*',
@@ -7140,13 +10818,13 @@ function validate212(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate213.errors);
+        vErrors = joined(vErrors, validate407.errors);
         errors = vErrors.length;
       }
     }
     if (data.min !== undefined) {
       if (
-        !validate213(data.min, {
+        !validate407(data.min, {
           instancePath: instancePath + '/min',
           parentData: data,
           parentDataProperty: 'min',
@@ -7154,13 +10832,13 @@ function validate212(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate213.errors);
+        vErrors = joined(vErrors, validate407.errors);
         errors = vErrors.length;
       }
     }
     if (data.max !== undefined) {
       if (
-        !validate213(data.max, {
+        !validate407(data.max, {
           instancePath: instancePath + '/max',
           parentData: data,
           parentDataProperty: 'max',
@@ -7168,13 +10846,13 @@ function validate212(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate213.errors);
+        vErrors = joined(vErrors, validate407.errors);
         errors = vErrors.length;
       }
     }
     if (data['<'] !== undefined) {
       if (
-        !validate213(data['<'], {
+        !validate407(data['<'], {
           instancePath: instancePath + '/<',
           parentData: data,
           parentDataProperty: '<',
@@ -7182,13 +10860,13 @@ function validate212(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate213.errors);
+        vErrors = joined(vErrors, validate407.errors);
         errors = vErrors.length;
       }
     }
     if (data['<='] !== undefined) {
       if (
-        !validate213(data['<='], {
+        !validate407(data['<='], {
           instancePath: instancePath + '/<=',
           parentData: data,
           parentDataProperty: '<=',
@@ -7196,13 +10874,13 @@ function validate212(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate213.errors);
+        vErrors = joined(vErrors, validate407.errors);
         errors = vErrors.length;
       }
     }
     if (data.and !== undefined) {
       if (
-        !validate213(data.and, {
+        !validate407(data.and, {
           instancePath: instancePath + '/and',
           parentData: data,
           parentDataProperty: 'and',
@@ -7210,13 +10888,13 @@ function validate212(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate213.errors);
+        vErrors = joined(vErrors, validate407.errors);
         errors = vErrors.length;
       }
     }
     if (data.or !== undefined) {
       if (
-        !validate213(data.or, {
+        !validate407(data.or, {
           instancePath: instancePath + '/or',
           parentData: data,
           parentDataProperty: 'or',
@@ -7224,13 +10902,13 @@ function validate212(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate213.errors);
+        vErrors = joined(vErrors, validate407.errors);
         errors = vErrors.length;
       }
     }
     if (data['!'] !== undefined) {
       if (
-        !validate213(data['!'], {
+        !validate407(data['!'], {
           instancePath: instancePath + '/!',
           parentData: data,
           parentDataProperty: '!',
@@ -7238,13 +10916,13 @@ function validate212(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate213.errors);
+        vErrors = joined(vErrors, validate407.errors);
         errors = vErrors.length;
       }
     }
     if (data.if !== undefined) {
       if (
-        !validate213(data.if, {
+        !validate407(data.if, {
           instancePath: instancePath + '/if',
           parentData: data,
           parentDataProperty: 'if',
@@ -7252,23 +10930,23 @@ function validate212(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate213.errors);
+        vErrors = joined(vErrors, validate407.errors);
         errors = vErrors.length;
       }
     }
   }
-  validate212.errors = vErrors;
+  validate406.errors = vErrors;
   return errors === 0;
 }
-validate212.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate406.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate211(
+function validate405(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate211.evaluated;
+  const evaluated0 = validate405.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -7338,7 +11016,7 @@ function validate211(
     }
     if (data.is !== undefined) {
       if (
-        !validate212(data.is, {
+        !validate406(data.is, {
           instancePath: instancePath + '/is',
           parentData: data,
           parentDataProperty: 'is',
@@ -7346,7 +11024,7 @@ function validate211(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate212.errors);
+        vErrors = joined(vErrors, validate406.errors);
         errors = vErrors.length;
       }
     }
@@ -7359,12 +11037,12 @@ function validate211(
     }
     errors++;
   }
-  validate211.errors = vErrors;
+  validate405.errors = vErrors;
   return errors === 0;
 }
-validate211.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate405.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema69 = {
+const schema117 = {
   type: 'object',
   properties: {
     fault: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -7376,13 +11054,13 @@ const schema69 = {
   additionalProperties: false,
 };
 
-function validate227(
+function validate421(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate227.evaluated;
+  const evaluated0 = validate421.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -7464,7 +11142,7 @@ function validate227(
     }
     if (data.fault !== undefined) {
       if (
-        !validate194(data.fault, {
+        !validate388(data.fault, {
           instancePath: instancePath + '/fault',
           parentData: data,
           parentDataProperty: 'fault',
@@ -7472,13 +11150,13 @@ function validate227(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate194.errors);
+        vErrors = joined(vErrors, validate388.errors);
         errors = vErrors.length;
       }
     }
     if (data.is_there !== undefined) {
       if (
-        !validate212(data.is_there, {
+        !validate406(data.is_there, {
           instancePath: instancePath + '/is_there',
           parentData: data,
           parentDataProperty: 'is_there',
@@ -7486,7 +11164,7 @@ function validate227(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate212.errors);
+        vErrors = joined(vErrors, validate406.errors);
         errors = vErrors.length;
       }
     }
@@ -7601,12 +11279,12 @@ function validate227(
     }
     errors++;
   }
-  validate227.errors = vErrors;
+  validate421.errors = vErrors;
   return errors === 0;
 }
-validate227.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate421.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema70 = {
+const schema118 = {
   type: 'object',
   properties: {
     applies: { $ref: '#/$defs/truth' },
@@ -7617,20 +11295,20 @@ const schema70 = {
   required: ['applies', 'levels', 'rules', 'measures'],
   additionalProperties: false,
 };
-const schema71 = {
+const schema119 = {
   type: 'object',
   properties: { certain: { $ref: '#/$defs/expression' }, possible: { $ref: '#/$defs/expression' } },
   required: ['certain', 'possible'],
   additionalProperties: false,
 };
 
-function validate232(
+function validate426(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate232.evaluated;
+  const evaluated0 = validate426.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -7684,7 +11362,7 @@ function validate232(
     }
     if (data.certain !== undefined) {
       if (
-        !validate212(data.certain, {
+        !validate406(data.certain, {
           instancePath: instancePath + '/certain',
           parentData: data,
           parentDataProperty: 'certain',
@@ -7692,13 +11370,13 @@ function validate232(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate212.errors);
+        vErrors = joined(vErrors, validate406.errors);
         errors = vErrors.length;
       }
     }
     if (data.possible !== undefined) {
       if (
-        !validate212(data.possible, {
+        !validate406(data.possible, {
           instancePath: instancePath + '/possible',
           parentData: data,
           parentDataProperty: 'possible',
@@ -7706,7 +11384,7 @@ function validate232(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate212.errors);
+        vErrors = joined(vErrors, validate406.errors);
         errors = vErrors.length;
       }
     }
@@ -7719,12 +11397,12 @@ function validate232(
     }
     errors++;
   }
-  validate232.errors = vErrors;
+  validate426.errors = vErrors;
   return errors === 0;
 }
-validate232.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate426.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema72 = {
+const schema120 = {
   type: 'object',
   properties: {
     raised: { $ref: '#/$defs/expression' },
@@ -7735,13 +11413,13 @@ const schema72 = {
   additionalProperties: false,
 };
 
-function validate236(
+function validate430(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate236.evaluated;
+  const evaluated0 = validate430.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -7809,7 +11487,7 @@ function validate236(
     }
     if (data.raised !== undefined) {
       if (
-        !validate212(data.raised, {
+        !validate406(data.raised, {
           instancePath: instancePath + '/raised',
           parentData: data,
           parentDataProperty: 'raised',
@@ -7817,13 +11495,13 @@ function validate236(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate212.errors);
+        vErrors = joined(vErrors, validate406.errors);
         errors = vErrors.length;
       }
     }
     if (data.could !== undefined) {
       if (
-        !validate212(data.could, {
+        !validate406(data.could, {
           instancePath: instancePath + '/could',
           parentData: data,
           parentDataProperty: 'could',
@@ -7831,13 +11509,13 @@ function validate236(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate212.errors);
+        vErrors = joined(vErrors, validate406.errors);
         errors = vErrors.length;
       }
     }
     if (data.floor !== undefined) {
       if (
-        !validate212(data.floor, {
+        !validate406(data.floor, {
           instancePath: instancePath + '/floor',
           parentData: data,
           parentDataProperty: 'floor',
@@ -7845,7 +11523,7 @@ function validate236(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate212.errors);
+        vErrors = joined(vErrors, validate406.errors);
         errors = vErrors.length;
       }
     }
@@ -7858,12 +11536,12 @@ function validate236(
     }
     errors++;
   }
-  validate236.errors = vErrors;
+  validate430.errors = vErrors;
   return errors === 0;
 }
-validate236.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate430.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema73 = {
+const schema121 = {
   type: 'object',
   properties: {
     certain: { $ref: '#/$defs/expression' },
@@ -7877,13 +11555,13 @@ const schema73 = {
   additionalProperties: false,
 };
 
-function validate241(
+function validate435(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate241.evaluated;
+  const evaluated0 = validate435.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8000,7 +11678,7 @@ function validate241(
     }
     if (data.certain !== undefined) {
       if (
-        !validate212(data.certain, {
+        !validate406(data.certain, {
           instancePath: instancePath + '/certain',
           parentData: data,
           parentDataProperty: 'certain',
@@ -8008,13 +11686,13 @@ function validate241(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate212.errors);
+        vErrors = joined(vErrors, validate406.errors);
         errors = vErrors.length;
       }
     }
     if (data.possible !== undefined) {
       if (
-        !validate212(data.possible, {
+        !validate406(data.possible, {
           instancePath: instancePath + '/possible',
           parentData: data,
           parentDataProperty: 'possible',
@@ -8022,13 +11700,13 @@ function validate241(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate212.errors);
+        vErrors = joined(vErrors, validate406.errors);
         errors = vErrors.length;
       }
     }
     if (data.counts !== undefined) {
       if (
-        !validate212(data.counts, {
+        !validate406(data.counts, {
           instancePath: instancePath + '/counts',
           parentData: data,
           parentDataProperty: 'counts',
@@ -8036,13 +11714,13 @@ function validate241(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate212.errors);
+        vErrors = joined(vErrors, validate406.errors);
         errors = vErrors.length;
       }
     }
     if (data.could !== undefined) {
       if (
-        !validate212(data.could, {
+        !validate406(data.could, {
           instancePath: instancePath + '/could',
           parentData: data,
           parentDataProperty: 'could',
@@ -8050,13 +11728,13 @@ function validate241(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate212.errors);
+        vErrors = joined(vErrors, validate406.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained !== undefined) {
       if (
-        !validate232(data.explained, {
+        !validate426(data.explained, {
           instancePath: instancePath + '/explained',
           parentData: data,
           parentDataProperty: 'explained',
@@ -8064,13 +11742,13 @@ function validate241(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate232.errors);
+        vErrors = joined(vErrors, validate426.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_reliable !== undefined) {
       if (
-        !validate212(data.not_reliable, {
+        !validate406(data.not_reliable, {
           instancePath: instancePath + '/not_reliable',
           parentData: data,
           parentDataProperty: 'not_reliable',
@@ -8078,7 +11756,7 @@ function validate241(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate212.errors);
+        vErrors = joined(vErrors, validate406.errors);
         errors = vErrors.length;
       }
     }
@@ -8091,12 +11769,12 @@ function validate241(
     }
     errors++;
   }
-  validate241.errors = vErrors;
+  validate435.errors = vErrors;
   return errors === 0;
 }
-validate241.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate435.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema74 = {
+const schema122 = {
   type: 'object',
   properties: {
     low: { $ref: '#/$defs/expression' },
@@ -8111,15 +11789,15 @@ const schema74 = {
   required: ['low', 'high', 'scale', 'bottom_low', 'bottom_high', 'bottom_scale', 'sure', 'maybe'],
   additionalProperties: false,
 };
-const pattern16 = new RegExp('^[0-9]+$', 'u');
+const pattern26 = new RegExp('^[0-9]+$', 'u');
 
-function validate249(
+function validate443(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate249.evaluated;
+  const evaluated0 = validate443.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8266,7 +11944,7 @@ function validate249(
     }
     if (data.low !== undefined) {
       if (
-        !validate212(data.low, {
+        !validate406(data.low, {
           instancePath: instancePath + '/low',
           parentData: data,
           parentDataProperty: 'low',
@@ -8274,13 +11952,13 @@ function validate249(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate212.errors);
+        vErrors = joined(vErrors, validate406.errors);
         errors = vErrors.length;
       }
     }
     if (data.high !== undefined) {
       if (
-        !validate212(data.high, {
+        !validate406(data.high, {
           instancePath: instancePath + '/high',
           parentData: data,
           parentDataProperty: 'high',
@@ -8288,14 +11966,14 @@ function validate249(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate212.errors);
+        vErrors = joined(vErrors, validate406.errors);
         errors = vErrors.length;
       }
     }
     if (data.scale !== undefined) {
       let data2 = data.scale;
       if (typeof data2 === 'string') {
-        if (!pattern16.test(data2)) {
+        if (!pattern26.test(data2)) {
           const err9 = {
             instancePath: instancePath + '/scale',
             schemaPath: '#/properties/scale/pattern',
@@ -8326,7 +12004,7 @@ function validate249(
     }
     if (data.bottom_low !== undefined) {
       if (
-        !validate212(data.bottom_low, {
+        !validate406(data.bottom_low, {
           instancePath: instancePath + '/bottom_low',
           parentData: data,
           parentDataProperty: 'bottom_low',
@@ -8334,13 +12012,13 @@ function validate249(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate212.errors);
+        vErrors = joined(vErrors, validate406.errors);
         errors = vErrors.length;
       }
     }
     if (data.bottom_high !== undefined) {
       if (
-        !validate212(data.bottom_high, {
+        !validate406(data.bottom_high, {
           instancePath: instancePath + '/bottom_high',
           parentData: data,
           parentDataProperty: 'bottom_high',
@@ -8348,14 +12026,14 @@ function validate249(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate212.errors);
+        vErrors = joined(vErrors, validate406.errors);
         errors = vErrors.length;
       }
     }
     if (data.bottom_scale !== undefined) {
       let data5 = data.bottom_scale;
       if (typeof data5 === 'string') {
-        if (!pattern16.test(data5)) {
+        if (!pattern26.test(data5)) {
           const err11 = {
             instancePath: instancePath + '/bottom_scale',
             schemaPath: '#/properties/bottom_scale/pattern',
@@ -8386,7 +12064,7 @@ function validate249(
     }
     if (data.sure !== undefined) {
       if (
-        !validate212(data.sure, {
+        !validate406(data.sure, {
           instancePath: instancePath + '/sure',
           parentData: data,
           parentDataProperty: 'sure',
@@ -8394,13 +12072,13 @@ function validate249(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate212.errors);
+        vErrors = joined(vErrors, validate406.errors);
         errors = vErrors.length;
       }
     }
     if (data.maybe !== undefined) {
       if (
-        !validate212(data.maybe, {
+        !validate406(data.maybe, {
           instancePath: instancePath + '/maybe',
           parentData: data,
           parentDataProperty: 'maybe',
@@ -8408,7 +12086,7 @@ function validate249(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate212.errors);
+        vErrors = joined(vErrors, validate406.errors);
         errors = vErrors.length;
       }
     }
@@ -8421,18 +12099,18 @@ function validate249(
     }
     errors++;
   }
-  validate249.errors = vErrors;
+  validate443.errors = vErrors;
   return errors === 0;
 }
-validate249.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate443.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate231(
+function validate425(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate231.evaluated;
+  const evaluated0 = validate425.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8514,7 +12192,7 @@ function validate231(
     }
     if (data.applies !== undefined) {
       if (
-        !validate232(data.applies, {
+        !validate426(data.applies, {
           instancePath: instancePath + '/applies',
           parentData: data,
           parentDataProperty: 'applies',
@@ -8522,13 +12200,13 @@ function validate231(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate232.errors);
+        vErrors = joined(vErrors, validate426.errors);
         errors = vErrors.length;
       }
     }
     if (data.levels !== undefined) {
       if (
-        !validate236(data.levels, {
+        !validate430(data.levels, {
           instancePath: instancePath + '/levels',
           parentData: data,
           parentDataProperty: 'levels',
@@ -8536,7 +12214,7 @@ function validate231(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate236.errors);
+        vErrors = joined(vErrors, validate430.errors);
         errors = vErrors.length;
       }
     }
@@ -8545,7 +12223,7 @@ function validate231(
       if (data2 && typeof data2 == 'object' && !Array.isArray(data2)) {
         for (const key1 in data2) {
           if (
-            !validate241(data2[key1], {
+            !validate435(data2[key1], {
               instancePath: instancePath + '/rules/' + key1.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data2,
               parentDataProperty: key1,
@@ -8553,7 +12231,7 @@ function validate231(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate241.errors);
+            vErrors = joined(vErrors, validate435.errors);
             errors = vErrors.length;
           }
         }
@@ -8577,7 +12255,7 @@ function validate231(
       if (data4 && typeof data4 == 'object' && !Array.isArray(data4)) {
         for (const key2 in data4) {
           if (
-            !validate249(data4[key2], {
+            !validate443(data4[key2], {
               instancePath: instancePath + '/measures/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data4,
               parentDataProperty: key2,
@@ -8585,7 +12263,7 @@ function validate231(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate249.errors);
+            vErrors = joined(vErrors, validate443.errors);
             errors = vErrors.length;
           }
         }
@@ -8613,20 +12291,18 @@ function validate231(
     }
     errors++;
   }
-  validate231.errors = vErrors;
+  validate425.errors = vErrors;
   return errors === 0;
 }
-validate231.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate425.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const pattern13 = new RegExp('^sha256:[0-9a-f]{64}$', 'u');
-
-function validate193(
+function validate387(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="logic.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate193.evaluated;
+  const evaluated0 = validate387.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -8775,7 +12451,7 @@ function validate193(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema60.properties, key0)) {
+      if (!func5.call(schema108.properties, key0)) {
         const err10 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -8823,7 +12499,7 @@ function validate193(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate194(data.protocol, {
+        !validate388(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -8831,7 +12507,7 @@ function validate193(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate194.errors);
+        vErrors = joined(vErrors, validate388.errors);
         errors = vErrors.length;
       }
     }
@@ -8871,7 +12547,7 @@ function validate193(
     if (data.digest !== undefined) {
       let data3 = data.digest;
       if (typeof data3 === 'string') {
-        if (!pattern13.test(data3)) {
+        if (!pattern10.test(data3)) {
           const err15 = {
             instancePath: instancePath + '/digest',
             schemaPath: '#/properties/digest/pattern',
@@ -8906,7 +12582,7 @@ function validate193(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate194(data4[i0], {
+            !validate388(data4[i0], {
               instancePath: instancePath + '/levels/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -8914,7 +12590,7 @@ function validate193(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate194.errors);
+            vErrors = joined(vErrors, validate388.errors);
             errors = vErrors.length;
           }
         }
@@ -8939,7 +12615,7 @@ function validate193(
         const len1 = data6.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate197(data6[i1], {
+            !validate391(data6[i1], {
               instancePath: instancePath + '/observations/' + i1,
               parentData: data6,
               parentDataProperty: i1,
@@ -8947,7 +12623,7 @@ function validate193(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate197.errors);
+            vErrors = joined(vErrors, validate391.errors);
             errors = vErrors.length;
           }
         }
@@ -8972,7 +12648,7 @@ function validate193(
         const len2 = data8.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate203(data8[i2], {
+            !validate397(data8[i2], {
               instancePath: instancePath + '/contradictions/' + i2,
               parentData: data8,
               parentDataProperty: i2,
@@ -8980,7 +12656,7 @@ function validate193(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate203.errors);
+            vErrors = joined(vErrors, validate397.errors);
             errors = vErrors.length;
           }
         }
@@ -9005,7 +12681,7 @@ function validate193(
         const len3 = data10.length;
         for (let i3 = 0; i3 < len3; i3++) {
           if (
-            !validate207(data10[i3], {
+            !validate401(data10[i3], {
               instancePath: instancePath + '/inputs/' + i3,
               parentData: data10,
               parentDataProperty: i3,
@@ -9013,7 +12689,7 @@ function validate193(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate207.errors);
+            vErrors = joined(vErrors, validate401.errors);
             errors = vErrors.length;
           }
         }
@@ -9038,7 +12714,7 @@ function validate193(
         const len4 = data12.length;
         for (let i4 = 0; i4 < len4; i4++) {
           if (
-            !validate211(data12[i4], {
+            !validate405(data12[i4], {
               instancePath: instancePath + '/steps/' + i4,
               parentData: data12,
               parentDataProperty: i4,
@@ -9046,7 +12722,7 @@ function validate193(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate211.errors);
+            vErrors = joined(vErrors, validate405.errors);
             errors = vErrors.length;
           }
         }
@@ -9071,7 +12747,7 @@ function validate193(
         const len5 = data14.length;
         for (let i5 = 0; i5 < len5; i5++) {
           if (
-            !validate227(data14[i5], {
+            !validate421(data14[i5], {
               instancePath: instancePath + '/faults/' + i5,
               parentData: data14,
               parentDataProperty: i5,
@@ -9079,7 +12755,7 @@ function validate193(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate227.errors);
+            vErrors = joined(vErrors, validate421.errors);
             errors = vErrors.length;
           }
         }
@@ -9100,7 +12776,7 @@ function validate193(
     }
     if (data.answers !== undefined) {
       if (
-        !validate231(data.answers, {
+        !validate425(data.answers, {
           instancePath: instancePath + '/answers',
           parentData: data,
           parentDataProperty: 'answers',
@@ -9108,7 +12784,7 @@ function validate193(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate231.errors);
+        vErrors = joined(vErrors, validate425.errors);
         errors = vErrors.length;
       }
     }
@@ -9121,13 +12797,13 @@ function validate193(
     }
     errors++;
   }
-  validate193.errors = vErrors;
+  validate387.errors = vErrors;
   return errors === 0;
 }
-validate193.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate387.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const outcome = validate258;
-const schema75 = {
+export const outcome = validate131;
+const schema47 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'outcome.schema.json',
   type: 'object',
@@ -9440,13 +13116,13 @@ const schema75 = {
   },
 };
 
-function validate259(
+function validate132(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate259.evaluated;
+  const evaluated0 = validate132.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9486,18 +13162,18 @@ function validate259(
     }
     errors++;
   }
-  validate259.errors = vErrors;
+  validate132.errors = vErrors;
   return errors === 0;
 }
-validate259.evaluated = { dynamicProps: false, dynamicItems: false };
+validate132.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate261(
+function validate134(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate261.evaluated;
+  const evaluated0 = validate134.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9532,12 +13208,12 @@ function validate261(
     }
     errors++;
   }
-  validate261.errors = vErrors;
+  validate134.errors = vErrors;
   return errors === 0;
 }
-validate261.evaluated = { dynamicProps: false, dynamicItems: false };
+validate134.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema78 = {
+const schema50 = {
   type: 'object',
   properties: {
     protocol: { $ref: '#/$defs/name' },
@@ -9550,59 +13226,7 @@ const schema78 = {
   required: ['protocol', 'edition', 'title', 'digest', 'limits', 'withdrawn'],
   additionalProperties: false,
 };
-
-function validate264(
-  data,
-  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
-) {
-  let vErrors = null;
-  let errors = 0;
-  const evaluated0 = validate264.evaluated;
-  if (evaluated0.dynamicProps) {
-    evaluated0.props = undefined;
-  }
-  if (evaluated0.dynamicItems) {
-    evaluated0.items = undefined;
-  }
-  if (typeof data === 'string') {
-    if (func1(data) > 60) {
-      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 60 } };
-      if (vErrors === null) {
-        vErrors = [err0];
-      } else {
-        vErrors.push(err0);
-      }
-      errors++;
-    }
-    if (!pattern3.test(data)) {
-      const err1 = {
-        instancePath,
-        schemaPath: '#/pattern',
-        keyword: 'pattern',
-        params: { pattern: '^[a-z][a-z0-9_]*$' },
-      };
-      if (vErrors === null) {
-        vErrors = [err1];
-      } else {
-        vErrors.push(err1);
-      }
-      errors++;
-    }
-  } else {
-    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
-    if (vErrors === null) {
-      vErrors = [err2];
-    } else {
-      vErrors.push(err2);
-    }
-    errors++;
-  }
-  validate264.errors = vErrors;
-  return errors === 0;
-}
-validate264.evaluated = { dynamicProps: false, dynamicItems: false };
-
-const schema80 = {
+const schema52 = {
   type: 'object',
   properties: {
     limit: { $ref: '#/$defs/name' },
@@ -9614,52 +13238,14 @@ const schema80 = {
   required: ['limit', 'value', 'instead_of', 'because'],
   additionalProperties: false,
 };
-const schema81 = { type: 'string', maxLength: 40 };
 
-function validate269(
+function validate140(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate269.evaluated;
-  if (evaluated0.dynamicProps) {
-    evaluated0.props = undefined;
-  }
-  if (evaluated0.dynamicItems) {
-    evaluated0.items = undefined;
-  }
-  if (typeof data === 'string') {
-    if (func1(data) > 40) {
-      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 40 } };
-      if (vErrors === null) {
-        vErrors = [err0];
-      } else {
-        vErrors.push(err0);
-      }
-      errors++;
-    }
-  } else {
-    const err1 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
-    if (vErrors === null) {
-      vErrors = [err1];
-    } else {
-      vErrors.push(err1);
-    }
-    errors++;
-  }
-  validate269.errors = vErrors;
-  return errors === 0;
-}
-validate269.evaluated = { dynamicProps: false, dynamicItems: false };
-
-function validate267(
-  data,
-  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
-) {
-  let vErrors = null;
-  let errors = 0;
-  const evaluated0 = validate267.evaluated;
+  const evaluated0 = validate140.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9747,7 +13333,7 @@ function validate267(
     }
     if (data.limit !== undefined) {
       if (
-        !validate264(data.limit, {
+        !validate137(data.limit, {
           instancePath: instancePath + '/limit',
           parentData: data,
           parentDataProperty: 'limit',
@@ -9755,7 +13341,7 @@ function validate267(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate264.errors);
+        vErrors = joined(vErrors, validate137.errors);
         errors = vErrors.length;
       }
     }
@@ -9795,7 +13381,7 @@ function validate267(
     }
     if (data.unit !== undefined) {
       if (
-        !validate269(data.unit, {
+        !validate142(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -9803,13 +13389,13 @@ function validate267(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate269.errors);
+        vErrors = joined(vErrors, validate142.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate261(data.because, {
+        !validate134(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -9817,7 +13403,7 @@ function validate267(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate261.errors);
+        vErrors = joined(vErrors, validate134.errors);
         errors = vErrors.length;
       }
     }
@@ -9830,12 +13416,12 @@ function validate267(
     }
     errors++;
   }
-  validate267.errors = vErrors;
+  validate140.errors = vErrors;
   return errors === 0;
 }
-validate267.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate140.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema82 = {
+const schema54 = {
   type: 'object',
   properties: {
     rule: { $ref: '#/$defs/name' },
@@ -9846,13 +13432,13 @@ const schema82 = {
   additionalProperties: false,
 };
 
-function validate273(
+function validate146(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate273.evaluated;
+  const evaluated0 = validate146.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -9920,7 +13506,7 @@ function validate273(
     }
     if (data.rule !== undefined) {
       if (
-        !validate264(data.rule, {
+        !validate137(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -9928,13 +13514,13 @@ function validate273(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate264.errors);
+        vErrors = joined(vErrors, validate137.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate261(data.title, {
+        !validate134(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -9942,13 +13528,13 @@ function validate273(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate261.errors);
+        vErrors = joined(vErrors, validate134.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate261(data.because, {
+        !validate134(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -9956,7 +13542,7 @@ function validate273(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate261.errors);
+        vErrors = joined(vErrors, validate134.errors);
         errors = vErrors.length;
       }
     }
@@ -9969,18 +13555,18 @@ function validate273(
     }
     errors++;
   }
-  validate273.errors = vErrors;
+  validate146.errors = vErrors;
   return errors === 0;
 }
-validate273.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate146.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate263(
+function validate136(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate263.evaluated;
+  const evaluated0 = validate136.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10097,7 +13683,7 @@ function validate263(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate264(data.protocol, {
+        !validate137(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -10105,7 +13691,7 @@ function validate263(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate264.errors);
+        vErrors = joined(vErrors, validate137.errors);
         errors = vErrors.length;
       }
     }
@@ -10158,7 +13744,7 @@ function validate263(
     }
     if (data.title !== undefined) {
       if (
-        !validate261(data.title, {
+        !validate134(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -10166,14 +13752,14 @@ function validate263(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate261.errors);
+        vErrors = joined(vErrors, validate134.errors);
         errors = vErrors.length;
       }
     }
     if (data.digest !== undefined) {
       let data3 = data.digest;
       if (typeof data3 === 'string') {
-        if (!pattern13.test(data3)) {
+        if (!pattern10.test(data3)) {
           const err10 = {
             instancePath: instancePath + '/digest',
             schemaPath: '#/properties/digest/pattern',
@@ -10208,7 +13794,7 @@ function validate263(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate267(data4[i0], {
+            !validate140(data4[i0], {
               instancePath: instancePath + '/limits/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -10216,7 +13802,7 @@ function validate263(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate267.errors);
+            vErrors = joined(vErrors, validate140.errors);
             errors = vErrors.length;
           }
         }
@@ -10241,7 +13827,7 @@ function validate263(
         const len1 = data6.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate273(data6[i1], {
+            !validate146(data6[i1], {
               instancePath: instancePath + '/withdrawn/' + i1,
               parentData: data6,
               parentDataProperty: i1,
@@ -10249,7 +13835,7 @@ function validate263(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate273.errors);
+            vErrors = joined(vErrors, validate146.errors);
             errors = vErrors.length;
           }
         }
@@ -10277,21 +13863,21 @@ function validate263(
     }
     errors++;
   }
-  validate263.errors = vErrors;
+  validate136.errors = vErrors;
   return errors === 0;
 }
-validate263.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate136.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema83 = { type: 'array', items: { $ref: '#/$defs/sentence' } };
-const schema84 = { type: 'string', minLength: 1 };
+const schema55 = { type: 'array', items: { $ref: '#/$defs/sentence' } };
+const schema56 = { type: 'string', minLength: 1 };
 
-function validate280(
+function validate153(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate280.evaluated;
+  const evaluated0 = validate153.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10317,18 +13903,18 @@ function validate280(
     }
     errors++;
   }
-  validate280.errors = vErrors;
+  validate153.errors = vErrors;
   return errors === 0;
 }
-validate280.evaluated = { dynamicProps: false, dynamicItems: false };
+validate153.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate279(
+function validate152(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate279.evaluated;
+  const evaluated0 = validate152.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10339,7 +13925,7 @@ function validate279(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate280(data[i0], {
+        !validate153(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -10347,7 +13933,7 @@ function validate279(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate280.errors);
+        vErrors = joined(vErrors, validate153.errors);
         errors = vErrors.length;
       }
     }
@@ -10360,29 +13946,18 @@ function validate279(
     }
     errors++;
   }
-  validate279.errors = vErrors;
+  validate152.errors = vErrors;
   return errors === 0;
 }
-validate279.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate152.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-const schema85 = {
-  type: ['object', 'null'],
-  properties: {
-    at_least: { type: ['string', 'null'], maxLength: 60 },
-    could_be: { $ref: '#/$defs/name' },
-    settled: { type: 'boolean' },
-  },
-  required: ['at_least', 'could_be', 'settled'],
-  additionalProperties: false,
-};
-
-function validate284(
+function validate157(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate284.evaluated;
+  const evaluated0 = validate157.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10390,7 +13965,7 @@ function validate284(
     evaluated0.items = undefined;
   }
   if (!(data && typeof data == 'object' && !Array.isArray(data)) && data !== null) {
-    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema85.type } };
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema57.type } };
     if (vErrors === null) {
       vErrors = [err0];
     } else {
@@ -10464,7 +14039,7 @@ function validate284(
           instancePath: instancePath + '/at_least',
           schemaPath: '#/properties/at_least/type',
           keyword: 'type',
-          params: { type: schema85.properties.at_least.type },
+          params: { type: schema57.properties.at_least.type },
         };
         if (vErrors === null) {
           vErrors = [err5];
@@ -10492,7 +14067,7 @@ function validate284(
     }
     if (data.could_be !== undefined) {
       if (
-        !validate264(data.could_be, {
+        !validate137(data.could_be, {
           instancePath: instancePath + '/could_be',
           parentData: data,
           parentDataProperty: 'could_be',
@@ -10500,7 +14075,7 @@ function validate284(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate264.errors);
+        vErrors = joined(vErrors, validate137.errors);
         errors = vErrors.length;
       }
     }
@@ -10521,12 +14096,12 @@ function validate284(
       }
     }
   }
-  validate284.errors = vErrors;
+  validate157.errors = vErrors;
   return errors === 0;
 }
-validate284.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate157.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema86 = {
+const schema58 = {
   type: 'object',
   properties: {
     rule: { $ref: '#/$defs/name' },
@@ -10549,7 +14124,7 @@ const schema86 = {
   required: ['rule', 'title', 'state'],
   additionalProperties: false,
 };
-const schema87 = {
+const schema59 = {
   type: 'object',
   properties: {
     protocol: { $ref: '#/$defs/name' },
@@ -10559,13 +14134,13 @@ const schema87 = {
   additionalProperties: false,
 };
 
-function validate290(
+function validate163(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate290.evaluated;
+  const evaluated0 = validate163.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10619,7 +14194,7 @@ function validate290(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate264(data.protocol, {
+        !validate137(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -10627,7 +14202,7 @@ function validate290(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate264.errors);
+        vErrors = joined(vErrors, validate137.errors);
         errors = vErrors.length;
       }
     }
@@ -10687,57 +14262,12 @@ function validate290(
     }
     errors++;
   }
-  validate290.errors = vErrors;
+  validate163.errors = vErrors;
   return errors === 0;
 }
-validate290.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate163.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema88 = { type: 'array', items: { $ref: '#/$defs/name' } };
-
-function validate296(
-  data,
-  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
-) {
-  let vErrors = null;
-  let errors = 0;
-  const evaluated0 = validate296.evaluated;
-  if (evaluated0.dynamicProps) {
-    evaluated0.props = undefined;
-  }
-  if (evaluated0.dynamicItems) {
-    evaluated0.items = undefined;
-  }
-  if (Array.isArray(data)) {
-    const len0 = data.length;
-    for (let i0 = 0; i0 < len0; i0++) {
-      if (
-        !validate264(data[i0], {
-          instancePath: instancePath + '/' + i0,
-          parentData: data,
-          parentDataProperty: i0,
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate264.errors);
-        errors = vErrors.length;
-      }
-    }
-  } else {
-    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'array' } };
-    if (vErrors === null) {
-      vErrors = [err0];
-    } else {
-      vErrors.push(err0);
-    }
-    errors++;
-  }
-  validate296.errors = vErrors;
-  return errors === 0;
-}
-validate296.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
-
-const schema89 = {
+const schema61 = {
   type: 'object',
   properties: {
     observation: { $ref: '#/$defs/name' },
@@ -10753,13 +14283,13 @@ const schema89 = {
   additionalProperties: false,
 };
 
-function validate299(
+function validate172(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate299.evaluated;
+  const evaluated0 = validate172.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10822,7 +14352,7 @@ function validate299(
     }
     if (data.observation !== undefined) {
       if (
-        !validate264(data.observation, {
+        !validate137(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -10830,7 +14360,7 @@ function validate299(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate264.errors);
+        vErrors = joined(vErrors, validate137.errors);
         errors = vErrors.length;
       }
     }
@@ -10932,7 +14462,7 @@ function validate299(
     }
     if (data.unit !== undefined) {
       if (
-        !validate269(data.unit, {
+        !validate142(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -10940,13 +14470,13 @@ function validate299(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate269.errors);
+        vErrors = joined(vErrors, validate142.errors);
         errors = vErrors.length;
       }
     }
     if (data.choices !== undefined) {
       if (
-        !validate296(data.choices, {
+        !validate169(data.choices, {
           instancePath: instancePath + '/choices',
           parentData: data,
           parentDataProperty: 'choices',
@@ -10954,7 +14484,7 @@ function validate299(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate296.errors);
+        vErrors = joined(vErrors, validate169.errors);
         errors = vErrors.length;
       }
     }
@@ -10979,7 +14509,7 @@ function validate299(
           instancePath: instancePath + '/state',
           schemaPath: '#/properties/state/enum',
           keyword: 'enum',
-          params: { allowedValues: schema89.properties.state.enum },
+          params: { allowedValues: schema61.properties.state.enum },
         };
         if (vErrors === null) {
           vErrors = [err10];
@@ -10998,18 +14528,18 @@ function validate299(
     }
     errors++;
   }
-  validate299.errors = vErrors;
+  validate172.errors = vErrors;
   return errors === 0;
 }
-validate299.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate172.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate287(
+function validate160(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate287.evaluated;
+  const evaluated0 = validate160.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11060,7 +14590,7 @@ function validate287(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema86.properties, key0)) {
+      if (!func5.call(schema58.properties, key0)) {
         const err3 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -11077,7 +14607,7 @@ function validate287(
     }
     if (data.rule !== undefined) {
       if (
-        !validate264(data.rule, {
+        !validate137(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -11085,13 +14615,13 @@ function validate287(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate264.errors);
+        vErrors = joined(vErrors, validate137.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate261(data.title, {
+        !validate134(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -11099,13 +14629,13 @@ function validate287(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate261.errors);
+        vErrors = joined(vErrors, validate134.errors);
         errors = vErrors.length;
       }
     }
     if (data.from !== undefined) {
       if (
-        !validate290(data.from, {
+        !validate163(data.from, {
           instancePath: instancePath + '/from',
           parentData: data,
           parentDataProperty: 'from',
@@ -11113,7 +14643,7 @@ function validate287(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate290.errors);
+        vErrors = joined(vErrors, validate163.errors);
         errors = vErrors.length;
       }
     }
@@ -11138,7 +14668,7 @@ function validate287(
           instancePath: instancePath + '/state',
           schemaPath: '#/properties/state/enum',
           keyword: 'enum',
-          params: { allowedValues: schema86.properties.state.enum },
+          params: { allowedValues: schema58.properties.state.enum },
         };
         if (vErrors === null) {
           vErrors = [err5];
@@ -11150,7 +14680,7 @@ function validate287(
     }
     if (data.level !== undefined) {
       if (
-        !validate264(data.level, {
+        !validate137(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -11158,13 +14688,13 @@ function validate287(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate264.errors);
+        vErrors = joined(vErrors, validate137.errors);
         errors = vErrors.length;
       }
     }
     if (data.lowered_from !== undefined) {
       if (
-        !validate264(data.lowered_from, {
+        !validate137(data.lowered_from, {
           instancePath: instancePath + '/lowered_from',
           parentData: data,
           parentDataProperty: 'lowered_from',
@@ -11172,7 +14702,7 @@ function validate287(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate264.errors);
+        vErrors = joined(vErrors, validate137.errors);
         errors = vErrors.length;
       }
     }
@@ -11209,7 +14739,7 @@ function validate287(
     }
     if (data.decided_by !== undefined) {
       if (
-        !validate279(data.decided_by, {
+        !validate152(data.decided_by, {
           instancePath: instancePath + '/decided_by',
           parentData: data,
           parentDataProperty: 'decided_by',
@@ -11217,13 +14747,13 @@ function validate287(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate279.errors);
+        vErrors = joined(vErrors, validate152.errors);
         errors = vErrors.length;
       }
     }
     if (data.waits_for !== undefined) {
       if (
-        !validate296(data.waits_for, {
+        !validate169(data.waits_for, {
           instancePath: instancePath + '/waits_for',
           parentData: data,
           parentDataProperty: 'waits_for',
@@ -11231,7 +14761,7 @@ function validate287(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate296.errors);
+        vErrors = joined(vErrors, validate169.errors);
         errors = vErrors.length;
       }
     }
@@ -11241,7 +14771,7 @@ function validate287(
         const len0 = data9.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate299(data9[i0], {
+            !validate172(data9[i0], {
               instancePath: instancePath + '/decided_if/' + i0,
               parentData: data9,
               parentDataProperty: i0,
@@ -11249,7 +14779,7 @@ function validate287(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate299.errors);
+            vErrors = joined(vErrors, validate172.errors);
             errors = vErrors.length;
           }
         }
@@ -11270,7 +14800,7 @@ function validate287(
     }
     if (data.no_value !== undefined) {
       if (
-        !validate279(data.no_value, {
+        !validate152(data.no_value, {
           instancePath: instancePath + '/no_value',
           parentData: data,
           parentDataProperty: 'no_value',
@@ -11278,13 +14808,13 @@ function validate287(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate279.errors);
+        vErrors = joined(vErrors, validate152.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained_by !== undefined) {
       if (
-        !validate280(data.explained_by, {
+        !validate153(data.explained_by, {
           instancePath: instancePath + '/explained_by',
           parentData: data,
           parentDataProperty: 'explained_by',
@@ -11292,13 +14822,13 @@ function validate287(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate280.errors);
+        vErrors = joined(vErrors, validate153.errors);
         errors = vErrors.length;
       }
     }
     if (data.could_be_explained_by !== undefined) {
       if (
-        !validate280(data.could_be_explained_by, {
+        !validate153(data.could_be_explained_by, {
           instancePath: instancePath + '/could_be_explained_by',
           parentData: data,
           parentDataProperty: 'could_be_explained_by',
@@ -11306,13 +14836,13 @@ function validate287(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate280.errors);
+        vErrors = joined(vErrors, validate153.errors);
         errors = vErrors.length;
       }
     }
     if (data.taken_back_by !== undefined) {
       if (
-        !validate280(data.taken_back_by, {
+        !validate153(data.taken_back_by, {
           instancePath: instancePath + '/taken_back_by',
           parentData: data,
           parentDataProperty: 'taken_back_by',
@@ -11320,13 +14850,13 @@ function validate287(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate280.errors);
+        vErrors = joined(vErrors, validate153.errors);
         errors = vErrors.length;
       }
     }
     if (data.could_be_taken_back_by !== undefined) {
       if (
-        !validate280(data.could_be_taken_back_by, {
+        !validate153(data.could_be_taken_back_by, {
           instancePath: instancePath + '/could_be_taken_back_by',
           parentData: data,
           parentDataProperty: 'could_be_taken_back_by',
@@ -11334,13 +14864,13 @@ function validate287(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate280.errors);
+        vErrors = joined(vErrors, validate153.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_reliable !== undefined) {
       if (
-        !validate279(data.not_reliable, {
+        !validate152(data.not_reliable, {
           instancePath: instancePath + '/not_reliable',
           parentData: data,
           parentDataProperty: 'not_reliable',
@@ -11348,7 +14878,7 @@ function validate287(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate279.errors);
+        vErrors = joined(vErrors, validate152.errors);
         errors = vErrors.length;
       }
     }
@@ -11361,80 +14891,18 @@ function validate287(
     }
     errors++;
   }
-  validate287.errors = vErrors;
+  validate160.errors = vErrors;
   return errors === 0;
 }
-validate287.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate160.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema90 = {
-  type: 'object',
-  properties: {
-    value: { type: 'number' },
-    exact: { $ref: '#/$defs/exact_fraction' },
-    low: { type: 'number' },
-    low_exact: { $ref: '#/$defs/exact_fraction' },
-    high: { type: 'number' },
-    high_exact: { $ref: '#/$defs/exact_fraction' },
-    unit: { $ref: '#/$defs/unit' },
-    never: { type: 'boolean', const: true },
-    missing: { type: 'boolean', const: true },
-    waits_for: { $ref: '#/$defs/names' },
-    may_be_missing: { type: 'boolean', const: true },
-  },
-  additionalProperties: false,
-};
-const schema91 = { type: 'string', pattern: '^-?[0-9]+/[0-9]+$' };
-const pattern22 = new RegExp('^-?[0-9]+/[0-9]+$', 'u');
-
-function validate313(
+function validate185(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate313.evaluated;
-  if (evaluated0.dynamicProps) {
-    evaluated0.props = undefined;
-  }
-  if (evaluated0.dynamicItems) {
-    evaluated0.items = undefined;
-  }
-  if (typeof data === 'string') {
-    if (!pattern22.test(data)) {
-      const err0 = {
-        instancePath,
-        schemaPath: '#/pattern',
-        keyword: 'pattern',
-        params: { pattern: '^-?[0-9]+/[0-9]+$' },
-      };
-      if (vErrors === null) {
-        vErrors = [err0];
-      } else {
-        vErrors.push(err0);
-      }
-      errors++;
-    }
-  } else {
-    const err1 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
-    if (vErrors === null) {
-      vErrors = [err1];
-    } else {
-      vErrors.push(err1);
-    }
-    errors++;
-  }
-  validate313.errors = vErrors;
-  return errors === 0;
-}
-validate313.evaluated = { dynamicProps: false, dynamicItems: false };
-
-function validate312(
-  data,
-  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
-) {
-  let vErrors = null;
-  let errors = 0;
-  const evaluated0 = validate312.evaluated;
+  const evaluated0 = validate185.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11443,7 +14911,7 @@ function validate312(
   }
   if (data && typeof data == 'object' && !Array.isArray(data)) {
     for (const key0 in data) {
-      if (!func5.call(schema90.properties, key0)) {
+      if (!func5.call(schema62.properties, key0)) {
         const err0 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -11477,7 +14945,7 @@ function validate312(
     }
     if (data.exact !== undefined) {
       if (
-        !validate313(data.exact, {
+        !validate186(data.exact, {
           instancePath: instancePath + '/exact',
           parentData: data,
           parentDataProperty: 'exact',
@@ -11485,7 +14953,7 @@ function validate312(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate313.errors);
+        vErrors = joined(vErrors, validate186.errors);
         errors = vErrors.length;
       }
     }
@@ -11508,7 +14976,7 @@ function validate312(
     }
     if (data.low_exact !== undefined) {
       if (
-        !validate313(data.low_exact, {
+        !validate186(data.low_exact, {
           instancePath: instancePath + '/low_exact',
           parentData: data,
           parentDataProperty: 'low_exact',
@@ -11516,7 +14984,7 @@ function validate312(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate313.errors);
+        vErrors = joined(vErrors, validate186.errors);
         errors = vErrors.length;
       }
     }
@@ -11539,7 +15007,7 @@ function validate312(
     }
     if (data.high_exact !== undefined) {
       if (
-        !validate313(data.high_exact, {
+        !validate186(data.high_exact, {
           instancePath: instancePath + '/high_exact',
           parentData: data,
           parentDataProperty: 'high_exact',
@@ -11547,13 +15015,13 @@ function validate312(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate313.errors);
+        vErrors = joined(vErrors, validate186.errors);
         errors = vErrors.length;
       }
     }
     if (data.unit !== undefined) {
       if (
-        !validate269(data.unit, {
+        !validate142(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -11561,7 +15029,7 @@ function validate312(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate269.errors);
+        vErrors = joined(vErrors, validate142.errors);
         errors = vErrors.length;
       }
     }
@@ -11629,7 +15097,7 @@ function validate312(
     }
     if (data.waits_for !== undefined) {
       if (
-        !validate296(data.waits_for, {
+        !validate169(data.waits_for, {
           instancePath: instancePath + '/waits_for',
           parentData: data,
           parentDataProperty: 'waits_for',
@@ -11637,7 +15105,7 @@ function validate312(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate296.errors);
+        vErrors = joined(vErrors, validate169.errors);
         errors = vErrors.length;
       }
     }
@@ -11681,12 +15149,12 @@ function validate312(
     }
     errors++;
   }
-  validate312.errors = vErrors;
+  validate185.errors = vErrors;
   return errors === 0;
 }
-validate312.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate185.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema92 = {
+const schema64 = {
   type: 'object',
   properties: {
     rule: { $ref: '#/$defs/name' },
@@ -11702,13 +15170,13 @@ const schema92 = {
   additionalProperties: false,
 };
 
-function validate320(
+function validate193(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate320.evaluated;
+  const evaluated0 = validate193.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11799,7 +15267,7 @@ function validate320(
     }
     if (data.rule !== undefined) {
       if (
-        !validate264(data.rule, {
+        !validate137(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -11807,13 +15275,13 @@ function validate320(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate264.errors);
+        vErrors = joined(vErrors, validate137.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate261(data.title, {
+        !validate134(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -11821,13 +15289,13 @@ function validate320(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate261.errors);
+        vErrors = joined(vErrors, validate134.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate264(data.level, {
+        !validate137(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -11835,13 +15303,13 @@ function validate320(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate264.errors);
+        vErrors = joined(vErrors, validate137.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate261(data.says, {
+        !validate134(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -11849,13 +15317,13 @@ function validate320(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate261.errors);
+        vErrors = joined(vErrors, validate134.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate261(data.because, {
+        !validate134(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -11863,13 +15331,13 @@ function validate320(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate261.errors);
+        vErrors = joined(vErrors, validate134.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained_by !== undefined) {
       if (
-        !validate280(data.explained_by, {
+        !validate153(data.explained_by, {
           instancePath: instancePath + '/explained_by',
           parentData: data,
           parentDataProperty: 'explained_by',
@@ -11877,13 +15345,13 @@ function validate320(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate280.errors);
+        vErrors = joined(vErrors, validate153.errors);
         errors = vErrors.length;
       }
     }
     if (data.ask !== undefined) {
       if (
-        !validate279(data.ask, {
+        !validate152(data.ask, {
           instancePath: instancePath + '/ask',
           parentData: data,
           parentDataProperty: 'ask',
@@ -11891,13 +15359,13 @@ function validate320(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate279.errors);
+        vErrors = joined(vErrors, validate152.errors);
         errors = vErrors.length;
       }
     }
     if (data.do !== undefined) {
       if (
-        !validate279(data.do, {
+        !validate152(data.do, {
           instancePath: instancePath + '/do',
           parentData: data,
           parentDataProperty: 'do',
@@ -11905,7 +15373,7 @@ function validate320(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate279.errors);
+        vErrors = joined(vErrors, validate152.errors);
         errors = vErrors.length;
       }
     }
@@ -11918,25 +15386,25 @@ function validate320(
     }
     errors++;
   }
-  validate320.errors = vErrors;
+  validate193.errors = vErrors;
   return errors === 0;
 }
-validate320.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate193.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema93 = {
+const schema65 = {
   type: 'object',
   properties: { observation: { $ref: '#/$defs/name' }, because: { type: 'string' } },
   required: ['observation'],
   additionalProperties: false,
 };
 
-function validate333(
+function validate206(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate333.evaluated;
+  const evaluated0 = validate206.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11976,7 +15444,7 @@ function validate333(
     }
     if (data.observation !== undefined) {
       if (
-        !validate264(data.observation, {
+        !validate137(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -11984,7 +15452,7 @@ function validate333(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate264.errors);
+        vErrors = joined(vErrors, validate137.errors);
         errors = vErrors.length;
       }
     }
@@ -12013,12 +15481,12 @@ function validate333(
     }
     errors++;
   }
-  validate333.errors = vErrors;
+  validate206.errors = vErrors;
   return errors === 0;
 }
-validate333.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate206.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema94 = {
+const schema66 = {
   type: 'object',
   properties: {
     observation: { $ref: '#/$defs/name' },
@@ -12032,13 +15500,13 @@ const schema94 = {
   additionalProperties: false,
 };
 
-function validate338(
+function validate211(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate338.evaluated;
+  const evaluated0 = validate211.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12099,7 +15567,7 @@ function validate338(
     }
     if (data.observation !== undefined) {
       if (
-        !validate264(data.observation, {
+        !validate137(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -12107,7 +15575,7 @@ function validate338(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate264.errors);
+        vErrors = joined(vErrors, validate137.errors);
         errors = vErrors.length;
       }
     }
@@ -12138,7 +15606,7 @@ function validate338(
           instancePath: instancePath + '/value',
           schemaPath: '#/properties/value/type',
           keyword: 'type',
-          params: { type: schema94.properties.value.type },
+          params: { type: schema66.properties.value.type },
         };
         if (vErrors === null) {
           vErrors = [err4];
@@ -12151,7 +15619,7 @@ function validate338(
         const len0 = data2.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate264(data2[i0], {
+            !validate137(data2[i0], {
               instancePath: instancePath + '/value/' + i0,
               parentData: data2,
               parentDataProperty: i0,
@@ -12159,7 +15627,7 @@ function validate338(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate264.errors);
+            vErrors = joined(vErrors, validate137.errors);
             errors = vErrors.length;
           }
         }
@@ -12201,7 +15669,7 @@ function validate338(
     }
     if (data.unit !== undefined) {
       if (
-        !validate269(data.unit, {
+        !validate142(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -12209,7 +15677,7 @@ function validate338(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate269.errors);
+        vErrors = joined(vErrors, validate142.errors);
         errors = vErrors.length;
       }
     }
@@ -12222,12 +15690,12 @@ function validate338(
     }
     errors++;
   }
-  validate338.errors = vErrors;
+  validate211.errors = vErrors;
   return errors === 0;
 }
-validate338.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate211.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema95 = {
+const schema67 = {
   type: 'object',
   properties: {
     fault: { $ref: '#/$defs/name' },
@@ -12240,7 +15708,7 @@ const schema95 = {
   required: ['fault', 'title', 'says', 'do', 'readings', 'changes'],
   additionalProperties: false,
 };
-const schema96 = {
+const schema68 = {
   type: 'object',
   properties: {
     observation: { $ref: '#/$defs/name' },
@@ -12253,13 +15721,13 @@ const schema96 = {
   additionalProperties: false,
 };
 
-function validate348(
+function validate221(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate348.evaluated;
+  const evaluated0 = validate221.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12333,7 +15801,7 @@ function validate348(
     }
     if (data.observation !== undefined) {
       if (
-        !validate264(data.observation, {
+        !validate137(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -12341,7 +15809,7 @@ function validate348(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate264.errors);
+        vErrors = joined(vErrors, validate137.errors);
         errors = vErrors.length;
       }
     }
@@ -12398,7 +15866,7 @@ function validate348(
     }
     if (data.unit !== undefined) {
       if (
-        !validate269(data.unit, {
+        !validate142(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -12406,7 +15874,7 @@ function validate348(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate269.errors);
+        vErrors = joined(vErrors, validate142.errors);
         errors = vErrors.length;
       }
     }
@@ -12419,12 +15887,12 @@ function validate348(
     }
     errors++;
   }
-  validate348.errors = vErrors;
+  validate221.errors = vErrors;
   return errors === 0;
 }
-validate348.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate221.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema97 = {
+const schema69 = {
   type: 'object',
   properties: {
     rule: { $ref: '#/$defs/name' },
@@ -12435,13 +15903,13 @@ const schema97 = {
   additionalProperties: false,
 };
 
-function validate352(
+function validate225(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate352.evaluated;
+  const evaluated0 = validate225.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12495,7 +15963,7 @@ function validate352(
     }
     if (data.rule !== undefined) {
       if (
-        !validate264(data.rule, {
+        !validate137(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -12503,13 +15971,13 @@ function validate352(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate264.errors);
+        vErrors = joined(vErrors, validate137.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate261(data.title, {
+        !validate134(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -12517,13 +15985,13 @@ function validate352(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate261.errors);
+        vErrors = joined(vErrors, validate134.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate264(data.level, {
+        !validate137(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -12531,7 +15999,7 @@ function validate352(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate264.errors);
+        vErrors = joined(vErrors, validate137.errors);
         errors = vErrors.length;
       }
     }
@@ -12544,18 +16012,18 @@ function validate352(
     }
     errors++;
   }
-  validate352.errors = vErrors;
+  validate225.errors = vErrors;
   return errors === 0;
 }
-validate352.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate225.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate343(
+function validate216(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate343.evaluated;
+  const evaluated0 = validate216.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12672,7 +16140,7 @@ function validate343(
     }
     if (data.fault !== undefined) {
       if (
-        !validate264(data.fault, {
+        !validate137(data.fault, {
           instancePath: instancePath + '/fault',
           parentData: data,
           parentDataProperty: 'fault',
@@ -12680,13 +16148,13 @@ function validate343(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate264.errors);
+        vErrors = joined(vErrors, validate137.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate261(data.title, {
+        !validate134(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -12694,13 +16162,13 @@ function validate343(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate261.errors);
+        vErrors = joined(vErrors, validate134.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate261(data.says, {
+        !validate134(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -12708,13 +16176,13 @@ function validate343(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate261.errors);
+        vErrors = joined(vErrors, validate134.errors);
         errors = vErrors.length;
       }
     }
     if (data.do !== undefined) {
       if (
-        !validate279(data.do, {
+        !validate152(data.do, {
           instancePath: instancePath + '/do',
           parentData: data,
           parentDataProperty: 'do',
@@ -12722,7 +16190,7 @@ function validate343(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate279.errors);
+        vErrors = joined(vErrors, validate152.errors);
         errors = vErrors.length;
       }
     }
@@ -12732,7 +16200,7 @@ function validate343(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate348(data4[i0], {
+            !validate221(data4[i0], {
               instancePath: instancePath + '/readings/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -12740,7 +16208,7 @@ function validate343(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate348.errors);
+            vErrors = joined(vErrors, validate221.errors);
             errors = vErrors.length;
           }
         }
@@ -12765,7 +16233,7 @@ function validate343(
         const len1 = data6.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate352(data6[i1], {
+            !validate225(data6[i1], {
               instancePath: instancePath + '/changes/' + i1,
               parentData: data6,
               parentDataProperty: i1,
@@ -12773,7 +16241,7 @@ function validate343(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate352.errors);
+            vErrors = joined(vErrors, validate225.errors);
             errors = vErrors.length;
           }
         }
@@ -12801,12 +16269,12 @@ function validate343(
     }
     errors++;
   }
-  validate343.errors = vErrors;
+  validate216.errors = vErrors;
   return errors === 0;
 }
-validate343.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate216.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema98 = {
+const schema70 = {
   type: 'object',
   properties: {
     level: { $ref: '#/$defs/name' },
@@ -12823,13 +16291,13 @@ const schema98 = {
   additionalProperties: false,
 };
 
-function validate358(
+function validate231(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate358.evaluated;
+  const evaluated0 = validate231.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12922,7 +16390,7 @@ function validate358(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema98.properties, key0)) {
+      if (!func5.call(schema70.properties, key0)) {
         const err6 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -12939,7 +16407,7 @@ function validate358(
     }
     if (data.level !== undefined) {
       if (
-        !validate264(data.level, {
+        !validate137(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -12947,7 +16415,7 @@ function validate358(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate264.errors);
+        vErrors = joined(vErrors, validate137.errors);
         errors = vErrors.length;
       }
     }
@@ -13053,7 +16521,7 @@ function validate358(
     }
     if (data.agreed_by !== undefined) {
       if (
-        !validate261(data.agreed_by, {
+        !validate134(data.agreed_by, {
           instancePath: instancePath + '/agreed_by',
           parentData: data,
           parentDataProperty: 'agreed_by',
@@ -13061,7 +16529,7 @@ function validate358(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate261.errors);
+        vErrors = joined(vErrors, validate134.errors);
         errors = vErrors.length;
       }
     }
@@ -13090,12 +16558,12 @@ function validate358(
     }
     errors++;
   }
-  validate358.errors = vErrors;
+  validate231.errors = vErrors;
   return errors === 0;
 }
-validate358.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate231.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema99 = {
+const schema71 = {
   type: 'object',
   properties: {
     observation: { $ref: '#/$defs/name' },
@@ -13106,13 +16574,13 @@ const schema99 = {
   additionalProperties: false,
 };
 
-function validate362(
+function validate235(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate362.evaluated;
+  const evaluated0 = validate235.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -13166,7 +16634,7 @@ function validate362(
     }
     if (data.observation !== undefined) {
       if (
-        !validate264(data.observation, {
+        !validate137(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -13174,7 +16642,7 @@ function validate362(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate264.errors);
+        vErrors = joined(vErrors, validate137.errors);
         errors = vErrors.length;
       }
     }
@@ -13185,7 +16653,7 @@ function validate362(
           instancePath: instancePath + '/value',
           schemaPath: '#/properties/value/type',
           keyword: 'type',
-          params: { type: schema99.properties.value.type },
+          params: { type: schema71.properties.value.type },
         };
         if (vErrors === null) {
           vErrors = [err3];
@@ -13197,7 +16665,7 @@ function validate362(
     }
     if (data.unit !== undefined) {
       if (
-        !validate269(data.unit, {
+        !validate142(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -13205,7 +16673,7 @@ function validate362(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate269.errors);
+        vErrors = joined(vErrors, validate142.errors);
         errors = vErrors.length;
       }
     }
@@ -13218,12 +16686,12 @@ function validate362(
     }
     errors++;
   }
-  validate362.errors = vErrors;
+  validate235.errors = vErrors;
   return errors === 0;
 }
-validate362.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate235.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema100 = {
+const schema72 = {
   type: 'object',
   properties: {
     limit: { $ref: '#/$defs/name' },
@@ -13237,13 +16705,13 @@ const schema100 = {
   additionalProperties: false,
 };
 
-function validate366(
+function validate239(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate366.evaluated;
+  const evaluated0 = validate239.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -13318,7 +16786,7 @@ function validate366(
     }
     if (data.limit !== undefined) {
       if (
-        !validate264(data.limit, {
+        !validate137(data.limit, {
           instancePath: instancePath + '/limit',
           parentData: data,
           parentDataProperty: 'limit',
@@ -13326,7 +16794,7 @@ function validate366(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate264.errors);
+        vErrors = joined(vErrors, validate137.errors);
         errors = vErrors.length;
       }
     }
@@ -13349,7 +16817,7 @@ function validate366(
     }
     if (data.unit !== undefined) {
       if (
-        !validate269(data.unit, {
+        !validate142(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -13357,7 +16825,7 @@ function validate366(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate269.errors);
+        vErrors = joined(vErrors, validate142.errors);
         errors = vErrors.length;
       }
     }
@@ -13418,25 +16886,25 @@ function validate366(
     }
     errors++;
   }
-  validate366.errors = vErrors;
+  validate239.errors = vErrors;
   return errors === 0;
 }
-validate366.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate239.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema101 = {
+const schema73 = {
   type: 'object',
   properties: { observation: { $ref: '#/$defs/name' }, given: { type: 'string' }, as: { type: 'string' } },
   required: ['observation', 'given', 'as'],
   additionalProperties: false,
 };
 
-function validate370(
+function validate243(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate370.evaluated;
+  const evaluated0 = validate243.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -13504,7 +16972,7 @@ function validate370(
     }
     if (data.observation !== undefined) {
       if (
-        !validate264(data.observation, {
+        !validate137(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -13512,7 +16980,7 @@ function validate370(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate264.errors);
+        vErrors = joined(vErrors, validate137.errors);
         errors = vErrors.length;
       }
     }
@@ -13557,12 +17025,12 @@ function validate370(
     }
     errors++;
   }
-  validate370.errors = vErrors;
+  validate243.errors = vErrors;
   return errors === 0;
 }
-validate370.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate243.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema102 = {
+const schema74 = {
   type: 'object',
   properties: {
     observation: { $ref: '#/$defs/name' },
@@ -13573,13 +17041,13 @@ const schema102 = {
   additionalProperties: false,
 };
 
-function validate373(
+function validate246(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate373.evaluated;
+  const evaluated0 = validate246.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -13647,7 +17115,7 @@ function validate373(
     }
     if (data.observation !== undefined) {
       if (
-        !validate264(data.observation, {
+        !validate137(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -13655,7 +17123,7 @@ function validate373(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate264.errors);
+        vErrors = joined(vErrors, validate137.errors);
         errors = vErrors.length;
       }
     }
@@ -13677,7 +17145,7 @@ function validate373(
     }
     if (data.because !== undefined) {
       if (
-        !validate280(data.because, {
+        !validate153(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -13685,7 +17153,7 @@ function validate373(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate280.errors);
+        vErrors = joined(vErrors, validate153.errors);
         errors = vErrors.length;
       }
     }
@@ -13698,18 +17166,18 @@ function validate373(
     }
     errors++;
   }
-  validate373.errors = vErrors;
+  validate246.errors = vErrors;
   return errors === 0;
 }
-validate373.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate246.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate258(
+function validate131(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="outcome.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate258.evaluated;
+  const evaluated0 = validate131.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -14054,7 +17522,7 @@ function validate258(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema75.properties, key0)) {
+      if (!func5.call(schema47.properties, key0)) {
         const err24 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -14071,7 +17539,7 @@ function validate258(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate259(data.protocol, {
+        !validate132(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -14079,7 +17547,7 @@ function validate258(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate259.errors);
+        vErrors = joined(vErrors, validate132.errors);
         errors = vErrors.length;
       }
     }
@@ -14132,7 +17600,7 @@ function validate258(
     }
     if (data.title !== undefined) {
       if (
-        !validate261(data.title, {
+        !validate134(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -14140,14 +17608,14 @@ function validate258(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate261.errors);
+        vErrors = joined(vErrors, validate134.errors);
         errors = vErrors.length;
       }
     }
     if (data.digest !== undefined) {
       let data3 = data.digest;
       if (typeof data3 === 'string') {
-        if (!pattern13.test(data3)) {
+        if (!pattern10.test(data3)) {
           const err28 = {
             instancePath: instancePath + '/digest',
             schemaPath: '#/properties/digest/pattern',
@@ -14210,7 +17678,7 @@ function validate258(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate263(data4[i0], {
+            !validate136(data4[i0], {
               instancePath: instancePath + '/based_on/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -14218,7 +17686,7 @@ function validate258(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate263.errors);
+            vErrors = joined(vErrors, validate136.errors);
             errors = vErrors.length;
           }
         }
@@ -14244,7 +17712,7 @@ function validate258(
           instancePath: instancePath + '/at',
           schemaPath: '#/properties/at/type',
           keyword: 'type',
-          params: { type: schema75.properties.at.type },
+          params: { type: schema47.properties.at.type },
         };
         if (vErrors === null) {
           vErrors = [err33];
@@ -14275,7 +17743,7 @@ function validate258(
           instancePath: instancePath + '/applies',
           schemaPath: '#/properties/applies/enum',
           keyword: 'enum',
-          params: { allowedValues: schema75.properties.applies.enum },
+          params: { allowedValues: schema47.properties.applies.enum },
         };
         if (vErrors === null) {
           vErrors = [err35];
@@ -14287,7 +17755,7 @@ function validate258(
     }
     if (data.applies_because !== undefined) {
       if (
-        !validate279(data.applies_because, {
+        !validate152(data.applies_because, {
           instancePath: instancePath + '/applies_because',
           parentData: data,
           parentDataProperty: 'applies_because',
@@ -14295,13 +17763,13 @@ function validate258(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate279.errors);
+        vErrors = joined(vErrors, validate152.errors);
         errors = vErrors.length;
       }
     }
     if (data.otherwise !== undefined) {
       if (
-        !validate261(data.otherwise, {
+        !validate134(data.otherwise, {
           instancePath: instancePath + '/otherwise',
           parentData: data,
           parentDataProperty: 'otherwise',
@@ -14309,13 +17777,13 @@ function validate258(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate261.errors);
+        vErrors = joined(vErrors, validate134.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate284(data.level, {
+        !validate157(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -14323,7 +17791,7 @@ function validate258(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate284.errors);
+        vErrors = joined(vErrors, validate157.errors);
         errors = vErrors.length;
       }
     }
@@ -14333,7 +17801,7 @@ function validate258(
         const len1 = data11.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate287(data11[i1], {
+            !validate160(data11[i1], {
               instancePath: instancePath + '/rules/' + i1,
               parentData: data11,
               parentDataProperty: i1,
@@ -14341,7 +17809,7 @@ function validate258(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate287.errors);
+            vErrors = joined(vErrors, validate160.errors);
             errors = vErrors.length;
           }
         }
@@ -14366,7 +17834,7 @@ function validate258(
         for (const key1 in data13) {
           const _errs23 = errors;
           if (
-            !validate259(key1, {
+            !validate132(key1, {
               instancePath: instancePath + '/measures',
               parentData: data13,
               parentDataProperty: 'measures',
@@ -14374,7 +17842,7 @@ function validate258(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate259.errors);
+            vErrors = joined(vErrors, validate132.errors);
             errors = vErrors.length;
           }
           var valid5 = _errs23 === errors;
@@ -14395,7 +17863,7 @@ function validate258(
         }
         for (const key2 in data13) {
           if (
-            !validate312(data13[key2], {
+            !validate185(data13[key2], {
               instancePath: instancePath + '/measures/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data13,
               parentDataProperty: key2,
@@ -14403,7 +17871,7 @@ function validate258(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate312.errors);
+            vErrors = joined(vErrors, validate185.errors);
             errors = vErrors.length;
           }
         }
@@ -14428,7 +17896,7 @@ function validate258(
         const len2 = data15.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate320(data15[i2], {
+            !validate193(data15[i2], {
               instancePath: instancePath + '/advice/' + i2,
               parentData: data15,
               parentDataProperty: i2,
@@ -14436,7 +17904,7 @@ function validate258(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate320.errors);
+            vErrors = joined(vErrors, validate193.errors);
             errors = vErrors.length;
           }
         }
@@ -14457,7 +17925,7 @@ function validate258(
     }
     if (data.ask_first !== undefined) {
       if (
-        !validate296(data.ask_first, {
+        !validate169(data.ask_first, {
           instancePath: instancePath + '/ask_first',
           parentData: data,
           parentDataProperty: 'ask_first',
@@ -14465,13 +17933,13 @@ function validate258(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate296.errors);
+        vErrors = joined(vErrors, validate169.errors);
         errors = vErrors.length;
       }
     }
     if (data.take_first !== undefined) {
       if (
-        !validate296(data.take_first, {
+        !validate169(data.take_first, {
           instancePath: instancePath + '/take_first',
           parentData: data,
           parentDataProperty: 'take_first',
@@ -14479,13 +17947,13 @@ function validate258(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate296.errors);
+        vErrors = joined(vErrors, validate169.errors);
         errors = vErrors.length;
       }
     }
     if (data.missing !== undefined) {
       if (
-        !validate296(data.missing, {
+        !validate169(data.missing, {
           instancePath: instancePath + '/missing',
           parentData: data,
           parentDataProperty: 'missing',
@@ -14493,7 +17961,7 @@ function validate258(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate296.errors);
+        vErrors = joined(vErrors, validate169.errors);
         errors = vErrors.length;
       }
     }
@@ -14503,7 +17971,7 @@ function validate258(
         const len3 = data20.length;
         for (let i3 = 0; i3 < len3; i3++) {
           if (
-            !validate333(data20[i3], {
+            !validate206(data20[i3], {
               instancePath: instancePath + '/unobtainable/' + i3,
               parentData: data20,
               parentDataProperty: i3,
@@ -14511,7 +17979,7 @@ function validate258(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate333.errors);
+            vErrors = joined(vErrors, validate206.errors);
             errors = vErrors.length;
           }
         }
@@ -14536,7 +18004,7 @@ function validate258(
         const len4 = data22.length;
         for (let i4 = 0; i4 < len4; i4++) {
           if (
-            !validate333(data22[i4], {
+            !validate206(data22[i4], {
               instancePath: instancePath + '/declined/' + i4,
               parentData: data22,
               parentDataProperty: i4,
@@ -14544,7 +18012,7 @@ function validate258(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate333.errors);
+            vErrors = joined(vErrors, validate206.errors);
             errors = vErrors.length;
           }
         }
@@ -14565,7 +18033,7 @@ function validate258(
     }
     if (data.would_tell_more !== undefined) {
       if (
-        !validate296(data.would_tell_more, {
+        !validate169(data.would_tell_more, {
           instancePath: instancePath + '/would_tell_more',
           parentData: data,
           parentDataProperty: 'would_tell_more',
@@ -14573,7 +18041,7 @@ function validate258(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate296.errors);
+        vErrors = joined(vErrors, validate169.errors);
         errors = vErrors.length;
       }
     }
@@ -14583,7 +18051,7 @@ function validate258(
         const len5 = data25.length;
         for (let i5 = 0; i5 < len5; i5++) {
           if (
-            !validate338(data25[i5], {
+            !validate211(data25[i5], {
               instancePath: instancePath + '/stands_in/' + i5,
               parentData: data25,
               parentDataProperty: i5,
@@ -14591,7 +18059,7 @@ function validate258(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate338.errors);
+            vErrors = joined(vErrors, validate211.errors);
             errors = vErrors.length;
           }
         }
@@ -14616,7 +18084,7 @@ function validate258(
         const len6 = data27.length;
         for (let i6 = 0; i6 < len6; i6++) {
           if (
-            !validate343(data27[i6], {
+            !validate216(data27[i6], {
               instancePath: instancePath + '/faults/' + i6,
               parentData: data27,
               parentDataProperty: i6,
@@ -14624,7 +18092,7 @@ function validate258(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate343.errors);
+            vErrors = joined(vErrors, validate216.errors);
             errors = vErrors.length;
           }
         }
@@ -14645,7 +18113,7 @@ function validate258(
     }
     if (data.in_force !== undefined) {
       if (
-        !validate358(data.in_force, {
+        !validate231(data.in_force, {
           instancePath: instancePath + '/in_force',
           parentData: data,
           parentDataProperty: 'in_force',
@@ -14653,7 +18121,7 @@ function validate258(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate358.errors);
+        vErrors = joined(vErrors, validate231.errors);
         errors = vErrors.length;
       }
     }
@@ -14663,7 +18131,7 @@ function validate258(
         const len7 = data30.length;
         for (let i7 = 0; i7 < len7; i7++) {
           if (
-            !validate362(data30[i7], {
+            !validate235(data30[i7], {
               instancePath: instancePath + '/assumed/' + i7,
               parentData: data30,
               parentDataProperty: i7,
@@ -14671,7 +18139,7 @@ function validate258(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate362.errors);
+            vErrors = joined(vErrors, validate235.errors);
             errors = vErrors.length;
           }
         }
@@ -14696,7 +18164,7 @@ function validate258(
         const len8 = data32.length;
         for (let i8 = 0; i8 < len8; i8++) {
           if (
-            !validate366(data32[i8], {
+            !validate239(data32[i8], {
               instancePath: instancePath + '/limits/' + i8,
               parentData: data32,
               parentDataProperty: i8,
@@ -14704,7 +18172,7 @@ function validate258(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate366.errors);
+            vErrors = joined(vErrors, validate239.errors);
             errors = vErrors.length;
           }
         }
@@ -14729,7 +18197,7 @@ function validate258(
         const len9 = data34.length;
         for (let i9 = 0; i9 < len9; i9++) {
           if (
-            !validate370(data34[i9], {
+            !validate243(data34[i9], {
               instancePath: instancePath + '/taken/' + i9,
               parentData: data34,
               parentDataProperty: i9,
@@ -14737,7 +18205,7 @@ function validate258(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate370.errors);
+            vErrors = joined(vErrors, validate243.errors);
             errors = vErrors.length;
           }
         }
@@ -14762,7 +18230,7 @@ function validate258(
         const len10 = data36.length;
         for (let i10 = 0; i10 < len10; i10++) {
           if (
-            !validate373(data36[i10], {
+            !validate246(data36[i10], {
               instancePath: instancePath + '/refused/' + i10,
               parentData: data36,
               parentDataProperty: i10,
@@ -14770,7 +18238,7 @@ function validate258(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate373.errors);
+            vErrors = joined(vErrors, validate246.errors);
             errors = vErrors.length;
           }
         }
@@ -14795,7 +18263,7 @@ function validate258(
         const len11 = data38.length;
         for (let i11 = 0; i11 < len11; i11++) {
           if (
-            !validate373(data38[i11], {
+            !validate246(data38[i11], {
               instancePath: instancePath + '/questioned/' + i11,
               parentData: data38,
               parentDataProperty: i11,
@@ -14803,7 +18271,7 @@ function validate258(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate373.errors);
+            vErrors = joined(vErrors, validate246.errors);
             errors = vErrors.length;
           }
         }
@@ -14824,7 +18292,7 @@ function validate258(
     }
     if (data.unused !== undefined) {
       if (
-        !validate296(data.unused, {
+        !validate169(data.unused, {
           instancePath: instancePath + '/unused',
           parentData: data,
           parentDataProperty: 'unused',
@@ -14832,13 +18300,13 @@ function validate258(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate296.errors);
+        vErrors = joined(vErrors, validate169.errors);
         errors = vErrors.length;
       }
     }
     if (data.caution !== undefined) {
       if (
-        !validate261(data.caution, {
+        !validate134(data.caution, {
           instancePath: instancePath + '/caution',
           parentData: data,
           parentDataProperty: 'caution',
@@ -14846,7 +18314,7 @@ function validate258(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate261.errors);
+        vErrors = joined(vErrors, validate134.errors);
         errors = vErrors.length;
       }
     }
@@ -14859,13 +18327,13 @@ function validate258(
     }
     errors++;
   }
-  validate258.errors = vErrors;
+  validate131.errors = vErrors;
   return errors === 0;
 }
-validate258.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate131.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const protocol = validate380;
-const schema103 = {
+export const protocol = validate452;
+const schema123 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'protocol.schema.json',
   type: 'object',
@@ -15174,13 +18642,13 @@ const schema103 = {
   },
 };
 
-function validate381(
+function validate453(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate381.evaluated;
+  const evaluated0 = validate453.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15220,18 +18688,18 @@ function validate381(
     }
     errors++;
   }
-  validate381.errors = vErrors;
+  validate453.errors = vErrors;
   return errors === 0;
 }
-validate381.evaluated = { dynamicProps: false, dynamicItems: false };
+validate453.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate383(
+function validate455(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate383.evaluated;
+  const evaluated0 = validate455.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15266,12 +18734,12 @@ function validate383(
     }
     errors++;
   }
-  validate383.errors = vErrors;
+  validate455.errors = vErrors;
   return errors === 0;
 }
-validate383.evaluated = { dynamicProps: false, dynamicItems: false };
+validate455.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema106 = {
+const schema126 = {
   type: 'object',
   properties: {
     protocol: { $ref: '#/$defs/name' },
@@ -15287,7 +18755,7 @@ const schema106 = {
   required: ['protocol', 'edition'],
   additionalProperties: false,
 };
-const schema107 = {
+const schema127 = {
   type: 'object',
   properties: {
     value: { $ref: '#/$defs/quantity' },
@@ -15298,13 +18766,13 @@ const schema107 = {
   additionalProperties: false,
 };
 
-function validate390(
+function validate462(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate390.evaluated;
+  const evaluated0 = validate462.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15331,20 +18799,20 @@ function validate390(
       errors++;
     }
   }
-  validate390.errors = vErrors;
+  validate462.errors = vErrors;
   return errors === 0;
 }
-validate390.evaluated = { dynamicProps: false, dynamicItems: false };
+validate462.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema109 = { type: 'array', items: { $ref: '#/$defs/name' }, maxItems: 200 };
+const schema129 = { type: 'array', items: { $ref: '#/$defs/name' }, maxItems: 200 };
 
-function validate393(
+function validate465(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate393.evaluated;
+  const evaluated0 = validate465.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15364,7 +18832,7 @@ function validate393(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate381(data[i0], {
+        !validate453(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -15372,7 +18840,7 @@ function validate393(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate381.errors);
+        vErrors = joined(vErrors, validate453.errors);
         errors = vErrors.length;
       }
     }
@@ -15385,18 +18853,18 @@ function validate393(
     }
     errors++;
   }
-  validate393.errors = vErrors;
+  validate465.errors = vErrors;
   return errors === 0;
 }
-validate393.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate465.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate389(
+function validate461(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate389.evaluated;
+  const evaluated0 = validate461.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15450,7 +18918,7 @@ function validate389(
     }
     if (data.value !== undefined) {
       if (
-        !validate390(data.value, {
+        !validate462(data.value, {
           instancePath: instancePath + '/value',
           parentData: data,
           parentDataProperty: 'value',
@@ -15458,13 +18926,13 @@ function validate389(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate390.errors);
+        vErrors = joined(vErrors, validate462.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate383(data.because, {
+        !validate455(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -15472,13 +18940,13 @@ function validate389(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate383.errors);
+        vErrors = joined(vErrors, validate455.errors);
         errors = vErrors.length;
       }
     }
     if (data.source !== undefined) {
       if (
-        !validate393(data.source, {
+        !validate465(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -15486,7 +18954,7 @@ function validate389(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate393.errors);
+        vErrors = joined(vErrors, validate465.errors);
         errors = vErrors.length;
       }
     }
@@ -15499,25 +18967,25 @@ function validate389(
     }
     errors++;
   }
-  validate389.errors = vErrors;
+  validate461.errors = vErrors;
   return errors === 0;
 }
-validate389.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate461.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema110 = {
+const schema130 = {
   type: 'object',
   properties: { rule: { $ref: '#/$defs/name' }, because: { $ref: '#/$defs/text' } },
   required: ['rule', 'because'],
   additionalProperties: false,
 };
 
-function validate397(
+function validate469(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate397.evaluated;
+  const evaluated0 = validate469.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15571,7 +19039,7 @@ function validate397(
     }
     if (data.rule !== undefined) {
       if (
-        !validate381(data.rule, {
+        !validate453(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -15579,13 +19047,13 @@ function validate397(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate381.errors);
+        vErrors = joined(vErrors, validate453.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate383(data.because, {
+        !validate455(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -15593,7 +19061,7 @@ function validate397(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate383.errors);
+        vErrors = joined(vErrors, validate455.errors);
         errors = vErrors.length;
       }
     }
@@ -15606,18 +19074,18 @@ function validate397(
     }
     errors++;
   }
-  validate397.errors = vErrors;
+  validate469.errors = vErrors;
   return errors === 0;
 }
-validate397.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate469.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate386(
+function validate458(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate386.evaluated;
+  const evaluated0 = validate458.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15671,7 +19139,7 @@ function validate386(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate381(data.protocol, {
+        !validate453(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -15679,7 +19147,7 @@ function validate386(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate381.errors);
+        vErrors = joined(vErrors, validate453.errors);
         errors = vErrors.length;
       }
     }
@@ -15750,7 +19218,7 @@ function validate386(
         for (const key1 in data2) {
           const _errs7 = errors;
           if (
-            !validate381(key1, {
+            !validate453(key1, {
               instancePath: instancePath + '/limits',
               parentData: data2,
               parentDataProperty: 'limits',
@@ -15758,7 +19226,7 @@ function validate386(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate381.errors);
+            vErrors = joined(vErrors, validate453.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs7 === errors;
@@ -15779,7 +19247,7 @@ function validate386(
         }
         for (const key2 in data2) {
           if (
-            !validate389(data2[key2], {
+            !validate461(data2[key2], {
               instancePath: instancePath + '/limits/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data2,
               parentDataProperty: key2,
@@ -15787,7 +19255,7 @@ function validate386(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate389.errors);
+            vErrors = joined(vErrors, validate461.errors);
             errors = vErrors.length;
           }
         }
@@ -15840,7 +19308,7 @@ function validate386(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate397(data4[i0], {
+            !validate469(data4[i0], {
               instancePath: instancePath + '/withdraws/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -15848,7 +19316,7 @@ function validate386(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate397.errors);
+            vErrors = joined(vErrors, validate469.errors);
             errors = vErrors.length;
           }
         }
@@ -15876,12 +19344,12 @@ function validate386(
     }
     errors++;
   }
-  validate386.errors = vErrors;
+  validate458.errors = vErrors;
   return errors === 0;
 }
-validate386.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate458.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema111 = {
+const schema131 = {
   type: 'object',
   properties: {
     all: { $ref: '#/$defs/conditions' },
@@ -15894,7 +19362,7 @@ const schema111 = {
   minProperties: 1,
   maxProperties: 100,
 };
-const schema112 = {
+const schema132 = {
   type: 'object',
   properties: {
     below: { $ref: '#/$defs/quantity' },
@@ -15912,13 +19380,13 @@ const schema112 = {
   additionalProperties: false,
 };
 
-function validate411(
+function validate483(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate411.evaluated;
+  const evaluated0 = validate483.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15948,18 +19416,18 @@ function validate411(
     }
     errors++;
   }
-  validate411.errors = vErrors;
+  validate483.errors = vErrors;
   return errors === 0;
 }
-validate411.evaluated = { dynamicProps: false, dynamicItems: false };
+validate483.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate404(
+function validate476(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate404.evaluated;
+  const evaluated0 = validate476.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -15982,7 +19450,7 @@ function validate404(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema112.properties, key0)) {
+      if (!func5.call(schema132.properties, key0)) {
         const err1 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -15999,7 +19467,7 @@ function validate404(
     }
     if (data.below !== undefined) {
       if (
-        !validate390(data.below, {
+        !validate462(data.below, {
           instancePath: instancePath + '/below',
           parentData: data,
           parentDataProperty: 'below',
@@ -16007,13 +19475,13 @@ function validate404(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate390.errors);
+        vErrors = joined(vErrors, validate462.errors);
         errors = vErrors.length;
       }
     }
     if (data.above !== undefined) {
       if (
-        !validate390(data.above, {
+        !validate462(data.above, {
           instancePath: instancePath + '/above',
           parentData: data,
           parentDataProperty: 'above',
@@ -16021,13 +19489,13 @@ function validate404(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate390.errors);
+        vErrors = joined(vErrors, validate462.errors);
         errors = vErrors.length;
       }
     }
     if (data.at_most !== undefined) {
       if (
-        !validate390(data.at_most, {
+        !validate462(data.at_most, {
           instancePath: instancePath + '/at_most',
           parentData: data,
           parentDataProperty: 'at_most',
@@ -16035,13 +19503,13 @@ function validate404(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate390.errors);
+        vErrors = joined(vErrors, validate462.errors);
         errors = vErrors.length;
       }
     }
     if (data.at_least !== undefined) {
       if (
-        !validate390(data.at_least, {
+        !validate462(data.at_least, {
           instancePath: instancePath + '/at_least',
           parentData: data,
           parentDataProperty: 'at_least',
@@ -16049,7 +19517,7 @@ function validate404(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate390.errors);
+        vErrors = joined(vErrors, validate462.errors);
         errors = vErrors.length;
       }
     }
@@ -16087,7 +19555,7 @@ function validate404(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate390(data4[i0], {
+            !validate462(data4[i0], {
               instancePath: instancePath + '/between/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -16095,7 +19563,7 @@ function validate404(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate390.errors);
+            vErrors = joined(vErrors, validate462.errors);
             errors = vErrors.length;
           }
         }
@@ -16121,7 +19589,7 @@ function validate404(
           instancePath: instancePath + '/is',
           schemaPath: '#/properties/is/type',
           keyword: 'type',
-          params: { type: schema112.properties.is.type },
+          params: { type: schema132.properties.is.type },
         };
         if (vErrors === null) {
           vErrors = [err5];
@@ -16149,7 +19617,7 @@ function validate404(
     }
     if (data.one_of !== undefined) {
       if (
-        !validate393(data.one_of, {
+        !validate465(data.one_of, {
           instancePath: instancePath + '/one_of',
           parentData: data,
           parentDataProperty: 'one_of',
@@ -16157,13 +19625,13 @@ function validate404(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate393.errors);
+        vErrors = joined(vErrors, validate465.errors);
         errors = vErrors.length;
       }
     }
     if (data.known !== undefined) {
       if (
-        !validate411(data.known, {
+        !validate483(data.known, {
           instancePath: instancePath + '/known',
           parentData: data,
           parentDataProperty: 'known',
@@ -16171,13 +19639,13 @@ function validate404(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate411.errors);
+        vErrors = joined(vErrors, validate483.errors);
         errors = vErrors.length;
       }
     }
     if (data.unobtainable !== undefined) {
       if (
-        !validate411(data.unobtainable, {
+        !validate483(data.unobtainable, {
           instancePath: instancePath + '/unobtainable',
           parentData: data,
           parentDataProperty: 'unobtainable',
@@ -16185,13 +19653,13 @@ function validate404(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate411.errors);
+        vErrors = joined(vErrors, validate483.errors);
         errors = vErrors.length;
       }
     }
     if (data.accepted !== undefined) {
       if (
-        !validate383(data.accepted, {
+        !validate455(data.accepted, {
           instancePath: instancePath + '/accepted',
           parentData: data,
           parentDataProperty: 'accepted',
@@ -16199,7 +19667,7 @@ function validate404(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate383.errors);
+        vErrors = joined(vErrors, validate455.errors);
         errors = vErrors.length;
       }
     }
@@ -16212,21 +19680,21 @@ function validate404(
     }
     errors++;
   }
-  validate404.errors = vErrors;
+  validate476.errors = vErrors;
   return errors === 0;
 }
-validate404.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate476.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema114 = { type: 'array', items: { $ref: '#/$defs/condition' }, minItems: 1, maxItems: 200 };
-const wrapper1 = { validate: validate403 };
+const schema134 = { type: 'array', items: { $ref: '#/$defs/condition' }, minItems: 1, maxItems: 200 };
+const wrapper2 = { validate: validate475 };
 
-function validate416(
+function validate488(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate416.evaluated;
+  const evaluated0 = validate488.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16255,7 +19723,7 @@ function validate416(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !wrapper1.validate(data[i0], {
+        !wrapper2.validate(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -16263,7 +19731,7 @@ function validate416(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, wrapper1.validate.errors);
+        vErrors = joined(vErrors, wrapper2.validate.errors);
         errors = vErrors.length;
       }
     }
@@ -16276,25 +19744,25 @@ function validate416(
     }
     errors++;
   }
-  validate416.errors = vErrors;
+  validate488.errors = vErrors;
   return errors === 0;
 }
-validate416.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate488.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-const schema115 = {
+const schema135 = {
   type: 'object',
   properties: { count: { type: 'integer', minimum: 1, maximum: 200 }, of: { $ref: '#/$defs/conditions' } },
   required: ['count', 'of'],
   additionalProperties: false,
 };
 
-function validate420(
+function validate492(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate420.evaluated;
+  const evaluated0 = validate492.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16395,7 +19863,7 @@ function validate420(
     }
     if (data.of !== undefined) {
       if (
-        !validate416(data.of, {
+        !validate488(data.of, {
           instancePath: instancePath + '/of',
           parentData: data,
           parentDataProperty: 'of',
@@ -16403,7 +19871,7 @@ function validate420(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate416.errors);
+        vErrors = joined(vErrors, validate488.errors);
         errors = vErrors.length;
       }
     }
@@ -16416,18 +19884,18 @@ function validate420(
     }
     errors++;
   }
-  validate420.errors = vErrors;
+  validate492.errors = vErrors;
   return errors === 0;
 }
-validate420.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate492.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate403(
+function validate475(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate403.evaluated;
+  const evaluated0 = validate475.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16472,7 +19940,7 @@ function validate403(
         key0 === 'rule'
       )) {
         if (
-          !validate404(data[key0], {
+          !validate476(data[key0], {
             instancePath: instancePath + '/' + key0.replace(/~/g, '~0').replace(/\//g, '~1'),
             parentData: data,
             parentDataProperty: key0,
@@ -16480,14 +19948,14 @@ function validate403(
             dynamicAnchors,
           })
         ) {
-          vErrors = joined(vErrors, validate404.errors);
+          vErrors = joined(vErrors, validate476.errors);
           errors = vErrors.length;
         }
       }
     }
     if (data.all !== undefined) {
       if (
-        !validate416(data.all, {
+        !validate488(data.all, {
           instancePath: instancePath + '/all',
           parentData: data,
           parentDataProperty: 'all',
@@ -16495,13 +19963,13 @@ function validate403(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate416.errors);
+        vErrors = joined(vErrors, validate488.errors);
         errors = vErrors.length;
       }
     }
     if (data.any !== undefined) {
       if (
-        !validate416(data.any, {
+        !validate488(data.any, {
           instancePath: instancePath + '/any',
           parentData: data,
           parentDataProperty: 'any',
@@ -16509,13 +19977,13 @@ function validate403(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate416.errors);
+        vErrors = joined(vErrors, validate488.errors);
         errors = vErrors.length;
       }
     }
     if (data.none !== undefined) {
       if (
-        !validate416(data.none, {
+        !validate488(data.none, {
           instancePath: instancePath + '/none',
           parentData: data,
           parentDataProperty: 'none',
@@ -16523,13 +19991,13 @@ function validate403(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate416.errors);
+        vErrors = joined(vErrors, validate488.errors);
         errors = vErrors.length;
       }
     }
     if (data.at_least_of !== undefined) {
       if (
-        !validate420(data.at_least_of, {
+        !validate492(data.at_least_of, {
           instancePath: instancePath + '/at_least_of',
           parentData: data,
           parentDataProperty: 'at_least_of',
@@ -16537,13 +20005,13 @@ function validate403(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate420.errors);
+        vErrors = joined(vErrors, validate492.errors);
         errors = vErrors.length;
       }
     }
     if (data.rule !== undefined) {
       if (
-        !validate381(data.rule, {
+        !validate453(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -16551,7 +20019,7 @@ function validate403(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate381.errors);
+        vErrors = joined(vErrors, validate453.errors);
         errors = vErrors.length;
       }
     }
@@ -16564,18 +20032,18 @@ function validate403(
     }
     errors++;
   }
-  validate403.errors = vErrors;
+  validate475.errors = vErrors;
   return errors === 0;
 }
-validate403.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate475.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate428(
+function validate500(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate428.evaluated;
+  const evaluated0 = validate500.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -16696,12 +20164,12 @@ function validate428(
     }
     errors++;
   }
-  validate428.errors = vErrors;
+  validate500.errors = vErrors;
   return errors === 0;
 }
-validate428.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate500.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema117 = {
+const schema137 = {
   type: 'object',
   properties: {
     needs: { $ref: '#/$defs/names' },
@@ -16715,13 +20183,13 @@ const schema117 = {
   additionalProperties: false,
 };
 
-function validate436(
+function validate508(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate436.evaluated;
+  const evaluated0 = validate508.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17278,18 +20746,18 @@ function validate436(
     }
     errors++;
   }
-  validate436.errors = vErrors;
+  validate508.errors = vErrors;
   return errors === 0;
 }
-validate436.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate508.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate432(
+function validate504(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate432.evaluated;
+  const evaluated0 = validate504.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17315,7 +20783,7 @@ function validate432(
     }
     if (data.needs !== undefined) {
       if (
-        !validate393(data.needs, {
+        !validate465(data.needs, {
           instancePath: instancePath + '/needs',
           parentData: data,
           parentDataProperty: 'needs',
@@ -17323,13 +20791,13 @@ function validate432(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate393.errors);
+        vErrors = joined(vErrors, validate465.errors);
         errors = vErrors.length;
       }
     }
     if (data.helps !== undefined) {
       if (
-        !validate393(data.helps, {
+        !validate465(data.helps, {
           instancePath: instancePath + '/helps',
           parentData: data,
           parentDataProperty: 'helps',
@@ -17337,7 +20805,7 @@ function validate432(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate393.errors);
+        vErrors = joined(vErrors, validate465.errors);
         errors = vErrors.length;
       }
     }
@@ -17347,7 +20815,7 @@ function validate432(
         for (const key1 in data2) {
           const _errs6 = errors;
           if (
-            !validate381(key1, {
+            !validate453(key1, {
               instancePath: instancePath + '/declares',
               parentData: data2,
               parentDataProperty: 'declares',
@@ -17355,7 +20823,7 @@ function validate432(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate381.errors);
+            vErrors = joined(vErrors, validate453.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs6 === errors;
@@ -17376,7 +20844,7 @@ function validate432(
         }
         for (const key2 in data2) {
           if (
-            !validate436(data2[key2], {
+            !validate508(data2[key2], {
               instancePath: instancePath + '/declares/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data2,
               parentDataProperty: key2,
@@ -17384,7 +20852,7 @@ function validate432(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate436.errors);
+            vErrors = joined(vErrors, validate508.errors);
             errors = vErrors.length;
           }
         }
@@ -17412,24 +20880,24 @@ function validate432(
     }
     errors++;
   }
-  validate432.errors = vErrors;
+  validate504.errors = vErrors;
   return errors === 0;
 }
-validate432.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate504.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema119 = {
+const schema139 = {
   type: 'object',
   properties: { set_by: { $ref: '#/$defs/text' }, if_not_stated: { type: ['number', 'string', 'boolean'] } },
   additionalProperties: false,
 };
 
-function validate453(
+function validate525(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate453.evaluated;
+  const evaluated0 = validate525.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17455,7 +20923,7 @@ function validate453(
     }
     if (data.set_by !== undefined) {
       if (
-        !validate383(data.set_by, {
+        !validate455(data.set_by, {
           instancePath: instancePath + '/set_by',
           parentData: data,
           parentDataProperty: 'set_by',
@@ -17463,7 +20931,7 @@ function validate453(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate383.errors);
+        vErrors = joined(vErrors, validate455.errors);
         errors = vErrors.length;
       }
     }
@@ -17478,7 +20946,7 @@ function validate453(
           instancePath: instancePath + '/if_not_stated',
           schemaPath: '#/properties/if_not_stated/type',
           keyword: 'type',
-          params: { type: schema119.properties.if_not_stated.type },
+          params: { type: schema139.properties.if_not_stated.type },
         };
         if (vErrors === null) {
           vErrors = [err1];
@@ -17497,12 +20965,12 @@ function validate453(
     }
     errors++;
   }
-  validate453.errors = vErrors;
+  validate525.errors = vErrors;
   return errors === 0;
 }
-validate453.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate525.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema120 = {
+const schema140 = {
   type: 'object',
   properties: {
     value: { $ref: '#/$defs/quantity' },
@@ -17516,13 +20984,13 @@ const schema120 = {
   additionalProperties: false,
 };
 
-function validate457(
+function validate529(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate457.evaluated;
+  const evaluated0 = validate529.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17569,7 +21037,7 @@ function validate457(
     }
     if (data.value !== undefined) {
       if (
-        !validate390(data.value, {
+        !validate462(data.value, {
           instancePath: instancePath + '/value',
           parentData: data,
           parentDataProperty: 'value',
@@ -17577,7 +21045,7 @@ function validate457(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate390.errors);
+        vErrors = joined(vErrors, validate462.errors);
         errors = vErrors.length;
       }
     }
@@ -17647,7 +21115,7 @@ function validate457(
         const len0 = data2.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate390(data2[i0], {
+            !validate462(data2[i0], {
               instancePath: instancePath + '/between/' + i0,
               parentData: data2,
               parentDataProperty: i0,
@@ -17655,7 +21123,7 @@ function validate457(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate390.errors);
+            vErrors = joined(vErrors, validate462.errors);
             errors = vErrors.length;
           }
         }
@@ -17676,7 +21144,7 @@ function validate457(
     }
     if (data.set_by !== undefined) {
       if (
-        !validate383(data.set_by, {
+        !validate455(data.set_by, {
           instancePath: instancePath + '/set_by',
           parentData: data,
           parentDataProperty: 'set_by',
@@ -17684,13 +21152,13 @@ function validate457(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate383.errors);
+        vErrors = joined(vErrors, validate455.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate383(data.title, {
+        !validate455(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -17698,13 +21166,13 @@ function validate457(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate383.errors);
+        vErrors = joined(vErrors, validate455.errors);
         errors = vErrors.length;
       }
     }
     if (data.source !== undefined) {
       if (
-        !validate393(data.source, {
+        !validate465(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -17712,7 +21180,7 @@ function validate457(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate393.errors);
+        vErrors = joined(vErrors, validate465.errors);
         errors = vErrors.length;
       }
     }
@@ -17725,12 +21193,12 @@ function validate457(
     }
     errors++;
   }
-  validate457.errors = vErrors;
+  validate529.errors = vErrors;
   return errors === 0;
 }
-validate457.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate529.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema121 = {
+const schema141 = {
   type: 'object',
   properties: {
     fault: { $ref: '#/$defs/name' },
@@ -17745,7 +21213,7 @@ const schema121 = {
   required: ['fault', 'when', 'says', 'source'],
   additionalProperties: false,
 };
-const schema122 = {
+const schema142 = {
   type: 'object',
   propertyNames: { $ref: '#/$defs/name' },
   additionalProperties: { $ref: '#/$defs/quantity' },
@@ -17753,13 +21221,13 @@ const schema122 = {
   maxProperties: 20,
 };
 
-function validate468(
+function validate540(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate468.evaluated;
+  const evaluated0 = validate540.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17798,9 +21266,9 @@ function validate468(
     for (const key0 in data) {
       const _errs1 = errors;
       if (
-        !validate381(key0, { instancePath, parentData: data, parentDataProperty, rootData, dynamicAnchors })
+        !validate453(key0, { instancePath, parentData: data, parentDataProperty, rootData, dynamicAnchors })
       ) {
-        vErrors = joined(vErrors, validate381.errors);
+        vErrors = joined(vErrors, validate453.errors);
         errors = vErrors.length;
       }
       var valid0 = _errs1 === errors;
@@ -17821,7 +21289,7 @@ function validate468(
     }
     for (const key1 in data) {
       if (
-        !validate390(data[key1], {
+        !validate462(data[key1], {
           instancePath: instancePath + '/' + key1.replace(/~/g, '~0').replace(/\//g, '~1'),
           parentData: data,
           parentDataProperty: key1,
@@ -17829,7 +21297,7 @@ function validate468(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate390.errors);
+        vErrors = joined(vErrors, validate462.errors);
         errors = vErrors.length;
       }
     }
@@ -17842,12 +21310,12 @@ function validate468(
     }
     errors++;
   }
-  validate468.errors = vErrors;
+  validate540.errors = vErrors;
   return errors === 0;
 }
-validate468.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate540.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema123 = {
+const schema143 = {
   type: 'object',
   properties: {
     id: { $ref: '#/$defs/name' },
@@ -17859,13 +21327,13 @@ const schema123 = {
   additionalProperties: false,
 };
 
-function validate474(
+function validate546(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate474.evaluated;
+  const evaluated0 = validate546.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -17919,7 +21387,7 @@ function validate474(
     }
     if (data.id !== undefined) {
       if (
-        !validate381(data.id, {
+        !validate453(data.id, {
           instancePath: instancePath + '/id',
           parentData: data,
           parentDataProperty: 'id',
@@ -17927,13 +21395,13 @@ function validate474(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate381.errors);
+        vErrors = joined(vErrors, validate453.errors);
         errors = vErrors.length;
       }
     }
     if (data.text !== undefined) {
       if (
-        !validate383(data.text, {
+        !validate455(data.text, {
           instancePath: instancePath + '/text',
           parentData: data,
           parentDataProperty: 'text',
@@ -17941,13 +21409,13 @@ function validate474(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate383.errors);
+        vErrors = joined(vErrors, validate455.errors);
         errors = vErrors.length;
       }
     }
     if (data.under !== undefined) {
       if (
-        !validate383(data.under, {
+        !validate455(data.under, {
           instancePath: instancePath + '/under',
           parentData: data,
           parentDataProperty: 'under',
@@ -17955,13 +21423,13 @@ function validate474(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate383.errors);
+        vErrors = joined(vErrors, validate455.errors);
         errors = vErrors.length;
       }
     }
     if (data.excludes !== undefined) {
       if (
-        !validate393(data.excludes, {
+        !validate465(data.excludes, {
           instancePath: instancePath + '/excludes',
           parentData: data,
           parentDataProperty: 'excludes',
@@ -17969,7 +21437,7 @@ function validate474(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate393.errors);
+        vErrors = joined(vErrors, validate465.errors);
         errors = vErrors.length;
       }
     }
@@ -17982,18 +21450,18 @@ function validate474(
     }
     errors++;
   }
-  validate474.errors = vErrors;
+  validate546.errors = vErrors;
   return errors === 0;
 }
-validate474.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate546.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate464(
+function validate536(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate464.evaluated;
+  const evaluated0 = validate536.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18084,7 +21552,7 @@ function validate464(
     }
     if (data.fault !== undefined) {
       if (
-        !validate381(data.fault, {
+        !validate453(data.fault, {
           instancePath: instancePath + '/fault',
           parentData: data,
           parentDataProperty: 'fault',
@@ -18092,13 +21560,13 @@ function validate464(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate381.errors);
+        vErrors = joined(vErrors, validate453.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate383(data.title, {
+        !validate455(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -18106,13 +21574,13 @@ function validate464(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate383.errors);
+        vErrors = joined(vErrors, validate455.errors);
         errors = vErrors.length;
       }
     }
     if (data.when !== undefined) {
       if (
-        !validate403(data.when, {
+        !validate475(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -18120,13 +21588,13 @@ function validate464(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate403.errors);
+        vErrors = joined(vErrors, validate475.errors);
         errors = vErrors.length;
       }
     }
     if (data.reads_high !== undefined) {
       if (
-        !validate468(data.reads_high, {
+        !validate540(data.reads_high, {
           instancePath: instancePath + '/reads_high',
           parentData: data,
           parentDataProperty: 'reads_high',
@@ -18134,13 +21602,13 @@ function validate464(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate468.errors);
+        vErrors = joined(vErrors, validate540.errors);
         errors = vErrors.length;
       }
     }
     if (data.reads_low !== undefined) {
       if (
-        !validate468(data.reads_low, {
+        !validate540(data.reads_low, {
           instancePath: instancePath + '/reads_low',
           parentData: data,
           parentDataProperty: 'reads_low',
@@ -18148,13 +21616,13 @@ function validate464(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate468.errors);
+        vErrors = joined(vErrors, validate540.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate383(data.says, {
+        !validate455(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -18162,7 +21630,7 @@ function validate464(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate383.errors);
+        vErrors = joined(vErrors, validate455.errors);
         errors = vErrors.length;
       }
     }
@@ -18200,7 +21668,7 @@ function validate464(
         const len0 = data6.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate474(data6[i0], {
+            !validate546(data6[i0], {
               instancePath: instancePath + '/do/' + i0,
               parentData: data6,
               parentDataProperty: i0,
@@ -18208,7 +21676,7 @@ function validate464(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate474.errors);
+            vErrors = joined(vErrors, validate546.errors);
             errors = vErrors.length;
           }
         }
@@ -18229,7 +21697,7 @@ function validate464(
     }
     if (data.source !== undefined) {
       if (
-        !validate393(data.source, {
+        !validate465(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -18237,7 +21705,7 @@ function validate464(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate393.errors);
+        vErrors = joined(vErrors, validate465.errors);
         errors = vErrors.length;
       }
     }
@@ -18250,12 +21718,12 @@ function validate464(
     }
     errors++;
   }
-  validate464.errors = vErrors;
+  validate536.errors = vErrors;
   return errors === 0;
 }
-validate464.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate536.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema124 = {
+const schema144 = {
   type: 'object',
   properties: {
     title: { $ref: '#/$defs/text' },
@@ -18290,7 +21758,7 @@ const schema124 = {
   },
   additionalProperties: false,
 };
-const schema125 = {
+const schema145 = {
   type: 'object',
   properties: {
     of: { $ref: '#/$defs/name' },
@@ -18306,13 +21774,13 @@ const schema125 = {
   additionalProperties: false,
 };
 
-function validate487(
+function validate559(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate487.evaluated;
+  const evaluated0 = validate559.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18366,7 +21834,7 @@ function validate487(
     }
     if (data.of !== undefined) {
       if (
-        !validate381(data.of, {
+        !validate453(data.of, {
           instancePath: instancePath + '/of',
           parentData: data,
           parentDataProperty: 'of',
@@ -18374,7 +21842,7 @@ function validate487(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate381.errors);
+        vErrors = joined(vErrors, validate453.errors);
         errors = vErrors.length;
       }
     }
@@ -18444,7 +21912,7 @@ function validate487(
             const len1 = data2.length;
             for (let i1 = 0; i1 < len1; i1++) {
               if (
-                !validate390(data2[i1], {
+                !validate462(data2[i1], {
                   instancePath: instancePath + '/points/' + i0 + '/' + i1,
                   parentData: data2,
                   parentDataProperty: i1,
@@ -18452,7 +21920,7 @@ function validate487(
                   dynamicAnchors,
                 })
               ) {
-                vErrors = joined(vErrors, validate390.errors);
+                vErrors = joined(vErrors, validate462.errors);
                 errors = vErrors.length;
               }
             }
@@ -18507,7 +21975,7 @@ function validate487(
           instancePath: instancePath + '/beyond',
           schemaPath: '#/properties/beyond/enum',
           keyword: 'enum',
-          params: { allowedValues: schema125.properties.beyond.enum },
+          params: { allowedValues: schema145.properties.beyond.enum },
         };
         if (vErrors === null) {
           vErrors = [err10];
@@ -18526,19 +21994,19 @@ function validate487(
     }
     errors++;
   }
-  validate487.errors = vErrors;
+  validate559.errors = vErrors;
   return errors === 0;
 }
-validate487.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate559.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema126 = {
+const schema146 = {
   type: ['array', 'object'],
   items: { $ref: '#/$defs/band' },
   additionalProperties: { type: 'integer', minimum: -1000, maximum: 1000 },
   minItems: 1,
   maxItems: 100,
 };
-const schema127 = {
+const schema147 = {
   type: 'object',
   properties: {
     at_most: { $ref: '#/$defs/quantity' },
@@ -18549,13 +22017,13 @@ const schema127 = {
   additionalProperties: false,
 };
 
-function validate493(
+function validate565(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate493.evaluated;
+  const evaluated0 = validate565.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18595,7 +22063,7 @@ function validate493(
     }
     if (data.at_most !== undefined) {
       if (
-        !validate390(data.at_most, {
+        !validate462(data.at_most, {
           instancePath: instancePath + '/at_most',
           parentData: data,
           parentDataProperty: 'at_most',
@@ -18603,13 +22071,13 @@ function validate493(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate390.errors);
+        vErrors = joined(vErrors, validate462.errors);
         errors = vErrors.length;
       }
     }
     if (data.below !== undefined) {
       if (
-        !validate390(data.below, {
+        !validate462(data.below, {
           instancePath: instancePath + '/below',
           parentData: data,
           parentDataProperty: 'below',
@@ -18617,7 +22085,7 @@ function validate493(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate390.errors);
+        vErrors = joined(vErrors, validate462.errors);
         errors = vErrors.length;
       }
     }
@@ -18677,18 +22145,18 @@ function validate493(
     }
     errors++;
   }
-  validate493.errors = vErrors;
+  validate565.errors = vErrors;
   return errors === 0;
 }
-validate493.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate565.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate492(
+function validate564(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate492.evaluated;
+  const evaluated0 = validate564.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18696,7 +22164,7 @@ function validate492(
     evaluated0.items = undefined;
   }
   if (!data || typeof data != 'object') {
-    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema126.type } };
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema146.type } };
     if (vErrors === null) {
       vErrors = [err0];
     } else {
@@ -18726,7 +22194,7 @@ function validate492(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate493(data[i0], {
+        !validate565(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -18734,7 +22202,7 @@ function validate492(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate493.errors);
+        vErrors = joined(vErrors, validate565.errors);
         errors = vErrors.length;
       }
     }
@@ -18788,25 +22256,25 @@ function validate492(
       }
     }
   }
-  validate492.errors = vErrors;
+  validate564.errors = vErrors;
   return errors === 0;
 }
-validate492.evaluated = { props: true, items: true, dynamicProps: false, dynamicItems: false };
+validate564.evaluated = { props: true, items: true, dynamicProps: false, dynamicItems: false };
 
-const schema128 = {
+const schema148 = {
   type: 'object',
   properties: { when: { $ref: '#/$defs/condition' }, use: { $ref: '#/$defs/quantity' } },
   required: ['use'],
   additionalProperties: false,
 };
 
-function validate498(
+function validate570(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate498.evaluated;
+  const evaluated0 = validate570.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18846,7 +22314,7 @@ function validate498(
     }
     if (data.when !== undefined) {
       if (
-        !validate403(data.when, {
+        !validate475(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -18854,13 +22322,13 @@ function validate498(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate403.errors);
+        vErrors = joined(vErrors, validate475.errors);
         errors = vErrors.length;
       }
     }
     if (data.use !== undefined) {
       if (
-        !validate390(data.use, {
+        !validate462(data.use, {
           instancePath: instancePath + '/use',
           parentData: data,
           parentDataProperty: 'use',
@@ -18868,7 +22336,7 @@ function validate498(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate390.errors);
+        vErrors = joined(vErrors, validate462.errors);
         errors = vErrors.length;
       }
     }
@@ -18881,18 +22349,18 @@ function validate498(
     }
     errors++;
   }
-  validate498.errors = vErrors;
+  validate570.errors = vErrors;
   return errors === 0;
 }
-validate498.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate570.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate512(
+function validate584(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate512.evaluated;
+  const evaluated0 = validate584.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18932,18 +22400,18 @@ function validate512(
     }
     errors++;
   }
-  validate512.errors = vErrors;
+  validate584.errors = vErrors;
   return errors === 0;
 }
-validate512.evaluated = { dynamicProps: false, dynamicItems: false };
+validate584.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate483(
+function validate555(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate483.evaluated;
+  const evaluated0 = validate555.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18952,7 +22420,7 @@ function validate483(
   }
   if (data && typeof data == 'object' && !Array.isArray(data)) {
     for (const key0 in data) {
-      if (!func5.call(schema124.properties, key0)) {
+      if (!func5.call(schema144.properties, key0)) {
         const err0 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -18969,7 +22437,7 @@ function validate483(
     }
     if (data.title !== undefined) {
       if (
-        !validate383(data.title, {
+        !validate455(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -18977,13 +22445,13 @@ function validate483(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate383.errors);
+        vErrors = joined(vErrors, validate455.errors);
         errors = vErrors.length;
       }
     }
     if (data.meaning !== undefined) {
       if (
-        !validate383(data.meaning, {
+        !validate455(data.meaning, {
           instancePath: instancePath + '/meaning',
           parentData: data,
           parentDataProperty: 'meaning',
@@ -18991,7 +22459,7 @@ function validate483(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate383.errors);
+        vErrors = joined(vErrors, validate455.errors);
         errors = vErrors.length;
       }
     }
@@ -19029,7 +22497,7 @@ function validate483(
     }
     if (data.source !== undefined) {
       if (
-        !validate393(data.source, {
+        !validate465(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -19037,7 +22505,7 @@ function validate483(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate393.errors);
+        vErrors = joined(vErrors, validate465.errors);
         errors = vErrors.length;
       }
     }
@@ -19048,7 +22516,7 @@ function validate483(
           instancePath: instancePath + '/formula',
           schemaPath: '#/properties/formula/type',
           keyword: 'type',
-          params: { type: schema124.properties.formula.type },
+          params: { type: schema144.properties.formula.type },
         };
         if (vErrors === null) {
           vErrors = [err3];
@@ -19076,7 +22544,7 @@ function validate483(
     }
     if (data.curve !== undefined) {
       if (
-        !validate487(data.curve, {
+        !validate559(data.curve, {
           instancePath: instancePath + '/curve',
           parentData: data,
           parentDataProperty: 'curve',
@@ -19084,7 +22552,7 @@ function validate483(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate487.errors);
+        vErrors = joined(vErrors, validate559.errors);
         errors = vErrors.length;
       }
     }
@@ -19122,7 +22590,7 @@ function validate483(
         for (const key1 in data6) {
           const _errs12 = errors;
           if (
-            !validate381(key1, {
+            !validate453(key1, {
               instancePath: instancePath + '/score',
               parentData: data6,
               parentDataProperty: 'score',
@@ -19130,7 +22598,7 @@ function validate483(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate381.errors);
+            vErrors = joined(vErrors, validate453.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs12 === errors;
@@ -19151,7 +22619,7 @@ function validate483(
         }
         for (const key2 in data6) {
           if (
-            !validate492(data6[key2], {
+            !validate564(data6[key2], {
               instancePath: instancePath + '/score/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data6,
               parentDataProperty: key2,
@@ -19159,7 +22627,7 @@ function validate483(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate492.errors);
+            vErrors = joined(vErrors, validate564.errors);
             errors = vErrors.length;
           }
         }
@@ -19212,7 +22680,7 @@ function validate483(
         const len0 = data8.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate498(data8[i0], {
+            !validate570(data8[i0], {
               instancePath: instancePath + '/choose/' + i0,
               parentData: data8,
               parentDataProperty: i0,
@@ -19220,7 +22688,7 @@ function validate483(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate498.errors);
+            vErrors = joined(vErrors, validate570.errors);
             errors = vErrors.length;
           }
         }
@@ -19241,7 +22709,7 @@ function validate483(
     }
     if (data.first_known !== undefined) {
       if (
-        !validate393(data.first_known, {
+        !validate465(data.first_known, {
           instancePath: instancePath + '/first_known',
           parentData: data,
           parentDataProperty: 'first_known',
@@ -19249,13 +22717,13 @@ function validate483(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate393.errors);
+        vErrors = joined(vErrors, validate465.errors);
         errors = vErrors.length;
       }
     }
     if (data.highest !== undefined) {
       if (
-        !validate381(data.highest, {
+        !validate453(data.highest, {
           instancePath: instancePath + '/highest',
           parentData: data,
           parentDataProperty: 'highest',
@@ -19263,13 +22731,13 @@ function validate483(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate381.errors);
+        vErrors = joined(vErrors, validate453.errors);
         errors = vErrors.length;
       }
     }
     if (data.lowest !== undefined) {
       if (
-        !validate381(data.lowest, {
+        !validate453(data.lowest, {
           instancePath: instancePath + '/lowest',
           parentData: data,
           parentDataProperty: 'lowest',
@@ -19277,13 +22745,13 @@ function validate483(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate381.errors);
+        vErrors = joined(vErrors, validate453.errors);
         errors = vErrors.length;
       }
     }
     if (data.average !== undefined) {
       if (
-        !validate381(data.average, {
+        !validate453(data.average, {
           instancePath: instancePath + '/average',
           parentData: data,
           parentDataProperty: 'average',
@@ -19291,13 +22759,13 @@ function validate483(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate381.errors);
+        vErrors = joined(vErrors, validate453.errors);
         errors = vErrors.length;
       }
     }
     if (data.earliest !== undefined) {
       if (
-        !validate381(data.earliest, {
+        !validate453(data.earliest, {
           instancePath: instancePath + '/earliest',
           parentData: data,
           parentDataProperty: 'earliest',
@@ -19305,13 +22773,13 @@ function validate483(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate381.errors);
+        vErrors = joined(vErrors, validate453.errors);
         errors = vErrors.length;
       }
     }
     if (data.latest !== undefined) {
       if (
-        !validate381(data.latest, {
+        !validate453(data.latest, {
           instancePath: instancePath + '/latest',
           parentData: data,
           parentDataProperty: 'latest',
@@ -19319,13 +22787,13 @@ function validate483(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate381.errors);
+        vErrors = joined(vErrors, validate453.errors);
         errors = vErrors.length;
       }
     }
     if (data.change !== undefined) {
       if (
-        !validate381(data.change, {
+        !validate453(data.change, {
           instancePath: instancePath + '/change',
           parentData: data,
           parentDataProperty: 'change',
@@ -19333,13 +22801,13 @@ function validate483(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate381.errors);
+        vErrors = joined(vErrors, validate453.errors);
         errors = vErrors.length;
       }
     }
     if (data.count !== undefined) {
       if (
-        !validate381(data.count, {
+        !validate453(data.count, {
           instancePath: instancePath + '/count',
           parentData: data,
           parentDataProperty: 'count',
@@ -19347,13 +22815,13 @@ function validate483(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate381.errors);
+        vErrors = joined(vErrors, validate453.errors);
         errors = vErrors.length;
       }
     }
     if (data.minutes_since !== undefined) {
       if (
-        !validate381(data.minutes_since, {
+        !validate453(data.minutes_since, {
           instancePath: instancePath + '/minutes_since',
           parentData: data,
           parentDataProperty: 'minutes_since',
@@ -19361,13 +22829,13 @@ function validate483(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate381.errors);
+        vErrors = joined(vErrors, validate453.errors);
         errors = vErrors.length;
       }
     }
     if (data.held !== undefined) {
       if (
-        !validate403(data.held, {
+        !validate475(data.held, {
           instancePath: instancePath + '/held',
           parentData: data,
           parentDataProperty: 'held',
@@ -19375,13 +22843,13 @@ function validate483(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate403.errors);
+        vErrors = joined(vErrors, validate475.errors);
         errors = vErrors.length;
       }
     }
     if (data.over !== undefined) {
       if (
-        !validate512(data.over, {
+        !validate584(data.over, {
           instancePath: instancePath + '/over',
           parentData: data,
           parentDataProperty: 'over',
@@ -19389,13 +22857,13 @@ function validate483(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate512.errors);
+        vErrors = joined(vErrors, validate584.errors);
         errors = vErrors.length;
       }
     }
     if (data.where !== undefined) {
       if (
-        !validate403(data.where, {
+        !validate475(data.where, {
           instancePath: instancePath + '/where',
           parentData: data,
           parentDataProperty: 'where',
@@ -19403,7 +22871,7 @@ function validate483(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate403.errors);
+        vErrors = joined(vErrors, validate475.errors);
         errors = vErrors.length;
       }
     }
@@ -19428,7 +22896,7 @@ function validate483(
           instancePath: instancePath + '/present_set',
           schemaPath: '#/properties/present_set/enum',
           keyword: 'enum',
-          params: { allowedValues: schema124.properties.present_set.enum },
+          params: { allowedValues: schema144.properties.present_set.enum },
         };
         if (vErrors === null) {
           vErrors = [err13];
@@ -19440,7 +22908,7 @@ function validate483(
     }
     if (data.longest_gap !== undefined) {
       if (
-        !validate512(data.longest_gap, {
+        !validate584(data.longest_gap, {
           instancePath: instancePath + '/longest_gap',
           parentData: data,
           parentDataProperty: 'longest_gap',
@@ -19448,13 +22916,13 @@ function validate483(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate512.errors);
+        vErrors = joined(vErrors, validate584.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_reliable_when !== undefined) {
       if (
-        !validate403(data.not_reliable_when, {
+        !validate475(data.not_reliable_when, {
           instancePath: instancePath + '/not_reliable_when',
           parentData: data,
           parentDataProperty: 'not_reliable_when',
@@ -19462,7 +22930,7 @@ function validate483(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate403.errors);
+        vErrors = joined(vErrors, validate475.errors);
         errors = vErrors.length;
       }
     }
@@ -19475,12 +22943,12 @@ function validate483(
     }
     errors++;
   }
-  validate483.errors = vErrors;
+  validate555.errors = vErrors;
   return errors === 0;
 }
-validate483.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate555.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema130 = {
+const schema150 = {
   type: 'object',
   properties: {
     rule: { $ref: '#/$defs/name' },
@@ -19500,7 +22968,7 @@ const schema130 = {
   required: ['rule', 'when'],
   additionalProperties: false,
 };
-const schema131 = {
+const schema151 = {
   type: 'object',
   properties: {
     when: { $ref: '#/$defs/condition' },
@@ -19511,13 +22979,13 @@ const schema131 = {
   additionalProperties: false,
 };
 
-function validate522(
+function validate594(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate522.evaluated;
+  const evaluated0 = validate594.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19557,7 +23025,7 @@ function validate522(
     }
     if (data.when !== undefined) {
       if (
-        !validate403(data.when, {
+        !validate475(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -19565,13 +23033,13 @@ function validate522(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate403.errors);
+        vErrors = joined(vErrors, validate475.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate383(data.says, {
+        !validate455(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -19579,13 +23047,13 @@ function validate522(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate383.errors);
+        vErrors = joined(vErrors, validate455.errors);
         errors = vErrors.length;
       }
     }
     if (data.accepted !== undefined) {
       if (
-        !validate383(data.accepted, {
+        !validate455(data.accepted, {
           instancePath: instancePath + '/accepted',
           parentData: data,
           parentDataProperty: 'accepted',
@@ -19593,7 +23061,7 @@ function validate522(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate383.errors);
+        vErrors = joined(vErrors, validate455.errors);
         errors = vErrors.length;
       }
     }
@@ -19606,12 +23074,12 @@ function validate522(
     }
     errors++;
   }
-  validate522.errors = vErrors;
+  validate594.errors = vErrors;
   return errors === 0;
 }
-validate522.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate594.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema132 = {
+const schema152 = {
   type: 'object',
   properties: {
     when: { $ref: '#/$defs/condition' },
@@ -19622,13 +23090,13 @@ const schema132 = {
   additionalProperties: false,
 };
 
-function validate527(
+function validate599(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate527.evaluated;
+  const evaluated0 = validate599.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19682,7 +23150,7 @@ function validate527(
     }
     if (data.when !== undefined) {
       if (
-        !validate403(data.when, {
+        !validate475(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -19690,13 +23158,13 @@ function validate527(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate403.errors);
+        vErrors = joined(vErrors, validate475.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate383(data.says, {
+        !validate455(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -19704,13 +23172,13 @@ function validate527(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate383.errors);
+        vErrors = joined(vErrors, validate455.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate381(data.level, {
+        !validate453(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -19718,7 +23186,7 @@ function validate527(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate381.errors);
+        vErrors = joined(vErrors, validate453.errors);
         errors = vErrors.length;
       }
     }
@@ -19731,20 +23199,20 @@ function validate527(
     }
     errors++;
   }
-  validate527.errors = vErrors;
+  validate599.errors = vErrors;
   return errors === 0;
 }
-validate527.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate599.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema133 = { type: 'array', items: { $ref: '#/$defs/text' }, minItems: 1, maxItems: 20 };
+const schema153 = { type: 'array', items: { $ref: '#/$defs/text' }, minItems: 1, maxItems: 20 };
 
-function validate536(
+function validate608(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate536.evaluated;
+  const evaluated0 = validate608.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19773,7 +23241,7 @@ function validate536(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate383(data[i0], {
+        !validate455(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -19781,7 +23249,7 @@ function validate536(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate383.errors);
+        vErrors = joined(vErrors, validate455.errors);
         errors = vErrors.length;
       }
     }
@@ -19794,18 +23262,18 @@ function validate536(
     }
     errors++;
   }
-  validate536.errors = vErrors;
+  validate608.errors = vErrors;
   return errors === 0;
 }
-validate536.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate608.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate518(
+function validate590(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate518.evaluated;
+  const evaluated0 = validate590.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19842,7 +23310,7 @@ function validate518(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema130.properties, key0)) {
+      if (!func5.call(schema150.properties, key0)) {
         const err2 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -19859,7 +23327,7 @@ function validate518(
     }
     if (data.rule !== undefined) {
       if (
-        !validate381(data.rule, {
+        !validate453(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -19867,13 +23335,13 @@ function validate518(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate381.errors);
+        vErrors = joined(vErrors, validate453.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate383(data.title, {
+        !validate455(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -19881,13 +23349,13 @@ function validate518(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate383.errors);
+        vErrors = joined(vErrors, validate455.errors);
         errors = vErrors.length;
       }
     }
     if (data.when !== undefined) {
       if (
-        !validate403(data.when, {
+        !validate475(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -19895,13 +23363,13 @@ function validate518(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate403.errors);
+        vErrors = joined(vErrors, validate475.errors);
         errors = vErrors.length;
       }
     }
     if (data.unless !== undefined) {
       if (
-        !validate522(data.unless, {
+        !validate594(data.unless, {
           instancePath: instancePath + '/unless',
           parentData: data,
           parentDataProperty: 'unless',
@@ -19909,13 +23377,13 @@ function validate518(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate522.errors);
+        vErrors = joined(vErrors, validate594.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained_by !== undefined) {
       if (
-        !validate527(data.explained_by, {
+        !validate599(data.explained_by, {
           instancePath: instancePath + '/explained_by',
           parentData: data,
           parentDataProperty: 'explained_by',
@@ -19923,13 +23391,13 @@ function validate518(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate527.errors);
+        vErrors = joined(vErrors, validate599.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_reliable_when !== undefined) {
       if (
-        !validate403(data.not_reliable_when, {
+        !validate475(data.not_reliable_when, {
           instancePath: instancePath + '/not_reliable_when',
           parentData: data,
           parentDataProperty: 'not_reliable_when',
@@ -19937,13 +23405,13 @@ function validate518(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate403.errors);
+        vErrors = joined(vErrors, validate475.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate381(data.level, {
+        !validate453(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -19951,13 +23419,13 @@ function validate518(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate381.errors);
+        vErrors = joined(vErrors, validate453.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate383(data.says, {
+        !validate455(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -19965,13 +23433,13 @@ function validate518(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate383.errors);
+        vErrors = joined(vErrors, validate455.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate383(data.because, {
+        !validate455(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -19979,13 +23447,13 @@ function validate518(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate383.errors);
+        vErrors = joined(vErrors, validate455.errors);
         errors = vErrors.length;
       }
     }
     if (data.ask !== undefined) {
       if (
-        !validate536(data.ask, {
+        !validate608(data.ask, {
           instancePath: instancePath + '/ask',
           parentData: data,
           parentDataProperty: 'ask',
@@ -19993,7 +23461,7 @@ function validate518(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate536.errors);
+        vErrors = joined(vErrors, validate608.errors);
         errors = vErrors.length;
       }
     }
@@ -20031,7 +23499,7 @@ function validate518(
         const len0 = data10.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate474(data10[i0], {
+            !validate546(data10[i0], {
               instancePath: instancePath + '/do/' + i0,
               parentData: data10,
               parentDataProperty: i0,
@@ -20039,7 +23507,7 @@ function validate518(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate474.errors);
+            vErrors = joined(vErrors, validate546.errors);
             errors = vErrors.length;
           }
         }
@@ -20060,7 +23528,7 @@ function validate518(
     }
     if (data.source !== undefined) {
       if (
-        !validate393(data.source, {
+        !validate465(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -20068,13 +23536,13 @@ function validate518(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate393.errors);
+        vErrors = joined(vErrors, validate465.errors);
         errors = vErrors.length;
       }
     }
     if (data.accepted !== undefined) {
       if (
-        !validate383(data.accepted, {
+        !validate455(data.accepted, {
           instancePath: instancePath + '/accepted',
           parentData: data,
           parentDataProperty: 'accepted',
@@ -20082,7 +23550,7 @@ function validate518(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate383.errors);
+        vErrors = joined(vErrors, validate455.errors);
         errors = vErrors.length;
       }
     }
@@ -20095,20 +23563,18 @@ function validate518(
     }
     errors++;
   }
-  validate518.errors = vErrors;
+  validate590.errors = vErrors;
   return errors === 0;
 }
-validate518.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate590.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const pattern24 = new RegExp('^[0-9]{4}-[0-9]{2}-[0-9]{2}$', 'u');
-
-function validate380(
+function validate452(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="protocol.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate380.evaluated;
+  const evaluated0 = validate452.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20173,7 +23639,7 @@ function validate380(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema103.properties, key0)) {
+      if (!func5.call(schema123.properties, key0)) {
         const err4 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -20190,7 +23656,7 @@ function validate380(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate381(data.protocol, {
+        !validate453(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -20198,7 +23664,7 @@ function validate380(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate381.errors);
+        vErrors = joined(vErrors, validate453.errors);
         errors = vErrors.length;
       }
     }
@@ -20251,7 +23717,7 @@ function validate380(
     }
     if (data.title !== undefined) {
       if (
-        !validate383(data.title, {
+        !validate455(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -20259,13 +23725,13 @@ function validate380(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate383.errors);
+        vErrors = joined(vErrors, validate455.errors);
         errors = vErrors.length;
       }
     }
     if (data.about !== undefined) {
       if (
-        !validate383(data.about, {
+        !validate455(data.about, {
           instancePath: instancePath + '/about',
           parentData: data,
           parentDataProperty: 'about',
@@ -20273,13 +23739,13 @@ function validate380(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate383.errors);
+        vErrors = joined(vErrors, validate455.errors);
         errors = vErrors.length;
       }
     }
     if (data.based_on !== undefined) {
       if (
-        !validate386(data.based_on, {
+        !validate458(data.based_on, {
           instancePath: instancePath + '/based_on',
           parentData: data,
           parentDataProperty: 'based_on',
@@ -20287,13 +23753,13 @@ function validate380(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate386.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
     if (data.ladder !== undefined) {
       if (
-        !validate381(data.ladder, {
+        !validate453(data.ladder, {
           instancePath: instancePath + '/ladder',
           parentData: data,
           parentDataProperty: 'ladder',
@@ -20301,13 +23767,13 @@ function validate380(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate381.errors);
+        vErrors = joined(vErrors, validate453.errors);
         errors = vErrors.length;
       }
     }
     if (data.applies_when !== undefined) {
       if (
-        !validate403(data.applies_when, {
+        !validate475(data.applies_when, {
           instancePath: instancePath + '/applies_when',
           parentData: data,
           parentDataProperty: 'applies_when',
@@ -20315,13 +23781,13 @@ function validate380(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate403.errors);
+        vErrors = joined(vErrors, validate475.errors);
         errors = vErrors.length;
       }
     }
     if (data.otherwise !== undefined) {
       if (
-        !validate383(data.otherwise, {
+        !validate455(data.otherwise, {
           instancePath: instancePath + '/otherwise',
           parentData: data,
           parentDataProperty: 'otherwise',
@@ -20329,14 +23795,14 @@ function validate380(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate383.errors);
+        vErrors = joined(vErrors, validate455.errors);
         errors = vErrors.length;
       }
     }
     if (data.review_by !== undefined) {
       let data8 = data.review_by;
       if (typeof data8 === 'string') {
-        if (!pattern24.test(data8)) {
+        if (!pattern9.test(data8)) {
           const err8 = {
             instancePath: instancePath + '/review_by',
             schemaPath: '#/properties/review_by/pattern',
@@ -20399,7 +23865,7 @@ function validate380(
         const len0 = data9.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate383(data9[i0], {
+            !validate455(data9[i0], {
               instancePath: instancePath + '/owners/' + i0,
               parentData: data9,
               parentDataProperty: i0,
@@ -20407,7 +23873,7 @@ function validate380(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate383.errors);
+            vErrors = joined(vErrors, validate455.errors);
             errors = vErrors.length;
           }
         }
@@ -20432,7 +23898,7 @@ function validate380(
         for (const key1 in data11) {
           const _errs18 = errors;
           if (
-            !validate381(key1, {
+            !validate453(key1, {
               instancePath: instancePath + '/sources',
               parentData: data11,
               parentDataProperty: 'sources',
@@ -20440,7 +23906,7 @@ function validate380(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate381.errors);
+            vErrors = joined(vErrors, validate453.errors);
             errors = vErrors.length;
           }
           var valid3 = _errs18 === errors;
@@ -20461,7 +23927,7 @@ function validate380(
         }
         for (const key2 in data11) {
           if (
-            !validate428(data11[key2], {
+            !validate500(data11[key2], {
               instancePath: instancePath + '/sources/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data11,
               parentDataProperty: key2,
@@ -20469,7 +23935,7 @@ function validate380(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate428.errors);
+            vErrors = joined(vErrors, validate500.errors);
             errors = vErrors.length;
           }
         }
@@ -20490,7 +23956,7 @@ function validate380(
     }
     if (data.observations !== undefined) {
       if (
-        !validate432(data.observations, {
+        !validate504(data.observations, {
           instancePath: instancePath + '/observations',
           parentData: data,
           parentDataProperty: 'observations',
@@ -20498,7 +23964,7 @@ function validate380(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate432.errors);
+        vErrors = joined(vErrors, validate504.errors);
         errors = vErrors.length;
       }
     }
@@ -20508,7 +23974,7 @@ function validate380(
         for (const key3 in data14) {
           const _errs24 = errors;
           if (
-            !validate381(key3, {
+            !validate453(key3, {
               instancePath: instancePath + '/standing',
               parentData: data14,
               parentDataProperty: 'standing',
@@ -20516,7 +23982,7 @@ function validate380(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate381.errors);
+            vErrors = joined(vErrors, validate453.errors);
             errors = vErrors.length;
           }
           var valid5 = _errs24 === errors;
@@ -20537,7 +24003,7 @@ function validate380(
         }
         for (const key4 in data14) {
           if (
-            !validate453(data14[key4], {
+            !validate525(data14[key4], {
               instancePath: instancePath + '/standing/' + key4.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data14,
               parentDataProperty: key4,
@@ -20545,7 +24011,7 @@ function validate380(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate453.errors);
+            vErrors = joined(vErrors, validate525.errors);
             errors = vErrors.length;
           }
         }
@@ -20570,7 +24036,7 @@ function validate380(
         for (const key5 in data16) {
           const _errs29 = errors;
           if (
-            !validate381(key5, {
+            !validate453(key5, {
               instancePath: instancePath + '/limits',
               parentData: data16,
               parentDataProperty: 'limits',
@@ -20578,7 +24044,7 @@ function validate380(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate381.errors);
+            vErrors = joined(vErrors, validate453.errors);
             errors = vErrors.length;
           }
           var valid7 = _errs29 === errors;
@@ -20599,7 +24065,7 @@ function validate380(
         }
         for (const key6 in data16) {
           if (
-            !validate457(data16[key6], {
+            !validate529(data16[key6], {
               instancePath: instancePath + '/limits/' + key6.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data16,
               parentDataProperty: key6,
@@ -20607,7 +24073,7 @@ function validate380(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate457.errors);
+            vErrors = joined(vErrors, validate529.errors);
             errors = vErrors.length;
           }
         }
@@ -20646,7 +24112,7 @@ function validate380(
         const len1 = data18.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate464(data18[i1], {
+            !validate536(data18[i1], {
               instancePath: instancePath + '/faults/' + i1,
               parentData: data18,
               parentDataProperty: i1,
@@ -20654,7 +24120,7 @@ function validate380(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate464.errors);
+            vErrors = joined(vErrors, validate536.errors);
             errors = vErrors.length;
           }
         }
@@ -20679,7 +24145,7 @@ function validate380(
         for (const key7 in data20) {
           const _errs37 = errors;
           if (
-            !validate381(key7, {
+            !validate453(key7, {
               instancePath: instancePath + '/measures',
               parentData: data20,
               parentDataProperty: 'measures',
@@ -20687,7 +24153,7 @@ function validate380(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate381.errors);
+            vErrors = joined(vErrors, validate453.errors);
             errors = vErrors.length;
           }
           var valid11 = _errs37 === errors;
@@ -20708,7 +24174,7 @@ function validate380(
         }
         for (const key8 in data20) {
           if (
-            !validate483(data20[key8], {
+            !validate555(data20[key8], {
               instancePath: instancePath + '/measures/' + key8.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data20,
               parentDataProperty: key8,
@@ -20716,7 +24182,7 @@ function validate380(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate483.errors);
+            vErrors = joined(vErrors, validate555.errors);
             errors = vErrors.length;
           }
         }
@@ -20755,7 +24221,7 @@ function validate380(
         const len2 = data22.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate518(data22[i2], {
+            !validate590(data22[i2], {
               instancePath: instancePath + '/rules/' + i2,
               parentData: data22,
               parentDataProperty: i2,
@@ -20763,7 +24229,7 @@ function validate380(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate518.errors);
+            vErrors = joined(vErrors, validate590.errors);
             errors = vErrors.length;
           }
         }
@@ -20788,7 +24254,7 @@ function validate380(
         for (const key9 in data24) {
           const _errs45 = errors;
           if (
-            !validate381(key9, {
+            !validate453(key9, {
               instancePath: instancePath + '/exactly_one_of',
               parentData: data24,
               parentDataProperty: 'exactly_one_of',
@@ -20796,7 +24262,7 @@ function validate380(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate381.errors);
+            vErrors = joined(vErrors, validate453.errors);
             errors = vErrors.length;
           }
           var valid15 = _errs45 === errors;
@@ -20817,7 +24283,7 @@ function validate380(
         }
         for (const key10 in data24) {
           if (
-            !validate416(data24[key10], {
+            !validate488(data24[key10], {
               instancePath:
                 instancePath + '/exactly_one_of/' + key10.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data24,
@@ -20826,7 +24292,7 @@ function validate380(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate416.errors);
+            vErrors = joined(vErrors, validate488.errors);
             errors = vErrors.length;
           }
         }
@@ -20854,15 +24320,2437 @@ function validate380(
     }
     errors++;
   }
-  validate380.errors = vErrors;
+  validate452.errors = vErrors;
   return errors === 0;
 }
-validate380.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate452.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const set = validate102;
+export const record_entry = validate617;
+const schema154 = {
+  $schema: 'https://json-schema.org/draft/2020-12/schema',
+  $id: 'record_entry.schema.json',
+  type: 'object',
+  properties: {
+    record: { $ref: 'dictionary.schema.json#/$defs/name' },
+    entry: { type: 'integer', minimum: 1, maximum: 99999 },
+    before: { type: ['string', 'null'], pattern: '^sha256:[0-9a-f]{64}$' },
+    at: { $ref: '#/$defs/moment' },
+    approvers: { $ref: '#/$defs/approvers_entry' },
+    approved: { $ref: '#/$defs/approved_entry' },
+    in_force: { $ref: '#/$defs/in_force_entry' },
+    withdrawn: { $ref: '#/$defs/withdrawn_entry' },
+    signatures: { type: 'array', items: { $ref: '#/$defs/entry_signature' }, minItems: 1, maxItems: 50 },
+    digest: { $ref: 'edition.schema.json#/$defs/digest' },
+  },
+  required: ['record', 'entry', 'before', 'at', 'digest'],
+  additionalProperties: false,
+  $defs: {
+    moment: { type: 'string', maxLength: 40, pattern: '^[0-9]{4}-[0-9]{2}-[0-9]{2}T' },
+    minute: { type: 'string', minLength: 1, maxLength: 200 },
+    words: { type: 'string', minLength: 1, maxLength: 1000 },
+    approvers_entry: {
+      type: 'object',
+      properties: {
+        signing: { $ref: 'dictionary.schema.json#/$defs/yes' },
+        needs: {
+          type: 'array',
+          items: { $ref: 'approvers.schema.json#/$defs/need' },
+          minItems: 1,
+          maxItems: 20,
+        },
+        people: {
+          type: 'array',
+          items: { $ref: 'approvers.schema.json#/$defs/approver' },
+          minItems: 1,
+          maxItems: 200,
+        },
+        minute: { $ref: '#/$defs/minute' },
+        on: { $ref: 'edition.schema.json#/$defs/calendar_day' },
+        agreed_by: {
+          type: 'array',
+          items: { $ref: 'edition.schema.json#/$defs/person' },
+          minItems: 1,
+          maxItems: 50,
+        },
+      },
+      required: ['signing', 'needs', 'people', 'minute', 'on', 'agreed_by'],
+      additionalProperties: false,
+    },
+    approved_entry: {
+      type: 'object',
+      properties: {
+        edition: { type: 'integer', minimum: 1, maximum: 9999 },
+        digest: { $ref: 'edition.schema.json#/$defs/digest' },
+        seal: { $ref: 'edition.schema.json#/$defs/digest' },
+        by: { $ref: 'edition.schema.json#/$defs/person' },
+        role: { $ref: 'approvers.schema.json#/$defs/role' },
+        minute: { $ref: '#/$defs/minute' },
+        on: { $ref: 'edition.schema.json#/$defs/calendar_day' },
+      },
+      required: ['edition', 'digest', 'seal', 'by', 'role', 'minute', 'on'],
+      additionalProperties: false,
+    },
+    in_force_entry: {
+      type: 'object',
+      properties: {
+        edition: { type: 'integer', minimum: 1, maximum: 9999 },
+        digest: { $ref: 'edition.schema.json#/$defs/digest' },
+        seal: { $ref: 'edition.schema.json#/$defs/digest' },
+        from: { $ref: '#/$defs/moment' },
+        by: { $ref: 'edition.schema.json#/$defs/person' },
+        because: { $ref: '#/$defs/words' },
+      },
+      required: ['edition', 'digest', 'seal', 'from', 'by', 'because'],
+      additionalProperties: false,
+    },
+    withdrawn_entry: {
+      type: 'object',
+      properties: {
+        from: { $ref: '#/$defs/moment' },
+        by: { $ref: 'edition.schema.json#/$defs/person' },
+        because: { $ref: '#/$defs/words' },
+        instead: { $ref: '#/$defs/words' },
+      },
+      required: ['from', 'by', 'because', 'instead'],
+      additionalProperties: false,
+    },
+    entry_signature: {
+      type: 'object',
+      properties: {
+        by: { $ref: 'edition.schema.json#/$defs/person' },
+        jws: { type: 'string', maxLength: 400, pattern: '^[A-Za-z0-9_-]+[.][.][A-Za-z0-9_-]+$' },
+      },
+      required: ['by', 'jws'],
+      additionalProperties: false,
+    },
+  },
+};
 
-export const ward = validate545;
-const schema134 = {
+function validate618(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate618.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 60) {
+      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 60 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (!pattern3.test(data)) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/pattern',
+        keyword: 'pattern',
+        params: { pattern: '^[a-z][a-z0-9_]*$' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate618.errors = vErrors;
+  return errors === 0;
+}
+validate618.evaluated = { dynamicProps: false, dynamicItems: false };
+
+const schema156 = { type: 'string', maxLength: 40, pattern: '^[0-9]{4}-[0-9]{2}-[0-9]{2}T' };
+const pattern35 = new RegExp('^[0-9]{4}-[0-9]{2}-[0-9]{2}T', 'u');
+
+function validate620(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate620.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 40) {
+      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 40 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (!pattern35.test(data)) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/pattern',
+        keyword: 'pattern',
+        params: { pattern: '^[0-9]{4}-[0-9]{2}-[0-9]{2}T' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate620.errors = vErrors;
+  return errors === 0;
+}
+validate620.evaluated = { dynamicProps: false, dynamicItems: false };
+
+const schema157 = {
+  type: 'object',
+  properties: {
+    signing: { $ref: 'dictionary.schema.json#/$defs/yes' },
+    needs: { type: 'array', items: { $ref: 'approvers.schema.json#/$defs/need' }, minItems: 1, maxItems: 20 },
+    people: {
+      type: 'array',
+      items: { $ref: 'approvers.schema.json#/$defs/approver' },
+      minItems: 1,
+      maxItems: 200,
+    },
+    minute: { $ref: '#/$defs/minute' },
+    on: { $ref: 'edition.schema.json#/$defs/calendar_day' },
+    agreed_by: {
+      type: 'array',
+      items: { $ref: 'edition.schema.json#/$defs/person' },
+      minItems: 1,
+      maxItems: 50,
+    },
+  },
+  required: ['signing', 'needs', 'people', 'minute', 'on', 'agreed_by'],
+  additionalProperties: false,
+};
+
+function validate623(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate623.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data !== 'string' && typeof data !== 'boolean') {
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema24.type } };
+    if (vErrors === null) {
+      vErrors = [err0];
+    } else {
+      vErrors.push(err0);
+    }
+    errors++;
+  }
+  if (!(data === 'yes' || data === 'no' || data === true || data === false)) {
+    const err1 = {
+      instancePath,
+      schemaPath: '#/enum',
+      keyword: 'enum',
+      params: { allowedValues: schema24.enum },
+    };
+    if (vErrors === null) {
+      vErrors = [err1];
+    } else {
+      vErrors.push(err1);
+    }
+    errors++;
+  }
+  validate623.errors = vErrors;
+  return errors === 0;
+}
+validate623.evaluated = { dynamicProps: false, dynamicItems: false };
+
+function validate625(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate625.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.role === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'role' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.people === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'people' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'role' || key0 === 'people')) {
+        const err2 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+    if (data.role !== undefined) {
+      if (
+        !validate100(data.role, {
+          instancePath: instancePath + '/role',
+          parentData: data,
+          parentDataProperty: 'role',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate100.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.people !== undefined) {
+      let data1 = data.people;
+      if (!(typeof data1 == 'number' && !(data1 % 1) && !isNaN(data1) && isFinite(data1))) {
+        const err3 = {
+          instancePath: instancePath + '/people',
+          schemaPath: '#/properties/people/type',
+          keyword: 'type',
+          params: { type: 'integer' },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+      if (typeof data1 == 'number' && isFinite(data1)) {
+        if (data1 > 20 || isNaN(data1)) {
+          const err4 = {
+            instancePath: instancePath + '/people',
+            schemaPath: '#/properties/people/maximum',
+            keyword: 'maximum',
+            params: { comparison: '<=', limit: 20 },
+          };
+          if (vErrors === null) {
+            vErrors = [err4];
+          } else {
+            vErrors.push(err4);
+          }
+          errors++;
+        }
+        if (data1 < 1 || isNaN(data1)) {
+          const err5 = {
+            instancePath: instancePath + '/people',
+            schemaPath: '#/properties/people/minimum',
+            keyword: 'minimum',
+            params: { comparison: '>=', limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err5];
+          } else {
+            vErrors.push(err5);
+          }
+          errors++;
+        }
+      }
+    }
+  } else {
+    const err6 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err6];
+    } else {
+      vErrors.push(err6);
+    }
+    errors++;
+  }
+  validate625.errors = vErrors;
+  return errors === 0;
+}
+validate625.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+function validate628(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate628.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.name === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'name' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.roles === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'roles' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'name' || key0 === 'roles' || key0 === 'key')) {
+        const err2 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+    if (data.name !== undefined) {
+      if (
+        !validate282(data.name, {
+          instancePath: instancePath + '/name',
+          parentData: data,
+          parentDataProperty: 'name',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate282.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.roles !== undefined) {
+      let data1 = data.roles;
+      if (Array.isArray(data1)) {
+        if (data1.length > 10) {
+          const err3 = {
+            instancePath: instancePath + '/roles',
+            schemaPath: '#/properties/roles/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 10 },
+          };
+          if (vErrors === null) {
+            vErrors = [err3];
+          } else {
+            vErrors.push(err3);
+          }
+          errors++;
+        }
+        if (data1.length < 1) {
+          const err4 = {
+            instancePath: instancePath + '/roles',
+            schemaPath: '#/properties/roles/minItems',
+            keyword: 'minItems',
+            params: { limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err4];
+          } else {
+            vErrors.push(err4);
+          }
+          errors++;
+        }
+        const len0 = data1.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          if (
+            !validate100(data1[i0], {
+              instancePath: instancePath + '/roles/' + i0,
+              parentData: data1,
+              parentDataProperty: i0,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate100.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err5 = {
+          instancePath: instancePath + '/roles',
+          schemaPath: '#/properties/roles/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err5];
+        } else {
+          vErrors.push(err5);
+        }
+        errors++;
+      }
+    }
+    if (data.key !== undefined) {
+      if (
+        !validate285(data.key, {
+          instancePath: instancePath + '/key',
+          parentData: data,
+          parentDataProperty: 'key',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate285.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err6 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err6];
+    } else {
+      vErrors.push(err6);
+    }
+    errors++;
+  }
+  validate628.errors = vErrors;
+  return errors === 0;
+}
+validate628.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema161 = { type: 'string', minLength: 1, maxLength: 200 };
+
+function validate633(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate633.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 200) {
+      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 200 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (func1(data) < 1) {
+      const err1 = { instancePath, schemaPath: '#/minLength', keyword: 'minLength', params: { limit: 1 } };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate633.errors = vErrors;
+  return errors === 0;
+}
+validate633.evaluated = { dynamicProps: false, dynamicItems: false };
+
+function validate635(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate635.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (!pattern9.test(data)) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/pattern',
+        keyword: 'pattern',
+        params: { pattern: '^[0-9]{4}-[0-9]{2}-[0-9]{2}$' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+  } else {
+    const err1 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err1];
+    } else {
+      vErrors.push(err1);
+    }
+    errors++;
+  }
+  validate635.errors = vErrors;
+  return errors === 0;
+}
+validate635.evaluated = { dynamicProps: false, dynamicItems: false };
+
+function validate637(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate637.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 80) {
+      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 80 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (func1(data) < 1) {
+      const err1 = { instancePath, schemaPath: '#/minLength', keyword: 'minLength', params: { limit: 1 } };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate637.errors = vErrors;
+  return errors === 0;
+}
+validate637.evaluated = { dynamicProps: false, dynamicItems: false };
+
+function validate622(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate622.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.signing === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'signing' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.needs === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'needs' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    if (data.people === undefined) {
+      const err2 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'people' },
+      };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    if (data.minute === undefined) {
+      const err3 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'minute' },
+      };
+      if (vErrors === null) {
+        vErrors = [err3];
+      } else {
+        vErrors.push(err3);
+      }
+      errors++;
+    }
+    if (data.on === undefined) {
+      const err4 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'on' },
+      };
+      if (vErrors === null) {
+        vErrors = [err4];
+      } else {
+        vErrors.push(err4);
+      }
+      errors++;
+    }
+    if (data.agreed_by === undefined) {
+      const err5 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'agreed_by' },
+      };
+      if (vErrors === null) {
+        vErrors = [err5];
+      } else {
+        vErrors.push(err5);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(
+        key0 === 'signing' ||
+        key0 === 'needs' ||
+        key0 === 'people' ||
+        key0 === 'minute' ||
+        key0 === 'on' ||
+        key0 === 'agreed_by'
+      )) {
+        const err6 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err6];
+        } else {
+          vErrors.push(err6);
+        }
+        errors++;
+      }
+    }
+    if (data.signing !== undefined) {
+      if (
+        !validate623(data.signing, {
+          instancePath: instancePath + '/signing',
+          parentData: data,
+          parentDataProperty: 'signing',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate623.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.needs !== undefined) {
+      let data1 = data.needs;
+      if (Array.isArray(data1)) {
+        if (data1.length > 20) {
+          const err7 = {
+            instancePath: instancePath + '/needs',
+            schemaPath: '#/properties/needs/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 20 },
+          };
+          if (vErrors === null) {
+            vErrors = [err7];
+          } else {
+            vErrors.push(err7);
+          }
+          errors++;
+        }
+        if (data1.length < 1) {
+          const err8 = {
+            instancePath: instancePath + '/needs',
+            schemaPath: '#/properties/needs/minItems',
+            keyword: 'minItems',
+            params: { limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err8];
+          } else {
+            vErrors.push(err8);
+          }
+          errors++;
+        }
+        const len0 = data1.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          if (
+            !validate625(data1[i0], {
+              instancePath: instancePath + '/needs/' + i0,
+              parentData: data1,
+              parentDataProperty: i0,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate625.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err9 = {
+          instancePath: instancePath + '/needs',
+          schemaPath: '#/properties/needs/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err9];
+        } else {
+          vErrors.push(err9);
+        }
+        errors++;
+      }
+    }
+    if (data.people !== undefined) {
+      let data3 = data.people;
+      if (Array.isArray(data3)) {
+        if (data3.length > 200) {
+          const err10 = {
+            instancePath: instancePath + '/people',
+            schemaPath: '#/properties/people/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 200 },
+          };
+          if (vErrors === null) {
+            vErrors = [err10];
+          } else {
+            vErrors.push(err10);
+          }
+          errors++;
+        }
+        if (data3.length < 1) {
+          const err11 = {
+            instancePath: instancePath + '/people',
+            schemaPath: '#/properties/people/minItems',
+            keyword: 'minItems',
+            params: { limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err11];
+          } else {
+            vErrors.push(err11);
+          }
+          errors++;
+        }
+        const len1 = data3.length;
+        for (let i1 = 0; i1 < len1; i1++) {
+          if (
+            !validate628(data3[i1], {
+              instancePath: instancePath + '/people/' + i1,
+              parentData: data3,
+              parentDataProperty: i1,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate628.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err12 = {
+          instancePath: instancePath + '/people',
+          schemaPath: '#/properties/people/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err12];
+        } else {
+          vErrors.push(err12);
+        }
+        errors++;
+      }
+    }
+    if (data.minute !== undefined) {
+      if (
+        !validate633(data.minute, {
+          instancePath: instancePath + '/minute',
+          parentData: data,
+          parentDataProperty: 'minute',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate633.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.on !== undefined) {
+      if (
+        !validate635(data.on, {
+          instancePath: instancePath + '/on',
+          parentData: data,
+          parentDataProperty: 'on',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate635.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.agreed_by !== undefined) {
+      let data7 = data.agreed_by;
+      if (Array.isArray(data7)) {
+        if (data7.length > 50) {
+          const err13 = {
+            instancePath: instancePath + '/agreed_by',
+            schemaPath: '#/properties/agreed_by/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 50 },
+          };
+          if (vErrors === null) {
+            vErrors = [err13];
+          } else {
+            vErrors.push(err13);
+          }
+          errors++;
+        }
+        if (data7.length < 1) {
+          const err14 = {
+            instancePath: instancePath + '/agreed_by',
+            schemaPath: '#/properties/agreed_by/minItems',
+            keyword: 'minItems',
+            params: { limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err14];
+          } else {
+            vErrors.push(err14);
+          }
+          errors++;
+        }
+        const len2 = data7.length;
+        for (let i2 = 0; i2 < len2; i2++) {
+          if (
+            !validate637(data7[i2], {
+              instancePath: instancePath + '/agreed_by/' + i2,
+              parentData: data7,
+              parentDataProperty: i2,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate637.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err15 = {
+          instancePath: instancePath + '/agreed_by',
+          schemaPath: '#/properties/agreed_by/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err15];
+        } else {
+          vErrors.push(err15);
+        }
+        errors++;
+      }
+    }
+  } else {
+    const err16 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err16];
+    } else {
+      vErrors.push(err16);
+    }
+    errors++;
+  }
+  validate622.errors = vErrors;
+  return errors === 0;
+}
+validate622.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema164 = {
+  type: 'object',
+  properties: {
+    edition: { type: 'integer', minimum: 1, maximum: 9999 },
+    digest: { $ref: 'edition.schema.json#/$defs/digest' },
+    seal: { $ref: 'edition.schema.json#/$defs/digest' },
+    by: { $ref: 'edition.schema.json#/$defs/person' },
+    role: { $ref: 'approvers.schema.json#/$defs/role' },
+    minute: { $ref: '#/$defs/minute' },
+    on: { $ref: 'edition.schema.json#/$defs/calendar_day' },
+  },
+  required: ['edition', 'digest', 'seal', 'by', 'role', 'minute', 'on'],
+  additionalProperties: false,
+};
+
+function validate641(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate641.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (!pattern10.test(data)) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/pattern',
+        keyword: 'pattern',
+        params: { pattern: '^sha256:[0-9a-f]{64}$' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+  } else {
+    const err1 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err1];
+    } else {
+      vErrors.push(err1);
+    }
+    errors++;
+  }
+  validate641.errors = vErrors;
+  return errors === 0;
+}
+validate641.evaluated = { dynamicProps: false, dynamicItems: false };
+
+function validate645(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate645.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 80) {
+      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 80 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (func1(data) < 1) {
+      const err1 = { instancePath, schemaPath: '#/minLength', keyword: 'minLength', params: { limit: 1 } };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate645.errors = vErrors;
+  return errors === 0;
+}
+validate645.evaluated = { dynamicProps: false, dynamicItems: false };
+
+function validate640(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate640.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.edition === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'edition' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.digest === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'digest' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    if (data.seal === undefined) {
+      const err2 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'seal' },
+      };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    if (data.by === undefined) {
+      const err3 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'by' },
+      };
+      if (vErrors === null) {
+        vErrors = [err3];
+      } else {
+        vErrors.push(err3);
+      }
+      errors++;
+    }
+    if (data.role === undefined) {
+      const err4 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'role' },
+      };
+      if (vErrors === null) {
+        vErrors = [err4];
+      } else {
+        vErrors.push(err4);
+      }
+      errors++;
+    }
+    if (data.minute === undefined) {
+      const err5 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'minute' },
+      };
+      if (vErrors === null) {
+        vErrors = [err5];
+      } else {
+        vErrors.push(err5);
+      }
+      errors++;
+    }
+    if (data.on === undefined) {
+      const err6 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'on' },
+      };
+      if (vErrors === null) {
+        vErrors = [err6];
+      } else {
+        vErrors.push(err6);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(
+        key0 === 'edition' ||
+        key0 === 'digest' ||
+        key0 === 'seal' ||
+        key0 === 'by' ||
+        key0 === 'role' ||
+        key0 === 'minute' ||
+        key0 === 'on'
+      )) {
+        const err7 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err7];
+        } else {
+          vErrors.push(err7);
+        }
+        errors++;
+      }
+    }
+    if (data.edition !== undefined) {
+      let data0 = data.edition;
+      if (!(typeof data0 == 'number' && !(data0 % 1) && !isNaN(data0) && isFinite(data0))) {
+        const err8 = {
+          instancePath: instancePath + '/edition',
+          schemaPath: '#/properties/edition/type',
+          keyword: 'type',
+          params: { type: 'integer' },
+        };
+        if (vErrors === null) {
+          vErrors = [err8];
+        } else {
+          vErrors.push(err8);
+        }
+        errors++;
+      }
+      if (typeof data0 == 'number' && isFinite(data0)) {
+        if (data0 > 9999 || isNaN(data0)) {
+          const err9 = {
+            instancePath: instancePath + '/edition',
+            schemaPath: '#/properties/edition/maximum',
+            keyword: 'maximum',
+            params: { comparison: '<=', limit: 9999 },
+          };
+          if (vErrors === null) {
+            vErrors = [err9];
+          } else {
+            vErrors.push(err9);
+          }
+          errors++;
+        }
+        if (data0 < 1 || isNaN(data0)) {
+          const err10 = {
+            instancePath: instancePath + '/edition',
+            schemaPath: '#/properties/edition/minimum',
+            keyword: 'minimum',
+            params: { comparison: '>=', limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err10];
+          } else {
+            vErrors.push(err10);
+          }
+          errors++;
+        }
+      }
+    }
+    if (data.digest !== undefined) {
+      if (
+        !validate641(data.digest, {
+          instancePath: instancePath + '/digest',
+          parentData: data,
+          parentDataProperty: 'digest',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate641.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.seal !== undefined) {
+      if (
+        !validate641(data.seal, {
+          instancePath: instancePath + '/seal',
+          parentData: data,
+          parentDataProperty: 'seal',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate641.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.by !== undefined) {
+      if (
+        !validate637(data.by, {
+          instancePath: instancePath + '/by',
+          parentData: data,
+          parentDataProperty: 'by',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate637.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.role !== undefined) {
+      if (
+        !validate645(data.role, {
+          instancePath: instancePath + '/role',
+          parentData: data,
+          parentDataProperty: 'role',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate645.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.minute !== undefined) {
+      if (
+        !validate633(data.minute, {
+          instancePath: instancePath + '/minute',
+          parentData: data,
+          parentDataProperty: 'minute',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate633.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.on !== undefined) {
+      if (
+        !validate635(data.on, {
+          instancePath: instancePath + '/on',
+          parentData: data,
+          parentDataProperty: 'on',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate635.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err11 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err11];
+    } else {
+      vErrors.push(err11);
+    }
+    errors++;
+  }
+  validate640.errors = vErrors;
+  return errors === 0;
+}
+validate640.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema167 = {
+  type: 'object',
+  properties: {
+    edition: { type: 'integer', minimum: 1, maximum: 9999 },
+    digest: { $ref: 'edition.schema.json#/$defs/digest' },
+    seal: { $ref: 'edition.schema.json#/$defs/digest' },
+    from: { $ref: '#/$defs/moment' },
+    by: { $ref: 'edition.schema.json#/$defs/person' },
+    because: { $ref: '#/$defs/words' },
+  },
+  required: ['edition', 'digest', 'seal', 'from', 'by', 'because'],
+  additionalProperties: false,
+};
+const schema168 = { type: 'string', minLength: 1, maxLength: 1000 };
+
+function validate655(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate655.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 1000) {
+      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 1000 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (func1(data) < 1) {
+      const err1 = { instancePath, schemaPath: '#/minLength', keyword: 'minLength', params: { limit: 1 } };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate655.errors = vErrors;
+  return errors === 0;
+}
+validate655.evaluated = { dynamicProps: false, dynamicItems: false };
+
+function validate650(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate650.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.edition === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'edition' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.digest === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'digest' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    if (data.seal === undefined) {
+      const err2 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'seal' },
+      };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    if (data.from === undefined) {
+      const err3 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'from' },
+      };
+      if (vErrors === null) {
+        vErrors = [err3];
+      } else {
+        vErrors.push(err3);
+      }
+      errors++;
+    }
+    if (data.by === undefined) {
+      const err4 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'by' },
+      };
+      if (vErrors === null) {
+        vErrors = [err4];
+      } else {
+        vErrors.push(err4);
+      }
+      errors++;
+    }
+    if (data.because === undefined) {
+      const err5 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'because' },
+      };
+      if (vErrors === null) {
+        vErrors = [err5];
+      } else {
+        vErrors.push(err5);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(
+        key0 === 'edition' ||
+        key0 === 'digest' ||
+        key0 === 'seal' ||
+        key0 === 'from' ||
+        key0 === 'by' ||
+        key0 === 'because'
+      )) {
+        const err6 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err6];
+        } else {
+          vErrors.push(err6);
+        }
+        errors++;
+      }
+    }
+    if (data.edition !== undefined) {
+      let data0 = data.edition;
+      if (!(typeof data0 == 'number' && !(data0 % 1) && !isNaN(data0) && isFinite(data0))) {
+        const err7 = {
+          instancePath: instancePath + '/edition',
+          schemaPath: '#/properties/edition/type',
+          keyword: 'type',
+          params: { type: 'integer' },
+        };
+        if (vErrors === null) {
+          vErrors = [err7];
+        } else {
+          vErrors.push(err7);
+        }
+        errors++;
+      }
+      if (typeof data0 == 'number' && isFinite(data0)) {
+        if (data0 > 9999 || isNaN(data0)) {
+          const err8 = {
+            instancePath: instancePath + '/edition',
+            schemaPath: '#/properties/edition/maximum',
+            keyword: 'maximum',
+            params: { comparison: '<=', limit: 9999 },
+          };
+          if (vErrors === null) {
+            vErrors = [err8];
+          } else {
+            vErrors.push(err8);
+          }
+          errors++;
+        }
+        if (data0 < 1 || isNaN(data0)) {
+          const err9 = {
+            instancePath: instancePath + '/edition',
+            schemaPath: '#/properties/edition/minimum',
+            keyword: 'minimum',
+            params: { comparison: '>=', limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err9];
+          } else {
+            vErrors.push(err9);
+          }
+          errors++;
+        }
+      }
+    }
+    if (data.digest !== undefined) {
+      if (
+        !validate641(data.digest, {
+          instancePath: instancePath + '/digest',
+          parentData: data,
+          parentDataProperty: 'digest',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate641.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.seal !== undefined) {
+      if (
+        !validate641(data.seal, {
+          instancePath: instancePath + '/seal',
+          parentData: data,
+          parentDataProperty: 'seal',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate641.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.from !== undefined) {
+      if (
+        !validate620(data.from, {
+          instancePath: instancePath + '/from',
+          parentData: data,
+          parentDataProperty: 'from',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate620.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.by !== undefined) {
+      if (
+        !validate637(data.by, {
+          instancePath: instancePath + '/by',
+          parentData: data,
+          parentDataProperty: 'by',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate637.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.because !== undefined) {
+      if (
+        !validate655(data.because, {
+          instancePath: instancePath + '/because',
+          parentData: data,
+          parentDataProperty: 'because',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate655.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err10 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err10];
+    } else {
+      vErrors.push(err10);
+    }
+    errors++;
+  }
+  validate650.errors = vErrors;
+  return errors === 0;
+}
+validate650.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema169 = {
+  type: 'object',
+  properties: {
+    from: { $ref: '#/$defs/moment' },
+    by: { $ref: 'edition.schema.json#/$defs/person' },
+    because: { $ref: '#/$defs/words' },
+    instead: { $ref: '#/$defs/words' },
+  },
+  required: ['from', 'by', 'because', 'instead'],
+  additionalProperties: false,
+};
+
+function validate658(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate658.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.from === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'from' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.by === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'by' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    if (data.because === undefined) {
+      const err2 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'because' },
+      };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    if (data.instead === undefined) {
+      const err3 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'instead' },
+      };
+      if (vErrors === null) {
+        vErrors = [err3];
+      } else {
+        vErrors.push(err3);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'from' || key0 === 'by' || key0 === 'because' || key0 === 'instead')) {
+        const err4 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err4];
+        } else {
+          vErrors.push(err4);
+        }
+        errors++;
+      }
+    }
+    if (data.from !== undefined) {
+      if (
+        !validate620(data.from, {
+          instancePath: instancePath + '/from',
+          parentData: data,
+          parentDataProperty: 'from',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate620.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.by !== undefined) {
+      if (
+        !validate637(data.by, {
+          instancePath: instancePath + '/by',
+          parentData: data,
+          parentDataProperty: 'by',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate637.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.because !== undefined) {
+      if (
+        !validate655(data.because, {
+          instancePath: instancePath + '/because',
+          parentData: data,
+          parentDataProperty: 'because',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate655.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.instead !== undefined) {
+      if (
+        !validate655(data.instead, {
+          instancePath: instancePath + '/instead',
+          parentData: data,
+          parentDataProperty: 'instead',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate655.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err5 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err5];
+    } else {
+      vErrors.push(err5);
+    }
+    errors++;
+  }
+  validate658.errors = vErrors;
+  return errors === 0;
+}
+validate658.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema170 = {
+  type: 'object',
+  properties: {
+    by: { $ref: 'edition.schema.json#/$defs/person' },
+    jws: { type: 'string', maxLength: 400, pattern: '^[A-Za-z0-9_-]+[.][.][A-Za-z0-9_-]+$' },
+  },
+  required: ['by', 'jws'],
+  additionalProperties: false,
+};
+const pattern38 = new RegExp('^[A-Za-z0-9_-]+[.][.][A-Za-z0-9_-]+$', 'u');
+
+function validate664(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate664.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.by === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'by' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.jws === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'jws' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'by' || key0 === 'jws')) {
+        const err2 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+    if (data.by !== undefined) {
+      if (
+        !validate637(data.by, {
+          instancePath: instancePath + '/by',
+          parentData: data,
+          parentDataProperty: 'by',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate637.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.jws !== undefined) {
+      let data1 = data.jws;
+      if (typeof data1 === 'string') {
+        if (func1(data1) > 400) {
+          const err3 = {
+            instancePath: instancePath + '/jws',
+            schemaPath: '#/properties/jws/maxLength',
+            keyword: 'maxLength',
+            params: { limit: 400 },
+          };
+          if (vErrors === null) {
+            vErrors = [err3];
+          } else {
+            vErrors.push(err3);
+          }
+          errors++;
+        }
+        if (!pattern38.test(data1)) {
+          const err4 = {
+            instancePath: instancePath + '/jws',
+            schemaPath: '#/properties/jws/pattern',
+            keyword: 'pattern',
+            params: { pattern: '^[A-Za-z0-9_-]+[.][.][A-Za-z0-9_-]+$' },
+          };
+          if (vErrors === null) {
+            vErrors = [err4];
+          } else {
+            vErrors.push(err4);
+          }
+          errors++;
+        }
+      } else {
+        const err5 = {
+          instancePath: instancePath + '/jws',
+          schemaPath: '#/properties/jws/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err5];
+        } else {
+          vErrors.push(err5);
+        }
+        errors++;
+      }
+    }
+  } else {
+    const err6 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err6];
+    } else {
+      vErrors.push(err6);
+    }
+    errors++;
+  }
+  validate664.errors = vErrors;
+  return errors === 0;
+}
+validate664.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+function validate617(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  /*# sourceURL="record_entry.schema.json" */ let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate617.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.record === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'record' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.entry === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'entry' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    if (data.before === undefined) {
+      const err2 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'before' },
+      };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    if (data.at === undefined) {
+      const err3 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'at' },
+      };
+      if (vErrors === null) {
+        vErrors = [err3];
+      } else {
+        vErrors.push(err3);
+      }
+      errors++;
+    }
+    if (data.digest === undefined) {
+      const err4 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'digest' },
+      };
+      if (vErrors === null) {
+        vErrors = [err4];
+      } else {
+        vErrors.push(err4);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!func5.call(schema154.properties, key0)) {
+        const err5 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err5];
+        } else {
+          vErrors.push(err5);
+        }
+        errors++;
+      }
+    }
+    if (data.record !== undefined) {
+      if (
+        !validate618(data.record, {
+          instancePath: instancePath + '/record',
+          parentData: data,
+          parentDataProperty: 'record',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate618.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.entry !== undefined) {
+      let data1 = data.entry;
+      if (!(typeof data1 == 'number' && !(data1 % 1) && !isNaN(data1) && isFinite(data1))) {
+        const err6 = {
+          instancePath: instancePath + '/entry',
+          schemaPath: '#/properties/entry/type',
+          keyword: 'type',
+          params: { type: 'integer' },
+        };
+        if (vErrors === null) {
+          vErrors = [err6];
+        } else {
+          vErrors.push(err6);
+        }
+        errors++;
+      }
+      if (typeof data1 == 'number' && isFinite(data1)) {
+        if (data1 > 99999 || isNaN(data1)) {
+          const err7 = {
+            instancePath: instancePath + '/entry',
+            schemaPath: '#/properties/entry/maximum',
+            keyword: 'maximum',
+            params: { comparison: '<=', limit: 99999 },
+          };
+          if (vErrors === null) {
+            vErrors = [err7];
+          } else {
+            vErrors.push(err7);
+          }
+          errors++;
+        }
+        if (data1 < 1 || isNaN(data1)) {
+          const err8 = {
+            instancePath: instancePath + '/entry',
+            schemaPath: '#/properties/entry/minimum',
+            keyword: 'minimum',
+            params: { comparison: '>=', limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err8];
+          } else {
+            vErrors.push(err8);
+          }
+          errors++;
+        }
+      }
+    }
+    if (data.before !== undefined) {
+      let data2 = data.before;
+      if (typeof data2 !== 'string' && data2 !== null) {
+        const err9 = {
+          instancePath: instancePath + '/before',
+          schemaPath: '#/properties/before/type',
+          keyword: 'type',
+          params: { type: schema154.properties.before.type },
+        };
+        if (vErrors === null) {
+          vErrors = [err9];
+        } else {
+          vErrors.push(err9);
+        }
+        errors++;
+      }
+      if (typeof data2 === 'string') {
+        if (!pattern10.test(data2)) {
+          const err10 = {
+            instancePath: instancePath + '/before',
+            schemaPath: '#/properties/before/pattern',
+            keyword: 'pattern',
+            params: { pattern: '^sha256:[0-9a-f]{64}$' },
+          };
+          if (vErrors === null) {
+            vErrors = [err10];
+          } else {
+            vErrors.push(err10);
+          }
+          errors++;
+        }
+      }
+    }
+    if (data.at !== undefined) {
+      if (
+        !validate620(data.at, {
+          instancePath: instancePath + '/at',
+          parentData: data,
+          parentDataProperty: 'at',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate620.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.approvers !== undefined) {
+      if (
+        !validate622(data.approvers, {
+          instancePath: instancePath + '/approvers',
+          parentData: data,
+          parentDataProperty: 'approvers',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate622.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.approved !== undefined) {
+      if (
+        !validate640(data.approved, {
+          instancePath: instancePath + '/approved',
+          parentData: data,
+          parentDataProperty: 'approved',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate640.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.in_force !== undefined) {
+      if (
+        !validate650(data.in_force, {
+          instancePath: instancePath + '/in_force',
+          parentData: data,
+          parentDataProperty: 'in_force',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate650.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.withdrawn !== undefined) {
+      if (
+        !validate658(data.withdrawn, {
+          instancePath: instancePath + '/withdrawn',
+          parentData: data,
+          parentDataProperty: 'withdrawn',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate658.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.signatures !== undefined) {
+      let data8 = data.signatures;
+      if (Array.isArray(data8)) {
+        if (data8.length > 50) {
+          const err11 = {
+            instancePath: instancePath + '/signatures',
+            schemaPath: '#/properties/signatures/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 50 },
+          };
+          if (vErrors === null) {
+            vErrors = [err11];
+          } else {
+            vErrors.push(err11);
+          }
+          errors++;
+        }
+        if (data8.length < 1) {
+          const err12 = {
+            instancePath: instancePath + '/signatures',
+            schemaPath: '#/properties/signatures/minItems',
+            keyword: 'minItems',
+            params: { limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err12];
+          } else {
+            vErrors.push(err12);
+          }
+          errors++;
+        }
+        const len0 = data8.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          if (
+            !validate664(data8[i0], {
+              instancePath: instancePath + '/signatures/' + i0,
+              parentData: data8,
+              parentDataProperty: i0,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate664.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err13 = {
+          instancePath: instancePath + '/signatures',
+          schemaPath: '#/properties/signatures/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err13];
+        } else {
+          vErrors.push(err13);
+        }
+        errors++;
+      }
+    }
+    if (data.digest !== undefined) {
+      if (
+        !validate641(data.digest, {
+          instancePath: instancePath + '/digest',
+          parentData: data,
+          parentDataProperty: 'digest',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate641.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err14 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err14];
+    } else {
+      vErrors.push(err14);
+    }
+    errors++;
+  }
+  validate617.errors = vErrors;
+  return errors === 0;
+}
+validate617.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+export const set = validate296;
+
+export const ward = validate668;
+const schema171 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ward.schema.json',
   type: 'object',
@@ -20936,13 +26824,13 @@ const schema134 = {
   },
 };
 
-function validate546(
+function validate669(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate546.evaluated;
+  const evaluated0 = validate669.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20982,18 +26870,18 @@ function validate546(
     }
     errors++;
   }
-  validate546.errors = vErrors;
+  validate669.errors = vErrors;
   return errors === 0;
 }
-validate546.evaluated = { dynamicProps: false, dynamicItems: false };
+validate669.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate548(
+function validate671(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate548.evaluated;
+  const evaluated0 = validate671.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21028,18 +26916,18 @@ function validate548(
     }
     errors++;
   }
-  validate548.errors = vErrors;
+  validate671.errors = vErrors;
   return errors === 0;
 }
-validate548.evaluated = { dynamicProps: false, dynamicItems: false };
+validate671.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate554(
+function validate677(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate554.evaluated;
+  const evaluated0 = validate677.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21160,12 +27048,12 @@ function validate554(
     }
     errors++;
   }
-  validate554.errors = vErrors;
+  validate677.errors = vErrors;
   return errors === 0;
 }
-validate554.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate677.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema138 = {
+const schema175 = {
   type: 'object',
   properties: {
     protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -21176,13 +27064,13 @@ const schema138 = {
   additionalProperties: false,
 };
 
-function validate560(
+function validate683(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate560.evaluated;
+  const evaluated0 = validate683.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21227,7 +27115,7 @@ function validate560(
         key0 === 'rule'
       )) {
         if (
-          !validate404(data[key0], {
+          !validate476(data[key0], {
             instancePath: instancePath + '/' + key0.replace(/~/g, '~0').replace(/\//g, '~1'),
             parentData: data,
             parentDataProperty: key0,
@@ -21235,14 +27123,14 @@ function validate560(
             dynamicAnchors,
           })
         ) {
-          vErrors = joined(vErrors, validate404.errors);
+          vErrors = joined(vErrors, validate476.errors);
           errors = vErrors.length;
         }
       }
     }
     if (data.all !== undefined) {
       if (
-        !validate416(data.all, {
+        !validate488(data.all, {
           instancePath: instancePath + '/all',
           parentData: data,
           parentDataProperty: 'all',
@@ -21250,13 +27138,13 @@ function validate560(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate416.errors);
+        vErrors = joined(vErrors, validate488.errors);
         errors = vErrors.length;
       }
     }
     if (data.any !== undefined) {
       if (
-        !validate416(data.any, {
+        !validate488(data.any, {
           instancePath: instancePath + '/any',
           parentData: data,
           parentDataProperty: 'any',
@@ -21264,13 +27152,13 @@ function validate560(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate416.errors);
+        vErrors = joined(vErrors, validate488.errors);
         errors = vErrors.length;
       }
     }
     if (data.none !== undefined) {
       if (
-        !validate416(data.none, {
+        !validate488(data.none, {
           instancePath: instancePath + '/none',
           parentData: data,
           parentDataProperty: 'none',
@@ -21278,13 +27166,13 @@ function validate560(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate416.errors);
+        vErrors = joined(vErrors, validate488.errors);
         errors = vErrors.length;
       }
     }
     if (data.at_least_of !== undefined) {
       if (
-        !validate420(data.at_least_of, {
+        !validate492(data.at_least_of, {
           instancePath: instancePath + '/at_least_of',
           parentData: data,
           parentDataProperty: 'at_least_of',
@@ -21292,13 +27180,13 @@ function validate560(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate420.errors);
+        vErrors = joined(vErrors, validate492.errors);
         errors = vErrors.length;
       }
     }
     if (data.rule !== undefined) {
       if (
-        !validate381(data.rule, {
+        !validate453(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -21306,7 +27194,7 @@ function validate560(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate381.errors);
+        vErrors = joined(vErrors, validate453.errors);
         errors = vErrors.length;
       }
     }
@@ -21319,18 +27207,18 @@ function validate560(
     }
     errors++;
   }
-  validate560.errors = vErrors;
+  validate683.errors = vErrors;
   return errors === 0;
 }
-validate560.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate683.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate558(
+function validate681(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate558.evaluated;
+  const evaluated0 = validate681.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21384,7 +27272,7 @@ function validate558(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate546(data.protocol, {
+        !validate669(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -21392,7 +27280,7 @@ function validate558(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate546.errors);
+        vErrors = joined(vErrors, validate669.errors);
         errors = vErrors.length;
       }
     }
@@ -21445,7 +27333,7 @@ function validate558(
     }
     if (data.when !== undefined) {
       if (
-        !validate560(data.when, {
+        !validate683(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -21453,7 +27341,7 @@ function validate558(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate560.errors);
+        vErrors = joined(vErrors, validate683.errors);
         errors = vErrors.length;
       }
     }
@@ -21466,12 +27354,12 @@ function validate558(
     }
     errors++;
   }
-  validate558.errors = vErrors;
+  validate681.errors = vErrors;
   return errors === 0;
 }
-validate558.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate681.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema140 = {
+const schema177 = {
   type: 'object',
   properties: {
     says: { $ref: 'dictionary.schema.json#/$defs/text' },
@@ -21485,7 +27373,7 @@ const schema140 = {
   required: ['says', 'levels', 'source'],
   additionalProperties: false,
 };
-const schema141 = {
+const schema178 = {
   type: 'object',
   properties: {
     says: { $ref: 'dictionary.schema.json#/$defs/text' },
@@ -21498,13 +27386,13 @@ const schema141 = {
   minProperties: 1,
 };
 
-function validate575(
+function validate698(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate575.evaluated;
+  const evaluated0 = validate698.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21544,7 +27432,7 @@ function validate575(
     }
     if (data.who !== undefined) {
       if (
-        !validate168(data.who, {
+        !validate362(data.who, {
           instancePath: instancePath + '/who',
           parentData: data,
           parentDataProperty: 'who',
@@ -21552,13 +27440,13 @@ function validate575(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate168.errors);
+        vErrors = joined(vErrors, validate362.errors);
         errors = vErrors.length;
       }
     }
     if (data.from !== undefined) {
       if (
-        !validate177(data.from, {
+        !validate371(data.from, {
           instancePath: instancePath + '/from',
           parentData: data,
           parentDataProperty: 'from',
@@ -21566,13 +27454,13 @@ function validate575(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate177.errors);
+        vErrors = joined(vErrors, validate371.errors);
         errors = vErrors.length;
       }
     }
     if (data.to !== undefined) {
       if (
-        !validate177(data.to, {
+        !validate371(data.to, {
           instancePath: instancePath + '/to',
           parentData: data,
           parentDataProperty: 'to',
@@ -21580,7 +27468,7 @@ function validate575(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate177.errors);
+        vErrors = joined(vErrors, validate371.errors);
         errors = vErrors.length;
       }
     }
@@ -21593,18 +27481,18 @@ function validate575(
     }
     errors++;
   }
-  validate575.errors = vErrors;
+  validate698.errors = vErrors;
   return errors === 0;
 }
-validate575.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate698.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate580(
+function validate703(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate580.evaluated;
+  const evaluated0 = validate703.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21644,18 +27532,18 @@ function validate580(
     }
     errors++;
   }
-  validate580.errors = vErrors;
+  validate703.errors = vErrors;
   return errors === 0;
 }
-validate580.evaluated = { dynamicProps: false, dynamicItems: false };
+validate703.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate583(
+function validate706(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate583.evaluated;
+  const evaluated0 = validate706.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21709,7 +27597,7 @@ function validate583(
     }
     if (data.after !== undefined) {
       if (
-        !validate181(data.after, {
+        !validate375(data.after, {
           instancePath: instancePath + '/after',
           parentData: data,
           parentDataProperty: 'after',
@@ -21717,13 +27605,13 @@ function validate583(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate181.errors);
+        vErrors = joined(vErrors, validate375.errors);
         errors = vErrors.length;
       }
     }
     if (data.tell !== undefined) {
       if (
-        !validate168(data.tell, {
+        !validate362(data.tell, {
           instancePath: instancePath + '/tell',
           parentData: data,
           parentDataProperty: 'tell',
@@ -21731,7 +27619,7 @@ function validate583(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate168.errors);
+        vErrors = joined(vErrors, validate362.errors);
         errors = vErrors.length;
       }
     }
@@ -21744,18 +27632,18 @@ function validate583(
     }
     errors++;
   }
-  validate583.errors = vErrors;
+  validate706.errors = vErrors;
   return errors === 0;
 }
-validate583.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate706.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate573(
+function validate696(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate573.evaluated;
+  const evaluated0 = validate696.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21801,7 +27689,7 @@ function validate573(
     }
     if (data.says !== undefined) {
       if (
-        !validate548(data.says, {
+        !validate671(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -21809,7 +27697,7 @@ function validate573(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate548.errors);
+        vErrors = joined(vErrors, validate671.errors);
         errors = vErrors.length;
       }
     }
@@ -21847,7 +27735,7 @@ function validate573(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate575(data1[i0], {
+            !validate698(data1[i0], {
               instancePath: instancePath + '/tell/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -21855,7 +27743,7 @@ function validate573(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate575.errors);
+            vErrors = joined(vErrors, validate698.errors);
             errors = vErrors.length;
           }
         }
@@ -21876,7 +27764,7 @@ function validate573(
     }
     if (data.respond !== undefined) {
       if (
-        !validate580(data.respond, {
+        !validate703(data.respond, {
           instancePath: instancePath + '/respond',
           parentData: data,
           parentDataProperty: 'respond',
@@ -21884,13 +27772,13 @@ function validate573(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate580.errors);
+        vErrors = joined(vErrors, validate703.errors);
         errors = vErrors.length;
       }
     }
     if (data.reassess !== undefined) {
       if (
-        !validate580(data.reassess, {
+        !validate703(data.reassess, {
           instancePath: instancePath + '/reassess',
           parentData: data,
           parentDataProperty: 'reassess',
@@ -21898,13 +27786,13 @@ function validate573(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate580.errors);
+        vErrors = joined(vErrors, validate703.errors);
         errors = vErrors.length;
       }
     }
     if (data.if_no_answer !== undefined) {
       if (
-        !validate583(data.if_no_answer, {
+        !validate706(data.if_no_answer, {
           instancePath: instancePath + '/if_no_answer',
           parentData: data,
           parentDataProperty: 'if_no_answer',
@@ -21912,7 +27800,7 @@ function validate573(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate583.errors);
+        vErrors = joined(vErrors, validate706.errors);
         errors = vErrors.length;
       }
     }
@@ -21925,18 +27813,18 @@ function validate573(
     }
     errors++;
   }
-  validate573.errors = vErrors;
+  validate696.errors = vErrors;
   return errors === 0;
 }
-validate573.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate696.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate570(
+function validate693(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate570.evaluated;
+  const evaluated0 = validate693.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22004,7 +27892,7 @@ function validate570(
     }
     if (data.says !== undefined) {
       if (
-        !validate548(data.says, {
+        !validate671(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -22012,7 +27900,7 @@ function validate570(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate548.errors);
+        vErrors = joined(vErrors, validate671.errors);
         errors = vErrors.length;
       }
     }
@@ -22022,7 +27910,7 @@ function validate570(
         for (const key1 in data1) {
           const _errs5 = errors;
           if (
-            !validate546(key1, {
+            !validate669(key1, {
               instancePath: instancePath + '/levels',
               parentData: data1,
               parentDataProperty: 'levels',
@@ -22030,7 +27918,7 @@ function validate570(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate546.errors);
+            vErrors = joined(vErrors, validate669.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs5 === errors;
@@ -22051,7 +27939,7 @@ function validate570(
         }
         for (const key2 in data1) {
           if (
-            !validate573(data1[key2], {
+            !validate696(data1[key2], {
               instancePath: instancePath + '/levels/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data1,
               parentDataProperty: key2,
@@ -22059,7 +27947,7 @@ function validate570(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate573.errors);
+            vErrors = joined(vErrors, validate696.errors);
             errors = vErrors.length;
           }
         }
@@ -22098,7 +27986,7 @@ function validate570(
         const len0 = data3.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate546(data3[i0], {
+            !validate669(data3[i0], {
               instancePath: instancePath + '/source/' + i0,
               parentData: data3,
               parentDataProperty: i0,
@@ -22106,7 +27994,7 @@ function validate570(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate546.errors);
+            vErrors = joined(vErrors, validate669.errors);
             errors = vErrors.length;
           }
         }
@@ -22134,25 +28022,25 @@ function validate570(
     }
     errors++;
   }
-  validate570.errors = vErrors;
+  validate693.errors = vErrors;
   return errors === 0;
 }
-validate570.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate693.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema145 = {
+const schema182 = {
   type: 'array',
   items: { $ref: 'dictionary.schema.json#/$defs/name' },
   minItems: 2,
   maxItems: 2,
 };
 
-function validate590(
+function validate713(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate590.evaluated;
+  const evaluated0 = validate713.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22181,7 +28069,7 @@ function validate590(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate546(data[i0], {
+        !validate669(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -22189,7 +28077,7 @@ function validate590(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate546.errors);
+        vErrors = joined(vErrors, validate669.errors);
         errors = vErrors.length;
       }
     }
@@ -22202,18 +28090,18 @@ function validate590(
     }
     errors++;
   }
-  validate590.errors = vErrors;
+  validate713.errors = vErrors;
   return errors === 0;
 }
-validate590.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate713.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate545(
+function validate668(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ward.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate545.evaluated;
+  const evaluated0 = validate668.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22292,7 +28180,7 @@ function validate545(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema134.properties, key0)) {
+      if (!func5.call(schema171.properties, key0)) {
         const err5 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -22309,7 +28197,7 @@ function validate545(
     }
     if (data.ward !== undefined) {
       if (
-        !validate546(data.ward, {
+        !validate669(data.ward, {
           instancePath: instancePath + '/ward',
           parentData: data,
           parentDataProperty: 'ward',
@@ -22317,7 +28205,7 @@ function validate545(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate546.errors);
+        vErrors = joined(vErrors, validate669.errors);
         errors = vErrors.length;
       }
     }
@@ -22370,7 +28258,7 @@ function validate545(
     }
     if (data.title !== undefined) {
       if (
-        !validate548(data.title, {
+        !validate671(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -22378,13 +28266,13 @@ function validate545(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate548.errors);
+        vErrors = joined(vErrors, validate671.errors);
         errors = vErrors.length;
       }
     }
     if (data.about !== undefined) {
       if (
-        !validate548(data.about, {
+        !validate671(data.about, {
           instancePath: instancePath + '/about',
           parentData: data,
           parentDataProperty: 'about',
@@ -22392,13 +28280,13 @@ function validate545(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate548.errors);
+        vErrors = joined(vErrors, validate671.errors);
         errors = vErrors.length;
       }
     }
     if (data.ladder !== undefined) {
       if (
-        !validate546(data.ladder, {
+        !validate669(data.ladder, {
           instancePath: instancePath + '/ladder',
           parentData: data,
           parentDataProperty: 'ladder',
@@ -22406,7 +28294,7 @@ function validate545(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate546.errors);
+        vErrors = joined(vErrors, validate669.errors);
         errors = vErrors.length;
       }
     }
@@ -22459,7 +28347,7 @@ function validate545(
     if (data.review_by !== undefined) {
       let data6 = data.review_by;
       if (typeof data6 === 'string') {
-        if (!pattern24.test(data6)) {
+        if (!pattern9.test(data6)) {
           const err12 = {
             instancePath: instancePath + '/review_by',
             schemaPath: '#/properties/review_by/pattern',
@@ -22522,7 +28410,7 @@ function validate545(
         const len0 = data7.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate548(data7[i0], {
+            !validate671(data7[i0], {
               instancePath: instancePath + '/owners/' + i0,
               parentData: data7,
               parentDataProperty: i0,
@@ -22530,7 +28418,7 @@ function validate545(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate548.errors);
+            vErrors = joined(vErrors, validate671.errors);
             errors = vErrors.length;
           }
         }
@@ -22555,7 +28443,7 @@ function validate545(
         for (const key1 in data9) {
           const _errs17 = errors;
           if (
-            !validate546(key1, {
+            !validate669(key1, {
               instancePath: instancePath + '/sources',
               parentData: data9,
               parentDataProperty: 'sources',
@@ -22563,7 +28451,7 @@ function validate545(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate546.errors);
+            vErrors = joined(vErrors, validate669.errors);
             errors = vErrors.length;
           }
           var valid3 = _errs17 === errors;
@@ -22584,7 +28472,7 @@ function validate545(
         }
         for (const key2 in data9) {
           if (
-            !validate554(data9[key2], {
+            !validate677(data9[key2], {
               instancePath: instancePath + '/sources/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data9,
               parentDataProperty: key2,
@@ -22592,7 +28480,7 @@ function validate545(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate554.errors);
+            vErrors = joined(vErrors, validate677.errors);
             errors = vErrors.length;
           }
         }
@@ -22645,7 +28533,7 @@ function validate545(
         const len1 = data11.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate558(data11[i1], {
+            !validate681(data11[i1], {
               instancePath: instancePath + '/reads_with/' + i1,
               parentData: data11,
               parentDataProperty: i1,
@@ -22653,7 +28541,7 @@ function validate545(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate558.errors);
+            vErrors = joined(vErrors, validate681.errors);
             errors = vErrors.length;
           }
         }
@@ -22678,7 +28566,7 @@ function validate545(
         for (const key3 in data13) {
           const _errs25 = errors;
           if (
-            !validate546(key3, {
+            !validate669(key3, {
               instancePath: instancePath + '/plans',
               parentData: data13,
               parentDataProperty: 'plans',
@@ -22686,7 +28574,7 @@ function validate545(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate546.errors);
+            vErrors = joined(vErrors, validate669.errors);
             errors = vErrors.length;
           }
           var valid7 = _errs25 === errors;
@@ -22707,7 +28595,7 @@ function validate545(
         }
         for (const key4 in data13) {
           if (
-            !validate570(data13[key4], {
+            !validate693(data13[key4], {
               instancePath: instancePath + '/plans/' + key4.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data13,
               parentDataProperty: key4,
@@ -22715,7 +28603,7 @@ function validate545(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate570.errors);
+            vErrors = joined(vErrors, validate693.errors);
             errors = vErrors.length;
           }
         }
@@ -22754,7 +28642,7 @@ function validate545(
         const len2 = data15.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate590(data15[i2], {
+            !validate713(data15[i2], {
               instancePath: instancePath + '/never_together/' + i2,
               parentData: data15,
               parentDataProperty: i2,
@@ -22762,7 +28650,7 @@ function validate545(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate590.errors);
+            vErrors = joined(vErrors, validate713.errors);
             errors = vErrors.length;
           }
         }
@@ -22790,13 +28678,13 @@ function validate545(
     }
     errors++;
   }
-  validate545.errors = vErrors;
+  validate668.errors = vErrors;
   return errors === 0;
 }
-validate545.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate668.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const ward_cases = validate593;
-const schema146 = {
+export const ward_cases = validate716;
+const schema183 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ward_cases.schema.json',
   type: 'object',
@@ -22846,13 +28734,13 @@ const schema146 = {
   },
 };
 
-function validate594(
+function validate717(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate594.evaluated;
+  const evaluated0 = validate717.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22892,12 +28780,12 @@ function validate594(
     }
     errors++;
   }
-  validate594.errors = vErrors;
+  validate717.errors = vErrors;
   return errors === 0;
 }
-validate594.evaluated = { dynamicProps: false, dynamicItems: false };
+validate717.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema148 = {
+const schema185 = {
   type: 'object',
   properties: {
     case: { $ref: 'dictionary.schema.json#/$defs/text' },
@@ -22912,13 +28800,13 @@ const schema148 = {
   additionalProperties: false,
 };
 
-function validate597(
+function validate720(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate597.evaluated;
+  const evaluated0 = validate720.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22953,12 +28841,12 @@ function validate597(
     }
     errors++;
   }
-  validate597.errors = vErrors;
+  validate720.errors = vErrors;
   return errors === 0;
 }
-validate597.evaluated = { dynamicProps: false, dynamicItems: false };
+validate720.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema150 = {
+const schema187 = {
   type: 'object',
   properties: {
     level: { $ref: 'cases.schema.json#/$defs/expected_level' },
@@ -22976,13 +28864,13 @@ const schema150 = {
   additionalProperties: false,
 };
 
-function validate604(
+function validate727(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate604.evaluated;
+  const evaluated0 = validate727.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23022,7 +28910,7 @@ function validate604(
     }
     if (data.at_least !== undefined) {
       if (
-        !validate95(data.at_least, {
+        !validate289(data.at_least, {
           instancePath: instancePath + '/at_least',
           parentData: data,
           parentDataProperty: 'at_least',
@@ -23030,13 +28918,13 @@ function validate604(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate95.errors);
+        vErrors = joined(vErrors, validate289.errors);
         errors = vErrors.length;
       }
     }
     if (data.could_be !== undefined) {
       if (
-        !validate95(data.could_be, {
+        !validate289(data.could_be, {
           instancePath: instancePath + '/could_be',
           parentData: data,
           parentDataProperty: 'could_be',
@@ -23044,13 +28932,13 @@ function validate604(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate95.errors);
+        vErrors = joined(vErrors, validate289.errors);
         errors = vErrors.length;
       }
     }
     if (data.settled !== undefined) {
       if (
-        !validate133(data.settled, {
+        !validate327(data.settled, {
           instancePath: instancePath + '/settled',
           parentData: data,
           parentDataProperty: 'settled',
@@ -23058,7 +28946,7 @@ function validate604(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate133.errors);
+        vErrors = joined(vErrors, validate327.errors);
         errors = vErrors.length;
       }
     }
@@ -23071,18 +28959,18 @@ function validate604(
     }
     errors++;
   }
-  validate604.errors = vErrors;
+  validate727.errors = vErrors;
   return errors === 0;
 }
-validate604.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate727.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate612(
+function validate735(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate612.evaluated;
+  const evaluated0 = validate735.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23112,18 +29000,18 @@ function validate612(
     }
     errors++;
   }
-  validate612.errors = vErrors;
+  validate735.errors = vErrors;
   return errors === 0;
 }
-validate612.evaluated = { dynamicProps: false, dynamicItems: false };
+validate735.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate615(
+function validate738(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate615.evaluated;
+  const evaluated0 = validate738.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23146,7 +29034,7 @@ function validate615(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema43.properties, key0)) {
+      if (!func5.call(schema91.properties, key0)) {
         const err1 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -23163,7 +29051,7 @@ function validate615(
     }
     if (data.level !== undefined) {
       if (
-        !validate130(data.level, {
+        !validate324(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -23171,7 +29059,7 @@ function validate615(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate130.errors);
+        vErrors = joined(vErrors, validate324.errors);
         errors = vErrors.length;
       }
     }
@@ -23182,7 +29070,7 @@ function validate615(
           instancePath: instancePath + '/applies',
           schemaPath: '#/properties/applies/type',
           keyword: 'type',
-          params: { type: schema43.properties.applies.type },
+          params: { type: schema91.properties.applies.type },
         };
         if (vErrors === null) {
           vErrors = [err2];
@@ -23196,7 +29084,7 @@ function validate615(
           instancePath: instancePath + '/applies',
           schemaPath: '#/properties/applies/enum',
           keyword: 'enum',
-          params: { allowedValues: schema43.properties.applies.enum },
+          params: { allowedValues: schema91.properties.applies.enum },
         };
         if (vErrors === null) {
           vErrors = [err3];
@@ -23208,7 +29096,7 @@ function validate615(
     }
     if (data.met !== undefined) {
       if (
-        !validate136(data.met, {
+        !validate330(data.met, {
           instancePath: instancePath + '/met',
           parentData: data,
           parentDataProperty: 'met',
@@ -23216,13 +29104,13 @@ function validate615(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate136.errors);
+        vErrors = joined(vErrors, validate330.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_met !== undefined) {
       if (
-        !validate136(data.not_met, {
+        !validate330(data.not_met, {
           instancePath: instancePath + '/not_met',
           parentData: data,
           parentDataProperty: 'not_met',
@@ -23230,13 +29118,13 @@ function validate615(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate136.errors);
+        vErrors = joined(vErrors, validate330.errors);
         errors = vErrors.length;
       }
     }
     if (data.undecided !== undefined) {
       if (
-        !validate136(data.undecided, {
+        !validate330(data.undecided, {
           instancePath: instancePath + '/undecided',
           parentData: data,
           parentDataProperty: 'undecided',
@@ -23244,13 +29132,13 @@ function validate615(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate136.errors);
+        vErrors = joined(vErrors, validate330.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained !== undefined) {
       if (
-        !validate136(data.explained, {
+        !validate330(data.explained, {
           instancePath: instancePath + '/explained',
           parentData: data,
           parentDataProperty: 'explained',
@@ -23258,13 +29146,13 @@ function validate615(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate136.errors);
+        vErrors = joined(vErrors, validate330.errors);
         errors = vErrors.length;
       }
     }
     if (data.faults !== undefined) {
       if (
-        !validate136(data.faults, {
+        !validate330(data.faults, {
           instancePath: instancePath + '/faults',
           parentData: data,
           parentDataProperty: 'faults',
@@ -23272,7 +29160,7 @@ function validate615(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate136.errors);
+        vErrors = joined(vErrors, validate330.errors);
         errors = vErrors.length;
       }
     }
@@ -23282,7 +29170,7 @@ function validate615(
         for (const key1 in data7) {
           const _errs12 = errors;
           if (
-            !validate95(key1, {
+            !validate289(key1, {
               instancePath: instancePath + '/truth',
               parentData: data7,
               parentDataProperty: 'truth',
@@ -23290,7 +29178,7 @@ function validate615(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate95.errors);
+            vErrors = joined(vErrors, validate289.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs12 === errors;
@@ -23311,7 +29199,7 @@ function validate615(
         }
         for (const key2 in data7) {
           if (
-            !validate144(data7[key2], {
+            !validate338(data7[key2], {
               instancePath: instancePath + '/truth/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data7,
               parentDataProperty: key2,
@@ -23319,7 +29207,7 @@ function validate615(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate144.errors);
+            vErrors = joined(vErrors, validate338.errors);
             errors = vErrors.length;
           }
         }
@@ -23340,7 +29228,7 @@ function validate615(
     }
     if (data.not_reliable !== undefined) {
       if (
-        !validate136(data.not_reliable, {
+        !validate330(data.not_reliable, {
           instancePath: instancePath + '/not_reliable',
           parentData: data,
           parentDataProperty: 'not_reliable',
@@ -23348,13 +29236,13 @@ function validate615(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate136.errors);
+        vErrors = joined(vErrors, validate330.errors);
         errors = vErrors.length;
       }
     }
     if (data.refused !== undefined) {
       if (
-        !validate136(data.refused, {
+        !validate330(data.refused, {
           instancePath: instancePath + '/refused',
           parentData: data,
           parentDataProperty: 'refused',
@@ -23362,13 +29250,13 @@ function validate615(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate136.errors);
+        vErrors = joined(vErrors, validate330.errors);
         errors = vErrors.length;
       }
     }
     if (data.questioned !== undefined) {
       if (
-        !validate136(data.questioned, {
+        !validate330(data.questioned, {
           instancePath: instancePath + '/questioned',
           parentData: data,
           parentDataProperty: 'questioned',
@@ -23376,13 +29264,13 @@ function validate615(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate136.errors);
+        vErrors = joined(vErrors, validate330.errors);
         errors = vErrors.length;
       }
     }
     if (data.take_first !== undefined) {
       if (
-        !validate136(data.take_first, {
+        !validate330(data.take_first, {
           instancePath: instancePath + '/take_first',
           parentData: data,
           parentDataProperty: 'take_first',
@@ -23390,13 +29278,13 @@ function validate615(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate136.errors);
+        vErrors = joined(vErrors, validate330.errors);
         errors = vErrors.length;
       }
     }
     if (data.ask_first !== undefined) {
       if (
-        !validate136(data.ask_first, {
+        !validate330(data.ask_first, {
           instancePath: instancePath + '/ask_first',
           parentData: data,
           parentDataProperty: 'ask_first',
@@ -23404,7 +29292,7 @@ function validate615(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate136.errors);
+        vErrors = joined(vErrors, validate330.errors);
         errors = vErrors.length;
       }
     }
@@ -23414,7 +29302,7 @@ function validate615(
         for (const key3 in data14) {
           const _errs22 = errors;
           if (
-            !validate95(key3, {
+            !validate289(key3, {
               instancePath: instancePath + '/measures',
               parentData: data14,
               parentDataProperty: 'measures',
@@ -23422,7 +29310,7 @@ function validate615(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate95.errors);
+            vErrors = joined(vErrors, validate289.errors);
             errors = vErrors.length;
           }
           var valid3 = _errs22 === errors;
@@ -23443,7 +29331,7 @@ function validate615(
         }
         for (const key4 in data14) {
           if (
-            !validate152(data14[key4], {
+            !validate346(data14[key4], {
               instancePath: instancePath + '/measures/' + key4.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data14,
               parentDataProperty: key4,
@@ -23451,7 +29339,7 @@ function validate615(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate152.errors);
+            vErrors = joined(vErrors, validate346.errors);
             errors = vErrors.length;
           }
         }
@@ -23472,7 +29360,7 @@ function validate615(
     }
     if (data.nothing_else_met !== undefined) {
       if (
-        !validate133(data.nothing_else_met, {
+        !validate327(data.nothing_else_met, {
           instancePath: instancePath + '/nothing_else_met',
           parentData: data,
           parentDataProperty: 'nothing_else_met',
@@ -23480,7 +29368,7 @@ function validate615(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate133.errors);
+        vErrors = joined(vErrors, validate327.errors);
         errors = vErrors.length;
       }
     }
@@ -23493,18 +29381,18 @@ function validate615(
     }
     errors++;
   }
-  validate615.errors = vErrors;
+  validate738.errors = vErrors;
   return errors === 0;
 }
-validate615.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate738.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate603(
+function validate726(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate603.evaluated;
+  const evaluated0 = validate726.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23551,7 +29439,7 @@ function validate603(
     }
     if (data.level !== undefined) {
       if (
-        !validate604(data.level, {
+        !validate727(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -23559,7 +29447,7 @@ function validate603(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate604.errors);
+        vErrors = joined(vErrors, validate727.errors);
         errors = vErrors.length;
       }
     }
@@ -23597,7 +29485,7 @@ function validate603(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate597(data1[i0], {
+            !validate720(data1[i0], {
               instancePath: instancePath + '/tell/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -23605,7 +29493,7 @@ function validate603(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate597.errors);
+            vErrors = joined(vErrors, validate720.errors);
             errors = vErrors.length;
           }
         }
@@ -23626,7 +29514,7 @@ function validate603(
     }
     if (data.plan !== undefined) {
       if (
-        !validate594(data.plan, {
+        !validate717(data.plan, {
           instancePath: instancePath + '/plan',
           parentData: data,
           parentDataProperty: 'plan',
@@ -23634,13 +29522,13 @@ function validate603(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate594.errors);
+        vErrors = joined(vErrors, validate717.errors);
         errors = vErrors.length;
       }
     }
     if (data.in_force !== undefined) {
       if (
-        !validate594(data.in_force, {
+        !validate717(data.in_force, {
           instancePath: instancePath + '/in_force',
           parentData: data,
           parentDataProperty: 'in_force',
@@ -23648,13 +29536,13 @@ function validate603(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate594.errors);
+        vErrors = joined(vErrors, validate717.errors);
         errors = vErrors.length;
       }
     }
     if (data.may_step_down !== undefined) {
       if (
-        !validate612(data.may_step_down, {
+        !validate735(data.may_step_down, {
           instancePath: instancePath + '/may_step_down',
           parentData: data,
           parentDataProperty: 'may_step_down',
@@ -23662,7 +29550,7 @@ function validate603(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate612.errors);
+        vErrors = joined(vErrors, validate735.errors);
         errors = vErrors.length;
       }
     }
@@ -23672,7 +29560,7 @@ function validate603(
         for (const key1 in data6) {
           const _errs11 = errors;
           if (
-            !validate594(key1, {
+            !validate717(key1, {
               instancePath: instancePath + '/protocols',
               parentData: data6,
               parentDataProperty: 'protocols',
@@ -23680,7 +29568,7 @@ function validate603(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate594.errors);
+            vErrors = joined(vErrors, validate717.errors);
             errors = vErrors.length;
           }
           var valid3 = _errs11 === errors;
@@ -23701,7 +29589,7 @@ function validate603(
         }
         for (const key2 in data6) {
           if (
-            !validate615(data6[key2], {
+            !validate738(data6[key2], {
               instancePath: instancePath + '/protocols/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data6,
               parentDataProperty: key2,
@@ -23709,7 +29597,7 @@ function validate603(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate615.errors);
+            vErrors = joined(vErrors, validate738.errors);
             errors = vErrors.length;
           }
         }
@@ -23737,18 +29625,18 @@ function validate603(
     }
     errors++;
   }
-  validate603.errors = vErrors;
+  validate726.errors = vErrors;
   return errors === 0;
 }
-validate603.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate726.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate634(
+function validate757(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate634.evaluated;
+  const evaluated0 = validate757.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23757,7 +29645,7 @@ function validate634(
   }
   if (data && typeof data == 'object' && !Array.isArray(data)) {
     for (const key0 in data) {
-      if (!(key0 === 'ask_first' || key0 === 'common_mistake')) {
+      if (!(key0 === 'ask_first' || key0 === 'common_mistake' || key0 === 'output_and_vessels')) {
         const err0 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -23774,7 +29662,7 @@ function validate634(
     }
     if (data.ask_first !== undefined) {
       if (
-        !validate98(data.ask_first, {
+        !validate292(data.ask_first, {
           instancePath: instancePath + '/ask_first',
           parentData: data,
           parentDataProperty: 'ask_first',
@@ -23782,13 +29670,13 @@ function validate634(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate98.errors);
+        vErrors = joined(vErrors, validate292.errors);
         errors = vErrors.length;
       }
     }
     if (data.common_mistake !== undefined) {
       if (
-        !validate98(data.common_mistake, {
+        !validate292(data.common_mistake, {
           instancePath: instancePath + '/common_mistake',
           parentData: data,
           parentDataProperty: 'common_mistake',
@@ -23796,31 +29684,68 @@ function validate634(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate98.errors);
+        vErrors = joined(vErrors, validate292.errors);
         errors = vErrors.length;
       }
     }
+    if (data.output_and_vessels !== undefined) {
+      let data2 = data.output_and_vessels;
+      if (typeof data2 !== 'string') {
+        const err1 = {
+          instancePath: instancePath + '/output_and_vessels',
+          schemaPath: '#/properties/output_and_vessels/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err1];
+        } else {
+          vErrors.push(err1);
+        }
+        errors++;
+      }
+      if (!(
+        data2 === 'output_falls_vessels_squeeze' ||
+        data2 === 'vessels_have_let_go' ||
+        data2 === 'both_fail' ||
+        data2 === 'neither' ||
+        data2 === 'cannot_say'
+      )) {
+        const err2 = {
+          instancePath: instancePath + '/output_and_vessels',
+          schemaPath: '#/properties/output_and_vessels/enum',
+          keyword: 'enum',
+          params: { allowedValues: schema97.properties.output_and_vessels.enum },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
   } else {
-    const err1 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    const err3 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
     if (vErrors === null) {
-      vErrors = [err1];
+      vErrors = [err3];
     } else {
-      vErrors.push(err1);
+      vErrors.push(err3);
     }
     errors++;
   }
-  validate634.errors = vErrors;
+  validate757.errors = vErrors;
   return errors === 0;
 }
-validate634.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate757.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate596(
+function validate719(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate596.evaluated;
+  const evaluated0 = validate719.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23882,7 +29807,7 @@ function validate596(
     }
     if (data.case !== undefined) {
       if (
-        !validate597(data.case, {
+        !validate720(data.case, {
           instancePath: instancePath + '/case',
           parentData: data,
           parentDataProperty: 'case',
@@ -23890,13 +29815,13 @@ function validate596(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate597.errors);
+        vErrors = joined(vErrors, validate720.errors);
         errors = vErrors.length;
       }
     }
     if (data.story !== undefined) {
       if (
-        !validate597(data.story, {
+        !validate720(data.story, {
           instancePath: instancePath + '/story',
           parentData: data,
           parentDataProperty: 'story',
@@ -23904,13 +29829,13 @@ function validate596(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate597.errors);
+        vErrors = joined(vErrors, validate720.errors);
         errors = vErrors.length;
       }
     }
     if (data.source !== undefined) {
       if (
-        !validate594(data.source, {
+        !validate717(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -23918,13 +29843,13 @@ function validate596(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate594.errors);
+        vErrors = joined(vErrors, validate717.errors);
         errors = vErrors.length;
       }
     }
     if (data.given !== undefined) {
       if (
-        !validate102(data.given, {
+        !validate296(data.given, {
           instancePath: instancePath + '/given',
           parentData: data,
           parentDataProperty: 'given',
@@ -23932,13 +29857,13 @@ function validate596(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate102.errors);
+        vErrors = joined(vErrors, validate296.errors);
         errors = vErrors.length;
       }
     }
     if (data.series !== undefined) {
       if (
-        !validate102(data.series, {
+        !validate296(data.series, {
           instancePath: instancePath + '/series',
           parentData: data,
           parentDataProperty: 'series',
@@ -23946,13 +29871,13 @@ function validate596(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate102.errors);
+        vErrors = joined(vErrors, validate296.errors);
         errors = vErrors.length;
       }
     }
     if (data.expect !== undefined) {
       if (
-        !validate603(data.expect, {
+        !validate726(data.expect, {
           instancePath: instancePath + '/expect',
           parentData: data,
           parentDataProperty: 'expect',
@@ -23960,13 +29885,13 @@ function validate596(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate603.errors);
+        vErrors = joined(vErrors, validate726.errors);
         errors = vErrors.length;
       }
     }
     if (data.teach !== undefined) {
       if (
-        !validate634(data.teach, {
+        !validate757(data.teach, {
           instancePath: instancePath + '/teach',
           parentData: data,
           parentDataProperty: 'teach',
@@ -23974,7 +29899,7 @@ function validate596(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate634.errors);
+        vErrors = joined(vErrors, validate757.errors);
         errors = vErrors.length;
       }
     }
@@ -23987,18 +29912,18 @@ function validate596(
     }
     errors++;
   }
-  validate596.errors = vErrors;
+  validate719.errors = vErrors;
   return errors === 0;
 }
-validate596.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate719.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate593(
+function validate716(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ward_cases.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate593.evaluated;
+  const evaluated0 = validate716.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24052,7 +29977,7 @@ function validate593(
     }
     if (data.ward !== undefined) {
       if (
-        !validate594(data.ward, {
+        !validate717(data.ward, {
           instancePath: instancePath + '/ward',
           parentData: data,
           parentDataProperty: 'ward',
@@ -24060,7 +29985,7 @@ function validate593(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate594.errors);
+        vErrors = joined(vErrors, validate717.errors);
         errors = vErrors.length;
       }
     }
@@ -24084,7 +30009,7 @@ function validate593(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate596(data1[i0], {
+            !validate719(data1[i0], {
               instancePath: instancePath + '/cases/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -24092,7 +30017,7 @@ function validate593(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate596.errors);
+            vErrors = joined(vErrors, validate719.errors);
             errors = vErrors.length;
           }
         }
@@ -24120,13 +30045,13 @@ function validate593(
     }
     errors++;
   }
-  validate593.errors = vErrors;
+  validate716.errors = vErrors;
   return errors === 0;
 }
-validate593.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate716.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const ward_outcome = validate639;
-const schema155 = {
+export const ward_outcome = validate762;
+const schema192 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ward_outcome.schema.json',
   type: 'object',
@@ -24135,6 +30060,7 @@ const schema155 = {
     edition: { type: 'integer' },
     title: { $ref: 'dictionary.schema.json#/$defs/text' },
     digest: { type: 'string' },
+    policy: { $ref: '#/$defs/policy' },
     at: { type: ['string', 'null'] },
     level: { $ref: 'outcome.schema.json#/$defs/level' },
     plan: { $ref: '#/$defs/plan' },
@@ -24238,16 +30164,27 @@ const schema155 = {
       required: ['protocol', 'rule', 'title'],
       additionalProperties: false,
     },
+    policy: {
+      type: 'object',
+      properties: {
+        in_force_from: { type: 'string', maxLength: 40 },
+        by: { type: 'string', maxLength: 80 },
+        review_overdue: { type: 'string', maxLength: 10 },
+        warning: { type: 'string', maxLength: 2000 },
+      },
+      required: ['in_force_from', 'by'],
+      additionalProperties: false,
+    },
   },
 };
 
-function validate640(
+function validate763(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate640.evaluated;
+  const evaluated0 = validate763.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24287,18 +30224,18 @@ function validate640(
     }
     errors++;
   }
-  validate640.errors = vErrors;
+  validate763.errors = vErrors;
   return errors === 0;
 }
-validate640.evaluated = { dynamicProps: false, dynamicItems: false };
+validate763.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate642(
+function validate765(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate642.evaluated;
+  const evaluated0 = validate765.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24333,18 +30270,230 @@ function validate642(
     }
     errors++;
   }
-  validate642.errors = vErrors;
+  validate765.errors = vErrors;
   return errors === 0;
 }
-validate642.evaluated = { dynamicProps: false, dynamicItems: false };
+validate765.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate644(
+const schema195 = {
+  type: 'object',
+  properties: {
+    in_force_from: { type: 'string', maxLength: 40 },
+    by: { type: 'string', maxLength: 80 },
+    review_overdue: { type: 'string', maxLength: 10 },
+    warning: { type: 'string', maxLength: 2000 },
+  },
+  required: ['in_force_from', 'by'],
+  additionalProperties: false,
+};
+
+function validate767(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate644.evaluated;
+  const evaluated0 = validate767.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.in_force_from === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'in_force_from' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.by === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'by' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'in_force_from' || key0 === 'by' || key0 === 'review_overdue' || key0 === 'warning')) {
+        const err2 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+    if (data.in_force_from !== undefined) {
+      let data0 = data.in_force_from;
+      if (typeof data0 === 'string') {
+        if (func1(data0) > 40) {
+          const err3 = {
+            instancePath: instancePath + '/in_force_from',
+            schemaPath: '#/properties/in_force_from/maxLength',
+            keyword: 'maxLength',
+            params: { limit: 40 },
+          };
+          if (vErrors === null) {
+            vErrors = [err3];
+          } else {
+            vErrors.push(err3);
+          }
+          errors++;
+        }
+      } else {
+        const err4 = {
+          instancePath: instancePath + '/in_force_from',
+          schemaPath: '#/properties/in_force_from/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err4];
+        } else {
+          vErrors.push(err4);
+        }
+        errors++;
+      }
+    }
+    if (data.by !== undefined) {
+      let data1 = data.by;
+      if (typeof data1 === 'string') {
+        if (func1(data1) > 80) {
+          const err5 = {
+            instancePath: instancePath + '/by',
+            schemaPath: '#/properties/by/maxLength',
+            keyword: 'maxLength',
+            params: { limit: 80 },
+          };
+          if (vErrors === null) {
+            vErrors = [err5];
+          } else {
+            vErrors.push(err5);
+          }
+          errors++;
+        }
+      } else {
+        const err6 = {
+          instancePath: instancePath + '/by',
+          schemaPath: '#/properties/by/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err6];
+        } else {
+          vErrors.push(err6);
+        }
+        errors++;
+      }
+    }
+    if (data.review_overdue !== undefined) {
+      let data2 = data.review_overdue;
+      if (typeof data2 === 'string') {
+        if (func1(data2) > 10) {
+          const err7 = {
+            instancePath: instancePath + '/review_overdue',
+            schemaPath: '#/properties/review_overdue/maxLength',
+            keyword: 'maxLength',
+            params: { limit: 10 },
+          };
+          if (vErrors === null) {
+            vErrors = [err7];
+          } else {
+            vErrors.push(err7);
+          }
+          errors++;
+        }
+      } else {
+        const err8 = {
+          instancePath: instancePath + '/review_overdue',
+          schemaPath: '#/properties/review_overdue/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err8];
+        } else {
+          vErrors.push(err8);
+        }
+        errors++;
+      }
+    }
+    if (data.warning !== undefined) {
+      let data3 = data.warning;
+      if (typeof data3 === 'string') {
+        if (func1(data3) > 2000) {
+          const err9 = {
+            instancePath: instancePath + '/warning',
+            schemaPath: '#/properties/warning/maxLength',
+            keyword: 'maxLength',
+            params: { limit: 2000 },
+          };
+          if (vErrors === null) {
+            vErrors = [err9];
+          } else {
+            vErrors.push(err9);
+          }
+          errors++;
+        }
+      } else {
+        const err10 = {
+          instancePath: instancePath + '/warning',
+          schemaPath: '#/properties/warning/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err10];
+        } else {
+          vErrors.push(err10);
+        }
+        errors++;
+      }
+    }
+  } else {
+    const err11 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err11];
+    } else {
+      vErrors.push(err11);
+    }
+    errors++;
+  }
+  validate767.errors = vErrors;
+  return errors === 0;
+}
+validate767.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+function validate769(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate769.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24352,7 +30501,7 @@ function validate644(
     evaluated0.items = undefined;
   }
   if (!(data && typeof data == 'object' && !Array.isArray(data)) && data !== null) {
-    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema85.type } };
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema57.type } };
     if (vErrors === null) {
       vErrors = [err0];
     } else {
@@ -24426,7 +30575,7 @@ function validate644(
           instancePath: instancePath + '/at_least',
           schemaPath: '#/properties/at_least/type',
           keyword: 'type',
-          params: { type: schema85.properties.at_least.type },
+          params: { type: schema57.properties.at_least.type },
         };
         if (vErrors === null) {
           vErrors = [err5];
@@ -24454,7 +30603,7 @@ function validate644(
     }
     if (data.could_be !== undefined) {
       if (
-        !validate264(data.could_be, {
+        !validate137(data.could_be, {
           instancePath: instancePath + '/could_be',
           parentData: data,
           parentDataProperty: 'could_be',
@@ -24462,7 +30611,7 @@ function validate644(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate264.errors);
+        vErrors = joined(vErrors, validate137.errors);
         errors = vErrors.length;
       }
     }
@@ -24483,12 +30632,12 @@ function validate644(
       }
     }
   }
-  validate644.errors = vErrors;
+  validate769.errors = vErrors;
   return errors === 0;
 }
-validate644.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate769.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema159 = {
+const schema197 = {
   type: 'object',
   properties: {
     plan: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -24499,13 +30648,13 @@ const schema159 = {
   additionalProperties: false,
 };
 
-function validate647(
+function validate772(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate647.evaluated;
+  const evaluated0 = validate772.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24573,7 +30722,7 @@ function validate647(
     }
     if (data.plan !== undefined) {
       if (
-        !validate640(data.plan, {
+        !validate763(data.plan, {
           instancePath: instancePath + '/plan',
           parentData: data,
           parentDataProperty: 'plan',
@@ -24581,13 +30730,13 @@ function validate647(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate640.errors);
+        vErrors = joined(vErrors, validate763.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate642(data.title, {
+        !validate765(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -24595,13 +30744,13 @@ function validate647(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate642.errors);
+        vErrors = joined(vErrors, validate765.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate642(data.says, {
+        !validate765(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -24609,7 +30758,7 @@ function validate647(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate642.errors);
+        vErrors = joined(vErrors, validate765.errors);
         errors = vErrors.length;
       }
     }
@@ -24622,12 +30771,12 @@ function validate647(
     }
     errors++;
   }
-  validate647.errors = vErrors;
+  validate772.errors = vErrors;
   return errors === 0;
 }
-validate647.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate772.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema160 = {
+const schema198 = {
   type: 'object',
   properties: {
     level: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -24642,13 +30791,13 @@ const schema160 = {
   additionalProperties: false,
 };
 
-function validate655(
+function validate780(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate655.evaluated;
+  const evaluated0 = validate780.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24688,7 +30837,7 @@ function validate655(
     }
     if (data.who !== undefined) {
       if (
-        !validate168(data.who, {
+        !validate362(data.who, {
           instancePath: instancePath + '/who',
           parentData: data,
           parentDataProperty: 'who',
@@ -24696,13 +30845,13 @@ function validate655(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate168.errors);
+        vErrors = joined(vErrors, validate362.errors);
         errors = vErrors.length;
       }
     }
     if (data.from !== undefined) {
       if (
-        !validate177(data.from, {
+        !validate371(data.from, {
           instancePath: instancePath + '/from',
           parentData: data,
           parentDataProperty: 'from',
@@ -24710,13 +30859,13 @@ function validate655(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate177.errors);
+        vErrors = joined(vErrors, validate371.errors);
         errors = vErrors.length;
       }
     }
     if (data.to !== undefined) {
       if (
-        !validate177(data.to, {
+        !validate371(data.to, {
           instancePath: instancePath + '/to',
           parentData: data,
           parentDataProperty: 'to',
@@ -24724,7 +30873,7 @@ function validate655(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate177.errors);
+        vErrors = joined(vErrors, validate371.errors);
         errors = vErrors.length;
       }
     }
@@ -24737,18 +30886,18 @@ function validate655(
     }
     errors++;
   }
-  validate655.errors = vErrors;
+  validate780.errors = vErrors;
   return errors === 0;
 }
-validate655.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate780.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate660(
+function validate785(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate660.evaluated;
+  const evaluated0 = validate785.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24788,18 +30937,18 @@ function validate660(
     }
     errors++;
   }
-  validate660.errors = vErrors;
+  validate785.errors = vErrors;
   return errors === 0;
 }
-validate660.evaluated = { dynamicProps: false, dynamicItems: false };
+validate785.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate663(
+function validate788(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate663.evaluated;
+  const evaluated0 = validate788.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24853,7 +31002,7 @@ function validate663(
     }
     if (data.after !== undefined) {
       if (
-        !validate181(data.after, {
+        !validate375(data.after, {
           instancePath: instancePath + '/after',
           parentData: data,
           parentDataProperty: 'after',
@@ -24861,13 +31010,13 @@ function validate663(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate181.errors);
+        vErrors = joined(vErrors, validate375.errors);
         errors = vErrors.length;
       }
     }
     if (data.tell !== undefined) {
       if (
-        !validate168(data.tell, {
+        !validate362(data.tell, {
           instancePath: instancePath + '/tell',
           parentData: data,
           parentDataProperty: 'tell',
@@ -24875,7 +31024,7 @@ function validate663(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate168.errors);
+        vErrors = joined(vErrors, validate362.errors);
         errors = vErrors.length;
       }
     }
@@ -24888,18 +31037,18 @@ function validate663(
     }
     errors++;
   }
-  validate663.errors = vErrors;
+  validate788.errors = vErrors;
   return errors === 0;
 }
-validate663.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate788.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate667(
+function validate792(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate667.evaluated;
+  const evaluated0 = validate792.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25014,7 +31163,7 @@ function validate667(
     }
     if (data.over !== undefined) {
       if (
-        !validate181(data.over, {
+        !validate375(data.over, {
           instancePath: instancePath + '/over',
           parentData: data,
           parentDataProperty: 'over',
@@ -25022,13 +31171,13 @@ function validate667(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate181.errors);
+        vErrors = joined(vErrors, validate375.errors);
         errors = vErrors.length;
       }
     }
     if (data.agreed_by !== undefined) {
       if (
-        !validate168(data.agreed_by, {
+        !validate362(data.agreed_by, {
           instancePath: instancePath + '/agreed_by',
           parentData: data,
           parentDataProperty: 'agreed_by',
@@ -25036,7 +31185,7 @@ function validate667(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate168.errors);
+        vErrors = joined(vErrors, validate362.errors);
         errors = vErrors.length;
       }
     }
@@ -25049,18 +31198,18 @@ function validate667(
     }
     errors++;
   }
-  validate667.errors = vErrors;
+  validate792.errors = vErrors;
   return errors === 0;
 }
-validate667.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate792.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate652(
+function validate777(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate652.evaluated;
+  const evaluated0 = validate777.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25122,7 +31271,7 @@ function validate652(
     }
     if (data.level !== undefined) {
       if (
-        !validate640(data.level, {
+        !validate763(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -25130,13 +31279,13 @@ function validate652(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate640.errors);
+        vErrors = joined(vErrors, validate763.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate642(data.says, {
+        !validate765(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -25144,7 +31293,7 @@ function validate652(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate642.errors);
+        vErrors = joined(vErrors, validate765.errors);
         errors = vErrors.length;
       }
     }
@@ -25154,7 +31303,7 @@ function validate652(
         const len0 = data2.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate655(data2[i0], {
+            !validate780(data2[i0], {
               instancePath: instancePath + '/tell/' + i0,
               parentData: data2,
               parentDataProperty: i0,
@@ -25162,7 +31311,7 @@ function validate652(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate655.errors);
+            vErrors = joined(vErrors, validate780.errors);
             errors = vErrors.length;
           }
         }
@@ -25183,7 +31332,7 @@ function validate652(
     }
     if (data.respond !== undefined) {
       if (
-        !validate660(data.respond, {
+        !validate785(data.respond, {
           instancePath: instancePath + '/respond',
           parentData: data,
           parentDataProperty: 'respond',
@@ -25191,13 +31340,13 @@ function validate652(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate660.errors);
+        vErrors = joined(vErrors, validate785.errors);
         errors = vErrors.length;
       }
     }
     if (data.reassess !== undefined) {
       if (
-        !validate660(data.reassess, {
+        !validate785(data.reassess, {
           instancePath: instancePath + '/reassess',
           parentData: data,
           parentDataProperty: 'reassess',
@@ -25205,13 +31354,13 @@ function validate652(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate660.errors);
+        vErrors = joined(vErrors, validate785.errors);
         errors = vErrors.length;
       }
     }
     if (data.if_no_answer !== undefined) {
       if (
-        !validate663(data.if_no_answer, {
+        !validate788(data.if_no_answer, {
           instancePath: instancePath + '/if_no_answer',
           parentData: data,
           parentDataProperty: 'if_no_answer',
@@ -25219,13 +31368,13 @@ function validate652(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate663.errors);
+        vErrors = joined(vErrors, validate788.errors);
         errors = vErrors.length;
       }
     }
     if (data.step_down !== undefined) {
       if (
-        !validate667(data.step_down, {
+        !validate792(data.step_down, {
           instancePath: instancePath + '/step_down',
           parentData: data,
           parentDataProperty: 'step_down',
@@ -25233,7 +31382,7 @@ function validate652(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate667.errors);
+        vErrors = joined(vErrors, validate792.errors);
         errors = vErrors.length;
       }
     }
@@ -25246,18 +31395,18 @@ function validate652(
     }
     errors++;
   }
-  validate652.errors = vErrors;
+  validate777.errors = vErrors;
   return errors === 0;
 }
-validate652.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate777.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate672(
+function validate797(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate672.evaluated;
+  const evaluated0 = validate797.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25350,7 +31499,7 @@ function validate672(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema98.properties, key0)) {
+      if (!func5.call(schema70.properties, key0)) {
         const err6 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -25367,7 +31516,7 @@ function validate672(
     }
     if (data.level !== undefined) {
       if (
-        !validate264(data.level, {
+        !validate137(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -25375,7 +31524,7 @@ function validate672(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate264.errors);
+        vErrors = joined(vErrors, validate137.errors);
         errors = vErrors.length;
       }
     }
@@ -25481,7 +31630,7 @@ function validate672(
     }
     if (data.agreed_by !== undefined) {
       if (
-        !validate261(data.agreed_by, {
+        !validate134(data.agreed_by, {
           instancePath: instancePath + '/agreed_by',
           parentData: data,
           parentDataProperty: 'agreed_by',
@@ -25489,7 +31638,7 @@ function validate672(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate261.errors);
+        vErrors = joined(vErrors, validate134.errors);
         errors = vErrors.length;
       }
     }
@@ -25518,12 +31667,12 @@ function validate672(
     }
     errors++;
   }
-  validate672.errors = vErrors;
+  validate797.errors = vErrors;
   return errors === 0;
 }
-validate672.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate797.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema166 = {
+const schema204 = {
   type: 'object',
   properties: {
     protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -25540,13 +31689,13 @@ const schema166 = {
   additionalProperties: false,
 };
 
-function validate679(
+function validate804(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate679.evaluated;
+  const evaluated0 = validate804.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25586,18 +31735,18 @@ function validate679(
     }
     errors++;
   }
-  validate679.errors = vErrors;
+  validate804.errors = vErrors;
   return errors === 0;
 }
-validate679.evaluated = { dynamicProps: false, dynamicItems: false };
+validate804.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate685(
+function validate810(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate685.evaluated;
+  const evaluated0 = validate810.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25623,18 +31772,18 @@ function validate685(
     }
     errors++;
   }
-  validate685.errors = vErrors;
+  validate810.errors = vErrors;
   return errors === 0;
 }
-validate685.evaluated = { dynamicProps: false, dynamicItems: false };
+validate810.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate687(
+function validate812(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate687.evaluated;
+  const evaluated0 = validate812.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25645,7 +31794,7 @@ function validate687(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate280(data[i0], {
+        !validate153(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -25653,7 +31802,7 @@ function validate687(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate280.errors);
+        vErrors = joined(vErrors, validate153.errors);
         errors = vErrors.length;
       }
     }
@@ -25666,18 +31815,18 @@ function validate687(
     }
     errors++;
   }
-  validate687.errors = vErrors;
+  validate812.errors = vErrors;
   return errors === 0;
 }
-validate687.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate812.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate677(
+function validate802(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate677.evaluated;
+  const evaluated0 = validate802.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25756,7 +31905,7 @@ function validate677(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema166.properties, key0)) {
+      if (!func5.call(schema204.properties, key0)) {
         const err5 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -25773,7 +31922,7 @@ function validate677(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate640(data.protocol, {
+        !validate763(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -25781,13 +31930,13 @@ function validate677(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate640.errors);
+        vErrors = joined(vErrors, validate763.errors);
         errors = vErrors.length;
       }
     }
     if (data.rule !== undefined) {
       if (
-        !validate679(data.rule, {
+        !validate804(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -25795,13 +31944,13 @@ function validate677(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate679.errors);
+        vErrors = joined(vErrors, validate804.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate642(data.title, {
+        !validate765(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -25809,13 +31958,13 @@ function validate677(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate642.errors);
+        vErrors = joined(vErrors, validate765.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate679(data.level, {
+        !validate804(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -25823,13 +31972,13 @@ function validate677(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate679.errors);
+        vErrors = joined(vErrors, validate804.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate642(data.says, {
+        !validate765(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -25837,13 +31986,13 @@ function validate677(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate642.errors);
+        vErrors = joined(vErrors, validate765.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate642(data.because, {
+        !validate765(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -25851,13 +32000,13 @@ function validate677(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate642.errors);
+        vErrors = joined(vErrors, validate765.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained_by !== undefined) {
       if (
-        !validate685(data.explained_by, {
+        !validate810(data.explained_by, {
           instancePath: instancePath + '/explained_by',
           parentData: data,
           parentDataProperty: 'explained_by',
@@ -25865,13 +32014,13 @@ function validate677(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate685.errors);
+        vErrors = joined(vErrors, validate810.errors);
         errors = vErrors.length;
       }
     }
     if (data.ask !== undefined) {
       if (
-        !validate687(data.ask, {
+        !validate812(data.ask, {
           instancePath: instancePath + '/ask',
           parentData: data,
           parentDataProperty: 'ask',
@@ -25879,13 +32028,13 @@ function validate677(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate687.errors);
+        vErrors = joined(vErrors, validate812.errors);
         errors = vErrors.length;
       }
     }
     if (data.do !== undefined) {
       if (
-        !validate687(data.do, {
+        !validate812(data.do, {
           instancePath: instancePath + '/do',
           parentData: data,
           parentDataProperty: 'do',
@@ -25893,7 +32042,7 @@ function validate677(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate687.errors);
+        vErrors = joined(vErrors, validate812.errors);
         errors = vErrors.length;
       }
     }
@@ -25906,18 +32055,18 @@ function validate677(
     }
     errors++;
   }
-  validate677.errors = vErrors;
+  validate802.errors = vErrors;
   return errors === 0;
 }
-validate677.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate802.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate692(
+function validate817(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate692.evaluated;
+  const evaluated0 = validate817.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25928,7 +32077,7 @@ function validate692(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate264(data[i0], {
+        !validate137(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -25936,7 +32085,7 @@ function validate692(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate264.errors);
+        vErrors = joined(vErrors, validate137.errors);
         errors = vErrors.length;
       }
     }
@@ -25949,18 +32098,18 @@ function validate692(
     }
     errors++;
   }
-  validate692.errors = vErrors;
+  validate817.errors = vErrors;
   return errors === 0;
 }
-validate692.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate817.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate697(
+function validate822(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate697.evaluated;
+  const evaluated0 = validate822.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26000,7 +32149,7 @@ function validate697(
     }
     if (data.observation !== undefined) {
       if (
-        !validate264(data.observation, {
+        !validate137(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -26008,7 +32157,7 @@ function validate697(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate264.errors);
+        vErrors = joined(vErrors, validate137.errors);
         errors = vErrors.length;
       }
     }
@@ -26037,12 +32186,12 @@ function validate697(
     }
     errors++;
   }
-  validate697.errors = vErrors;
+  validate822.errors = vErrors;
   return errors === 0;
 }
-validate697.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate822.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema172 = {
+const schema210 = {
   type: 'object',
   properties: {
     fault: { $ref: 'outcome.schema.json#/$defs/name' },
@@ -26056,13 +32205,13 @@ const schema172 = {
   additionalProperties: false,
 };
 
-function validate707(
+function validate832(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate707.evaluated;
+  const evaluated0 = validate832.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26136,7 +32285,7 @@ function validate707(
     }
     if (data.observation !== undefined) {
       if (
-        !validate264(data.observation, {
+        !validate137(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -26144,7 +32293,7 @@ function validate707(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate264.errors);
+        vErrors = joined(vErrors, validate137.errors);
         errors = vErrors.length;
       }
     }
@@ -26201,7 +32350,7 @@ function validate707(
     }
     if (data.unit !== undefined) {
       if (
-        !validate269(data.unit, {
+        !validate142(data.unit, {
           instancePath: instancePath + '/unit',
           parentData: data,
           parentDataProperty: 'unit',
@@ -26209,7 +32358,7 @@ function validate707(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate269.errors);
+        vErrors = joined(vErrors, validate142.errors);
         errors = vErrors.length;
       }
     }
@@ -26222,12 +32371,12 @@ function validate707(
     }
     errors++;
   }
-  validate707.errors = vErrors;
+  validate832.errors = vErrors;
   return errors === 0;
 }
-validate707.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate832.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema174 = {
+const schema212 = {
   type: 'object',
   properties: {
     protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -26239,13 +32388,13 @@ const schema174 = {
   additionalProperties: false,
 };
 
-function validate711(
+function validate836(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate711.evaluated;
+  const evaluated0 = validate836.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26313,7 +32462,7 @@ function validate711(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate640(data.protocol, {
+        !validate763(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -26321,13 +32470,13 @@ function validate711(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate640.errors);
+        vErrors = joined(vErrors, validate763.errors);
         errors = vErrors.length;
       }
     }
     if (data.rule !== undefined) {
       if (
-        !validate679(data.rule, {
+        !validate804(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -26335,13 +32484,13 @@ function validate711(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate679.errors);
+        vErrors = joined(vErrors, validate804.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate642(data.title, {
+        !validate765(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -26349,13 +32498,13 @@ function validate711(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate642.errors);
+        vErrors = joined(vErrors, validate765.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate679(data.level, {
+        !validate804(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -26363,7 +32512,7 @@ function validate711(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate679.errors);
+        vErrors = joined(vErrors, validate804.errors);
         errors = vErrors.length;
       }
     }
@@ -26376,18 +32525,18 @@ function validate711(
     }
     errors++;
   }
-  validate711.errors = vErrors;
+  validate836.errors = vErrors;
   return errors === 0;
 }
-validate711.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate836.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate702(
+function validate827(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate702.evaluated;
+  const evaluated0 = validate827.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26504,7 +32653,7 @@ function validate702(
     }
     if (data.fault !== undefined) {
       if (
-        !validate679(data.fault, {
+        !validate804(data.fault, {
           instancePath: instancePath + '/fault',
           parentData: data,
           parentDataProperty: 'fault',
@@ -26512,13 +32661,13 @@ function validate702(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate679.errors);
+        vErrors = joined(vErrors, validate804.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate642(data.title, {
+        !validate765(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -26526,13 +32675,13 @@ function validate702(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate642.errors);
+        vErrors = joined(vErrors, validate765.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate642(data.says, {
+        !validate765(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -26540,13 +32689,13 @@ function validate702(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate642.errors);
+        vErrors = joined(vErrors, validate765.errors);
         errors = vErrors.length;
       }
     }
     if (data.do !== undefined) {
       if (
-        !validate687(data.do, {
+        !validate812(data.do, {
           instancePath: instancePath + '/do',
           parentData: data,
           parentDataProperty: 'do',
@@ -26554,7 +32703,7 @@ function validate702(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate687.errors);
+        vErrors = joined(vErrors, validate812.errors);
         errors = vErrors.length;
       }
     }
@@ -26564,7 +32713,7 @@ function validate702(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate707(data4[i0], {
+            !validate832(data4[i0], {
               instancePath: instancePath + '/readings/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -26572,7 +32721,7 @@ function validate702(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate707.errors);
+            vErrors = joined(vErrors, validate832.errors);
             errors = vErrors.length;
           }
         }
@@ -26597,7 +32746,7 @@ function validate702(
         const len1 = data6.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate711(data6[i1], {
+            !validate836(data6[i1], {
               instancePath: instancePath + '/changes/' + i1,
               parentData: data6,
               parentDataProperty: i1,
@@ -26605,7 +32754,7 @@ function validate702(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate711.errors);
+            vErrors = joined(vErrors, validate836.errors);
             errors = vErrors.length;
           }
         }
@@ -26633,18 +32782,18 @@ function validate702(
     }
     errors++;
   }
-  validate702.errors = vErrors;
+  validate827.errors = vErrors;
   return errors === 0;
 }
-validate702.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate827.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate718(
+function validate843(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate718.evaluated;
+  const evaluated0 = validate843.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26712,7 +32861,7 @@ function validate718(
     }
     if (data.observation !== undefined) {
       if (
-        !validate264(data.observation, {
+        !validate137(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -26720,7 +32869,7 @@ function validate718(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate264.errors);
+        vErrors = joined(vErrors, validate137.errors);
         errors = vErrors.length;
       }
     }
@@ -26742,7 +32891,7 @@ function validate718(
     }
     if (data.because !== undefined) {
       if (
-        !validate280(data.because, {
+        !validate153(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -26750,7 +32899,7 @@ function validate718(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate280.errors);
+        vErrors = joined(vErrors, validate153.errors);
         errors = vErrors.length;
       }
     }
@@ -26763,18 +32912,18 @@ function validate718(
     }
     errors++;
   }
-  validate718.errors = vErrors;
+  validate843.errors = vErrors;
   return errors === 0;
 }
-validate718.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate843.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate639(
+function validate762(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ward_outcome.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate639.evaluated;
+  const evaluated0 = validate762.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -27021,7 +33170,7 @@ function validate639(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema155.properties, key0)) {
+      if (!func5.call(schema192.properties, key0)) {
         const err17 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -27038,7 +33187,7 @@ function validate639(
     }
     if (data.ward !== undefined) {
       if (
-        !validate640(data.ward, {
+        !validate763(data.ward, {
           instancePath: instancePath + '/ward',
           parentData: data,
           parentDataProperty: 'ward',
@@ -27046,7 +33195,7 @@ function validate639(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate640.errors);
+        vErrors = joined(vErrors, validate763.errors);
         errors = vErrors.length;
       }
     }
@@ -27069,7 +33218,7 @@ function validate639(
     }
     if (data.title !== undefined) {
       if (
-        !validate642(data.title, {
+        !validate765(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -27077,7 +33226,7 @@ function validate639(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate642.errors);
+        vErrors = joined(vErrors, validate765.errors);
         errors = vErrors.length;
       }
     }
@@ -27097,14 +33246,28 @@ function validate639(
         errors++;
       }
     }
+    if (data.policy !== undefined) {
+      if (
+        !validate767(data.policy, {
+          instancePath: instancePath + '/policy',
+          parentData: data,
+          parentDataProperty: 'policy',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate767.errors);
+        errors = vErrors.length;
+      }
+    }
     if (data.at !== undefined) {
-      let data4 = data.at;
-      if (typeof data4 !== 'string' && data4 !== null) {
+      let data5 = data.at;
+      if (typeof data5 !== 'string' && data5 !== null) {
         const err20 = {
           instancePath: instancePath + '/at',
           schemaPath: '#/properties/at/type',
           keyword: 'type',
-          params: { type: schema155.properties.at.type },
+          params: { type: schema192.properties.at.type },
         };
         if (vErrors === null) {
           vErrors = [err20];
@@ -27116,7 +33279,7 @@ function validate639(
     }
     if (data.level !== undefined) {
       if (
-        !validate644(data.level, {
+        !validate769(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -27124,13 +33287,13 @@ function validate639(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate644.errors);
+        vErrors = joined(vErrors, validate769.errors);
         errors = vErrors.length;
       }
     }
     if (data.plan !== undefined) {
       if (
-        !validate647(data.plan, {
+        !validate772(data.plan, {
           instancePath: instancePath + '/plan',
           parentData: data,
           parentDataProperty: 'plan',
@@ -27138,13 +33301,13 @@ function validate639(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate647.errors);
+        vErrors = joined(vErrors, validate772.errors);
         errors = vErrors.length;
       }
     }
     if (data.response !== undefined) {
       if (
-        !validate652(data.response, {
+        !validate777(data.response, {
           instancePath: instancePath + '/response',
           parentData: data,
           parentDataProperty: 'response',
@@ -27152,13 +33315,13 @@ function validate639(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate652.errors);
+        vErrors = joined(vErrors, validate777.errors);
         errors = vErrors.length;
       }
     }
     if (data.in_force !== undefined) {
       if (
-        !validate672(data.in_force, {
+        !validate797(data.in_force, {
           instancePath: instancePath + '/in_force',
           parentData: data,
           parentDataProperty: 'in_force',
@@ -27166,25 +33329,25 @@ function validate639(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate672.errors);
+        vErrors = joined(vErrors, validate797.errors);
         errors = vErrors.length;
       }
     }
     if (data.reads !== undefined) {
-      let data9 = data.reads;
-      if (Array.isArray(data9)) {
-        const len0 = data9.length;
+      let data10 = data.reads;
+      if (Array.isArray(data10)) {
+        const len0 = data10.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate258(data9[i0], {
+            !validate131(data10[i0], {
               instancePath: instancePath + '/reads/' + i0,
-              parentData: data9,
+              parentData: data10,
               parentDataProperty: i0,
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate258.errors);
+            vErrors = joined(vErrors, validate131.errors);
             errors = vErrors.length;
           }
         }
@@ -27204,20 +33367,20 @@ function validate639(
       }
     }
     if (data.advice !== undefined) {
-      let data11 = data.advice;
-      if (Array.isArray(data11)) {
-        const len1 = data11.length;
+      let data12 = data.advice;
+      if (Array.isArray(data12)) {
+        const len1 = data12.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate677(data11[i1], {
+            !validate802(data12[i1], {
               instancePath: instancePath + '/advice/' + i1,
-              parentData: data11,
+              parentData: data12,
               parentDataProperty: i1,
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate677.errors);
+            vErrors = joined(vErrors, validate802.errors);
             errors = vErrors.length;
           }
         }
@@ -27238,7 +33401,7 @@ function validate639(
     }
     if (data.ask_first !== undefined) {
       if (
-        !validate692(data.ask_first, {
+        !validate817(data.ask_first, {
           instancePath: instancePath + '/ask_first',
           parentData: data,
           parentDataProperty: 'ask_first',
@@ -27246,13 +33409,13 @@ function validate639(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate692.errors);
+        vErrors = joined(vErrors, validate817.errors);
         errors = vErrors.length;
       }
     }
     if (data.take_first !== undefined) {
       if (
-        !validate692(data.take_first, {
+        !validate817(data.take_first, {
           instancePath: instancePath + '/take_first',
           parentData: data,
           parentDataProperty: 'take_first',
@@ -27260,13 +33423,13 @@ function validate639(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate692.errors);
+        vErrors = joined(vErrors, validate817.errors);
         errors = vErrors.length;
       }
     }
     if (data.missing !== undefined) {
       if (
-        !validate692(data.missing, {
+        !validate817(data.missing, {
           instancePath: instancePath + '/missing',
           parentData: data,
           parentDataProperty: 'missing',
@@ -27274,25 +33437,25 @@ function validate639(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate692.errors);
+        vErrors = joined(vErrors, validate817.errors);
         errors = vErrors.length;
       }
     }
     if (data.unobtainable !== undefined) {
-      let data16 = data.unobtainable;
-      if (Array.isArray(data16)) {
-        const len2 = data16.length;
+      let data17 = data.unobtainable;
+      if (Array.isArray(data17)) {
+        const len2 = data17.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate697(data16[i2], {
+            !validate822(data17[i2], {
               instancePath: instancePath + '/unobtainable/' + i2,
-              parentData: data16,
+              parentData: data17,
               parentDataProperty: i2,
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate697.errors);
+            vErrors = joined(vErrors, validate822.errors);
             errors = vErrors.length;
           }
         }
@@ -27312,20 +33475,20 @@ function validate639(
       }
     }
     if (data.declined !== undefined) {
-      let data18 = data.declined;
-      if (Array.isArray(data18)) {
-        const len3 = data18.length;
+      let data19 = data.declined;
+      if (Array.isArray(data19)) {
+        const len3 = data19.length;
         for (let i3 = 0; i3 < len3; i3++) {
           if (
-            !validate697(data18[i3], {
+            !validate822(data19[i3], {
               instancePath: instancePath + '/declined/' + i3,
-              parentData: data18,
+              parentData: data19,
               parentDataProperty: i3,
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate697.errors);
+            vErrors = joined(vErrors, validate822.errors);
             errors = vErrors.length;
           }
         }
@@ -27346,7 +33509,7 @@ function validate639(
     }
     if (data.would_tell_more !== undefined) {
       if (
-        !validate692(data.would_tell_more, {
+        !validate817(data.would_tell_more, {
           instancePath: instancePath + '/would_tell_more',
           parentData: data,
           parentDataProperty: 'would_tell_more',
@@ -27354,25 +33517,25 @@ function validate639(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate692.errors);
+        vErrors = joined(vErrors, validate817.errors);
         errors = vErrors.length;
       }
     }
     if (data.faults !== undefined) {
-      let data21 = data.faults;
-      if (Array.isArray(data21)) {
-        const len4 = data21.length;
+      let data22 = data.faults;
+      if (Array.isArray(data22)) {
+        const len4 = data22.length;
         for (let i4 = 0; i4 < len4; i4++) {
           if (
-            !validate702(data21[i4], {
+            !validate827(data22[i4], {
               instancePath: instancePath + '/faults/' + i4,
-              parentData: data21,
+              parentData: data22,
               parentDataProperty: i4,
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate702.errors);
+            vErrors = joined(vErrors, validate827.errors);
             errors = vErrors.length;
           }
         }
@@ -27392,20 +33555,20 @@ function validate639(
       }
     }
     if (data.refused !== undefined) {
-      let data23 = data.refused;
-      if (Array.isArray(data23)) {
-        const len5 = data23.length;
+      let data24 = data.refused;
+      if (Array.isArray(data24)) {
+        const len5 = data24.length;
         for (let i5 = 0; i5 < len5; i5++) {
           if (
-            !validate718(data23[i5], {
+            !validate843(data24[i5], {
               instancePath: instancePath + '/refused/' + i5,
-              parentData: data23,
+              parentData: data24,
               parentDataProperty: i5,
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate718.errors);
+            vErrors = joined(vErrors, validate843.errors);
             errors = vErrors.length;
           }
         }
@@ -27425,20 +33588,20 @@ function validate639(
       }
     }
     if (data.questioned !== undefined) {
-      let data25 = data.questioned;
-      if (Array.isArray(data25)) {
-        const len6 = data25.length;
+      let data26 = data.questioned;
+      if (Array.isArray(data26)) {
+        const len6 = data26.length;
         for (let i6 = 0; i6 < len6; i6++) {
           if (
-            !validate718(data25[i6], {
+            !validate843(data26[i6], {
               instancePath: instancePath + '/questioned/' + i6,
-              parentData: data25,
+              parentData: data26,
               parentDataProperty: i6,
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate718.errors);
+            vErrors = joined(vErrors, validate843.errors);
             errors = vErrors.length;
           }
         }
@@ -27459,7 +33622,7 @@ function validate639(
     }
     if (data.caution !== undefined) {
       if (
-        !validate642(data.caution, {
+        !validate765(data.caution, {
           instancePath: instancePath + '/caution',
           parentData: data,
           parentDataProperty: 'caution',
@@ -27467,7 +33630,7 @@ function validate639(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate642.errors);
+        vErrors = joined(vErrors, validate765.errors);
         errors = vErrors.length;
       }
     }
@@ -27480,10 +33643,10 @@ function validate639(
     }
     errors++;
   }
-  validate639.errors = vErrors;
+  validate762.errors = vErrors;
   return errors === 0;
 }
-validate639.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate762.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 function joined(all, more) {
   if (all === null) return more;

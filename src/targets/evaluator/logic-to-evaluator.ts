@@ -1,8 +1,9 @@
 import type { Logic } from '../../logic/logic.ts';
 import { operation, type Logical } from '../../logic/operators.ts';
-import { closures, type Work } from './closures.ts';
+import { logicToProgram } from './logic-to-program.ts';
+import { operations, type Operation } from './operations.ts';
 
-/** A protocol that can be asked: closures over flat bounds, no code made at run time. */
+/** A protocol that can be asked: a list of operations over flat bounds, no code made at run time. */
 export interface Evaluator {
   /** Works every step out. The result is the evaluator's own array, good until the next call. */
   run(inputs: Float64Array): Float64Array;
@@ -10,36 +11,45 @@ export interface Evaluator {
   reader(logical: Logical): (result: Float64Array) => number;
 }
 
-/** Compiles logic to closures. */
 export function logicToEvaluator(logic: Logic): Evaluator {
-  const slotOf = new Map<string, number>();
-  for (const input of logic.inputs) slotOf.set(input.name, slotOf.size);
-  const inputCount = slotOf.size;
-  const steps: Work[] = [];
-  for (const step of logic.steps) {
-    steps.push(compile(step.is));
-    slotOf.set(step.name, slotOf.size);
-  }
-  const slots = new Float64Array(slotOf.size);
+  const { work, places, ends, numbers, slotOf, size } = logicToProgram(logic);
+  const first = logic.inputs.length;
+  const slots = new Float64Array(size);
+  slots.set(numbers, size - numbers.length);
 
-  function compile(logical: Logical): Work {
-    if (typeof logical === 'number') return () => logical;
-    if (typeof logical === 'boolean') return logical ? () => 1 : () => 0;
+  function reader(logical: Logical): (result: Float64Array) => number {
+    if (typeof logical !== 'object') return () => Number(logical);
     const inner = operation(logical);
-    if (inner) return closures[inner[0]](inner[1].map(compile));
-    const name = (logical as { readonly var: string }).var;
-    const slot = slotOf.get(name);
-    if (slot === undefined) throw new Error(`no input and no earlier step is called ${name}`);
-    return (from) => from[slot] as number;
+    if (inner) return ofParts(operations[inner[0]], inner[1].map(reader));
+    const slot = slotOf((logical as { readonly var: string }).var);
+    return (result) => result[slot] as number;
   }
 
   return {
     run(inputs) {
       slots.set(inputs);
-      for (let index = 0; index < steps.length; index += 1)
-        slots[inputCount + index] = (steps[index] as Work)(slots);
+      let at = 0;
+      for (let index = 0; index < work.length; index += 1) {
+        const end = ends[index] as number;
+        slots[first + index] = (work[index] as Operation)(slots, places, at, end);
+        at = end;
+      }
       return slots;
     },
-    reader: compile,
+    reader,
+  };
+}
+
+/** An answer that is itself made of several. */
+function ofParts(
+  operate: Operation,
+  parts: readonly ((result: Float64Array) => number)[],
+): (result: Float64Array) => number {
+  const values = new Float64Array(parts.length);
+  const places = Int32Array.from(parts.keys());
+  return (result) => {
+    for (let index = 0; index < parts.length; index += 1)
+      values[index] = (parts[index] as (typeof parts)[number])(result);
+    return operate(values, places, 0, values.length);
   };
 }

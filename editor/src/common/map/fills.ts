@@ -30,6 +30,16 @@ const notForThem: Fill = {
   ink: pale,
 };
 
+/** White to black in five steps, each next to the shade that it stands for. */
+const greys = ['#f0f0f0', '#c9c9c9', '#969696', '#565656', '#111111'] as const;
+
+/** The same filling in greys, for black and white paper. */
+export function onPaper(fill: Fill): Fill {
+  const at = shades.findIndex((shade) => shade === fill.colour);
+  if (at >= 0) return { ...fill, colour: greys[at] ?? fill.colour };
+  return fill.colour === null ? fill : { ...fill, colour: '#ffffff' };
+}
+
 /** A level's shade; a long ladder is spread over the same sequence, so that its ends keep theirs. */
 function shadeOf(level: number, count: number): { readonly colour: string; readonly ink: string } {
   const last = shades.length - 1;

@@ -16,10 +16,37 @@ export interface Frame {
 
 export const margins = { left: 64, right: 14, top: 14, bottom: 48 } as const;
 
-/** What is usual to see, or everything that is possible. */
-export function frameOf({ x, y }: Plane, isWhole: boolean): Frame {
-  const range = (axis: Axis): readonly [number, number] => (isWhole ? axis.possible : axis.plausible);
-  return { x: range(x), y: range(y), width: 760, height: 520 };
+/** How wide the picture is where nothing else is known, in its units, which are pixels as long as it is not printed. */
+export const usualWidth = 760;
+
+/** What is usual to see of where the protocol is for the patient, with a point that must not be left out; or everything that is possible. */
+export function frameOf(
+  plane: Plane,
+  isWhole: boolean,
+  { width = usualWidth, here = null }: { readonly width?: number; readonly here?: MapPoint | null } = {},
+): Frame {
+  const range = (which: 'x' | 'y'): readonly [number, number] => {
+    if (isWhole) return plane[which].possible;
+    const [low, high] = forPatient(plane, which);
+    const at = here?.[which] ?? low;
+    return [Math.min(low, at), Math.max(high, at)];
+  };
+  const height = Math.min(520, Math.round(width * 0.45) + 178);
+  return { x: range('x'), y: range('y'), width, height };
+}
+
+/** The plausible range of an axis, cut to where the protocol is for the patient and a tenth more; all of it where it is for none. */
+function forPatient({ cells, answers, ...axes }: Plane, which: 'x' | 'y'): readonly [number, number] {
+  const [low, high] = axes[which].plausible;
+  let [from, to] = [high, low];
+  for (const cell of cells) {
+    const [first, last] = cell[which];
+    if (answers[cell.answer]?.level === null || last < low || first > high) continue;
+    [from, to] = [Math.min(from, Math.max(first, low)), Math.max(to, Math.min(last, high))];
+  }
+  if (from >= to) return [low, high];
+  const more = Math.ceil((to - from) / 10);
+  return [Math.max(low, from - more), Math.min(high, to + more)];
 }
 
 /** The ends of an axis in its unit, half a step beyond the first and the last, so that each step has its whole width. */

@@ -1,6 +1,7 @@
 import { valueAt, type Plane } from '../../../../src/index.ts';
 import { fillOf, type Fill, type FillBy } from './fills.ts';
-import { margins, type Frame } from './frame.ts';
+import { around, ground, letter, line, meets, type Box } from './boxes.ts';
+import type { Frame } from './frame.ts';
 
 /** Words inside a region, in a few lines, at a place in the units of the axes. */
 export interface Label {
@@ -11,38 +12,48 @@ export interface Label {
 }
 
 const [columns, rows] = [76, 48];
-/** About how wide a letter is, and how high a line, in units of the picture. */
-const letter = 7.4;
-const line = 17;
 
-/** The words of each region that has room for them, in its widest place. */
-export function labelsOf(plane: Plane, by: FillBy, frame: Frame): Label[] {
-  const grid = regionsOf(gridOf(plane, by, frame));
-  const best = new Map<number, Label & { readonly room: number }>();
-  const [wide, high] = [
-    (frame.width - margins.left - margins.right) / columns,
-    (frame.height - margins.top - margins.bottom) / rows,
-  ];
+/** The words of each region that has room for them, where there is most of it, and never over what is taken. */
+export function labelsOf(plane: Plane, by: FillBy, frame: Frame, taken: readonly Box[] = []): Label[] {
+  const { left, right, top, bottom } = ground(frame);
+  const [wide, high] = [(right - left) / columns, (bottom - top) / rows];
+  const grid = regionsOf(gridOf(plane, by, frame)).map((row, up) =>
+    row.map((region, column) => {
+      const here = around(left + (column + 0.5) * wide, bottom - (up + 0.5) * high, wide, high);
+      return taken.some((box) => meets(box, here)) ? null : region;
+    }),
+  );
+  const rooms = roomsOf(grid);
+  const best = new Map<number, Label & { readonly score: number }>();
   grid.forEach((row, up) => {
-    for (const { from, to, region } of runsOf(row)) {
-      const { fill } = region;
-      const middle = (from + to) >> 1;
-      const room = { width: (to - from + 1) * wide, height: standing(grid, up, middle) * high };
-      const text = fitting(fill.words, room.width, room.height);
-      const score = Math.min(room.width, 400) * Math.min(room.height, 120);
-      if (text === null || score <= (best.get(region.number)?.room ?? 0)) continue;
-      const at = { x: stepAt(middle, columns, frame.x), y: stepAt(up, rows, frame.y) };
-      best.set(region.number, {
-        x: valueAt(plane.x, at.x),
-        y: valueAt(plane.y, at.y),
-        text,
-        fill,
-        room: score,
-      });
-    }
+    row.forEach((region, column) => {
+      if (!region) return;
+      for (const text of wrappings(region.fill.words)) {
+        const lines = text.split('\n');
+        const width = sidewards(Math.max(...lines.map((each) => each.length)) * letter + 8, wide);
+        const height = sidewards(lines.length * line + 4, high);
+        const room = roomAround(rooms, { up, column, height });
+        if (room < width) continue;
+        const tall = rooms[up]?.[column]?.tall ?? 0;
+        const score = Math.min(room * wide, 180) + 2 * Math.min(tall * high, 70) - 10 * lines.length;
+        if (score <= (best.get(region.number)?.score ?? 0)) continue;
+        const at = { x: stepAt(column, columns, frame.x), y: stepAt(up, rows, frame.y) };
+        best.set(region.number, {
+          x: valueAt(plane.x, at.x),
+          y: valueAt(plane.y, at.y),
+          text,
+          fill: region.fill,
+          score,
+        });
+      }
+    });
   });
   return [...best.values()];
 }
+
+/** So many squares words reach beyond the one that they stand on, to either side. */
+const sidewards = (extent: number, square: number): number =>
+  Math.max(0, Math.ceil((extent / square - 1) / 2));
 
 const stepAt = (index: number, count: number, [low, high]: readonly [number, number]): number =>
   Math.min(high, Math.floor(low + ((index + 0.5) / count) * (high - low + 1)));
@@ -87,36 +98,68 @@ function regionsOf(grid: readonly (readonly Fill[])[]): Region[][] {
   return found;
 }
 
-function runsOf(row: readonly Region[]): { from: number; to: number; region: Region }[] {
-  const runs: { from: number; to: number; region: Region }[] = [];
-  row.forEach((region, at) => {
-    const last = runs.at(-1);
-    if (last?.region === region) last.to = at;
-    else runs.push({ from: at, to: at, region });
-  });
-  return runs;
+/** How far the same ground reaches from a square of the grid: to the nearer side, and to the nearer of above and below. */
+interface Room {
+  readonly wide: number;
+  readonly tall: number;
+  readonly region: Region | null;
 }
 
-/** How many rows of the region lie above and below, taken evenly on both sides. */
-function standing(grid: readonly (readonly Region[])[], row: number, column: number): number {
-  const region = grid[row]?.[column];
-  let far = 0;
-  while (grid[row + far + 1]?.[column] === region && grid[row - far - 1]?.[column] === region) far += 1;
-  return 2 * far + 1;
+function roomsOf(grid: readonly (readonly (Region | null)[])[]): Room[][] {
+  const reach = (cells: readonly (Region | null)[]): number[] => {
+    const before = runLengths(cells);
+    const after = runLengths(cells.toReversed()).toReversed();
+    return cells.map((_, at) => Math.min(before[at] ?? 0, after[at] ?? 0));
+  };
+  const across = grid.map(reach);
+  const upright = Array.from({ length: columns }, (_, column) =>
+    reach(grid.map((row) => row[column] ?? null)),
+  );
+  return grid.map((row, up) =>
+    row.map((region, column) => ({
+      wide: across[up]?.[column] ?? 0,
+      tall: upright[column]?.[up] ?? 0,
+      region,
+    })),
+  );
 }
 
-const mostLines = 3;
+/** Of each square, how many like it stand before it. */
+function runLengths(cells: readonly (Region | null)[]): number[] {
+  let run = -1;
+  return cells.map((cell, at) => (run = cell !== null && cell === cells[at - 1] ? run + 1 : 0));
+}
 
-/** The words in as few lines as the room asks for, three at most; null where they do not fit. */
-function fitting(words: string, width: number, height: number): string | null {
-  const most = Math.floor(width / letter);
-  const lines = [''];
-  for (const word of words.split(' ')) {
-    const last = lines.at(-1) ?? '';
-    if (word.length > most) return null;
-    if (last === '') lines[lines.length - 1] = word;
-    else if (last.length + 1 + word.length <= most) lines[lines.length - 1] = `${last} ${word}`;
-    else lines.push(word);
+/** How wide the same ground is to either side, in every row that words of some height would touch; -1 where it ends before. */
+function roomAround(
+  rooms: readonly (readonly Room[])[],
+  { up, column, height }: { readonly up: number; readonly column: number; readonly height: number },
+): number {
+  const region = rooms[up]?.[column]?.region;
+  let room = Number.POSITIVE_INFINITY;
+  for (let row = up - height; row <= up + height; row += 1) {
+    const here = rooms[row]?.[column];
+    if (!here || here.region !== region) return -1;
+    room = Math.min(room, here.wide);
   }
-  return lines.length <= mostLines && lines.length * line <= height ? lines.join('\n') : null;
+  return room;
+}
+
+const mostLines = 4;
+
+/** The words in one line and in more, as even as words allow. */
+function wrappings(text: string): string[] {
+  const words = text.split(' ');
+  const ways = Array.from({ length: mostLines }, (_, index) => {
+    const most = Math.max(Math.ceil(text.length / (index + 1)) + 2, ...words.map(({ length }) => length));
+    const lines = [''];
+    for (const word of words) {
+      const last = lines.at(-1) ?? '';
+      if (last === '') lines[lines.length - 1] = word;
+      else if (last.length + 1 + word.length <= most) lines[lines.length - 1] = `${last} ${word}`;
+      else lines.push(word);
+    }
+    return lines.join('\n');
+  });
+  return [...new Set(ways)].filter((way) => way.split('\n').length <= mostLines);
 }

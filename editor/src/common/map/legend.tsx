@@ -1,23 +1,35 @@
 import type { ReactNode } from 'react';
 import type { Plane } from '../../../../src/index.ts';
-import { legendOf, type Fill, type FillBy } from './fills.ts';
+import { legendOf, onPaper, type Fill, type FillBy } from './fills.ts';
 
 interface Props {
   readonly plane: Plane;
   readonly by: FillBy;
-  readonly hasCases: boolean;
+  readonly hasCases?: boolean;
+  /** What the marked point is called; null without one. */
+  readonly mark?: string | null;
+  readonly isPaper?: boolean;
 }
 
 /** What each filling means, in words. */
-export function Legend({ plane, by, hasCases }: Props): ReactNode {
+export function Legend({ plane, by, hasCases = false, mark = null, isPaper = false }: Props): ReactNode {
   return (
     <ul className="map-legend" aria-label="What the map is filled with">
       {legendOf(plane, by).map((fill) => (
         <li key={fill.key}>
-          <Swatch fill={fill} />
+          <Swatch fill={isPaper ? onPaper(fill) : fill} />
           {fill.words}
         </li>
       ))}
+      {mark !== null && (
+        <li>
+          <svg className="map-swatch" viewBox="0 0 34 18" aria-hidden="true">
+            <circle cx="17" cy="9" r="7" fill="#fff" stroke="#1f2430" strokeWidth="2.5" />
+            <circle cx="17" cy="9" r="2.5" fill="#1f2430" />
+          </svg>
+          {mark}
+        </li>
+      )}
       {hasCases && <li>Cases: a ring passes, a cross fails</li>}
     </ul>
   );

@@ -1,0 +1,2 @@
+/** How an answer is written. */
+export type Form = 'json' | 'handoff' | 'words';

@@ -1,0 +1,41 @@
+import { readFile, realpath, stat } from 'node:fs/promises';
+import { dirname, join, resolve } from 'node:path';
+import type { PrivateKey } from '../editions/signatures.ts';
+import { UnreadableFile } from './files.ts';
+
+/** Reads a private key from its file; null when it is none. */
+export async function readKey(path: string): Promise<PrivateKey | null> {
+  try {
+    const key = JSON.parse(await readFile(path, 'utf8')) as Partial<PrivateKey> | null;
+    const isKey =
+      key?.kty === 'OKP' &&
+      key.crv === 'Ed25519' &&
+      [key.x, key.d].every((part) => typeof part === 'string' && /^[A-Za-z0-9_-]{43}$/.test(part));
+    return isKey ? (key as PrivateKey) : null;
+  } catch (error) {
+    if (error instanceof SyntaxError) return null;
+    throw new UnreadableFile(path, (error as NodeJS.ErrnoException).code ?? 'unknown');
+  }
+}
+
+/**
+ * Why a private key may not be kept at a place: it is below a git work tree, or below a folder of protocols, from where it would be shared
+ * with everybody. Null when it may. Links are followed.
+ */
+export async function whyNoPlace(path: string): Promise<string | null> {
+  let folder = await nearestFolder(dirname(resolve(path)));
+  for (;;) {
+    if (await isThere(join(folder, '.git'))) return `${folder} is kept with git`;
+    if (folder.split(/[\\/]/).at(-1) === 'protocols') return `${folder} holds protocols`;
+    if (dirname(folder) === folder) return null;
+    folder = dirname(folder);
+  }
+}
+
+/** The nearest folder above a place that is there already, where it really is. */
+async function nearestFolder(folder: string): Promise<string> {
+  const real = await realpath(folder).catch(() => null);
+  return real ?? nearestFolder(dirname(folder));
+}
+
+const isThere = async (path: string): Promise<boolean> => Boolean(await stat(path).catch(() => null));
