@@ -69,14 +69,20 @@ class Walk {
   readonly #narrow: Tracer;
   readonly #wide: Tracer;
   readonly #steps: { readonly moving: readonly number[]; readonly still: readonly number[] };
+  /** Where the readers of a protocol look for each step; and what they read, narrow and wide. */
+  readonly #places: readonly number[];
+  readonly #results: readonly [Float64Array, Float64Array];
   /** Whether every column may differ from the next. */
   readonly #coupled: boolean;
 
   constructor(compiled: Compiled, ground: Ground, across: Axis, along: Axis) {
     [this.#compiled, this.#ground, this.#across, this.#along] = [compiled, ground, across, along];
     const wanted = wantedOf(compiled);
-    this.#narrow = new Tracer(compiled.logic, wanted);
-    this.#wide = new Tracer(compiled.logic, wanted);
+    const { logic, evaluator } = compiled;
+    this.#places = logic.steps.map(({ name }) => evaluator.slotOf(name));
+    this.#results = [new Float64Array(evaluator.size), new Float64Array(evaluator.size)];
+    this.#narrow = new Tracer(logic, wanted);
+    this.#wide = new Tracer(logic, wanted);
     const [columns, rows] = [across, along].map(({ name }) => movingPlaces(name, compiled)) as [
       Set<number>,
       Set<number>,
@@ -146,7 +152,9 @@ class Walk {
     }, Infinity);
   }
 
-  #answer({ values: narrow }: Tracer, { values: wide }: Tracer, refused: readonly string[]): number {
+  #answer(first: Tracer, second: Tracer, refused: readonly string[]): number {
+    const narrow = first.copyTo(this.#results[0], this.#places);
+    const wide = second === first ? narrow : second.copyTo(this.#results[1], this.#places);
     const applies = appliesFrom(this.#compiled, narrow, wide);
     const level = applies === 'no' ? null : levelFrom(this.#compiled, narrow, wide);
     const readers = applies === 'no' ? [] : [...this.#compiled.rules.values()];

@@ -6,7 +6,7 @@ import { tracedOperators, type Trace, type Traced } from './traced-operators.ts'
 /**
  * Runs logic along a line of sets: at one set, and at once for all those after it that are answered alike.
  *
- * Slots stand as in the evaluator's results: inputs, then steps, so that whatever reads a result reads these too. Only the steps
+ * Its slots are its own: inputs, then steps. `copyTo` puts them where whatever reads an evaluator's results finds them. Only the steps
  * that the wanted answers depend on are worked out.
  */
 export class Tracer {
@@ -55,6 +55,14 @@ export class Tracer {
 
   get values(): Float64Array {
     return this.#trace.values;
+  }
+
+  /** Puts what was worked out into a result of the evaluator of the same logic, at the places that it says. */
+  copyTo(result: Float64Array, places: readonly number[]): Float64Array {
+    const { values } = this.#trace;
+    for (let input = 0; input < this.#first; input += 1) result[input] = values[input] as number;
+    for (const index of this.steps) result[places[index] as number] = values[this.#first + index] as number;
+    return result;
   }
 
   /** Begins a walk: sets the inputs, and how each changes from step to step of the walk. */

@@ -9,6 +9,10 @@ export interface Evaluator {
   run(inputs: Float64Array): Float64Array;
   /** A reader of one answer in a result; truths are 1 and 0. */
   reader(logical: Logical): (result: Float64Array) => number;
+  /** Where an input or a step stands in a result. Inputs come first, in their order; steps share places with what they only name. */
+  slotOf(name: string): number;
+  /** How many places a result has. */
+  readonly size: number;
 }
 
 export function logicToEvaluator(logic: Logic): Evaluator {
@@ -37,6 +41,8 @@ export function logicToEvaluator(logic: Logic): Evaluator {
       return slots;
     },
     reader,
+    slotOf,
+    size,
   };
 }
 
