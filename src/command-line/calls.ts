@@ -1,5 +1,5 @@
 import { version } from '../../package.json' with { type: 'json' };
-import { visible } from '../problems/visible.ts';
+import { plainTerminal } from './plain-terminal.ts';
 import { usage } from './usage.ts';
 import { exit, type Call, type Exit, type Terminal } from './terminal.ts';
 
@@ -23,7 +23,7 @@ const calls: Readonly<Record<string, () => Promise<Call>>> = {
  * name from a disk or from the line itself, so that all of it is made visible here.
  */
 export async function runCall(args: readonly string[], given: Terminal): Promise<Exit> {
-  const terminal: Terminal = { ...given, err: (text) => given.err(onItsLines(text)) };
+  const terminal = plainTerminal(given);
   const [name, ...rest] = args;
   if (name === undefined) {
     terminal.out(usage);
@@ -64,10 +64,3 @@ async function noSuchCall(name: string, terminal: Terminal): Promise<Exit> {
   terminal.err(`There is no call "${name}".${near === null ? '' : ` Did you mean "${near}"?`}\n\n${usage}`);
   return exit.couldNotAsk;
 }
-
-/** Line ends and tabs stay, nothing else that a terminal would obey. */
-const onItsLines = (text: string): string =>
-  text
-    .split(/([\n\t])/)
-    .map((part) => (/^[\n\t]$/.test(part) ? part : visible(part)))
-    .join('');
