@@ -105,15 +105,24 @@ test.each([1440, 1024, 390])('every word on the map is 11 pixels high or more, %
   const { page } = await answered('pressure_reading', newly, width);
   await mapOf(page);
   await page.waitForTimeout(300);
+  await expectReadable(page, '.answer');
+  await page.getByRole('tab', { name: 'Handout' }).click();
+  await page.locator('.still-map .map-plot svg').waitFor(patient);
+  await page.waitForTimeout(300);
+  await expectReadable(page, '.handout');
+  expect(await page.evaluate('document.documentElement.scrollWidth <= innerWidth')).toBe(true);
+});
+
+/** Every word of the map that stands in some part of the page is large enough. */
+async function expectReadable(page: Page, part: string): Promise<void> {
   const sizes = await page.evaluate<number[]>(`(() => {
-    const svg = document.querySelector('.map-plot svg');
+    const svg = document.querySelector('${part} .map-plot svg');
     const scale = svg.getBoundingClientRect().width / svg.viewBox.baseVal.width;
     return [...svg.querySelectorAll('text')].map((each) => parseFloat(getComputedStyle(each).fontSize) * scale);
   })()`);
   expect(sizes.length).toBeGreaterThan(8);
   for (const size of sizes) expect(size).toBeGreaterThanOrEqual(11);
-  expect(await page.evaluate('document.documentElement.scrollWidth <= innerWidth')).toBe(true);
-});
+}
 
 test('whoever wants no motion sees none', async () => {
   const { page } = await answered('pressure_reading', newly);

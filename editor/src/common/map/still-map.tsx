@@ -1,16 +1,19 @@
-import { useId, useMemo, type ReactNode } from 'react';
+import { useId, useMemo, useRef, type ReactNode } from 'react';
 import type { PlaneHere } from './plane-here.ts';
 import { filledBy } from './export-svg.ts';
 import { frameOf } from './frame.ts';
 import { Legend } from './legend.tsx';
 import { Plot } from './picture.tsx';
+import { useWidth } from './use-width.ts';
 import './map.css';
 
 /** About as wide as the text of an A4 page, so that its words are as large there as the text around them. */
-const width = 680;
+const onPage = 680;
 
 /** The map as it stands on paper: in greys, with its legend in words, and nothing to press. */
 export function StillMap({ plane, lines }: PlaneHere): ReactNode {
+  const place = useRef<HTMLElement>(null);
+  const width = Math.min(onPage, useWidth(place));
   const id = `p${useId().replace(/\W/g, '')}`;
   const drawing = useMemo(
     () => ({
@@ -22,11 +25,11 @@ export function StillMap({ plane, lines }: PlaneHere): ReactNode {
       isPaper: true,
       id,
     }),
-    [plane, lines, id],
+    [plane, lines, id, width],
   );
   const { frame } = drawing;
   return (
-    <figure className="map still-map">
+    <figure ref={place} className="map still-map">
       <div className="map-picture" style={{ aspectRatio: `${frame.width} / ${frame.height}` }}>
         <Plot drawing={drawing} />
       </div>
