@@ -1,5 +1,6 @@
 import type { Path } from '../problems/place.ts';
 import { schemaOf, type Kind } from './files.ts';
+import * as schemas from './generated/schemas.ts';
 import type { Schema } from './schema.ts';
 
 /** What is stated about one place of a file. */
@@ -14,8 +15,9 @@ export interface Stated {
   readonly root: Schema;
 }
 
+// A file that people write may name a form that only the kit writes: a sealed edition names that of an outcome.
 const roots: ReadonlyMap<string | undefined, Schema> = new Map(
-  Object.values(schemaOf).map((schema) => [schema.$id, schema]),
+  Object.values(schemas).map((schema) => [schema.$id, schema]),
 );
 
 /**
