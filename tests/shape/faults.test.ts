@@ -10,10 +10,7 @@ import { reached } from './reached.ts';
 
 // At each place that the schemas state something about, each mistake that can be made there is made, alone.
 
-// A sealed edition is written by the kit alone: one that was changed is refused by its seal, before its shape is asked.
-const written = kinds.filter((kind) => kind !== 'edition');
-
-const places = written.flatMap((kind) =>
+const places = kinds.flatMap((kind) =>
   reached(kind).map((each) => ({ ...each, name: `${kind} /${each.path.join('/')}` })),
 );
 const told = new Set<string>();

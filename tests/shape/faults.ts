@@ -123,7 +123,8 @@ const numbers: Make = (reached) => {
     found.push(fault(reached, 'a number too low', 'number_too_low', reached.path, minimum - 1));
   if (maximum !== undefined)
     found.push(fault(reached, 'a number too high', 'number_too_high', reached.path, maximum + 1));
-  if (only !== undefined) found.push(fault(reached, 'another number', 'word_unknown', reached.path, 77));
+  const other = typeof only === 'boolean' ? !only : 77;
+  if (only !== undefined) found.push(fault(reached, 'another value', 'word_unknown', reached.path, other));
   return found;
 };
 

@@ -857,7 +857,14 @@ export const edition: Schema = {
     outcomes: {
       description:
         'What it answers to each case, in the order of the cases. A kit that answers otherwise refuses the edition.',
-      examples: [[{ case: 'On the edge', answers: { level: null } }]],
+      examples: [
+        [
+          {
+            case: 'On the edge',
+            answers: { level: { at_least: 'call_doctor', could_be: 'call_doctor', settled: true } },
+          },
+        ],
+      ],
       type: 'array',
       items: { $ref: '#/$defs/answered' },
       minItems: 1,
@@ -944,7 +951,12 @@ export const edition: Schema = {
     answered: {
       title: 'SealedAnswer',
       description: 'A case, and what is answered.',
-      examples: [{ case: 'On the edge', answers: { level: null } }],
+      examples: [
+        {
+          case: 'On the edge',
+          answers: { level: { at_least: 'call_doctor', could_be: 'call_doctor', settled: true } },
+        },
+      ],
       type: 'object',
       properties: {
         case: {
@@ -954,7 +966,7 @@ export const edition: Schema = {
         },
         answers: {
           description: 'What decides what a nurse does. Wording is not held.',
-          examples: [{ level: null }],
+          examples: [{ level: { at_least: 'call_doctor', could_be: 'call_doctor', settled: true } }],
           $ref: '#/$defs/reading',
         },
       },
@@ -964,7 +976,7 @@ export const edition: Schema = {
     reading: {
       title: 'SealedReading',
       description: 'What one protocol, or a ward policy, answers. A list that is empty is left out.',
-      examples: [{ level: null }],
+      examples: [{ level: { at_least: 'call_doctor', could_be: 'call_doctor', settled: true } }],
       type: 'object',
       properties: {
         applies: {
@@ -1074,7 +1086,9 @@ export const edition: Schema = {
         },
         reads: {
           description: 'Of a ward policy: what each of its protocols answers.',
-          examples: [{ one_threshold: { level: null } }],
+          examples: [
+            { one_threshold: { level: { at_least: 'call_doctor', could_be: 'call_doctor', settled: true } } },
+          ],
           type: 'object',
           propertyNames: { $ref: 'dictionary.schema.json#/$defs/name' },
           additionalProperties: { $ref: '#/$defs/reading' },
