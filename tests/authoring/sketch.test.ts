@@ -11,11 +11,14 @@ const files = readdirSync(folder, { recursive: true })
   .filter((name) => name.endsWith('.yaml'))
   .sort();
 
+const isWritten = (node: Node): boolean => node.span.end > node.span.start;
+
 /** A document as a sketch sees it: every value as its text, without the places. */
 function seen(node: Node): unknown {
   if (node.kind === 'map') return node.entries.map(({ key, value }) => [key, seen(value)]);
   if (node.kind === 'list') return node.items.map(seen);
-  return typeof node.value === 'number' ? node.value : String(node.value ?? '').trim();
+  if (node.value === null) return isWritten(node) ? 'null' : '';
+  return typeof node.value === 'number' ? node.value : String(node.value).trim();
 }
 
 function sketched(part: Part, node: Node | undefined): unknown {
@@ -56,7 +59,7 @@ const placesInDocument = (node: Node): unknown => {
   if (node.kind === 'map')
     return node.entries.map(({ keySpan, value }) => [keySpan.start, keySpan.end, placesInDocument(value)]);
   if (node.kind === 'list') return node.items.map(placesInDocument);
-  return node.value === null ? null : [node.span.start, node.span.end];
+  return isWritten(node) ? [node.span.start, node.span.end] : null;
 };
 
 test.each(files)('the sketch of %s is the same with other line ends', (file) => {

@@ -110,7 +110,7 @@ test('an edit saved is one line on disk, a case fails at once and passes again, 
   await page.locator('.case-fails').first().waitFor();
   expect(await page.locator('.case-fails .case-why').first().textContent()).toMatch(/expect/);
   await undoAll(page);
-  await page.locator('.case').first().waitFor();
+  await page.getByText(/all \d+ pass/).waitFor();
   expect(await page.locator('.case-fails').count()).toBe(0);
   await find('at_most: 90 }');
   await page.keyboard.type('at_most: 91 }');

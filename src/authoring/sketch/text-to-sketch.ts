@@ -196,7 +196,13 @@ class BlockReader {
     reading.toContent();
     const head = reading.lineEnd(from);
     to = trimmedEnd(text, from, to);
-    const lines = text.slice(head, Math.max(head, to)).trim();
-    return { kind: 'text', style: 'block', from, to, text: scalarText(lines) };
+    const lines = text.slice(head, Math.max(head, to));
+    return {
+      kind: 'text',
+      style: 'block',
+      from,
+      to,
+      text: scalarText(lines, text[from] === '|' ? 'literal' : 'plain').trim(),
+    };
   }
 }

@@ -742,7 +742,30 @@ export const edition: Schema = {
   title: 'EditionFile',
   description:
     'A sealed edition of a protocol or of a ward policy, written by "vitalwright seal" and never edited: everything that it is read with, and what it answers to each of its cases. Its last line is the seal, over every byte before it.',
-  examples: [{ sealed: 'protocol', name: 'one_threshold', edition: 1 }],
+  examples: [
+    {
+      sealed: 'protocol',
+      name: 'one_threshold',
+      edition: 1,
+      title: 'Low pressure',
+      language: 1,
+      kit: '0.1.0',
+      sealed_on: '2026-03-02',
+      digest: 'sha256:0000000000000000000000000000000000000000000000000000000000000000',
+      logic_digest: 'sha256:0000000000000000000000000000000000000000000000000000000000000000',
+      dictionary: { dictionary: 'vital_signs', language: 1, observations: {} },
+      ladder: 'ladder: alder_ladder\n',
+      texts: { one_threshold: 'protocol: one_threshold\n' },
+      cases: 'protocol: one_threshold\ncases: []\n',
+      outcomes: [
+        {
+          case: 'On the edge',
+          answers: { level: { at_least: 'call_doctor', could_be: 'call_doctor', settled: true } },
+        },
+      ],
+      seal: 'sha256:0000000000000000000000000000000000000000000000000000000000000000',
+    },
+  ],
   type: 'object',
   properties: {
     sealed: {
@@ -3988,7 +4011,24 @@ export const record_entry: Schema = {
   title: 'RecordEntry',
   description:
     'One entry of the record of a policy: who may approve, who approved, what is in force from when, what was withdrawn. A file of its own, never edited; each names the one before it. It has one of approvers, approved, in_force, withdrawn.',
-  examples: [{ record: 'alder_wing', entry: 1 }],
+  examples: [
+    {
+      record: 'alder_wing',
+      entry: 1,
+      before: null,
+      at: '2026-03-02T12:05:00Z',
+      approved: {
+        edition: 1,
+        digest: 'sha256:0000000000000000000000000000000000000000000000000000000000000000',
+        seal: 'sha256:0000000000000000000000000000000000000000000000000000000000000000',
+        by: 'Dr Ash',
+        role: 'Doctor',
+        minute: 'Minute 2026-14',
+        on: '2026-03-02',
+      },
+      digest: 'sha256:0000000000000000000000000000000000000000000000000000000000000000',
+    },
+  ],
   type: 'object',
   properties: {
     record: {
@@ -4106,7 +4146,16 @@ export const record_entry: Schema = {
     approvers_entry: {
       title: 'ApproversEntry',
       description: 'Who may approve, agreed by those who could before.',
-      examples: [{ signing: 'no' }],
+      examples: [
+        {
+          signing: 'no',
+          needs: [{ role: 'Doctor', people: 1 }],
+          people: [{ name: 'Dr Ash', roles: ['Doctor'] }],
+          minute: 'Minute 2026-14',
+          on: '2026-03-02',
+          agreed_by: ['Dr Ash'],
+        },
+      ],
       type: 'object',
       properties: {
         signing: {
@@ -4153,7 +4202,17 @@ export const record_entry: Schema = {
     approved_entry: {
       title: 'ApprovedEntry',
       description: 'One person approves one edition.',
-      examples: [{ edition: 1 }],
+      examples: [
+        {
+          edition: 1,
+          digest: 'sha256:0000000000000000000000000000000000000000000000000000000000000000',
+          seal: 'sha256:0000000000000000000000000000000000000000000000000000000000000000',
+          by: 'Dr Ash',
+          role: 'Doctor',
+          minute: 'Minute 2026-14',
+          on: '2026-03-02',
+        },
+      ],
       type: 'object',
       properties: {
         edition: {
@@ -4192,7 +4251,16 @@ export const record_entry: Schema = {
     in_force_entry: {
       title: 'InForceEntry',
       description: 'An approved edition is in force from a time on, until another one is or it is withdrawn.',
-      examples: [{ edition: 1 }],
+      examples: [
+        {
+          edition: 1,
+          digest: 'sha256:0000000000000000000000000000000000000000000000000000000000000000',
+          seal: 'sha256:0000000000000000000000000000000000000000000000000000000000000000',
+          from: '2026-03-02T12:05:00Z',
+          by: 'Dr Ash',
+          because: 'Agreed by the council.',
+        },
+      ],
       type: 'object',
       properties: {
         edition: {
@@ -4230,7 +4298,14 @@ export const record_entry: Schema = {
     withdrawn_entry: {
       title: 'WithdrawnEntry',
       description: 'Nothing that was entered before is in force from this time on.',
-      examples: [{ by: 'Dr Ash' }],
+      examples: [
+        {
+          from: '2026-03-02T12:05:00Z',
+          by: 'Dr Ash',
+          because: 'A limit is misprinted.',
+          instead: 'The paper policy.',
+        },
+      ],
       type: 'object',
       properties: {
         from: {
