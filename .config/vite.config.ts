@@ -22,7 +22,8 @@ export default defineConfig({
     target: 'node20',
     outDir: 'dist',
     emptyOutDir: true,
-    minify: false,
+    // A shorter text is read sooner at every start.
+    minify: true,
     reportCompressedSize: false,
     rolldownOptions: {
       input: { main: source('command-line/main.ts'), index: source('index.ts') },

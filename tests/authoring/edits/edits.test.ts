@@ -108,7 +108,7 @@ test('an item is added to a list', () => {
       const expected = changed(document, path, (part) => [...(part as unknown[]), value]);
       expect(plain(after(document, splices ?? []).root)).toEqual(expected);
     }),
-    runs,
+    { numRuns: 300 },
   );
   expect(made).toBeGreaterThan(80);
 });

@@ -6,9 +6,10 @@ import type { Path } from '../../../src/problems/place.ts';
 import type { Plain } from '../../../src/authoring/yaml-text.ts';
 
 const folder = new URL('../../../protocols/', import.meta.url);
+/** What people write; a sealed edition is never edited. */
 const bundled = readdirSync(folder, { recursive: true })
   .map(String)
-  .filter((name) => name.endsWith('.yaml'))
+  .filter((name) => name.endsWith('.yaml') && !name.includes('/editions/'))
   .map((name) => readFileSync(new URL(name, folder), 'utf8'));
 
 const key = fc
