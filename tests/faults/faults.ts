@@ -349,7 +349,7 @@ export const faults: readonly Fault[] = [
     'Math.floor((cut - constant) / by)',
   ),
   other(
-    'targets/typescript/write-reading.ts',
+    'targets/typescript/row-conditions.ts',
     'module: a complete set never contradicts itself',
     'shift - (mayBeEqual ? 0 : 1)',
     'shift',
@@ -386,10 +386,22 @@ export const faults: readonly Fault[] = [
     'inputs',
   ),
   other(
-    'targets/typescript/write-faults.ts',
+    'targets/typescript/write-rows.ts',
     'module: a complete set with a fault of technique goes straight through',
-    'inputs.faults.length === 0 ? [] : [code`!isFaulty',
-    'inputs.faults.length >= 0 ? [] : [code`!isFaulty',
+    'also.length === 0',
+    'also.length >= 0',
+  ),
+  other(
+    'targets/typescript/write-rows.ts',
+    'module: what is missing in a row lies at its lowest',
+    'const atAnyAge = { low, high }[end];',
+    'const atAnyAge = { low, high: low }[end];',
+  ),
+  other(
+    'targets/typescript/answers-over.ts',
+    'module: a choice that is missing in a row is none of them',
+    'assumed === null || assumed === place',
+    'assumed === place',
   ),
   other(
     'targets/typescript/write-faults.ts',
