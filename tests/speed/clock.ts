@@ -7,14 +7,20 @@ export interface Contest {
 const least = 60;
 const rounds = 21;
 
-/** Pieces per second while the work is repeated for a while. */
+/** Milliseconds of the processor that this program has used: what other programs do meanwhile does not count. */
+function used(): number {
+  const { user, system } = process.cpuUsage();
+  return (user + system) / 1000;
+}
+
+/** Pieces per second of the processor, while the work is repeated for a while. */
 function rate({ run }: Contest): number {
-  const start = performance.now();
+  const start = used();
   let pieces = 0;
   let now = start;
   do {
     pieces += run();
-    now = performance.now();
+    now = used();
   } while (now - start < least);
   return (1000 * pieces) / (now - start);
 }

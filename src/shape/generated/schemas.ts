@@ -1414,6 +1414,20 @@ export const logic: Schema = {
       type: 'array',
       items: { $ref: '#/$defs/contradiction' },
     },
+    reading: {
+      description:
+        'Steps that stand before all others: they read what a set gives, and find out what of it fits, contradicts, counts and is refused. Beside earlier ones they read name:given and name:tried (a value, or unobtainable: 0 or 1), name:from and name:to (the ends of a number in steps) and name:gave:choice (0 or 1).',
+      examples: [
+        [
+          {
+            step: 'systolic:fits',
+            is: { and: [{ var: 'systolic:given' }, { '<=': [30, { var: 'systolic:from' }] }] },
+          },
+        ],
+      ],
+      type: 'array',
+      items: { $ref: '#/$defs/step' },
+    },
     inputs: {
       description: 'What goes in, in this order.',
       examples: [
@@ -1694,6 +1708,18 @@ export const logic: Schema = {
             'What goes in while nothing is known: a missing number has its whole possible range, a choice may be anything. Left out with look backs, which need the earlier sets.',
           examples: [30],
           type: 'integer',
+        },
+        is: {
+          description:
+            'What it is, over the steps of reading; left out with limits and look backs, which a set does not give.',
+          examples: [{ if: [{ var: 'systolic:counts' }, { var: 'systolic:from' }, 30] }],
+          $ref: '#/$defs/expression',
+        },
+        wide: {
+          description:
+            'What it is with room for the truth, where faults of technique are there; over inputs and steps. Left out where no fault touches it.',
+          examples: [{ var: 'systolic:low' }],
+          $ref: '#/$defs/expression',
         },
       },
       required: ['input', 'of', 'name', 'part'],
