@@ -1,4 +1,4 @@
-import { version } from '../../package.json' with { type: 'json' };
+import manifest from '../../package.json' with { type: 'json' };
 import { plainTerminal } from './plain-terminal.ts';
 import { usage } from './usage.ts';
 import { exit, type Call, type Exit, type Terminal } from './terminal.ts';
@@ -45,7 +45,7 @@ const answers: Readonly<Record<string, string>> = {
   help: usage,
   '--help': usage,
   '-h': usage,
-  '--version': `vitalwright ${version}\n`,
+  '--version': `vitalwright ${manifest.version}\n`,
 };
 
 function alone(name: string, answer: string, rest: readonly string[], terminal: Terminal): Exit {

@@ -11,7 +11,7 @@ import { loadModule } from '../targets/typescript/load-module.ts';
 import type { HandSet } from './by-hand.ts';
 import { measure } from './clock.ts';
 import { allByHand, columnsOf, count, patients } from './columns.ts';
-import type { Figure } from './run.ts';
+import type { Figure } from './figure.ts';
 
 const compiled = askable('pressure_reading');
 const { protocol, logic } = compiled;
