@@ -37,6 +37,9 @@ type Into = {
   readonly absent: Map<string, 'missing' | 'unobtainable' | 'assumed'>;
 };
 
+const isAbsence = (what: string): what is 'missing' | 'unobtainable' | 'assumed' =>
+  ['missing', 'unobtainable', 'assumed'].includes(what);
+
 /** Null, or what is wrong. */
 function readOne(observation: Observation, what: string, into: Into, seen: Set<string>): string | null {
   const { name, kind, choices } = observation;
@@ -45,14 +48,14 @@ function readOne(observation: Observation, what: string, into: Into, seen: Set<s
   if (seen.has(key) || (member ? seen.has(name) : [...seen].some((each) => each.startsWith(`${name}:`))))
     return 'it is there twice';
   seen.add(key);
-  if (what === 'missing' || what === 'unobtainable' || what === 'assumed') {
+  const known = choices.map(({ choice }) => choice);
+  if (isAbsence(what) && !known.includes(what)) {
     if (what === 'assumed' && (!observation.standing || observation.ifNotStated === null))
       return 'nothing is assumed for it';
     into.absent.set(name, what);
     return null;
   }
   if (kind === 'number') return readNumbers(observation, what, into);
-  const known = choices.map(({ choice }) => choice);
   if (kind === 'several') {
     if (!member?.[1] || !known.includes(member[1]))
       return `it takes CHOICE:yes or CHOICE:no, of ${known.join(', ')}`;
