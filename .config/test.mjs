@@ -5,6 +5,7 @@ import { tmpdir } from 'node:os';
 import { join, relative } from 'node:path';
 import { browser } from './browser.mjs';
 import { install, npm, root, say } from './house.mjs';
+import { lackingSolvers } from './solvers.mjs';
 
 const steps = [
   { script: 'build', checks: 'dist/ can be built' },
@@ -66,6 +67,7 @@ if (install() !== 0) {
   process.exit(1);
 }
 
+const lacking = lackingSolvers();
 const results = steps.map((step) => ({ ...step, ...runStep(step) }));
 const skipped = results.flatMap((result) => result.skipped);
 const [passed, failed] = [sum(results, 'passed'), sum(results, 'failed')];
@@ -75,5 +77,10 @@ for (const { script, checks, holds } of results) {
   say(`  ${holds ? 'holds ' : 'FAILED'}  ${script.padEnd(9)} ${checks}`);
 }
 for (const name of skipped) say(`  SKIPPED ${name}`);
+for (const name of lacking) {
+  say(
+    `  NOT JUDGED: ${name} is not there, so that it answered none of the questions in SMT-LIB. Install Debian's ${name}.`,
+  );
+}
 say(`\n${passed} passed, ${failed} failed${skipped.length > 0 ? `, ${skipped.length} skipped` : ''}`);
 process.exitCode = failed === 0 ? 0 : 1;

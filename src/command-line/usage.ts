@@ -46,10 +46,17 @@ export const usage = `vitalwright: protocols for reading vital signs, written by
       opens the rooms in the browser, on this machine only, with the
       protocols below FOLDER (default: protocols/)
 
-  vitalwright build PROTOCOL --to json-logic|typescript [--out FILE]
-      writes the protocol as a program for other systems: JSON Logic, or
-      a TypeScript module without dependencies; without --out it goes
-      to standard output
+  vitalwright build PROTOCOL --to json-logic|smt-lib|typescript
+      [--out FILE]
+      writes the protocol as a program for other systems: JSON Logic,
+      SMT-LIB for solvers, or a TypeScript module without dependencies;
+      without --out it goes to standard output
+
+  vitalwright build PROTOCOL --to smt-lib --ask QUESTION
+      [--sets complete|partial|any] [--limits as_written|within_bounds]
+      [--where NAME=WHAT]... [--out FILE]
+      writes a question over all such sets: rule:NAME, level:NAME,
+      together:NAME,NAME and others (schema/reference/smt_lib.md)
 
   vitalwright new NAME
       writes a first protocol with its cases, ready to be changed
