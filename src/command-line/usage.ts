@@ -51,6 +51,11 @@ export const usage = `vitalwright: protocols for reading vital signs, written by
       a TypeScript module without dependencies; without --out it goes
       to standard output
 
+  vitalwright handbook PROTOCOL [--out FILE]
+      writes the policy document as one page of HTML that prints well:
+      every rule as a sentence that was read back to what runs, the
+      ladder, numbers, limits, maps, cases, and a paper sheet
+
   vitalwright new NAME
       writes a first protocol with its cases, ready to be changed
 
