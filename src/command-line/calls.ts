@@ -8,6 +8,7 @@ const calls: Readonly<Record<string, () => Promise<Call>>> = {
   check: async () => (await import('./check.ts')).check,
   read: async () => (await import('./read.ts')).read,
   build: async () => (await import('./build.ts')).build,
+  handbook: async () => (await import('./handbook.ts')).handbook,
   serve: async () => (await import('./serve.ts')).serve,
   seal: async () => (await import('./seal.ts')).seal,
   approvers: async () => (await import('./approvers.ts')).approvers,

@@ -58,6 +58,11 @@ export const usage = `vitalwright: protocols for reading vital signs, written by
       writes a question over all such sets: rule:NAME, level:NAME,
       together:NAME,NAME and others (schema/reference/smt_lib.md)
 
+  vitalwright handbook PROTOCOL [--out FILE]
+      writes the policy document as one page of HTML that prints well:
+      every rule as a sentence that was read back to what runs, the
+      ladder, numbers, limits, maps, cases, and a paper sheet
+
   vitalwright new NAME
       writes a first protocol with its cases, ready to be changed
 
