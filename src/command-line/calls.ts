@@ -7,6 +7,7 @@ import { exit, type Call, type Exit, type Terminal } from './terminal.ts';
 const calls: Readonly<Record<string, () => Promise<Call>>> = {
   check: async () => (await import('./check.ts')).check,
   read: async () => (await import('./read.ts')).read,
+  compare: async () => (await import('./compare.ts')).compare,
   build: async () => (await import('./build.ts')).build,
   handbook: async () => (await import('./handbook.ts')).handbook,
   serve: async () => (await import('./serve.ts')).serve,

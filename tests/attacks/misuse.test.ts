@@ -62,6 +62,8 @@ const unreadable: readonly (readonly [name: string, path: string, check: RegExp 
 
 const calls: readonly (readonly [name: string, (path: string) => string[]])[] = [
   ['read', (path) => ['read', path, '--set', '{}']],
+  ['compare', (path) => ['compare', path, lesson]],
+  ['compare, as the newer', (path) => ['compare', lesson, path]],
   ['read --handoff', (path) => ['read', path, '--set', '{}', '--handoff']],
   ['build', (path) => ['build', path, '--to', 'typescript', '--out', at('never.ts')]],
   ['handbook', (path) => ['handbook', path, '--out', at('never.html')]],
@@ -106,6 +108,14 @@ const rows: readonly Row[] = [
   ['check: a report on a full disk', ['check', lesson, '--junit', '/dev/full'], /neither a file nor free/],
   ['check: a report without a name', ['check', lesson, '--junit', ''], /was not written/],
   ['check: one path of two', ['check', lesson, at('no_such')], /no such file/],
+  ['compare: one protocol', ['compare', lesson], /Two protocols/],
+  ['compare: three protocols', ['compare', lesson, lesson, lesson], /Two protocols/],
+  [
+    'compare: a protocol and a policy',
+    ['compare', lesson, 'alder_wing'],
+    /with a protocol, and a ward policy with/,
+  ],
+  ['compare: an unknown option', ['compare', lesson, lesson, '--jsn'], /Unknown option/],
   ['read: no protocol', ['read'], /One protocol/],
   ['read: two protocols', ['read', lesson, lesson, '--set', '{}'], /One protocol/],
   ['read: a set twice', ['read', lesson, '--set', '{}', '--set', '{}'], /'--set' is given more than once/],
