@@ -69,10 +69,12 @@ export { showProblem } from './problems/show-problem.ts';
 export {
   blanks,
   blanksLeft,
+  draftSaid,
   emptyBackground,
   handoffText,
   type Background,
   type HandoffFacts,
+  type SaidOfSource,
 } from './bedside/handoff.ts';
 export type { Course } from './bedside/course.ts';
 export type { Field, FieldGroup, LimitField } from './bedside/form.ts';

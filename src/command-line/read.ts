@@ -45,11 +45,11 @@ export const read: Call = async (args, terminal) => {
     terminal.err('--at says when a policy is in force; it stands beside --in-force.\n');
     return exit.couldNotAsk;
   }
-  const reader = await readReader(asked, terminal);
-  if (!reader) return exit.couldNotAsk;
-  const series = await seriesGiven(call.values.set, reader, terminal);
+  const found = await findReader(asked, terminal);
+  if (!found) return exit.couldNotAsk;
+  const series = await seriesGiven(call.values.set, found.reader, terminal);
   if (!series) return exit.couldNotAsk;
-  terminal.out(await answer(reader, series, form, terminal));
+  terminal.out(await answer(found, series, form, terminal));
   return exit.well;
 };
 
@@ -93,15 +93,22 @@ async function standardInput(terminal: Terminal): Promise<string | null> {
   }
 }
 
+/** What is read with, without a look at what is in force. */
+interface Found {
+  readonly reader: Compiled | Ward;
+  /** Whether it is a sealed edition; else it is a text that may change. */
+  readonly isSealed: boolean;
+}
+
 async function answer(
-  reader: Compiled | Ward,
+  { reader, isSealed }: Found,
   series: Series,
   form: Form,
   { width, colour }: Terminal,
 ): Promise<string> {
   if (form === 'handoff') {
-    const { handoffFor } = await import('./handoff.ts');
-    return handoffFor(reader, series);
+    const { draftSaid, handoffFor } = await import('./handoff.ts');
+    return isSealed ? handoffFor(reader, series) : handoffFor(reader, series, draftSaid);
   }
   if ('members' in reader) {
     const { answerOfWard } = await import('./answer-of-ward.ts');
@@ -112,7 +119,7 @@ async function answer(
 }
 
 /** The protocol, or the ward policy, that is asked for; null when it cannot be read, which is then said. */
-async function readReader(asked: string, terminal: Terminal): Promise<Compiled | Ward | null> {
+async function findReader(asked: string, terminal: Terminal): Promise<Found | null> {
   const path = (await findProtocol(asked)) ?? (await findEdition(asked))?.path ?? null;
   if (path === null) {
     terminal.err(
@@ -125,22 +132,28 @@ async function readReader(asked: string, terminal: Terminal): Promise<Compiled |
     if (kind === 'edition') {
       const { edition, problems } = await loadEdition(path);
       if (!edition) say(problems, terminal);
-      return edition?.asked ?? null;
+      return edition && { reader: edition.asked, isSealed: true };
     }
-    if (kind === 'ward') {
-      const { loadWard } = await import('./load-ward.ts');
-      const { ward, problems } = await loadWard(path, null);
-      if (!ward) say(problems, terminal);
-      return ward;
-    }
-    const { compiled, problems } = await loadProtocol(path, null);
-    if (!compiled) say(problems, terminal);
-    return compiled;
+    const reader = kind === 'ward' ? await draftOfWard(path, terminal) : await draftOf(path, terminal);
+    return reader && { reader, isSealed: false };
   } catch (error) {
     if (!(error instanceof UnreadableFile)) throw error;
     terminal.err(`${error.message}\n`);
     return null;
   }
+}
+
+async function draftOfWard(path: string, terminal: Terminal): Promise<Ward | null> {
+  const { loadWard } = await import('./load-ward.ts');
+  const { ward, problems } = await loadWard(path, null);
+  if (!ward) say(problems, terminal);
+  return ward;
+}
+
+async function draftOf(path: string, terminal: Terminal): Promise<Compiled | null> {
+  const { compiled, problems } = await loadProtocol(path, null);
+  if (!compiled) say(problems, terminal);
+  return compiled;
 }
 
 function seriesOf(file: string, text: string, reader: Compiled | Ward, terminal: Terminal): Series | null {
