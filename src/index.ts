@@ -37,7 +37,7 @@ import { protocolsAsOne } from './ward/as-one.ts';
 import { wardOutcomeOf } from './ward/series-to-ward-outcome.ts';
 import type { Ward } from './ward/ward.ts';
 
-export { isName, startTexts, type StartFrom } from './authoring/start-texts.ts';
+export { isName, schemaNear, startTexts, type StartFrom } from './authoring/start-texts.ts';
 export { completionsAt, type AuthoringQuestion, type Completion } from './authoring/completions-at.ts';
 export { ordinaryValues, type OrdinaryValue } from './authoring/ordinary-values.ts';
 export {
