@@ -13,7 +13,7 @@ import { caseProblems } from './cases/case-problems.ts';
 import { documentToCases } from './cases/document-to-cases.ts';
 import type { CaseResult } from './cases/case-result.ts';
 import { runCase } from './cases/run-case.ts';
-import { runWardCases as casesOfWard } from './cases/ward-cases.ts';
+import { runWardCases as casesOfWard, type WardCaseResult } from './cases/ward-cases.ts';
 import type { Document } from './document/document.ts';
 import { yamlToDocument } from './document/yaml-to-document.ts';
 import type { Compiled } from './outcome/compile.ts';
@@ -294,7 +294,7 @@ export function runWardCases(
   file: string,
   text: string,
   ward: Ward,
-): { results: readonly CaseResult[]; problems: readonly Problem[] } {
+): { results: readonly WardCaseResult[]; problems: readonly Problem[] } {
   const { document, problems } = yamlToDocument(file, text);
   if (!document) return { results: [], problems: textToFile('ward_cases', file, text).problems };
   const { results, problems: found } = casesOfWard(document, ward);

@@ -9,7 +9,7 @@ interface Props extends SideProps {
   readonly found: CaseHere;
 }
 
-/** One case in full: what is observed, what the protocol says, and the lines that decided it. */
+/** One case in full: what is observed, what is said of it, and the rules that decided it. */
 export function CaseDetail({ found, open, onChoose, onShow }: Props): ReactNode {
   const { name, passes, why, lines } = found;
   const full = useCaseInFull(open, name);
@@ -50,6 +50,18 @@ export function CaseDetail({ found, open, onChoose, onShow }: Props): ReactNode 
               <li key={key}>{sentence(line)}</li>
             ))}
           </ul>
+          {full.plan !== null && <p>{full.plan}</p>}
+          {full.reads.length > 0 && (
+            <>
+              <h3>What each protocol calls for</h3>
+              <ul className="plain">
+                {keyed(full.reads).map(({ key, line }) => (
+                  <li key={key}>{line}</li>
+                ))}
+              </ul>
+              {full.tell.length > 0 && <p>{`Told: ${full.tell.join('; ')}`}</p>}
+            </>
+          )}
           <h3>What decided it</h3>
           {full.rules.length === 0 && <p className="hint">No rule is met.</p>}
           <ul className="deciding">
@@ -70,11 +82,12 @@ function Deciding({
   readonly rule: RuleInCase;
   readonly onShow: SideProps['onShow'];
 }): ReactNode {
-  const { title, level, decidedBy, lines } = rule;
+  const { title, of, level, decidedBy, lines } = rule;
   return (
     <li>
       <p className="deciding-title">
         <strong>{title}</strong>
+        {of !== null && <span>{of}</span>}
         {level !== null && <span>{level}</span>}
         {lines && (
           <button type="button" className="link-button" onClick={() => onShow('protocol', lines.first)}>
