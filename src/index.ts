@@ -50,6 +50,7 @@ export {
 export { addCase, type CasesHead } from './authoring/edits/add-case.ts';
 export { addEntry, addItem } from './authoring/edits/add-part.ts';
 export { removePart } from './authoring/edits/remove-part.ts';
+export { alikeLines, withOwnLineEnds } from './authoring/alike-lines.ts';
 export { setValue } from './authoring/edits/set-value.ts';
 export { hoverAt, type Hover } from './authoring/hover-at.ts';
 export type { AuthoringSurroundings, WrittenKind } from './authoring/known/known.ts';
