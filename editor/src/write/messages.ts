@@ -119,6 +119,8 @@ export interface CaseInFull {
   readonly heading: string;
   readonly couldBe: string | null;
   readonly reasons: readonly string[];
+  /** What is to be taken and asked first, in short. */
+  readonly toGet: readonly string[];
   /** On a ward: the plan that holds, whom to tell, and what each of its protocols calls for. Else null or empty. */
   readonly plan: string | null;
   readonly tell: readonly string[];

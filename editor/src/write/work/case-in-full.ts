@@ -17,6 +17,7 @@ export function caseInFull(
     heading: sheet.level.heading,
     couldBe: sheet.level.couldBe,
     reasons: sheet.level.reasons,
+    toGet: sheet.level.toGet.map(({ label, names }) => `${label}: ${names}`),
     plan: sheet.plan && `${sheet.plan.title}. ${sheet.plan.says}`,
     tell: sheet.reads.length === 0 ? [] : sheet.level.tell,
     reads: sheet.reads.map(({ says }) => says),
