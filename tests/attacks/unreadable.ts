@@ -30,7 +30,7 @@ export const unreadable: readonly (readonly [
   other: RegExp,
 ])[] = [
   ['a path that is not there', at('no_such'), /there is no such file/, /There is no protocol/],
-  ['no name at all', '', /"": there is no such file/, /There is no protocol ""/],
+  ['no name at all', '', /"": there is no such file/, /There is no protocol(?: or ward policy)? ""/],
   ['a path through a file', 'README.md/protocol.yaml', /its folder is a file/, /There is no protocol/],
   ['a circle of links', at('circle'), /link that leads back/, /There is no protocol/],
   ['a pipe that nobody writes to', at('pipe'), /neither a file nor a folder/, /There is no protocol/],

@@ -12,7 +12,7 @@ import { loadModule } from '../targets/typescript/load-module.ts';
 import type { HandSet } from './by-hand.ts';
 import { measure, type Measured } from './clock.ts';
 import { allByHand, columnsOf, count, patients } from './columns.ts';
-import type { Figure } from './run.ts';
+import type { Figure } from './figure.ts';
 import { straightLine } from './straight-line.ts';
 
 const compiled = askable('pressure_reading');
