@@ -47,6 +47,7 @@ ${[
   rule('large_latest_low', '{ large_latest: { below: 30 } }'),
   rule('long_held', '{ held: { above: 250 min } }'),
   rule('long_since', '{ since: { at_least: 120 min } }'),
+  rule('since_its_beginning', '{ since: { between: [120 min, 121 min] } }'),
   rule(
     'others',
     `{ any: [${values
@@ -120,6 +121,7 @@ const rows: readonly (readonly [
   // Longer ago than its window is never.
   [['long_held'], 'unsat', 'any'],
   [['long_since'], 'sat'],
+  [['since_its_beginning'], 'unsat', 'any'],
 ];
 
 test.for(judges)('look backs that exclude each other are never both found ($name)', ({ ask }, context) => {
