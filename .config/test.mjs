@@ -15,7 +15,6 @@ const steps = [
   { script: 'drift', checks: 'generated files are what the schema generates' },
   { script: 'unused', checks: 'no file, export or dependency is unused' },
   { script: 'unit', checks: 'the tests' },
-  { script: 'start-up', checks: 'the command line starts quickly' },
 ];
 
 /** Counts of the test run's report. A test file that could not even be read counts as one failure. */

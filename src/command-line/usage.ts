@@ -19,6 +19,11 @@ export const usage = `vitalwright: protocols for reading vital signs, written by
       with the edition of a ward policy that is in force, now or
       --at a time
 
+  vitalwright compare OLD NEW [--json]
+      says exactly which sets get another level or other rules, of two
+      protocols, ward policies or sealed editions; ends with 1 when
+      some do, or when that is not settled
+
   vitalwright seal PROTOCOL [--author NAME]...
       writes the edition that its file states, never to be edited,
       when everything that it must hold holds
@@ -57,6 +62,11 @@ export const usage = `vitalwright: protocols for reading vital signs, written by
       [--where NAME=WHAT]... [--out FILE]
       writes a question over all such sets: rule:NAME, level:NAME,
       together:NAME,NAME and others (schema/reference/smt_lib.md)
+
+  vitalwright handbook PROTOCOL [--out FILE]
+      writes the policy document as one page of HTML that prints well:
+      every rule as a sentence that was read back to what runs, the
+      ladder, numbers, limits, maps, cases, and a paper sheet
 
   vitalwright new NAME
       writes a first protocol with its cases, ready to be changed

@@ -33,7 +33,7 @@ const smt = ['build', lesson, '--to', 'smt-lib'];
 /** What no protocol can be read from, and what `check` and the others say of it. */
 const unreadable: readonly (readonly [name: string, path: string, check: RegExp | null, other: RegExp])[] = [
   ['a path that is not there', at('no_such'), /there is no such file/, /There is no protocol/],
-  ['no name at all', '', /"": there is no such file/, /There is no protocol ""/],
+  ['no name at all', '', /"": there is no such file/, /There is no protocol(?: or ward policy)? ""/],
   ['a path through a file', 'README.md/protocol.yaml', /its folder is a file/, /There is no protocol/],
   ['a circle of links', at('circle'), /link that leads back/, /There is no protocol/],
   ['a pipe that nobody writes to', at('pipe'), /neither a file nor a folder/, /There is no protocol/],
@@ -62,8 +62,11 @@ const unreadable: readonly (readonly [name: string, path: string, check: RegExp 
 
 const calls: readonly (readonly [name: string, (path: string) => string[]])[] = [
   ['read', (path) => ['read', path, '--set', '{}']],
+  ['compare', (path) => ['compare', path, lesson]],
+  ['compare, as the newer', (path) => ['compare', lesson, path]],
   ['read --handoff', (path) => ['read', path, '--set', '{}', '--handoff']],
   ['build', (path) => ['build', path, '--to', 'typescript', '--out', at('never.ts')]],
+  ['handbook', (path) => ['handbook', path, '--out', at('never.html')]],
 ];
 
 const opensRooms = new Set(['a_folder', 'with_pipe', 'nothing'].map((name) => at(name)));
@@ -105,6 +108,14 @@ const rows: readonly Row[] = [
   ['check: a report on a full disk', ['check', lesson, '--junit', '/dev/full'], /neither a file nor free/],
   ['check: a report without a name', ['check', lesson, '--junit', ''], /was not written/],
   ['check: one path of two', ['check', lesson, at('no_such')], /no such file/],
+  ['compare: one protocol', ['compare', lesson], /Two protocols/],
+  ['compare: three protocols', ['compare', lesson, lesson, lesson], /Two protocols/],
+  [
+    'compare: a protocol and a policy',
+    ['compare', lesson, 'alder_wing'],
+    /with a protocol, and a ward policy with/,
+  ],
+  ['compare: an unknown option', ['compare', lesson, lesson, '--jsn'], /Unknown option/],
   ['read: no protocol', ['read'], /One protocol/],
   ['read: two protocols', ['read', lesson, lesson, '--set', '{}'], /One protocol/],
   ['read: a set twice', ['read', lesson, '--set', '{}', '--set', '{}'], /'--set' is given more than once/],
@@ -171,6 +182,14 @@ const rows: readonly Row[] = [
     [...smt, '--ask', 'set', '--out', '/dev/full'],
     /neither a file nor free/,
   ],
+  ['handbook: nothing is named', ['handbook'], /One protocol or ward policy/],
+  ['handbook: two of them', ['handbook', lesson, lesson], /One protocol or ward policy/],
+  ['handbook: two files', ['handbook', lesson, '--out', at('a'), '--out', at('b')], /more than once/],
+  ['handbook: to a folder', ['handbook', lesson, '--out', place], /it is a folder/],
+  ['handbook: to a full disk', ['handbook', lesson, '--out', '/dev/full'], /neither a file nor free/],
+  ['handbook: an edition that is not there', ['handbook', 'alder_wing@99'], /no sealed edition 99/],
+  ['handbook: the file of an edition', ['handbook', 'protocols/alder_wing/editions/1.yaml'], /NAME@N/],
+  ['handbook: a ladder', ['handbook', 'protocols/alder_ladder/ladder.yaml'], /NAME@N/],
   ['new: no name', ['new'], /One name/],
   ['new: two names', ['new', 'one', 'two'], /One name/],
   ['new: a name that leads out', ['new', '../out'], /One name/],
