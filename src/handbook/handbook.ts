@@ -66,16 +66,16 @@ function page(contents: Contents): Html {
     </head>
     <body>
       <div class="paper">
-        <div class="running top">
+        <header class="running top">
           <div>
             ${draft}${handout.title} · ${handout.edition} ·
             <span class="short">${shortDigest(handout.digest)}</span>
           </div>
-        </div>
+        </header>
         <main class="body">${sections.map((section) => section(contents))}</main>
-        <div class="running bottom">
+        <footer class="running bottom">
           <div>${handout.caution} <span class="short">${shortDigest(handout.digest)}</span></div>
-        </div>
+        </footer>
       </div>
     </body>
   </html>`;

@@ -25,7 +25,7 @@ export function measuresOf({ compiled, spoken }: Part): Html | null {
     ${[...measures.values()].map(
       ({ name, title, meaning }) =>
         html`<article class="measure">
-          <h5>${title} <code>${name}</code></h5>
+          <h4>${title} <code>${name}</code></h4>
           ${logic(spoken.measures.get(name) ?? [])} ${meaning === null ? null : html`<p>${meaning}</p>`}
         </article>`,
     )}`;
@@ -43,7 +43,7 @@ export function faultsOf(part: Part): Html | null {
     ${faults.map(
       (fault) =>
         html`<article class="rule">
-          <h5>${fault.title} <code>${fault.name}</code></h5>
+          <h4>${fault.title} <code>${fault.name}</code></h4>
           ${logic(part.spoken.faults.get(fault.name) ?? [])}
           <p>${fault.says} ${citesOf(fault.sources, part)}</p>
           ${list(fault.do.map(actionOf), 'Do')}
