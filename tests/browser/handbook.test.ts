@@ -59,9 +59,9 @@ test('each paper sheet fits one page, beside what every page carries', async () 
   const { page } = await opened();
   await page.emulateMedia({ media: 'print' });
   const heights = async (selector: string): Promise<number[]> =>
-    (await page.evaluate(
+    page.evaluate<number[]>(
       `[...document.querySelectorAll('${selector}')].map((each) => Math.ceil(each.getBoundingClientRect().height))`,
-    )) as number[];
+    );
   const room = Math.floor(((297 - 11 - 12) / 25.4) * 96);
   const running = (await heights('.running')).reduce((sum, each) => sum + each, 0);
   const sheets = await heights('.sheet');
