@@ -73,6 +73,24 @@ test('a ward policy tells of its plans, of each protocol, and has a paper sheet 
   expect(page.querySelectorAll('.level .name').length).toBeGreaterThan(ward.members.length);
 });
 
+test('each fault of technique of a ward stands once, with its sources', () => {
+  const page = wardPage();
+  const faults = ward.members[0]?.protocol.faults ?? [];
+  expect(faults.length).toBeGreaterThan(0);
+  for (const { name } of faults) {
+    const found = [...page.querySelectorAll('article code')].filter(
+      ({ textContent }) => textContent === name,
+    );
+    const articles = found.map((each) => each.closest('article'));
+    const own = articles.filter((each) =>
+      each?.querySelector('ul.logic')?.textContent?.includes('The fault “'),
+    );
+    expect(own.map((each) => each?.querySelector('.cites')?.textContent?.startsWith('Sources'))).toEqual([
+      true,
+    ]);
+  }
+});
+
 test('the cases stand with what the rules say of them, and one that does not come out so is named', () => {
   const compiled = askable('lessons/one_threshold');
   const page = pageOf(compiled, 'lessons/one_threshold');

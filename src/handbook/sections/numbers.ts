@@ -1,3 +1,4 @@
+import type { Fault } from '../../protocol/protocol.ts';
 import { html, type Html } from '../html.ts';
 import { list, logic } from './logic.ts';
 import { actionOf } from './rules.ts';
@@ -32,8 +33,7 @@ export function measuresOf({ compiled, spoken }: Part): Html | null {
 }
 
 /** Faults of technique: what makes a reading unsure, and how far. */
-export function faultsOf(part: Part): Html | null {
-  const { faults } = part.compiled.protocol;
+export function faultsOf(faults: readonly Fault[], part: Part): Html | null {
   if (faults.length === 0) return null;
   return html`<h3>Faults of technique</h3>
     <p>
