@@ -8,6 +8,7 @@ import { teacherOf } from '../teach/teacher.ts';
 import type { Ward } from '../ward/ward.ts';
 import { exists, findProtocol, protocolsBeside, readText } from './files.ts';
 import { editionPath, loadEdition } from './edition-files.ts';
+import { changesSinceLast } from './handbook-changes.ts';
 import type { FoundInput } from './handbook-input.ts';
 import { risksOfEdition } from './handbook-of-edition.ts';
 import { kindOf } from './kind-of.ts';
@@ -44,6 +45,7 @@ async function draftOf(path: string, terminal: Terminal): Promise<HandbookInput 
     reads: compiled,
     teacher: teacherOf(compiled, cases),
     accepted: [...risksOfProtocol(document), ...ofCases],
+    changes: await changesSinceLast(dirname(path), compiled, cases),
     edition: null,
   };
 }
@@ -58,6 +60,7 @@ async function draftOfWard(path: string, terminal: Terminal): Promise<HandbookIn
     reads: ward,
     teacher: teacherOf(ward, cases),
     accepted: [...accepted, ...(cases ? risksOfCases(cases, ward.title) : [])],
+    changes: await changesSinceLast(dirname(path), ward, cases),
     edition: null,
   };
 }

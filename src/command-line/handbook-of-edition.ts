@@ -9,6 +9,7 @@ import { textToTime } from '../series/text-to-time.ts';
 import { teacherOf } from '../teach/teacher.ts';
 import type { EditionFile } from '../shape/generated/types.ts';
 import { editionOf } from './decision.ts';
+import { changesSinceLast } from './handbook-changes.ts';
 import type { FoundInput } from './handbook-input.ts';
 import { openRecord } from './open-record.ts';
 import { sayProblems } from './say.ts';
@@ -30,7 +31,8 @@ export async function handbookOfEdition(asked: string, terminal: Terminal): Prom
       : 'Its record does not hold: whether it is in force is not known. Use the paper policy.',
   };
   const cases = yamlToDocument(`${file.name}, edition ${file.edition}, cases`, file.cases).document;
-  const input = { reads, teacher: teacherOf(reads, cases), accepted: risksOfEdition(file), edition };
+  const changes = await changesSinceLast(found.folder, reads, cases);
+  const input = { reads, teacher: teacherOf(reads, cases), accepted: risksOfEdition(file), edition, changes };
   return { input, exit: record ? exit.well : exit.doesNotHold };
 }
 

@@ -5,6 +5,7 @@ import { html, Html } from './html.ts';
 import type { HandbookInput } from './input.ts';
 import { approvals } from './sections/approvals.ts';
 import { cases } from './sections/cases.ts';
+import { changes } from './sections/changes.ts';
 import { front } from './sections/front.ts';
 import { howToRead } from './sections/how-to-read.ts';
 import { ladder } from './sections/ladder.ts';
@@ -20,6 +21,7 @@ import { style } from './style.ts';
 const sections: readonly Section[] = [
   front,
   approvals,
+  changes,
   howToRead,
   ladder,
   protocols,
@@ -66,16 +68,16 @@ function page(contents: Contents): Html {
     </head>
     <body>
       <div class="paper">
-        <div class="running top">
+        <header class="running top">
           <div>
             ${draft}${handout.title} · ${handout.edition} ·
             <span class="short">${shortDigest(handout.digest)}</span>
           </div>
-        </div>
+        </header>
         <main class="body">${sections.map((section) => section(contents))}</main>
-        <div class="running bottom">
+        <footer class="running bottom">
           <div>${handout.caution} <span class="short">${shortDigest(handout.digest)}</span></div>
-        </div>
+        </footer>
       </div>
     </body>
   </html>`;

@@ -1,5 +1,6 @@
 import type { Compiled } from '../outcome/compile.ts';
 import type { ApprovedEntry, EditionFile, NeededRole } from '../shape/generated/types.ts';
+import type { Comparison } from '../review/compare/comparison.ts';
 import type { Teacher } from '../teach/teacher.ts';
 import type { Ward } from '../ward/ward.ts';
 
@@ -10,6 +11,8 @@ export interface HandbookInput {
   /** What its cases tell. */
   readonly teacher: Teacher;
   readonly accepted: readonly AcceptedRisk[];
+  /** What changes since the last sealed edition; null where there is none. */
+  readonly changes: Comparison | null;
   /** Null: a draft, that nobody has sealed. */
   readonly edition: SealedState | null;
 }

@@ -9,8 +9,8 @@ h1 { font-size: 22pt; line-height: 1.15; margin: 0 0 0.4rem; }
 h2 { font-size: 15pt; margin: 2rem 0 0.5rem; border-bottom: 2px solid var(--ink); }
 h3 { font-size: 12.5pt; margin: 1.4rem 0 0.4rem; }
 h4.group { margin: 1.1rem 0 0.3rem; padding: 0.15rem 0.5rem; border: 1px solid var(--ink); border-left-width: 6px; font-size: 11pt; }
-h5 { font-size: 11pt; margin: 0.9rem 0 0.2rem; }
-h5 code { font-weight: 400; font-size: 8.5pt; color: var(--soft); }
+h5, article h4 { font-size: 11pt; margin: 0.9rem 0 0.2rem; }
+article code { font-weight: 400; font-size: 8.5pt; color: var(--soft); }
 code { font-family: Consolas, Menlo, monospace; font-size: 0.9em; }
 p { margin: 0.3rem 0; }
 ul, ol { margin: 0.2rem 0; padding-left: 1.3rem; }
@@ -46,8 +46,8 @@ thead th { background: #eee; }
 .axis { font-size: 13px; }
 .disc { fill: #fff; stroke: #000; }
 .letter { font-size: 14px; font-weight: 700; text-anchor: middle; }
-.sheet .blanks { display: flex; gap: 1rem; }
-.sheet .blanks span { flex: 1; border-bottom: 1px solid var(--ink); padding-bottom: 0.9rem; font-size: 8.5pt; }
+.sheet .blanks { display: flex; gap: 0.3rem 1rem; flex-wrap: wrap; }
+.sheet .blanks span { flex: 1 0 4rem; border-bottom: 1px solid var(--ink); padding-bottom: 0.9rem; font-size: 8.5pt; }
 .sheet .columns { columns: 2; column-gap: 1.2rem; }
 .sheet .level { break-inside: auto; }
 .sheet .level .name { font-weight: 700; border-bottom: 1px solid var(--ink); margin: 0.3rem 0 0.1rem; break-after: avoid; }
@@ -68,7 +68,7 @@ thead th { background: #eee; }
   .running.bottom > div { padding: 2mm 0 0; }
   .body { display: table-row-group; }
   h2, h3, h4, h5, .label { break-after: avoid; }
-  .measure, .map-page, tr, .levels tbody, .logic, .lists { break-inside: avoid; }
+  .measure, .map-page, .plan, tr, .levels tbody, .logic, .lists { break-inside: avoid; }
   .rule p { orphans: 3; widows: 3; }
   h1 { font-size: 19pt; }
   h2 { margin-top: 1.2rem; }
@@ -85,5 +85,7 @@ thead th { background: #eee; }
   .sheet.dense table { font-size: 7pt; }
   .sheet.tight { font-size: 6.9pt; line-height: 1.18; }
   .sheet.tight table { font-size: 6.4pt; }
+  .sheet.smallest { font-size: 6.4pt; line-height: 1.15; }
+  .sheet.smallest table { font-size: 6.1pt; }
 }
 `;

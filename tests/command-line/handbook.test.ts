@@ -91,3 +91,26 @@ test.each([
   expect([exit, out]).toEqual([2, '']);
   expect(err).toContain(says);
 });
+
+test(
+  'of a draft with a higher edition it tells what changes since the sealed one',
+  { timeout: 120_000 },
+  async () => {
+    const place = folder();
+    for (const name of ['alder_ladder', 'bleeding_watch'])
+      cpSync(`protocols/${name}`, join(place, name), { recursive: true });
+    const own = join(place, 'bleeding_watch');
+    const file = join(own, 'protocol.yaml');
+    expect((await ask(['handbook', own])).out).not.toContain('Changes since');
+    const text = readFileSync(file, 'utf8');
+    writeFileSync(
+      file,
+      text.replace('edition: 1', 'edition: 2').replace('says: ', 'says: Changed for this test. '),
+    );
+    const { out, err } = await ask(['handbook', own]);
+    expect(err).toBe('');
+    expect(out).toContain('<h2>Changes since edition 1</h2>');
+    expect(out).toContain('No set gets another level or other rules');
+    expect(out).toContain('Changed for this test.');
+  },
+);

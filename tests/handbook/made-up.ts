@@ -47,14 +47,23 @@ const each = (draw: Draw, parts: unknown): Plain =>
     Object.entries((parts ?? {}) as Plain).map(([name, part]) => [name, retitle(draw, part as Plain)]),
   );
 
+/** Observations, and their choices, under such titles. */
+const observed = (draw: Draw, declares: unknown): Plain =>
+  Object.fromEntries(
+    Object.entries(each(draw, declares) as Record<string, Plain>).map(([name, { choices, ...rest }]) => [
+      name,
+      choices ? { ...rest, choices: (choices as Plain[]).map((choice) => retitle(draw, choice)) } : rest,
+    ]),
+  );
+
 /** A made-up protocol that asks for every kind of sentence, with titles that are hard to tell apart. */
 function drawSpoken(draw: Draw): string {
   const { protocol } = drawProtocol(draw);
   const { observations, measures, limits, rules, ...rest } = protocol;
-  const observed = observations as Plain;
+  const { declares, ...roles } = observations as Plain;
   const changed = {
     ...rest,
-    observations: { ...observed, declares: each(draw, observed['declares']) },
+    observations: { ...roles, declares: observed(draw, declares) },
     ...(limits ? { limits: each(draw, limits) } : {}),
     ...(measures ? { measures: each(draw, measures) } : {}),
     rules: (rules as Plain[]).map((rule) => retitle(draw, rule)),

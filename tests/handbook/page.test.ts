@@ -22,9 +22,16 @@ const pageOf = (reads: Compiled | Ward, name: string | null = null): Part =>
       reads,
       teacher: teacherOf(reads, name === null ? null : casesOf(name)),
       accepted: [],
+      changes: null,
       edition: null,
     }),
   );
+
+const ward = bundledWard();
+let wardPageMade: Part | null = null;
+
+/** The page of the bundled ward policy; made once, as it is long. */
+const wardPage = (): Part => (wardPageMade ??= pageOf(ward));
 
 test.each([...bundledNames, ...lessonNames])(
   '%s: what stands on the page reads back to what runs',
@@ -51,20 +58,37 @@ test('each page carries the digest in short, the edition, and the caution in ful
 });
 
 test('a draft says on each page that it is one, and that it is invented where its file does', () => {
-  const page = pageOf(bundledWard());
+  const page = wardPage();
   expect(page.querySelector('.running.top')?.textContent).toMatch(/^\s*DRAFT\./);
   expect(page.querySelector('.status')?.textContent).toContain('Do not act on it');
   expect(page.querySelector('.front')?.textContent).toContain('which is itself invented');
 });
 
 test('a ward policy tells of its plans, of each protocol, and has a paper sheet for each', () => {
-  const ward = bundledWard();
-  const page = pageOf(ward);
+  const page = wardPage();
   const text = page.querySelector('main')?.textContent ?? '';
   for (const { title } of ward.plans.values()) expect(text).toContain(`Plan for one patient: ${title}`);
   const sheets = [...page.querySelectorAll('.sheet h2')].map(({ textContent }) => textContent);
   expect(sheets).toEqual(ward.members.map(({ protocol }) => `Paper sheet for downtime: ${protocol.title}`));
   expect(page.querySelectorAll('.level .name').length).toBeGreaterThan(ward.members.length);
+});
+
+test('each fault of technique of a ward stands once, with its sources', () => {
+  const page = wardPage();
+  const faults = ward.members[0]?.protocol.faults ?? [];
+  expect(faults.length).toBeGreaterThan(0);
+  for (const { name } of faults) {
+    const found = [...page.querySelectorAll('article code')].filter(
+      ({ textContent }) => textContent === name,
+    );
+    const articles = found.map((each) => each.closest('article'));
+    const own = articles.filter((each) =>
+      each?.querySelector('ul.logic')?.textContent?.includes('The fault “'),
+    );
+    expect(own.map((each) => each?.querySelector('.cites')?.textContent?.startsWith('Sources'))).toEqual([
+      true,
+    ]);
+  }
 });
 
 test('the cases stand with what the rules say of them, and one that does not come out so is named', () => {
@@ -80,7 +104,9 @@ test('the cases stand with what the rules say of them, and one that does not com
     'at_least: usual_round',
   );
   const teacher = teacherOf(compiled, yamlToDocument('cases.yaml', wrong).document);
-  const other = opened(handbookToHtml({ reads: compiled, teacher, accepted: [], edition: null }));
+  const other = opened(
+    handbookToHtml({ reads: compiled, teacher, accepted: [], changes: null, edition: null }),
+  );
   expect(teacher.lessons.leftOut.length).toBeGreaterThan(0);
   expect(other.querySelector('.cases .lacking')?.textContent).toContain(teacher.lessons.leftOut[0]);
 });
@@ -147,6 +173,7 @@ test('a text that would be markup stays a text, wherever it stands', () => {
         reads,
         teacher: teacherOf(reads, null),
         accepted: [{ ...risk, what: text }],
+        changes: null,
         edition: null,
       }),
     );
@@ -158,7 +185,7 @@ test('a text that would be markup stays a text, wherever it stands', () => {
 });
 
 test('no page has anything that runs or loads', () => {
-  const page = pageOf(bundledWard());
+  const page = wardPage();
   expect(page.querySelectorAll('script, link, iframe, object, embed, base, form, [src], [href]').length).toBe(
     0,
   );

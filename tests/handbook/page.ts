@@ -36,6 +36,6 @@ function sentencesOn(list: Part | null | undefined): Sentence[] {
 
 /** The list of sentences below the heading with a name in it. */
 export function logicUnder(page: Part, name: string): Sentence[] {
-  const heading = [...page.querySelectorAll('h5 code')].find(({ textContent }) => textContent === name);
+  const heading = [...page.querySelectorAll('article code')].find(({ textContent }) => textContent === name);
   return sentencesOn(heading?.closest('article')?.querySelector('ul.logic'));
 }

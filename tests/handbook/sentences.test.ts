@@ -14,7 +14,7 @@ import { graftedProtocol } from './grafted.ts';
 import { spokenProtocol, spokenTexts } from './made-up.ts';
 
 const all = [...bundledNames, ...lessonNames];
-const settings = { numRuns: 300, seed };
+const settings = { numRuns: 200, seed };
 
 const logicOf = (protocol: Protocol): unknown => logicToJson(compile(protocol).logic, protocol);
 
@@ -25,7 +25,7 @@ test.each(all)('%s: what runs is what its sentences say, step by step', (name) =
 
 test(
   'each sentence of a made-up protocol reads back to what it says, whatever its titles are',
-  { timeout: 60_000 },
+  { timeout: 180_000 },
   () => {
     fc.assert(
       fc.property(spokenTexts, (text) => {
@@ -38,7 +38,7 @@ test(
   },
 );
 
-test('sentences survive being typed out as lines', { timeout: 60_000 }, () => {
+test('sentences survive being typed out as lines', { timeout: 180_000 }, () => {
   fc.assert(
     fc.property(spokenTexts, (text) => {
       const protocol = spokenProtocol(text);

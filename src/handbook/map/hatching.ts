@@ -3,7 +3,7 @@ import type { Plane, PlaneAnswer } from '../../review/cells/plane.ts';
 /** How a part of a printed map is filled: a letter, words for the legend, and a hatching for black and white paper. */
 export interface Hatching {
   readonly key: string;
-  /** `A`; empty for ground that cannot be. */
+  /** `A`, from the lowest up. */
   readonly letter: string;
   readonly words: string;
   /** One of the patterns below; null for blank paper. */
@@ -32,18 +32,15 @@ const shades = 5;
 export function hatchingsOf(plane: Plane): readonly Hatching[] {
   const order = (answer: PlaneAnswer): number => rank(answer) * 2 + (answer.level?.settled ? 1 : 0);
   const inOrder = plane.answers.toSorted((left, right) => order(left) - order(right));
-  const keys = [...new Set(inOrder.map((answer) => looksOf(answer, plane).key))].filter(
-    (key) => key !== 'blank',
-  );
+  const keys = [...new Set(inOrder.map((answer) => looksOf(answer, plane).key))];
   return plane.answers.map((answer) => {
     const looks = looksOf(answer, plane);
-    const at = keys.indexOf(looks.key);
-    return { ...looks, letter: at === -1 ? '' : String.fromCodePoint(65 + (at % 26)) };
+    return { ...looks, letter: String.fromCodePoint(65 + (keys.indexOf(looks.key) % 26)) };
   });
 }
 
 const rank = ({ refused, level }: PlaneAnswer): number =>
-  refused.length > 0 ? -3 : level ? (level.atLeast ?? -1) : -2;
+  refused.length > 0 ? 1000 : level ? (level.atLeast ?? -1) : -2;
 
 function looksOf({ refused, level }: PlaneAnswer, { levels }: Plane): Omit<Hatching, 'letter'> {
   if (refused.length > 0) return { key: 'blank', words: 'Not possible', pattern: null };

@@ -17,7 +17,7 @@ export function mapPicture(plane: Plane, id: string): Html {
   const shown = [
     ...new Map(fills.flatMap((fill, index) => (seen.has(index) ? [[fill.key, fill] as const] : []))).values(),
   ];
-  const inOrder = shown.toSorted((left, right) => (left.letter || '~').localeCompare(right.letter || '~'));
+  const inOrder = shown.toSorted((left, right) => left.letter.localeCompare(right.letter));
   const used = inOrder.flatMap(({ pattern }) => (pattern === null ? [] : [pattern]));
   const title = `Map of ${plane.x.title} and ${plane.y.title}`;
   return html`<figure class="map">
@@ -73,7 +73,7 @@ function letterIn(
   grid: Grid,
   scale: Scale,
 ): Html | null {
-  const at = letter === '' ? null : roomiestOf(grid, isFilled(key, fills), scale);
+  const at = roomiestOf(grid, isFilled(key, fills), scale);
   if (!at) return null;
   return html`<circle cx="${at.x.toFixed(1)}" cy="${at.y.toFixed(1)}" r="11" class="disc" /><text
       x="${at.x.toFixed(1)}"

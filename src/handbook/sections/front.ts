@@ -7,7 +7,7 @@ export const front: Section = (contents) => {
   const { handout, reads } = contents;
   const { logicDigest } = 'members' in reads ? reads : reads.protocol;
   const { title, about, owners, digest, edition } = handout;
-  return html`<header class="front">
+  return html`<section class="front">
     <p class="kind">Policy handbook</p>
     <h1>${title}</h1>
     <p class="status">${statusOf(contents)}</p>
@@ -27,7 +27,7 @@ export const front: Section = (contents) => {
       Each page carries the first digits of the digest, ${shortDigest(digest)}. Who holds two papers with the
       same digits holds the same policy, word for word.
     </p>
-  </header>`;
+  </section>`;
 };
 
 const fact = (name: string, value: string): Html =>

@@ -80,7 +80,8 @@ function planTable({ title, says, levels }: Plan, { handout, ward }: Contents): 
       </tbody>`,
     ];
   });
-  return html`<h3>Plan for one patient: ${title}</h3>
+  return html`<div class="plan">
+    <h3>Plan for one patient: ${title}</h3>
     <p>
       ${says} The level that is shown stays;
       ${handout.levels.length > rows.length ? 'what is not listed here stays as the ladder says' : 'whom to tell and how soon change'}.
@@ -98,5 +99,6 @@ function planTable({ title, says, levels }: Plan, { handout, ward }: Contents): 
       <tbody>
         ${rows}
       </tbody>
-    </table>`;
+    </table>
+  </div>`;
 }

@@ -18,12 +18,6 @@ const line = ({ text, of }: Sentence): Html =>
     }
   </li>`;
 
-/** One sentence in one line, for the paper sheet: what stands below it in brackets. */
-export function inOneLine({ text, of }: Sentence): string {
-  if (of.length === 0) return text;
-  return `${text.replace(/:$/, '')} (${of.map(inOneLine).join('; ')})`;
-}
-
 /** A list of texts; nothing at all without one. */
 export const list = (items: readonly (string | Html)[], name: string | null = null): Html | null =>
   items.length === 0

@@ -1,3 +1,4 @@
+import type { Fault } from '../../protocol/protocol.ts';
 import { html, type Html } from '../html.ts';
 import { list, logic } from './logic.ts';
 import { actionOf } from './rules.ts';
@@ -25,15 +26,14 @@ export function measuresOf({ compiled, spoken }: Part): Html | null {
     ${[...measures.values()].map(
       ({ name, title, meaning }) =>
         html`<article class="measure">
-          <h5>${title} <code>${name}</code></h5>
+          <h4>${title} <code>${name}</code></h4>
           ${logic(spoken.measures.get(name) ?? [])} ${meaning === null ? null : html`<p>${meaning}</p>`}
         </article>`,
     )}`;
 }
 
 /** Faults of technique: what makes a reading unsure, and how far. */
-export function faultsOf(part: Part): Html | null {
-  const { faults } = part.compiled.protocol;
+export function faultsOf(faults: readonly Fault[], part: Part): Html | null {
   if (faults.length === 0) return null;
   return html`<h3>Faults of technique</h3>
     <p>
@@ -43,7 +43,7 @@ export function faultsOf(part: Part): Html | null {
     ${faults.map(
       (fault) =>
         html`<article class="rule">
-          <h5>${fault.title} <code>${fault.name}</code></h5>
+          <h4>${fault.title} <code>${fault.name}</code></h4>
           ${logic(part.spoken.faults.get(fault.name) ?? [])}
           <p>${fault.says} ${citesOf(fault.sources, part)}</p>
           ${list(fault.do.map(actionOf), 'Do')}

@@ -13,11 +13,13 @@ import {
 import { readRule, ruleLogic, sayRule } from './rules.ts';
 import { same } from './same.ts';
 import type { Sentence } from './sentence.ts';
-import { speakerOf } from './speaker.ts';
+import { speakerOf, type Speaker } from './speaker.ts';
 import { unplaced, unplacedMeasure, unplacedRule } from './unplaced.ts';
 
 /** The whole logic of a protocol in sentences, each part under its name. */
 export interface Spoken {
+  /** What everything is called in it. */
+  readonly speaker: Speaker;
   readonly applies: Sentence;
   readonly limits: ReadonlyMap<string, Sentence>;
   readonly faults: ReadonlyMap<string, readonly Sentence[]>;
@@ -65,6 +67,7 @@ export function speak(protocol: Protocol): Spoken {
     return sure(name, said, whole, readPartition(said, speaker));
   });
   return {
+    speaker,
     applies,
     limits: new Map(limits),
     faults: new Map(faults),
