@@ -156,6 +156,22 @@ test('an outcome that is older than the last value says so', async () => {
   expect(await page.locator('.typing').count()).toBe(0);
 });
 
+test('a sign that the page has not been told of yet outlives whatever is drawn meanwhile', async () => {
+  const { page, enter } = await openRoom(rooms.browser, `${rooms.site.origin}/#/bedside/pressure_reading`);
+  const rate = page.getByLabel('Heart rate', { exact: true });
+  // As a keyboard on a screen does it: first the signs stand there, then the page is told.
+  const stand = `Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, 'value')
+    .set.call(document.querySelector('[aria-label="Heart rate"]'), '112')`;
+  await page.evaluate(stand);
+  await enter('Systolic pressure', '88');
+  await page.getByRole('heading', { name: 'Act now on: Call the doctor' }).waitFor();
+  expect(await rate.inputValue()).toBe('112');
+  await rate.focus();
+  await rate.dispatchEvent('input');
+  await page.keyboard.press('Enter');
+  await expect.poll(async () => page.locator('.observed').textContent()).toContain('112 /min');
+});
+
 test('whoever wants no motion sees none', async () => {
   const { page } = await openRoom(rooms.browser, `${rooms.site.origin}/#/bedside/pressure_reading`);
   await page.emulateMedia({ reducedMotion: 'reduce' });

@@ -3,6 +3,7 @@ import { fromField, toField } from '../common/clock.ts';
 import { ProtocolChoice } from '../common/protocol-choice.tsx';
 import { RoomHeading } from '../common/room-name.tsx';
 import type { SiteProtocol } from '../common/site-protocol.ts';
+import { TypedLine } from '../common/typed-field.tsx';
 import { idleMinutes } from './use-idle.ts';
 
 interface Props {
@@ -31,14 +32,14 @@ export function RoomHead(props: Props): ReactNode {
         <ProtocolChoice label="Read with" chosen={protocol.id} protocols={protocols} onChoose={onChoose} />
         <div className="head-field head-bed">
           <label htmlFor={`${id}-bed`}>Bed label</label>
-          <input
+          <TypedLine
             id={`${id}-bed`}
             className="text-input"
             autoComplete="off"
             maxLength={40}
             placeholder="no names"
             value={bed}
-            onChange={(event) => onBed(event.target.value)}
+            onType={onBed}
           />
         </div>
         <div className="head-field head-time">
