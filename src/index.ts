@@ -66,7 +66,7 @@ export {
   type UnguardedChange,
   type UnguardedSearch,
 } from './review/guards/look-for-unguarded.ts';
-export { readEdition } from './editions/read-edition.ts';
+export { beginReadEdition, readEdition } from './editions/read-edition.ts';
 export { showProblem } from './problems/show-problem.ts';
 export {
   blanks,
