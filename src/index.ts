@@ -10,9 +10,8 @@
 import { documentToCasesReport, type CasesReport } from './authoring/document-to-cases-report.ts';
 import { formOf, type Form } from './bedside/form.ts';
 import { caseProblems } from './cases/case-problems.ts';
-import { documentToCases } from './cases/document-to-cases.ts';
 import type { CaseResult } from './cases/case-result.ts';
-import { runCase } from './cases/run-case.ts';
+import { casesIn } from './cases/run-cases.ts';
 import { runWardCases as casesOfWard, type WardCaseResult } from './cases/ward-cases.ts';
 import type { Document } from './document/document.ts';
 import { yamlToDocument } from './document/yaml-to-document.ts';
@@ -316,10 +315,8 @@ export function runCases(
 ): { results: readonly CaseResult[]; problems: readonly Problem[] } {
   const { document, problems } = yamlToDocument(file, text);
   if (!document) return { results: [], problems: textToFile('cases', file, text).problems };
-  const read = documentToCases(document, protocol.protocol);
-  const results = read.cases.map((each) => runCase(protocol, each));
-  const failed = results.flatMap((result) => caseProblems(result, document));
-  return { results, problems: [...problems, ...read.problems, ...failed] };
+  const { results, problems: found } = casesIn(document, protocol);
+  return { results, problems: [...problems, ...found] };
 }
 
 /**

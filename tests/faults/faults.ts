@@ -409,6 +409,48 @@ export const faults: readonly Fault[] = [
     'writeBounds(bounds, limits);',
     'void limits;',
   ),
+  other(
+    'targets/smt-lib/smt.ts',
+    'SMT-LIB: a name may end its symbol',
+    '? letter : escaped(letter),',
+    '? letter : letter,',
+  ),
+  other(
+    'targets/smt-lib/operators.ts',
+    'SMT-LIB: the highest is the lowest',
+    '(ite (<= a b) b a))`;',
+    '(ite (<= a b) a b))`;',
+  ),
+  other(
+    'targets/smt-lib/contradiction-facts.ts',
+    'SMT-LIB: a contradictory set is a set',
+    '? smt`(<= ${left} ${apart})` : smt`(< ${left} ${apart})`;',
+    '? smt`(<= ${left} ${apart})` : smt`(<= ${left} ${apart})`;',
+  ),
+  other(
+    'targets/smt-lib/observation-facts.ts',
+    'SMT-LIB: what is missing has one value',
+    'const isNothing = [...whole, ...isLacking(observation, true)];',
+    'const isNothing = [...given(observation, protocol, sets), ...isLacking(observation, true)];',
+  ),
+  other(
+    'targets/smt-lib/age-spans.ts',
+    'SMT-LIB: an age band takes in the age at which it ends',
+    '[smt`(< ${end} ${to})`]',
+    '[smt`(<= ${end} ${to})`]',
+  ),
+  other(
+    'targets/smt-lib/look-back-facts.ts',
+    'SMT-LIB: what happened at the beginning of a window counts',
+    '(< ${name} ${how.over})) (= ${name} ${never}))`;',
+    '(<= ${name} ${how.over})) (= ${name} ${never}))`;',
+  ),
+  other(
+    'targets/smt-lib/spread.ts',
+    'SMT-LIB: the highest is at least a number when all are',
+    '{ holds: (value) => compare(left, value), highest: or, lowest: and }',
+    '{ holds: (value) => compare(left, value), highest: and, lowest: or }',
+  ),
 
   // Technique
   series(

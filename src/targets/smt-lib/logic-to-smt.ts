@@ -1,6 +1,5 @@
 import type { Logic } from '../../logic/logic.ts';
 import type { Logical } from '../../logic/operators.ts';
-import { answersAlone } from '../../logic/used-steps.ts';
 import type { Protocol } from '../../protocol/protocol.ts';
 import { expression } from './operators.ts';
 import { head, scriptOf } from './script.ts';
@@ -12,14 +11,19 @@ import { Smt, smt } from './smt.ts';
  * has a question of their own appends `(assert …)` and `(check-sat)`.
  */
 export function logicToSmt(logic: Logic, protocol: Protocol, sets: AskedSets): string {
-  const bare = answersAlone(logic);
+  const answers = answersOf(logic);
   return `${
     Smt.joined(
       [
         head(protocol),
-        scriptOf(bare, protocol, sets),
+        scriptOf(
+          logic,
+          answers.map(([, , is]) => is),
+          protocol,
+          sets,
+        ),
         Smt.comment('Answers; a level is its place on the ladder from 0, −1 is none', ...levelsOf(protocol)),
-        ...answersOf(bare).map(
+        ...answers.map(
           ([name, sort, is]) => smt`(define-fun ${`answers/${name}`} () ${sort} ${expression(is)})`,
         ),
         Smt.comment('The question follows here: (assert …) and (check-sat)'),

@@ -81,6 +81,7 @@ export function lookBackPairFacts(backs: readonly NamedLookBack[]): Smt[] {
           of('earliest').flatMap((earliest) => changed(change, earliest, latest)),
         ),
       ),
+      ...there([...lowest, ...middle, ...highest], of('change')),
       ...of('count').flatMap((count) =>
         [...lowest, ...middle, ...highest].flatMap((each) => counted(count, each)),
       ),
@@ -109,6 +110,17 @@ function changed(change: NamedLookBack, earliest: NamedLookBack, latest: NamedLo
     smt`(= ${end(change, part)} (- ${end(latest, part)} ${end(earliest, other)}))`;
   return [smt`(=> ${end(change, 'maybe')} (and ${ends('low', 'high')} ${ends('high', 'low')}))`];
 }
+
+/** Where one has a value all have one, and where something changed there are values. */
+const there = ([first, ...others]: readonly NamedLookBack[], changes: readonly NamedLookBack[]): Smt[] =>
+  (['sure', 'maybe'] as const).flatMap((part) =>
+    first === undefined
+      ? []
+      : [
+          ...others.map((other) => smt`(= ${end(first, part)} ${end(other, part)})`),
+          ...changes.map((change) => smt`(=> ${end(change, part)} ${end(first, part)})`),
+        ],
+  );
 
 /** A value is there as soon as one set is counted. */
 const counted = (count: NamedLookBack, value: NamedLookBack): Smt[] => [

@@ -1,6 +1,5 @@
 import type { Logic } from '../../logic/logic.ts';
 import type { Logical } from '../../logic/operators.ts';
-import { stepsFor } from '../../logic/used-steps.ts';
 import type { Protocol } from '../../protocol/protocol.ts';
 import { expression } from './operators.ts';
 import { head, scriptOf } from './script.ts';
@@ -34,9 +33,8 @@ export interface Question {
 export function questionToSmt({ protocol, logic, sets, holds, says }: Question): string {
   const byName = new Map(logic.steps.map((step) => [step.name, step]));
   const asked = spread(holds, byName);
-  const read = { inputs: logic.inputs, steps: stepsFor(logic.steps, [asked]) };
   const example = Smt.joined(
-    read.inputs.map(({ name }) => smt`${name}`),
+    logic.inputs.map(({ name }) => smt`${name}`),
     ' ',
   );
   return `${
@@ -47,7 +45,7 @@ export function questionToSmt({ protocol, logic, sets, holds, says }: Question):
           `The question: is there a set in which this holds? ${says}`,
           'sat: there is one. unsat: there is none.',
         ),
-        scriptOf(read, protocol, sets),
+        scriptOf(logic, [asked], protocol, sets),
         Smt.comment('What is asked'),
         smt`(assert ${expression(asked)})`,
         smt`(check-sat)`,

@@ -1,8 +1,15 @@
 import type { Input } from '../../logic/inputs.ts';
 import type { Logic } from '../../logic/logic.ts';
 import { operation, type Logical } from '../../logic/operators.ts';
+import { stepsFor } from '../../logic/used-steps.ts';
 import type { Protocol } from '../../protocol/protocol.ts';
-import { lookBackFacts, lookBackPairFacts, lookBacksOf, multiplies } from './look-back-facts.ts';
+import {
+  lookBackFacts,
+  lookBackPairFacts,
+  lookBacksOf,
+  multiplies,
+  type NamedLookBack,
+} from './look-back-facts.ts';
 import { contradictionFacts } from './contradiction-facts.ts';
 import { observationFacts } from './observation-facts.ts';
 import { expression, helpers, sortOf, type Sort } from './operators.ts';
@@ -28,12 +35,18 @@ export const head = ({ title, name, edition, digest, faults, measures }: Protoco
       : []),
   );
 
-/** Inputs, what holds of them, and the steps. */
-export function scriptOf(read: Read, protocol: Protocol, sets: AskedSets): Smt {
+/** Inputs, what holds of them, and the steps that `asked` reads. */
+export function scriptOf(logic: Read, asked: readonly Logical[], protocol: Protocol, sets: AskedSets): Smt {
   checkNames(sets, protocol);
+  const read = { inputs: logic.inputs, steps: stepsFor(logic.steps, asked) };
+  // What is said of two look backs at once can cost a solver long: only of those that the answer can depend on.
+  const names = namesIn([...asked, ...read.steps.map(({ is }) => is)]);
+  const backs = lookBacksOf(protocol).filter(({ name }) =>
+    read.inputs.some((input) => input.owner === name && names.has(input.name)),
+  );
   return Smt.joined(
     [
-      smt`(set-logic ${theory(read, protocol)})`,
+      smt`(set-logic ${theory(read, backs)})`,
       smt`(set-option :produce-models true)`,
       helpers,
       Smt.comment(
@@ -41,7 +54,7 @@ export function scriptOf(read: Read, protocol: Protocol, sets: AskedSets): Smt {
       ),
       ...read.inputs.map((input) => declared(input, protocol, sets)),
       Smt.comment('What holds of every set'),
-      ...facts(protocol, sets).map((fact) => smt`(assert ${fact})`),
+      ...[...facts(protocol, sets), ...lookBackPairFacts(backs)].map((fact) => smt`(assert ${fact})`),
       Smt.comment('Steps'),
       ...definitions(read),
     ],
@@ -59,9 +72,21 @@ const limitsInWords: Readonly<Record<AskedSets['limits'], string>> = {
   within_bounds: 'anywhere inside what may be changed',
 };
 
+/** The inputs and steps that expressions name. */
+function namesIn(expressions: readonly Logical[]): ReadonlySet<string> {
+  const names = new Set<string>();
+  const open = [...expressions];
+  for (let next = open.pop(); next !== undefined; next = open.pop()) {
+    const inner = operation(next);
+    if (inner) open.push(...inner[1]);
+    else if (typeof next === 'object') names.add((next as { readonly var: string }).var);
+  }
+  return names;
+}
+
 /** Linear arithmetic, unless two numbers that are both not known are multiplied. */
-function theory({ steps }: Read, protocol: Protocol): Smt {
-  const products = steps.some(({ is }) => hasProduct(is)) || multiplies(lookBacksOf(protocol));
+function theory({ steps }: Read, backs: readonly NamedLookBack[]): Smt {
+  const products = steps.some(({ is }) => hasProduct(is)) || multiplies(backs);
   return products ? smt`QF_NIA` : smt`QF_LIA`;
 }
 
@@ -93,7 +118,6 @@ function facts(protocol: Protocol, sets: AskedSets): Smt[] {
       between ? [smt`(<= ${between[0]} ${`${name}:value`} ${between[1]})`] : [],
     ),
     ...backs.flatMap((back) => lookBackFacts(back, protocol, sets)),
-    ...lookBackPairFacts(backs),
   ];
 }
 

@@ -32,6 +32,11 @@ const above65 = new Map([
   ['systolic', [65, 300]],
   ['diastolic', [65, 300]],
 ] as const);
+const pressures = (systolic: number, diastolic: number): NonNullable<Question['sets']['ranges']> =>
+  new Map([
+    ['systolic', [systolic, systolic]],
+    ['diastolic', [diastolic, diastolic]],
+  ]);
 const mean = askable('lessons/a_limit_to_change').logic;
 const two = askable('lessons/two_signs_together').logic;
 const back = askable('lessons/a_look_back').logic;
@@ -84,6 +89,10 @@ const asked = [
       'sat',
       { ranges: above65, limits: 'within_bounds' },
     ],
+  ]),
+  ...rows('lessons/a_limit_to_change', [
+    ['two pressures that contradict are no set', true, 'unsat', { ranges: pressures(90, 90) }],
+    ['two pressures one step apart are', true, 'sat', { ranges: pressures(91, 90) }],
   ]),
   ...rows('lessons/two_signs_together', [
     ['two rules do not always agree', statesDiffer(two, 'fast_rate', 'both_fast'), 'sat'],
