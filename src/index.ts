@@ -51,6 +51,7 @@ export { addEntry, addItem } from './authoring/edits/add-part.ts';
 export { removePart } from './authoring/edits/remove-part.ts';
 export { alikeLines, withOwnLineEnds } from './authoring/alike-lines.ts';
 export { setValue } from './authoring/edits/set-value.ts';
+export { wardLevelSays } from './authoring/ward-level-says.ts';
 export { hoverAt, type Hover } from './authoring/hover-at.ts';
 export type { AuthoringSurroundings, WrittenKind } from './authoring/known/known.ts';
 export { linesOf, type FileLines, type PartLines } from './authoring/lines-of.ts';
@@ -303,8 +304,7 @@ export function runWardCases(
 }
 
 /**
- * Runs the cases of a protocol from their YAML. A case that does not come out as expected is a problem at the line that
- * expects otherwise.
+ * Runs the cases of a protocol from their YAML. A case that comes out otherwise is a problem at the line that expects it.
  *
  * `runCases('cases.yaml', text, protocol).results.every(({ differences }) => differences.length === 0)` when all is well.
  */

@@ -133,20 +133,36 @@ function assessment(sheet: BedsideSheet, { earlier }: HandoffFacts): string[] {
     ...new Set(sheet.refused.map(({ says }) => `NOT USED: ${says}`)),
     ...new Set(sheet.questioned.map(({ says }) => `QUESTIONED: ${says}`)),
   ];
-  const findings = sheet.why.map(({ title, decidedBy }) =>
-    decidedBy.length > 0 ? `${title}: ${decidedBy.join('; ')}` : title,
-  );
   return [
     ...items(remarks),
     'Observations:',
     ...items(sheet.observed.map(({ title, words }) => `${title}: ${words}`)),
     ...(earlier.length > 0 ? ['Earlier sets:', ...items(earlier)] : []),
-    ...(findings.length > 0 ? ['Found:', ...items(findings)] : ['Found: no rule is met by what is known.']),
+    ...found(sheet),
     ...(sheet.faults ? ['How it was taken:', ...items(sheet.faults.open), sheet.faults.matters] : []),
     ...(sheet.notReassuring.length > 0
       ? ['Not met, but that reassures nobody:', ...items(sheet.notReassuring)]
       : []),
     ...sheet.level.inForce,
+  ];
+}
+
+/** In full what calls for the level; the rest by its titles alone, so that whoever listens hears what matters. */
+function found({ why, level }: BedsideSheet): string[] {
+  if (why.length === 0) return ['Found: no rule is met by what is known.'];
+  const reached = level.ladder[level.reached ?? -1] ?? null;
+  const calling = why.filter((rule) => rule.level !== null && rule.level === reached);
+  const told = calling.length > 0 ? calling : why;
+  const rest = [...new Set(why.filter((rule) => !told.includes(rule)).map(({ title }) => title))];
+  return [
+    'Found:',
+    ...items(
+      told.map(({ title, of, decidedBy }) => {
+        const name = of === null ? title : `${title} (${of})`;
+        return decidedBy.length > 0 ? `${name}: ${decidedBy.join('; ')}` : name;
+      }),
+    ),
+    ...(rest.length > 0 ? [`Also met: ${rest.join('; ')}`] : []),
   ];
 }
 

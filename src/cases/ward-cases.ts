@@ -25,9 +25,10 @@ interface WardCase {
   readonly path: Path;
 }
 
-/** How a case of a ward policy came out, with what was observed. */
+/** How a case of a ward policy came out, with what was observed and what the ward says of it. */
 export interface WardCaseResult extends CaseResult {
   readonly series: Series;
+  readonly outcome: File.WardOutcome;
 }
 
 /** Reads the cases of a ward policy and runs them; a case with a mistake is told of and not run. */
@@ -59,7 +60,8 @@ export function runWardCases(
       ...expected,
       path: [...path, 'expect'],
     };
-    return [{ name: read.name, series, differences: differencesOfWard(ward, read) }];
+    const outcome = wardOutcomeOf(ward, series);
+    return [{ name: read.name, series, outcome, differences: differencesOfWard(ward, read, outcome) }];
   });
   const found = [...problems, ...findingsToProblems(document, findings), ...inSets];
   return {
@@ -106,8 +108,11 @@ function readExpected(
   };
 }
 
-function differencesOfWard(ward: Ward, { series, expect, level, protocols, path }: WardCase): Difference[] {
-  const found = wardOutcomeOf(ward, series);
+function differencesOfWard(
+  ward: Ward,
+  { series, expect, level, protocols, path }: WardCase,
+  found: File.WardOutcome,
+): Difference[] {
   const yesOrNo = (yes: boolean | null | undefined): string | null =>
     yes === null || yes === undefined ? null : yes ? 'yes' : 'no';
   const told = found.response?.tell.map(({ who }) => who).join(', ') ?? 'nobody';

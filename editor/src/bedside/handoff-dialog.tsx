@@ -2,6 +2,7 @@ import { useEffect, useId, useState, type ReactNode } from 'react';
 import { Button, Dialog, Heading, Modal, ModalOverlay } from 'react-aria-components';
 import { blanks, blanksLeft, handoffText, type Background, type SaidOfSource } from '../../../src/index.ts';
 import type { PageReading } from './messages.ts';
+import { TypedLines } from '../common/typed-field.tsx';
 import { sentence } from '../common/sentence.ts';
 
 interface Props {
@@ -43,13 +44,13 @@ export function HandoffDialog({ reading, background, said, onFill, onClose }: Pr
               {keys.map((key) => (
                 <div key={key}>
                   <label htmlFor={`${id}-${key}`}>{sentence(blanks[key])}</label>
-                  <textarea
+                  <TypedLines
                     id={`${id}-${key}`}
                     className="text-input"
                     rows={key === 'caller' || key === 'bed' ? 1 : 2}
                     autoComplete="off"
                     value={background[key]}
-                    onChange={(event) => onFill({ [key]: event.target.value })}
+                    onType={(typed) => onFill({ [key]: typed })}
                   />
                 </div>
               ))}

@@ -3,6 +3,7 @@ import {
   readDocument,
   readWard,
   runWardCases,
+  wardLevelSays,
   wardReader,
   type Reader,
   type Series,
@@ -40,13 +41,18 @@ export function checkWard(around: Around, texts: Texts): CheckedWard {
       ...ran.problems.map((problem) => problemHere('cases', problem, texts)),
     ],
     ladder: ward ? [] : ofLadder.map(({ file, line, says }) => `${file}, line ${line}: ${says}`),
-    cases: ran.results.map(({ name, differences }) => {
+    cases: ran.results.map(({ name, differences, outcome }) => {
       const lines = places.find((place) => place.name === name);
       return {
         name,
         lines: lines ? linesHere(lines) : { first: 1, last: 1 },
         passes: differences.length === 0,
-        why: differences.map(({ what, expected, found }) => `${what}: expected ${expected}, found ${found}.`),
+        why:
+          ward && differences.length === 0
+            ? [wardLevelSays(outcome, ward)]
+            : differences.map(
+                ({ what, expected, found }) => `${what}: expected ${expected}, found ${found}.`,
+              ),
         met: [],
       };
     }),
