@@ -64,6 +64,9 @@ export {
   type UnguardedChange,
   type UnguardedSearch,
 } from './review/guards/look-for-unguarded.ts';
+export { findingsOf, type Findings, type FindingsAsked } from './review/findings/find-findings.ts';
+export type { Finding, FindingKind, OpenQuestion, Witness } from './review/findings/finding.ts';
+export { headings as findingHeadings, scope as findingsScope } from './review/findings/wording.ts';
 export { readEdition } from './editions/read-edition.ts';
 export { showProblem } from './problems/show-problem.ts';
 export {

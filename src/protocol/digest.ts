@@ -27,8 +27,15 @@ export function digestOf(
 ): { digest: string; logicDigest: string } {
   const digests = basedOn.length === 0 ? undefined : basedOn.map((parent) => parent.digest);
   const whole = { language, protocol: file, based_on: digests, observations, ladder };
-  return { digest: digest(plain(whole, new Set())), logicDigest: digest(plain(whole, wording)) };
+  const deciding = { ...whole, protocol: withoutReview(file) };
+  return { digest: digest(plain(whole, new Set())), logicDigest: digest(plain(deciding, wording)) };
 }
+
+/** What is only asked of a protocol as a whole, and decides nothing. */
+const review: ReadonlySet<string> = new Set(['ordinary', 'must_say', 'findings']);
+
+const withoutReview = (file: WholeFile): object =>
+  Object.fromEntries(Object.entries(file).filter(([key]) => !review.has(key)));
 
 /** The digest of anything that is made of plain data, wording too: a ward policy with the digests of its protocols. */
 export const digestOfParts = (parts: Readonly<Record<string, unknown>>): string =>

@@ -3150,6 +3150,35 @@ export const protocol: Schema = {
       propertyNames: { $ref: '#/$defs/name' },
       additionalProperties: { $ref: '#/$defs/conditions' },
     },
+    ordinary: {
+      description:
+        "What the council calls ordinary, for check --findings: such a set should settle at the lowest level. It decides nothing. What it does not name has the dictionary's ordinary value.",
+      examples: [{ systolic: { between: [110, 139] }, heart_rate: { between: [51, 90] } }],
+      $ref: '#/$defs/condition',
+    },
+    must_say: {
+      description:
+        'Named parts of which something must be said, for check --findings: each set in one meets a rule. It decides nothing.',
+      examples: [{ wide_and_low: { systolic: { below: 100 }, diastolic: { below: 50 } } }],
+      type: 'object',
+      propertyNames: { $ref: '#/$defs/name' },
+      additionalProperties: { $ref: '#/$defs/condition' },
+      maxProperties: 200,
+    },
+    findings: {
+      description: 'What check --findings finds and is meant so, with the reason. It decides nothing.',
+      examples: [
+        [
+          {
+            finding: 'level look_again is never reached',
+            accepted: 'A pressure that is too low waits for nobody.',
+          },
+        ],
+      ],
+      type: 'array',
+      items: { $ref: '#/$defs/accepted_finding' },
+      maxItems: 1000,
+    },
   },
   required: ['protocol', 'edition', 'title', 'ladder'],
   additionalProperties: false,
@@ -3368,6 +3397,31 @@ export const protocol: Schema = {
         },
       },
       required: ['value'],
+      additionalProperties: false,
+    },
+    accepted_finding: {
+      title: 'AcceptedFinding',
+      description: 'A finding, and why it is meant so.',
+      examples: [
+        {
+          finding: 'level look_again is never reached',
+          accepted: 'A pressure that is too low waits for nobody.',
+        },
+      ],
+      type: 'object',
+      properties: {
+        finding: {
+          description: 'Its name, as check --findings prints it.',
+          examples: ['level look_again is never reached'],
+          $ref: '#/$defs/text',
+        },
+        accepted: {
+          description: 'Why it is meant so.',
+          examples: ['A pressure that is too low waits for nobody.'],
+          $ref: '#/$defs/text',
+        },
+      },
+      required: ['finding', 'accepted'],
       additionalProperties: false,
     },
     condition: {

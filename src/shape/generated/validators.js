@@ -18376,6 +18376,14 @@ const schema123 = {
       propertyNames: { $ref: '#/$defs/name' },
       additionalProperties: { $ref: '#/$defs/conditions' },
     },
+    ordinary: { $ref: '#/$defs/condition' },
+    must_say: {
+      type: 'object',
+      propertyNames: { $ref: '#/$defs/name' },
+      additionalProperties: { $ref: '#/$defs/condition' },
+      maxProperties: 200,
+    },
+    findings: { type: 'array', items: { $ref: '#/$defs/accepted_finding' }, maxItems: 1000 },
   },
   required: ['protocol', 'edition', 'title', 'ladder'],
   additionalProperties: false,
@@ -18451,6 +18459,12 @@ const schema123 = {
         source: { $ref: '#/$defs/names' },
       },
       required: ['value'],
+      additionalProperties: false,
+    },
+    accepted_finding: {
+      type: 'object',
+      properties: { finding: { $ref: '#/$defs/text' }, accepted: { $ref: '#/$defs/text' } },
+      required: ['finding', 'accepted'],
       additionalProperties: false,
     },
     condition: {
@@ -23568,6 +23582,113 @@ function validate590(
 }
 validate590.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
+const schema154 = {
+  type: 'object',
+  properties: { finding: { $ref: '#/$defs/text' }, accepted: { $ref: '#/$defs/text' } },
+  required: ['finding', 'accepted'],
+  additionalProperties: false,
+};
+
+function validate620(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate620.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.finding === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'finding' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.accepted === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'accepted' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'finding' || key0 === 'accepted')) {
+        const err2 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+    if (data.finding !== undefined) {
+      if (
+        !validate455(data.finding, {
+          instancePath: instancePath + '/finding',
+          parentData: data,
+          parentDataProperty: 'finding',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate455.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.accepted !== undefined) {
+      if (
+        !validate455(data.accepted, {
+          instancePath: instancePath + '/accepted',
+          parentData: data,
+          parentDataProperty: 'accepted',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate455.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err3 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err3];
+    } else {
+      vErrors.push(err3);
+    }
+    errors++;
+  }
+  validate620.errors = vErrors;
+  return errors === 0;
+}
+validate620.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
 function validate452(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
@@ -24311,12 +24432,149 @@ function validate452(
         errors++;
       }
     }
+    if (data.ordinary !== undefined) {
+      if (
+        !validate475(data.ordinary, {
+          instancePath: instancePath + '/ordinary',
+          parentData: data,
+          parentDataProperty: 'ordinary',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate475.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.must_say !== undefined) {
+      let data27 = data.must_say;
+      if (data27 && typeof data27 == 'object' && !Array.isArray(data27)) {
+        if (Object.keys(data27).length > 200) {
+          const err27 = {
+            instancePath: instancePath + '/must_say',
+            schemaPath: '#/properties/must_say/maxProperties',
+            keyword: 'maxProperties',
+            params: { limit: 200 },
+          };
+          if (vErrors === null) {
+            vErrors = [err27];
+          } else {
+            vErrors.push(err27);
+          }
+          errors++;
+        }
+        for (const key11 in data27) {
+          const _errs51 = errors;
+          if (
+            !validate453(key11, {
+              instancePath: instancePath + '/must_say',
+              parentData: data27,
+              parentDataProperty: 'must_say',
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate453.errors);
+            errors = vErrors.length;
+          }
+          var valid17 = _errs51 === errors;
+          if (!valid17) {
+            const err28 = {
+              instancePath: instancePath + '/must_say',
+              schemaPath: '#/properties/must_say/propertyNames',
+              keyword: 'propertyNames',
+              params: { propertyName: key11 },
+            };
+            if (vErrors === null) {
+              vErrors = [err28];
+            } else {
+              vErrors.push(err28);
+            }
+            errors++;
+          }
+        }
+        for (const key12 in data27) {
+          if (
+            !validate475(data27[key12], {
+              instancePath: instancePath + '/must_say/' + key12.replace(/~/g, '~0').replace(/\//g, '~1'),
+              parentData: data27,
+              parentDataProperty: key12,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate475.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err29 = {
+          instancePath: instancePath + '/must_say',
+          schemaPath: '#/properties/must_say/type',
+          keyword: 'type',
+          params: { type: 'object' },
+        };
+        if (vErrors === null) {
+          vErrors = [err29];
+        } else {
+          vErrors.push(err29);
+        }
+        errors++;
+      }
+    }
+    if (data.findings !== undefined) {
+      let data29 = data.findings;
+      if (Array.isArray(data29)) {
+        if (data29.length > 1000) {
+          const err30 = {
+            instancePath: instancePath + '/findings',
+            schemaPath: '#/properties/findings/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 1000 },
+          };
+          if (vErrors === null) {
+            vErrors = [err30];
+          } else {
+            vErrors.push(err30);
+          }
+          errors++;
+        }
+        const len3 = data29.length;
+        for (let i3 = 0; i3 < len3; i3++) {
+          if (
+            !validate620(data29[i3], {
+              instancePath: instancePath + '/findings/' + i3,
+              parentData: data29,
+              parentDataProperty: i3,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate620.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err31 = {
+          instancePath: instancePath + '/findings',
+          schemaPath: '#/properties/findings/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err31];
+        } else {
+          vErrors.push(err31);
+        }
+        errors++;
+      }
+    }
   } else {
-    const err27 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    const err32 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
     if (vErrors === null) {
-      vErrors = [err27];
+      vErrors = [err32];
     } else {
-      vErrors.push(err27);
+      vErrors.push(err32);
     }
     errors++;
   }
@@ -24325,8 +24583,8 @@ function validate452(
 }
 validate452.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const record_entry = validate617;
-const schema154 = {
+export const record_entry = validate624;
+const schema155 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'record_entry.schema.json',
   type: 'object',
@@ -24426,13 +24684,13 @@ const schema154 = {
   },
 };
 
-function validate618(
+function validate625(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate618.evaluated;
+  const evaluated0 = validate625.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24472,21 +24730,21 @@ function validate618(
     }
     errors++;
   }
-  validate618.errors = vErrors;
+  validate625.errors = vErrors;
   return errors === 0;
 }
-validate618.evaluated = { dynamicProps: false, dynamicItems: false };
+validate625.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema156 = { type: 'string', maxLength: 40, pattern: '^[0-9]{4}-[0-9]{2}-[0-9]{2}T' };
+const schema157 = { type: 'string', maxLength: 40, pattern: '^[0-9]{4}-[0-9]{2}-[0-9]{2}T' };
 const pattern35 = new RegExp('^[0-9]{4}-[0-9]{2}-[0-9]{2}T', 'u');
 
-function validate620(
+function validate627(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate620.evaluated;
+  const evaluated0 = validate627.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24526,12 +24784,12 @@ function validate620(
     }
     errors++;
   }
-  validate620.errors = vErrors;
+  validate627.errors = vErrors;
   return errors === 0;
 }
-validate620.evaluated = { dynamicProps: false, dynamicItems: false };
+validate627.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema157 = {
+const schema158 = {
   type: 'object',
   properties: {
     signing: { $ref: 'dictionary.schema.json#/$defs/yes' },
@@ -24555,13 +24813,13 @@ const schema157 = {
   additionalProperties: false,
 };
 
-function validate623(
+function validate630(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate623.evaluated;
+  const evaluated0 = validate630.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24591,18 +24849,18 @@ function validate623(
     }
     errors++;
   }
-  validate623.errors = vErrors;
+  validate630.errors = vErrors;
   return errors === 0;
 }
-validate623.evaluated = { dynamicProps: false, dynamicItems: false };
+validate630.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate625(
+function validate632(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate625.evaluated;
+  const evaluated0 = validate632.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24724,18 +24982,18 @@ function validate625(
     }
     errors++;
   }
-  validate625.errors = vErrors;
+  validate632.errors = vErrors;
   return errors === 0;
 }
-validate625.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate632.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate628(
+function validate635(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate628.evaluated;
+  const evaluated0 = validate635.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24885,20 +25143,20 @@ function validate628(
     }
     errors++;
   }
-  validate628.errors = vErrors;
+  validate635.errors = vErrors;
   return errors === 0;
 }
-validate628.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate635.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema161 = { type: 'string', minLength: 1, maxLength: 200 };
+const schema162 = { type: 'string', minLength: 1, maxLength: 200 };
 
-function validate633(
+function validate640(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate633.evaluated;
+  const evaluated0 = validate640.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24933,18 +25191,18 @@ function validate633(
     }
     errors++;
   }
-  validate633.errors = vErrors;
+  validate640.errors = vErrors;
   return errors === 0;
 }
-validate633.evaluated = { dynamicProps: false, dynamicItems: false };
+validate640.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate635(
+function validate642(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate635.evaluated;
+  const evaluated0 = validate642.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24975,18 +25233,18 @@ function validate635(
     }
     errors++;
   }
-  validate635.errors = vErrors;
+  validate642.errors = vErrors;
   return errors === 0;
 }
-validate635.evaluated = { dynamicProps: false, dynamicItems: false };
+validate642.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate637(
+function validate644(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate637.evaluated;
+  const evaluated0 = validate644.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25021,18 +25279,18 @@ function validate637(
     }
     errors++;
   }
-  validate637.errors = vErrors;
+  validate644.errors = vErrors;
   return errors === 0;
 }
-validate637.evaluated = { dynamicProps: false, dynamicItems: false };
+validate644.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate622(
+function validate629(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate622.evaluated;
+  const evaluated0 = validate629.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25149,7 +25407,7 @@ function validate622(
     }
     if (data.signing !== undefined) {
       if (
-        !validate623(data.signing, {
+        !validate630(data.signing, {
           instancePath: instancePath + '/signing',
           parentData: data,
           parentDataProperty: 'signing',
@@ -25157,7 +25415,7 @@ function validate622(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate623.errors);
+        vErrors = joined(vErrors, validate630.errors);
         errors = vErrors.length;
       }
     }
@@ -25195,7 +25453,7 @@ function validate622(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate625(data1[i0], {
+            !validate632(data1[i0], {
               instancePath: instancePath + '/needs/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -25203,7 +25461,7 @@ function validate622(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate625.errors);
+            vErrors = joined(vErrors, validate632.errors);
             errors = vErrors.length;
           }
         }
@@ -25256,7 +25514,7 @@ function validate622(
         const len1 = data3.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate628(data3[i1], {
+            !validate635(data3[i1], {
               instancePath: instancePath + '/people/' + i1,
               parentData: data3,
               parentDataProperty: i1,
@@ -25264,7 +25522,7 @@ function validate622(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate628.errors);
+            vErrors = joined(vErrors, validate635.errors);
             errors = vErrors.length;
           }
         }
@@ -25285,7 +25543,7 @@ function validate622(
     }
     if (data.minute !== undefined) {
       if (
-        !validate633(data.minute, {
+        !validate640(data.minute, {
           instancePath: instancePath + '/minute',
           parentData: data,
           parentDataProperty: 'minute',
@@ -25293,13 +25551,13 @@ function validate622(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate633.errors);
+        vErrors = joined(vErrors, validate640.errors);
         errors = vErrors.length;
       }
     }
     if (data.on !== undefined) {
       if (
-        !validate635(data.on, {
+        !validate642(data.on, {
           instancePath: instancePath + '/on',
           parentData: data,
           parentDataProperty: 'on',
@@ -25307,7 +25565,7 @@ function validate622(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate635.errors);
+        vErrors = joined(vErrors, validate642.errors);
         errors = vErrors.length;
       }
     }
@@ -25345,7 +25603,7 @@ function validate622(
         const len2 = data7.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate637(data7[i2], {
+            !validate644(data7[i2], {
               instancePath: instancePath + '/agreed_by/' + i2,
               parentData: data7,
               parentDataProperty: i2,
@@ -25353,7 +25611,7 @@ function validate622(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate637.errors);
+            vErrors = joined(vErrors, validate644.errors);
             errors = vErrors.length;
           }
         }
@@ -25381,12 +25639,12 @@ function validate622(
     }
     errors++;
   }
-  validate622.errors = vErrors;
+  validate629.errors = vErrors;
   return errors === 0;
 }
-validate622.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate629.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema164 = {
+const schema165 = {
   type: 'object',
   properties: {
     edition: { type: 'integer', minimum: 1, maximum: 9999 },
@@ -25401,13 +25659,13 @@ const schema164 = {
   additionalProperties: false,
 };
 
-function validate641(
+function validate648(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate641.evaluated;
+  const evaluated0 = validate648.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25438,18 +25696,18 @@ function validate641(
     }
     errors++;
   }
-  validate641.errors = vErrors;
+  validate648.errors = vErrors;
   return errors === 0;
 }
-validate641.evaluated = { dynamicProps: false, dynamicItems: false };
+validate648.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate645(
+function validate652(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate645.evaluated;
+  const evaluated0 = validate652.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25484,18 +25742,18 @@ function validate645(
     }
     errors++;
   }
-  validate645.errors = vErrors;
+  validate652.errors = vErrors;
   return errors === 0;
 }
-validate645.evaluated = { dynamicProps: false, dynamicItems: false };
+validate652.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate640(
+function validate647(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate640.evaluated;
+  const evaluated0 = validate647.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25674,7 +25932,7 @@ function validate640(
     }
     if (data.digest !== undefined) {
       if (
-        !validate641(data.digest, {
+        !validate648(data.digest, {
           instancePath: instancePath + '/digest',
           parentData: data,
           parentDataProperty: 'digest',
@@ -25682,13 +25940,13 @@ function validate640(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate641.errors);
+        vErrors = joined(vErrors, validate648.errors);
         errors = vErrors.length;
       }
     }
     if (data.seal !== undefined) {
       if (
-        !validate641(data.seal, {
+        !validate648(data.seal, {
           instancePath: instancePath + '/seal',
           parentData: data,
           parentDataProperty: 'seal',
@@ -25696,13 +25954,13 @@ function validate640(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate641.errors);
+        vErrors = joined(vErrors, validate648.errors);
         errors = vErrors.length;
       }
     }
     if (data.by !== undefined) {
       if (
-        !validate637(data.by, {
+        !validate644(data.by, {
           instancePath: instancePath + '/by',
           parentData: data,
           parentDataProperty: 'by',
@@ -25710,13 +25968,13 @@ function validate640(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate637.errors);
+        vErrors = joined(vErrors, validate644.errors);
         errors = vErrors.length;
       }
     }
     if (data.role !== undefined) {
       if (
-        !validate645(data.role, {
+        !validate652(data.role, {
           instancePath: instancePath + '/role',
           parentData: data,
           parentDataProperty: 'role',
@@ -25724,13 +25982,13 @@ function validate640(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate645.errors);
+        vErrors = joined(vErrors, validate652.errors);
         errors = vErrors.length;
       }
     }
     if (data.minute !== undefined) {
       if (
-        !validate633(data.minute, {
+        !validate640(data.minute, {
           instancePath: instancePath + '/minute',
           parentData: data,
           parentDataProperty: 'minute',
@@ -25738,13 +25996,13 @@ function validate640(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate633.errors);
+        vErrors = joined(vErrors, validate640.errors);
         errors = vErrors.length;
       }
     }
     if (data.on !== undefined) {
       if (
-        !validate635(data.on, {
+        !validate642(data.on, {
           instancePath: instancePath + '/on',
           parentData: data,
           parentDataProperty: 'on',
@@ -25752,7 +26010,7 @@ function validate640(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate635.errors);
+        vErrors = joined(vErrors, validate642.errors);
         errors = vErrors.length;
       }
     }
@@ -25765,12 +26023,12 @@ function validate640(
     }
     errors++;
   }
-  validate640.errors = vErrors;
+  validate647.errors = vErrors;
   return errors === 0;
 }
-validate640.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate647.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema167 = {
+const schema168 = {
   type: 'object',
   properties: {
     edition: { type: 'integer', minimum: 1, maximum: 9999 },
@@ -25783,15 +26041,15 @@ const schema167 = {
   required: ['edition', 'digest', 'seal', 'from', 'by', 'because'],
   additionalProperties: false,
 };
-const schema168 = { type: 'string', minLength: 1, maxLength: 1000 };
+const schema169 = { type: 'string', minLength: 1, maxLength: 1000 };
 
-function validate655(
+function validate662(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate655.evaluated;
+  const evaluated0 = validate662.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25826,18 +26084,18 @@ function validate655(
     }
     errors++;
   }
-  validate655.errors = vErrors;
+  validate662.errors = vErrors;
   return errors === 0;
 }
-validate655.evaluated = { dynamicProps: false, dynamicItems: false };
+validate662.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate650(
+function validate657(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate650.evaluated;
+  const evaluated0 = validate657.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26001,7 +26259,7 @@ function validate650(
     }
     if (data.digest !== undefined) {
       if (
-        !validate641(data.digest, {
+        !validate648(data.digest, {
           instancePath: instancePath + '/digest',
           parentData: data,
           parentDataProperty: 'digest',
@@ -26009,13 +26267,13 @@ function validate650(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate641.errors);
+        vErrors = joined(vErrors, validate648.errors);
         errors = vErrors.length;
       }
     }
     if (data.seal !== undefined) {
       if (
-        !validate641(data.seal, {
+        !validate648(data.seal, {
           instancePath: instancePath + '/seal',
           parentData: data,
           parentDataProperty: 'seal',
@@ -26023,13 +26281,13 @@ function validate650(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate641.errors);
+        vErrors = joined(vErrors, validate648.errors);
         errors = vErrors.length;
       }
     }
     if (data.from !== undefined) {
       if (
-        !validate620(data.from, {
+        !validate627(data.from, {
           instancePath: instancePath + '/from',
           parentData: data,
           parentDataProperty: 'from',
@@ -26037,13 +26295,13 @@ function validate650(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate620.errors);
+        vErrors = joined(vErrors, validate627.errors);
         errors = vErrors.length;
       }
     }
     if (data.by !== undefined) {
       if (
-        !validate637(data.by, {
+        !validate644(data.by, {
           instancePath: instancePath + '/by',
           parentData: data,
           parentDataProperty: 'by',
@@ -26051,13 +26309,13 @@ function validate650(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate637.errors);
+        vErrors = joined(vErrors, validate644.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate655(data.because, {
+        !validate662(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -26065,7 +26323,7 @@ function validate650(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate655.errors);
+        vErrors = joined(vErrors, validate662.errors);
         errors = vErrors.length;
       }
     }
@@ -26078,12 +26336,12 @@ function validate650(
     }
     errors++;
   }
-  validate650.errors = vErrors;
+  validate657.errors = vErrors;
   return errors === 0;
 }
-validate650.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate657.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema169 = {
+const schema170 = {
   type: 'object',
   properties: {
     from: { $ref: '#/$defs/moment' },
@@ -26095,13 +26353,13 @@ const schema169 = {
   additionalProperties: false,
 };
 
-function validate658(
+function validate665(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate658.evaluated;
+  const evaluated0 = validate665.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26183,7 +26441,7 @@ function validate658(
     }
     if (data.from !== undefined) {
       if (
-        !validate620(data.from, {
+        !validate627(data.from, {
           instancePath: instancePath + '/from',
           parentData: data,
           parentDataProperty: 'from',
@@ -26191,13 +26449,13 @@ function validate658(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate620.errors);
+        vErrors = joined(vErrors, validate627.errors);
         errors = vErrors.length;
       }
     }
     if (data.by !== undefined) {
       if (
-        !validate637(data.by, {
+        !validate644(data.by, {
           instancePath: instancePath + '/by',
           parentData: data,
           parentDataProperty: 'by',
@@ -26205,13 +26463,13 @@ function validate658(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate637.errors);
+        vErrors = joined(vErrors, validate644.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate655(data.because, {
+        !validate662(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -26219,13 +26477,13 @@ function validate658(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate655.errors);
+        vErrors = joined(vErrors, validate662.errors);
         errors = vErrors.length;
       }
     }
     if (data.instead !== undefined) {
       if (
-        !validate655(data.instead, {
+        !validate662(data.instead, {
           instancePath: instancePath + '/instead',
           parentData: data,
           parentDataProperty: 'instead',
@@ -26233,7 +26491,7 @@ function validate658(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate655.errors);
+        vErrors = joined(vErrors, validate662.errors);
         errors = vErrors.length;
       }
     }
@@ -26246,12 +26504,12 @@ function validate658(
     }
     errors++;
   }
-  validate658.errors = vErrors;
+  validate665.errors = vErrors;
   return errors === 0;
 }
-validate658.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate665.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema170 = {
+const schema171 = {
   type: 'object',
   properties: {
     by: { $ref: 'edition.schema.json#/$defs/person' },
@@ -26262,13 +26520,13 @@ const schema170 = {
 };
 const pattern38 = new RegExp('^[A-Za-z0-9_-]+[.][.][A-Za-z0-9_-]+$', 'u');
 
-function validate664(
+function validate671(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate664.evaluated;
+  const evaluated0 = validate671.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26322,7 +26580,7 @@ function validate664(
     }
     if (data.by !== undefined) {
       if (
-        !validate637(data.by, {
+        !validate644(data.by, {
           instancePath: instancePath + '/by',
           parentData: data,
           parentDataProperty: 'by',
@@ -26330,7 +26588,7 @@ function validate664(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate637.errors);
+        vErrors = joined(vErrors, validate644.errors);
         errors = vErrors.length;
       }
     }
@@ -26389,18 +26647,18 @@ function validate664(
     }
     errors++;
   }
-  validate664.errors = vErrors;
+  validate671.errors = vErrors;
   return errors === 0;
 }
-validate664.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate671.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate617(
+function validate624(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="record_entry.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate617.evaluated;
+  const evaluated0 = validate624.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26479,7 +26737,7 @@ function validate617(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema154.properties, key0)) {
+      if (!func5.call(schema155.properties, key0)) {
         const err5 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -26496,7 +26754,7 @@ function validate617(
     }
     if (data.record !== undefined) {
       if (
-        !validate618(data.record, {
+        !validate625(data.record, {
           instancePath: instancePath + '/record',
           parentData: data,
           parentDataProperty: 'record',
@@ -26504,7 +26762,7 @@ function validate617(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate618.errors);
+        vErrors = joined(vErrors, validate625.errors);
         errors = vErrors.length;
       }
     }
@@ -26562,7 +26820,7 @@ function validate617(
           instancePath: instancePath + '/before',
           schemaPath: '#/properties/before/type',
           keyword: 'type',
-          params: { type: schema154.properties.before.type },
+          params: { type: schema155.properties.before.type },
         };
         if (vErrors === null) {
           vErrors = [err9];
@@ -26590,7 +26848,7 @@ function validate617(
     }
     if (data.at !== undefined) {
       if (
-        !validate620(data.at, {
+        !validate627(data.at, {
           instancePath: instancePath + '/at',
           parentData: data,
           parentDataProperty: 'at',
@@ -26598,13 +26856,13 @@ function validate617(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate620.errors);
+        vErrors = joined(vErrors, validate627.errors);
         errors = vErrors.length;
       }
     }
     if (data.approvers !== undefined) {
       if (
-        !validate622(data.approvers, {
+        !validate629(data.approvers, {
           instancePath: instancePath + '/approvers',
           parentData: data,
           parentDataProperty: 'approvers',
@@ -26612,13 +26870,13 @@ function validate617(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate622.errors);
+        vErrors = joined(vErrors, validate629.errors);
         errors = vErrors.length;
       }
     }
     if (data.approved !== undefined) {
       if (
-        !validate640(data.approved, {
+        !validate647(data.approved, {
           instancePath: instancePath + '/approved',
           parentData: data,
           parentDataProperty: 'approved',
@@ -26626,13 +26884,13 @@ function validate617(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate640.errors);
+        vErrors = joined(vErrors, validate647.errors);
         errors = vErrors.length;
       }
     }
     if (data.in_force !== undefined) {
       if (
-        !validate650(data.in_force, {
+        !validate657(data.in_force, {
           instancePath: instancePath + '/in_force',
           parentData: data,
           parentDataProperty: 'in_force',
@@ -26640,13 +26898,13 @@ function validate617(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate650.errors);
+        vErrors = joined(vErrors, validate657.errors);
         errors = vErrors.length;
       }
     }
     if (data.withdrawn !== undefined) {
       if (
-        !validate658(data.withdrawn, {
+        !validate665(data.withdrawn, {
           instancePath: instancePath + '/withdrawn',
           parentData: data,
           parentDataProperty: 'withdrawn',
@@ -26654,7 +26912,7 @@ function validate617(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate658.errors);
+        vErrors = joined(vErrors, validate665.errors);
         errors = vErrors.length;
       }
     }
@@ -26692,7 +26950,7 @@ function validate617(
         const len0 = data8.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate664(data8[i0], {
+            !validate671(data8[i0], {
               instancePath: instancePath + '/signatures/' + i0,
               parentData: data8,
               parentDataProperty: i0,
@@ -26700,7 +26958,7 @@ function validate617(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate664.errors);
+            vErrors = joined(vErrors, validate671.errors);
             errors = vErrors.length;
           }
         }
@@ -26721,7 +26979,7 @@ function validate617(
     }
     if (data.digest !== undefined) {
       if (
-        !validate641(data.digest, {
+        !validate648(data.digest, {
           instancePath: instancePath + '/digest',
           parentData: data,
           parentDataProperty: 'digest',
@@ -26729,7 +26987,7 @@ function validate617(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate641.errors);
+        vErrors = joined(vErrors, validate648.errors);
         errors = vErrors.length;
       }
     }
@@ -26742,15 +27000,15 @@ function validate617(
     }
     errors++;
   }
-  validate617.errors = vErrors;
+  validate624.errors = vErrors;
   return errors === 0;
 }
-validate617.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate624.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 export const set = validate296;
 
-export const ward = validate668;
-const schema171 = {
+export const ward = validate675;
+const schema172 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ward.schema.json',
   type: 'object',
@@ -26824,13 +27082,13 @@ const schema171 = {
   },
 };
 
-function validate669(
+function validate676(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate669.evaluated;
+  const evaluated0 = validate676.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26870,18 +27128,18 @@ function validate669(
     }
     errors++;
   }
-  validate669.errors = vErrors;
+  validate676.errors = vErrors;
   return errors === 0;
 }
-validate669.evaluated = { dynamicProps: false, dynamicItems: false };
+validate676.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate671(
+function validate678(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate671.evaluated;
+  const evaluated0 = validate678.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26916,18 +27174,18 @@ function validate671(
     }
     errors++;
   }
-  validate671.errors = vErrors;
+  validate678.errors = vErrors;
   return errors === 0;
 }
-validate671.evaluated = { dynamicProps: false, dynamicItems: false };
+validate678.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate677(
+function validate684(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate677.evaluated;
+  const evaluated0 = validate684.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -27048,12 +27306,12 @@ function validate677(
     }
     errors++;
   }
-  validate677.errors = vErrors;
+  validate684.errors = vErrors;
   return errors === 0;
 }
-validate677.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate684.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema175 = {
+const schema176 = {
   type: 'object',
   properties: {
     protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -27064,13 +27322,13 @@ const schema175 = {
   additionalProperties: false,
 };
 
-function validate683(
+function validate690(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate683.evaluated;
+  const evaluated0 = validate690.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -27207,18 +27465,18 @@ function validate683(
     }
     errors++;
   }
-  validate683.errors = vErrors;
+  validate690.errors = vErrors;
   return errors === 0;
 }
-validate683.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate690.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate681(
+function validate688(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate681.evaluated;
+  const evaluated0 = validate688.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -27272,7 +27530,7 @@ function validate681(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate669(data.protocol, {
+        !validate676(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -27280,7 +27538,7 @@ function validate681(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate669.errors);
+        vErrors = joined(vErrors, validate676.errors);
         errors = vErrors.length;
       }
     }
@@ -27333,7 +27591,7 @@ function validate681(
     }
     if (data.when !== undefined) {
       if (
-        !validate683(data.when, {
+        !validate690(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -27341,7 +27599,7 @@ function validate681(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate683.errors);
+        vErrors = joined(vErrors, validate690.errors);
         errors = vErrors.length;
       }
     }
@@ -27354,12 +27612,12 @@ function validate681(
     }
     errors++;
   }
-  validate681.errors = vErrors;
+  validate688.errors = vErrors;
   return errors === 0;
 }
-validate681.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate688.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema177 = {
+const schema178 = {
   type: 'object',
   properties: {
     says: { $ref: 'dictionary.schema.json#/$defs/text' },
@@ -27373,7 +27631,7 @@ const schema177 = {
   required: ['says', 'levels', 'source'],
   additionalProperties: false,
 };
-const schema178 = {
+const schema179 = {
   type: 'object',
   properties: {
     says: { $ref: 'dictionary.schema.json#/$defs/text' },
@@ -27386,13 +27644,13 @@ const schema178 = {
   minProperties: 1,
 };
 
-function validate698(
+function validate705(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate698.evaluated;
+  const evaluated0 = validate705.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -27481,18 +27739,18 @@ function validate698(
     }
     errors++;
   }
-  validate698.errors = vErrors;
+  validate705.errors = vErrors;
   return errors === 0;
 }
-validate698.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate705.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate703(
+function validate710(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate703.evaluated;
+  const evaluated0 = validate710.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -27532,18 +27790,18 @@ function validate703(
     }
     errors++;
   }
-  validate703.errors = vErrors;
+  validate710.errors = vErrors;
   return errors === 0;
 }
-validate703.evaluated = { dynamicProps: false, dynamicItems: false };
+validate710.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate706(
+function validate713(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate706.evaluated;
+  const evaluated0 = validate713.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -27632,18 +27890,18 @@ function validate706(
     }
     errors++;
   }
-  validate706.errors = vErrors;
+  validate713.errors = vErrors;
   return errors === 0;
 }
-validate706.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate713.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate696(
+function validate703(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate696.evaluated;
+  const evaluated0 = validate703.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -27689,7 +27947,7 @@ function validate696(
     }
     if (data.says !== undefined) {
       if (
-        !validate671(data.says, {
+        !validate678(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -27697,7 +27955,7 @@ function validate696(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate671.errors);
+        vErrors = joined(vErrors, validate678.errors);
         errors = vErrors.length;
       }
     }
@@ -27735,7 +27993,7 @@ function validate696(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate698(data1[i0], {
+            !validate705(data1[i0], {
               instancePath: instancePath + '/tell/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -27743,7 +28001,7 @@ function validate696(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate698.errors);
+            vErrors = joined(vErrors, validate705.errors);
             errors = vErrors.length;
           }
         }
@@ -27764,7 +28022,7 @@ function validate696(
     }
     if (data.respond !== undefined) {
       if (
-        !validate703(data.respond, {
+        !validate710(data.respond, {
           instancePath: instancePath + '/respond',
           parentData: data,
           parentDataProperty: 'respond',
@@ -27772,13 +28030,13 @@ function validate696(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate703.errors);
+        vErrors = joined(vErrors, validate710.errors);
         errors = vErrors.length;
       }
     }
     if (data.reassess !== undefined) {
       if (
-        !validate703(data.reassess, {
+        !validate710(data.reassess, {
           instancePath: instancePath + '/reassess',
           parentData: data,
           parentDataProperty: 'reassess',
@@ -27786,13 +28044,13 @@ function validate696(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate703.errors);
+        vErrors = joined(vErrors, validate710.errors);
         errors = vErrors.length;
       }
     }
     if (data.if_no_answer !== undefined) {
       if (
-        !validate706(data.if_no_answer, {
+        !validate713(data.if_no_answer, {
           instancePath: instancePath + '/if_no_answer',
           parentData: data,
           parentDataProperty: 'if_no_answer',
@@ -27800,7 +28058,7 @@ function validate696(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate706.errors);
+        vErrors = joined(vErrors, validate713.errors);
         errors = vErrors.length;
       }
     }
@@ -27813,18 +28071,18 @@ function validate696(
     }
     errors++;
   }
-  validate696.errors = vErrors;
+  validate703.errors = vErrors;
   return errors === 0;
 }
-validate696.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate703.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate693(
+function validate700(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate693.evaluated;
+  const evaluated0 = validate700.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -27892,7 +28150,7 @@ function validate693(
     }
     if (data.says !== undefined) {
       if (
-        !validate671(data.says, {
+        !validate678(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -27900,7 +28158,7 @@ function validate693(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate671.errors);
+        vErrors = joined(vErrors, validate678.errors);
         errors = vErrors.length;
       }
     }
@@ -27910,7 +28168,7 @@ function validate693(
         for (const key1 in data1) {
           const _errs5 = errors;
           if (
-            !validate669(key1, {
+            !validate676(key1, {
               instancePath: instancePath + '/levels',
               parentData: data1,
               parentDataProperty: 'levels',
@@ -27918,7 +28176,7 @@ function validate693(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate669.errors);
+            vErrors = joined(vErrors, validate676.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs5 === errors;
@@ -27939,7 +28197,7 @@ function validate693(
         }
         for (const key2 in data1) {
           if (
-            !validate696(data1[key2], {
+            !validate703(data1[key2], {
               instancePath: instancePath + '/levels/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data1,
               parentDataProperty: key2,
@@ -27947,7 +28205,7 @@ function validate693(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate696.errors);
+            vErrors = joined(vErrors, validate703.errors);
             errors = vErrors.length;
           }
         }
@@ -27986,7 +28244,7 @@ function validate693(
         const len0 = data3.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate669(data3[i0], {
+            !validate676(data3[i0], {
               instancePath: instancePath + '/source/' + i0,
               parentData: data3,
               parentDataProperty: i0,
@@ -27994,7 +28252,7 @@ function validate693(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate669.errors);
+            vErrors = joined(vErrors, validate676.errors);
             errors = vErrors.length;
           }
         }
@@ -28022,25 +28280,25 @@ function validate693(
     }
     errors++;
   }
-  validate693.errors = vErrors;
+  validate700.errors = vErrors;
   return errors === 0;
 }
-validate693.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate700.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema182 = {
+const schema183 = {
   type: 'array',
   items: { $ref: 'dictionary.schema.json#/$defs/name' },
   minItems: 2,
   maxItems: 2,
 };
 
-function validate713(
+function validate720(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate713.evaluated;
+  const evaluated0 = validate720.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -28069,7 +28327,7 @@ function validate713(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate669(data[i0], {
+        !validate676(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -28077,7 +28335,7 @@ function validate713(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate669.errors);
+        vErrors = joined(vErrors, validate676.errors);
         errors = vErrors.length;
       }
     }
@@ -28090,18 +28348,18 @@ function validate713(
     }
     errors++;
   }
-  validate713.errors = vErrors;
+  validate720.errors = vErrors;
   return errors === 0;
 }
-validate713.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate720.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate668(
+function validate675(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ward.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate668.evaluated;
+  const evaluated0 = validate675.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -28180,7 +28438,7 @@ function validate668(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema171.properties, key0)) {
+      if (!func5.call(schema172.properties, key0)) {
         const err5 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -28197,7 +28455,7 @@ function validate668(
     }
     if (data.ward !== undefined) {
       if (
-        !validate669(data.ward, {
+        !validate676(data.ward, {
           instancePath: instancePath + '/ward',
           parentData: data,
           parentDataProperty: 'ward',
@@ -28205,7 +28463,7 @@ function validate668(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate669.errors);
+        vErrors = joined(vErrors, validate676.errors);
         errors = vErrors.length;
       }
     }
@@ -28258,7 +28516,7 @@ function validate668(
     }
     if (data.title !== undefined) {
       if (
-        !validate671(data.title, {
+        !validate678(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -28266,13 +28524,13 @@ function validate668(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate671.errors);
+        vErrors = joined(vErrors, validate678.errors);
         errors = vErrors.length;
       }
     }
     if (data.about !== undefined) {
       if (
-        !validate671(data.about, {
+        !validate678(data.about, {
           instancePath: instancePath + '/about',
           parentData: data,
           parentDataProperty: 'about',
@@ -28280,13 +28538,13 @@ function validate668(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate671.errors);
+        vErrors = joined(vErrors, validate678.errors);
         errors = vErrors.length;
       }
     }
     if (data.ladder !== undefined) {
       if (
-        !validate669(data.ladder, {
+        !validate676(data.ladder, {
           instancePath: instancePath + '/ladder',
           parentData: data,
           parentDataProperty: 'ladder',
@@ -28294,7 +28552,7 @@ function validate668(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate669.errors);
+        vErrors = joined(vErrors, validate676.errors);
         errors = vErrors.length;
       }
     }
@@ -28410,7 +28668,7 @@ function validate668(
         const len0 = data7.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate671(data7[i0], {
+            !validate678(data7[i0], {
               instancePath: instancePath + '/owners/' + i0,
               parentData: data7,
               parentDataProperty: i0,
@@ -28418,7 +28676,7 @@ function validate668(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate671.errors);
+            vErrors = joined(vErrors, validate678.errors);
             errors = vErrors.length;
           }
         }
@@ -28443,7 +28701,7 @@ function validate668(
         for (const key1 in data9) {
           const _errs17 = errors;
           if (
-            !validate669(key1, {
+            !validate676(key1, {
               instancePath: instancePath + '/sources',
               parentData: data9,
               parentDataProperty: 'sources',
@@ -28451,7 +28709,7 @@ function validate668(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate669.errors);
+            vErrors = joined(vErrors, validate676.errors);
             errors = vErrors.length;
           }
           var valid3 = _errs17 === errors;
@@ -28472,7 +28730,7 @@ function validate668(
         }
         for (const key2 in data9) {
           if (
-            !validate677(data9[key2], {
+            !validate684(data9[key2], {
               instancePath: instancePath + '/sources/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data9,
               parentDataProperty: key2,
@@ -28480,7 +28738,7 @@ function validate668(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate677.errors);
+            vErrors = joined(vErrors, validate684.errors);
             errors = vErrors.length;
           }
         }
@@ -28533,7 +28791,7 @@ function validate668(
         const len1 = data11.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate681(data11[i1], {
+            !validate688(data11[i1], {
               instancePath: instancePath + '/reads_with/' + i1,
               parentData: data11,
               parentDataProperty: i1,
@@ -28541,7 +28799,7 @@ function validate668(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate681.errors);
+            vErrors = joined(vErrors, validate688.errors);
             errors = vErrors.length;
           }
         }
@@ -28566,7 +28824,7 @@ function validate668(
         for (const key3 in data13) {
           const _errs25 = errors;
           if (
-            !validate669(key3, {
+            !validate676(key3, {
               instancePath: instancePath + '/plans',
               parentData: data13,
               parentDataProperty: 'plans',
@@ -28574,7 +28832,7 @@ function validate668(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate669.errors);
+            vErrors = joined(vErrors, validate676.errors);
             errors = vErrors.length;
           }
           var valid7 = _errs25 === errors;
@@ -28595,7 +28853,7 @@ function validate668(
         }
         for (const key4 in data13) {
           if (
-            !validate693(data13[key4], {
+            !validate700(data13[key4], {
               instancePath: instancePath + '/plans/' + key4.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data13,
               parentDataProperty: key4,
@@ -28603,7 +28861,7 @@ function validate668(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate693.errors);
+            vErrors = joined(vErrors, validate700.errors);
             errors = vErrors.length;
           }
         }
@@ -28642,7 +28900,7 @@ function validate668(
         const len2 = data15.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate713(data15[i2], {
+            !validate720(data15[i2], {
               instancePath: instancePath + '/never_together/' + i2,
               parentData: data15,
               parentDataProperty: i2,
@@ -28650,7 +28908,7 @@ function validate668(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate713.errors);
+            vErrors = joined(vErrors, validate720.errors);
             errors = vErrors.length;
           }
         }
@@ -28678,13 +28936,13 @@ function validate668(
     }
     errors++;
   }
-  validate668.errors = vErrors;
+  validate675.errors = vErrors;
   return errors === 0;
 }
-validate668.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate675.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const ward_cases = validate716;
-const schema183 = {
+export const ward_cases = validate723;
+const schema184 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ward_cases.schema.json',
   type: 'object',
@@ -28734,13 +28992,13 @@ const schema183 = {
   },
 };
 
-function validate717(
+function validate724(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate717.evaluated;
+  const evaluated0 = validate724.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -28780,12 +29038,12 @@ function validate717(
     }
     errors++;
   }
-  validate717.errors = vErrors;
+  validate724.errors = vErrors;
   return errors === 0;
 }
-validate717.evaluated = { dynamicProps: false, dynamicItems: false };
+validate724.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema185 = {
+const schema186 = {
   type: 'object',
   properties: {
     case: { $ref: 'dictionary.schema.json#/$defs/text' },
@@ -28800,13 +29058,13 @@ const schema185 = {
   additionalProperties: false,
 };
 
-function validate720(
+function validate727(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate720.evaluated;
+  const evaluated0 = validate727.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -28841,12 +29099,12 @@ function validate720(
     }
     errors++;
   }
-  validate720.errors = vErrors;
+  validate727.errors = vErrors;
   return errors === 0;
 }
-validate720.evaluated = { dynamicProps: false, dynamicItems: false };
+validate727.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema187 = {
+const schema188 = {
   type: 'object',
   properties: {
     level: { $ref: 'cases.schema.json#/$defs/expected_level' },
@@ -28864,13 +29122,13 @@ const schema187 = {
   additionalProperties: false,
 };
 
-function validate727(
+function validate734(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate727.evaluated;
+  const evaluated0 = validate734.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -28959,18 +29217,18 @@ function validate727(
     }
     errors++;
   }
-  validate727.errors = vErrors;
+  validate734.errors = vErrors;
   return errors === 0;
 }
-validate727.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate734.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate735(
+function validate742(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate735.evaluated;
+  const evaluated0 = validate742.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -29000,18 +29258,18 @@ function validate735(
     }
     errors++;
   }
-  validate735.errors = vErrors;
+  validate742.errors = vErrors;
   return errors === 0;
 }
-validate735.evaluated = { dynamicProps: false, dynamicItems: false };
+validate742.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate738(
+function validate745(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate738.evaluated;
+  const evaluated0 = validate745.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -29381,18 +29639,18 @@ function validate738(
     }
     errors++;
   }
-  validate738.errors = vErrors;
+  validate745.errors = vErrors;
   return errors === 0;
 }
-validate738.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate745.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate726(
+function validate733(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate726.evaluated;
+  const evaluated0 = validate733.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -29439,7 +29697,7 @@ function validate726(
     }
     if (data.level !== undefined) {
       if (
-        !validate727(data.level, {
+        !validate734(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -29447,7 +29705,7 @@ function validate726(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate727.errors);
+        vErrors = joined(vErrors, validate734.errors);
         errors = vErrors.length;
       }
     }
@@ -29485,7 +29743,7 @@ function validate726(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate720(data1[i0], {
+            !validate727(data1[i0], {
               instancePath: instancePath + '/tell/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -29493,7 +29751,7 @@ function validate726(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate720.errors);
+            vErrors = joined(vErrors, validate727.errors);
             errors = vErrors.length;
           }
         }
@@ -29514,7 +29772,7 @@ function validate726(
     }
     if (data.plan !== undefined) {
       if (
-        !validate717(data.plan, {
+        !validate724(data.plan, {
           instancePath: instancePath + '/plan',
           parentData: data,
           parentDataProperty: 'plan',
@@ -29522,13 +29780,13 @@ function validate726(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate717.errors);
+        vErrors = joined(vErrors, validate724.errors);
         errors = vErrors.length;
       }
     }
     if (data.in_force !== undefined) {
       if (
-        !validate717(data.in_force, {
+        !validate724(data.in_force, {
           instancePath: instancePath + '/in_force',
           parentData: data,
           parentDataProperty: 'in_force',
@@ -29536,13 +29794,13 @@ function validate726(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate717.errors);
+        vErrors = joined(vErrors, validate724.errors);
         errors = vErrors.length;
       }
     }
     if (data.may_step_down !== undefined) {
       if (
-        !validate735(data.may_step_down, {
+        !validate742(data.may_step_down, {
           instancePath: instancePath + '/may_step_down',
           parentData: data,
           parentDataProperty: 'may_step_down',
@@ -29550,7 +29808,7 @@ function validate726(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate735.errors);
+        vErrors = joined(vErrors, validate742.errors);
         errors = vErrors.length;
       }
     }
@@ -29560,7 +29818,7 @@ function validate726(
         for (const key1 in data6) {
           const _errs11 = errors;
           if (
-            !validate717(key1, {
+            !validate724(key1, {
               instancePath: instancePath + '/protocols',
               parentData: data6,
               parentDataProperty: 'protocols',
@@ -29568,7 +29826,7 @@ function validate726(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate717.errors);
+            vErrors = joined(vErrors, validate724.errors);
             errors = vErrors.length;
           }
           var valid3 = _errs11 === errors;
@@ -29589,7 +29847,7 @@ function validate726(
         }
         for (const key2 in data6) {
           if (
-            !validate738(data6[key2], {
+            !validate745(data6[key2], {
               instancePath: instancePath + '/protocols/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data6,
               parentDataProperty: key2,
@@ -29597,7 +29855,7 @@ function validate726(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate738.errors);
+            vErrors = joined(vErrors, validate745.errors);
             errors = vErrors.length;
           }
         }
@@ -29625,18 +29883,18 @@ function validate726(
     }
     errors++;
   }
-  validate726.errors = vErrors;
+  validate733.errors = vErrors;
   return errors === 0;
 }
-validate726.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate733.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate757(
+function validate764(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate757.evaluated;
+  const evaluated0 = validate764.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -29734,18 +29992,18 @@ function validate757(
     }
     errors++;
   }
-  validate757.errors = vErrors;
+  validate764.errors = vErrors;
   return errors === 0;
 }
-validate757.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate764.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate719(
+function validate726(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate719.evaluated;
+  const evaluated0 = validate726.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -29807,7 +30065,7 @@ function validate719(
     }
     if (data.case !== undefined) {
       if (
-        !validate720(data.case, {
+        !validate727(data.case, {
           instancePath: instancePath + '/case',
           parentData: data,
           parentDataProperty: 'case',
@@ -29815,13 +30073,13 @@ function validate719(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate720.errors);
+        vErrors = joined(vErrors, validate727.errors);
         errors = vErrors.length;
       }
     }
     if (data.story !== undefined) {
       if (
-        !validate720(data.story, {
+        !validate727(data.story, {
           instancePath: instancePath + '/story',
           parentData: data,
           parentDataProperty: 'story',
@@ -29829,13 +30087,13 @@ function validate719(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate720.errors);
+        vErrors = joined(vErrors, validate727.errors);
         errors = vErrors.length;
       }
     }
     if (data.source !== undefined) {
       if (
-        !validate717(data.source, {
+        !validate724(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -29843,7 +30101,7 @@ function validate719(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate717.errors);
+        vErrors = joined(vErrors, validate724.errors);
         errors = vErrors.length;
       }
     }
@@ -29877,7 +30135,7 @@ function validate719(
     }
     if (data.expect !== undefined) {
       if (
-        !validate726(data.expect, {
+        !validate733(data.expect, {
           instancePath: instancePath + '/expect',
           parentData: data,
           parentDataProperty: 'expect',
@@ -29885,13 +30143,13 @@ function validate719(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate726.errors);
+        vErrors = joined(vErrors, validate733.errors);
         errors = vErrors.length;
       }
     }
     if (data.teach !== undefined) {
       if (
-        !validate757(data.teach, {
+        !validate764(data.teach, {
           instancePath: instancePath + '/teach',
           parentData: data,
           parentDataProperty: 'teach',
@@ -29899,7 +30157,7 @@ function validate719(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate757.errors);
+        vErrors = joined(vErrors, validate764.errors);
         errors = vErrors.length;
       }
     }
@@ -29912,18 +30170,18 @@ function validate719(
     }
     errors++;
   }
-  validate719.errors = vErrors;
+  validate726.errors = vErrors;
   return errors === 0;
 }
-validate719.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate726.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate716(
+function validate723(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ward_cases.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate716.evaluated;
+  const evaluated0 = validate723.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -29977,7 +30235,7 @@ function validate716(
     }
     if (data.ward !== undefined) {
       if (
-        !validate717(data.ward, {
+        !validate724(data.ward, {
           instancePath: instancePath + '/ward',
           parentData: data,
           parentDataProperty: 'ward',
@@ -29985,7 +30243,7 @@ function validate716(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate717.errors);
+        vErrors = joined(vErrors, validate724.errors);
         errors = vErrors.length;
       }
     }
@@ -30009,7 +30267,7 @@ function validate716(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate719(data1[i0], {
+            !validate726(data1[i0], {
               instancePath: instancePath + '/cases/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -30017,7 +30275,7 @@ function validate716(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate719.errors);
+            vErrors = joined(vErrors, validate726.errors);
             errors = vErrors.length;
           }
         }
@@ -30045,13 +30303,13 @@ function validate716(
     }
     errors++;
   }
-  validate716.errors = vErrors;
+  validate723.errors = vErrors;
   return errors === 0;
 }
-validate716.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate723.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const ward_outcome = validate762;
-const schema192 = {
+export const ward_outcome = validate769;
+const schema193 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ward_outcome.schema.json',
   type: 'object',
@@ -30178,13 +30436,13 @@ const schema192 = {
   },
 };
 
-function validate763(
+function validate770(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate763.evaluated;
+  const evaluated0 = validate770.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -30224,18 +30482,18 @@ function validate763(
     }
     errors++;
   }
-  validate763.errors = vErrors;
+  validate770.errors = vErrors;
   return errors === 0;
 }
-validate763.evaluated = { dynamicProps: false, dynamicItems: false };
+validate770.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate765(
+function validate772(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate765.evaluated;
+  const evaluated0 = validate772.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -30270,12 +30528,12 @@ function validate765(
     }
     errors++;
   }
-  validate765.errors = vErrors;
+  validate772.errors = vErrors;
   return errors === 0;
 }
-validate765.evaluated = { dynamicProps: false, dynamicItems: false };
+validate772.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema195 = {
+const schema196 = {
   type: 'object',
   properties: {
     in_force_from: { type: 'string', maxLength: 40 },
@@ -30287,13 +30545,13 @@ const schema195 = {
   additionalProperties: false,
 };
 
-function validate767(
+function validate774(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate767.evaluated;
+  const evaluated0 = validate774.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -30482,18 +30740,18 @@ function validate767(
     }
     errors++;
   }
-  validate767.errors = vErrors;
+  validate774.errors = vErrors;
   return errors === 0;
 }
-validate767.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate774.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate769(
+function validate776(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate769.evaluated;
+  const evaluated0 = validate776.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -30632,12 +30890,12 @@ function validate769(
       }
     }
   }
-  validate769.errors = vErrors;
+  validate776.errors = vErrors;
   return errors === 0;
 }
-validate769.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate776.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema197 = {
+const schema198 = {
   type: 'object',
   properties: {
     plan: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -30648,13 +30906,13 @@ const schema197 = {
   additionalProperties: false,
 };
 
-function validate772(
+function validate779(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate772.evaluated;
+  const evaluated0 = validate779.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -30722,7 +30980,7 @@ function validate772(
     }
     if (data.plan !== undefined) {
       if (
-        !validate763(data.plan, {
+        !validate770(data.plan, {
           instancePath: instancePath + '/plan',
           parentData: data,
           parentDataProperty: 'plan',
@@ -30730,13 +30988,13 @@ function validate772(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate763.errors);
+        vErrors = joined(vErrors, validate770.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate765(data.title, {
+        !validate772(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -30744,13 +31002,13 @@ function validate772(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate765.errors);
+        vErrors = joined(vErrors, validate772.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate765(data.says, {
+        !validate772(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -30758,7 +31016,7 @@ function validate772(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate765.errors);
+        vErrors = joined(vErrors, validate772.errors);
         errors = vErrors.length;
       }
     }
@@ -30771,12 +31029,12 @@ function validate772(
     }
     errors++;
   }
-  validate772.errors = vErrors;
+  validate779.errors = vErrors;
   return errors === 0;
 }
-validate772.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate779.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema198 = {
+const schema199 = {
   type: 'object',
   properties: {
     level: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -30791,13 +31049,13 @@ const schema198 = {
   additionalProperties: false,
 };
 
-function validate780(
+function validate787(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate780.evaluated;
+  const evaluated0 = validate787.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -30886,18 +31144,18 @@ function validate780(
     }
     errors++;
   }
-  validate780.errors = vErrors;
+  validate787.errors = vErrors;
   return errors === 0;
 }
-validate780.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate787.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate785(
+function validate792(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate785.evaluated;
+  const evaluated0 = validate792.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -30937,18 +31195,18 @@ function validate785(
     }
     errors++;
   }
-  validate785.errors = vErrors;
+  validate792.errors = vErrors;
   return errors === 0;
 }
-validate785.evaluated = { dynamicProps: false, dynamicItems: false };
+validate792.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate788(
+function validate795(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate788.evaluated;
+  const evaluated0 = validate795.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -31037,18 +31295,18 @@ function validate788(
     }
     errors++;
   }
-  validate788.errors = vErrors;
+  validate795.errors = vErrors;
   return errors === 0;
 }
-validate788.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate795.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate792(
+function validate799(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate792.evaluated;
+  const evaluated0 = validate799.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -31198,18 +31456,18 @@ function validate792(
     }
     errors++;
   }
-  validate792.errors = vErrors;
+  validate799.errors = vErrors;
   return errors === 0;
 }
-validate792.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate799.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate777(
+function validate784(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate777.evaluated;
+  const evaluated0 = validate784.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -31271,7 +31529,7 @@ function validate777(
     }
     if (data.level !== undefined) {
       if (
-        !validate763(data.level, {
+        !validate770(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -31279,13 +31537,13 @@ function validate777(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate763.errors);
+        vErrors = joined(vErrors, validate770.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate765(data.says, {
+        !validate772(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -31293,7 +31551,7 @@ function validate777(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate765.errors);
+        vErrors = joined(vErrors, validate772.errors);
         errors = vErrors.length;
       }
     }
@@ -31303,7 +31561,7 @@ function validate777(
         const len0 = data2.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate780(data2[i0], {
+            !validate787(data2[i0], {
               instancePath: instancePath + '/tell/' + i0,
               parentData: data2,
               parentDataProperty: i0,
@@ -31311,7 +31569,7 @@ function validate777(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate780.errors);
+            vErrors = joined(vErrors, validate787.errors);
             errors = vErrors.length;
           }
         }
@@ -31332,7 +31590,7 @@ function validate777(
     }
     if (data.respond !== undefined) {
       if (
-        !validate785(data.respond, {
+        !validate792(data.respond, {
           instancePath: instancePath + '/respond',
           parentData: data,
           parentDataProperty: 'respond',
@@ -31340,13 +31598,13 @@ function validate777(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate785.errors);
+        vErrors = joined(vErrors, validate792.errors);
         errors = vErrors.length;
       }
     }
     if (data.reassess !== undefined) {
       if (
-        !validate785(data.reassess, {
+        !validate792(data.reassess, {
           instancePath: instancePath + '/reassess',
           parentData: data,
           parentDataProperty: 'reassess',
@@ -31354,13 +31612,13 @@ function validate777(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate785.errors);
+        vErrors = joined(vErrors, validate792.errors);
         errors = vErrors.length;
       }
     }
     if (data.if_no_answer !== undefined) {
       if (
-        !validate788(data.if_no_answer, {
+        !validate795(data.if_no_answer, {
           instancePath: instancePath + '/if_no_answer',
           parentData: data,
           parentDataProperty: 'if_no_answer',
@@ -31368,13 +31626,13 @@ function validate777(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate788.errors);
+        vErrors = joined(vErrors, validate795.errors);
         errors = vErrors.length;
       }
     }
     if (data.step_down !== undefined) {
       if (
-        !validate792(data.step_down, {
+        !validate799(data.step_down, {
           instancePath: instancePath + '/step_down',
           parentData: data,
           parentDataProperty: 'step_down',
@@ -31382,7 +31640,7 @@ function validate777(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate792.errors);
+        vErrors = joined(vErrors, validate799.errors);
         errors = vErrors.length;
       }
     }
@@ -31395,18 +31653,18 @@ function validate777(
     }
     errors++;
   }
-  validate777.errors = vErrors;
+  validate784.errors = vErrors;
   return errors === 0;
 }
-validate777.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate784.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate797(
+function validate804(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate797.evaluated;
+  const evaluated0 = validate804.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -31667,12 +31925,12 @@ function validate797(
     }
     errors++;
   }
-  validate797.errors = vErrors;
+  validate804.errors = vErrors;
   return errors === 0;
 }
-validate797.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate804.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema204 = {
+const schema205 = {
   type: 'object',
   properties: {
     protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -31689,13 +31947,13 @@ const schema204 = {
   additionalProperties: false,
 };
 
-function validate804(
+function validate811(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate804.evaluated;
+  const evaluated0 = validate811.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -31735,18 +31993,18 @@ function validate804(
     }
     errors++;
   }
-  validate804.errors = vErrors;
+  validate811.errors = vErrors;
   return errors === 0;
 }
-validate804.evaluated = { dynamicProps: false, dynamicItems: false };
+validate811.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate810(
+function validate817(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate810.evaluated;
+  const evaluated0 = validate817.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -31772,18 +32030,18 @@ function validate810(
     }
     errors++;
   }
-  validate810.errors = vErrors;
+  validate817.errors = vErrors;
   return errors === 0;
 }
-validate810.evaluated = { dynamicProps: false, dynamicItems: false };
+validate817.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate812(
+function validate819(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate812.evaluated;
+  const evaluated0 = validate819.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -31815,18 +32073,18 @@ function validate812(
     }
     errors++;
   }
-  validate812.errors = vErrors;
+  validate819.errors = vErrors;
   return errors === 0;
 }
-validate812.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate819.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate802(
+function validate809(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate802.evaluated;
+  const evaluated0 = validate809.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -31905,7 +32163,7 @@ function validate802(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema204.properties, key0)) {
+      if (!func5.call(schema205.properties, key0)) {
         const err5 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -31922,7 +32180,7 @@ function validate802(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate763(data.protocol, {
+        !validate770(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -31930,13 +32188,13 @@ function validate802(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate763.errors);
+        vErrors = joined(vErrors, validate770.errors);
         errors = vErrors.length;
       }
     }
     if (data.rule !== undefined) {
       if (
-        !validate804(data.rule, {
+        !validate811(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -31944,13 +32202,13 @@ function validate802(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate804.errors);
+        vErrors = joined(vErrors, validate811.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate765(data.title, {
+        !validate772(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -31958,13 +32216,13 @@ function validate802(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate765.errors);
+        vErrors = joined(vErrors, validate772.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate804(data.level, {
+        !validate811(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -31972,13 +32230,13 @@ function validate802(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate804.errors);
+        vErrors = joined(vErrors, validate811.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate765(data.says, {
+        !validate772(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -31986,13 +32244,13 @@ function validate802(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate765.errors);
+        vErrors = joined(vErrors, validate772.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate765(data.because, {
+        !validate772(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -32000,13 +32258,13 @@ function validate802(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate765.errors);
+        vErrors = joined(vErrors, validate772.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained_by !== undefined) {
       if (
-        !validate810(data.explained_by, {
+        !validate817(data.explained_by, {
           instancePath: instancePath + '/explained_by',
           parentData: data,
           parentDataProperty: 'explained_by',
@@ -32014,13 +32272,13 @@ function validate802(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate810.errors);
+        vErrors = joined(vErrors, validate817.errors);
         errors = vErrors.length;
       }
     }
     if (data.ask !== undefined) {
       if (
-        !validate812(data.ask, {
+        !validate819(data.ask, {
           instancePath: instancePath + '/ask',
           parentData: data,
           parentDataProperty: 'ask',
@@ -32028,13 +32286,13 @@ function validate802(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate812.errors);
+        vErrors = joined(vErrors, validate819.errors);
         errors = vErrors.length;
       }
     }
     if (data.do !== undefined) {
       if (
-        !validate812(data.do, {
+        !validate819(data.do, {
           instancePath: instancePath + '/do',
           parentData: data,
           parentDataProperty: 'do',
@@ -32042,7 +32300,7 @@ function validate802(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate812.errors);
+        vErrors = joined(vErrors, validate819.errors);
         errors = vErrors.length;
       }
     }
@@ -32055,18 +32313,18 @@ function validate802(
     }
     errors++;
   }
-  validate802.errors = vErrors;
+  validate809.errors = vErrors;
   return errors === 0;
 }
-validate802.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate809.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate817(
+function validate824(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate817.evaluated;
+  const evaluated0 = validate824.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -32098,18 +32356,18 @@ function validate817(
     }
     errors++;
   }
-  validate817.errors = vErrors;
+  validate824.errors = vErrors;
   return errors === 0;
 }
-validate817.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate824.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate822(
+function validate829(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate822.evaluated;
+  const evaluated0 = validate829.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -32186,12 +32444,12 @@ function validate822(
     }
     errors++;
   }
-  validate822.errors = vErrors;
+  validate829.errors = vErrors;
   return errors === 0;
 }
-validate822.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate829.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema210 = {
+const schema211 = {
   type: 'object',
   properties: {
     fault: { $ref: 'outcome.schema.json#/$defs/name' },
@@ -32205,13 +32463,13 @@ const schema210 = {
   additionalProperties: false,
 };
 
-function validate832(
+function validate839(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate832.evaluated;
+  const evaluated0 = validate839.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -32371,12 +32629,12 @@ function validate832(
     }
     errors++;
   }
-  validate832.errors = vErrors;
+  validate839.errors = vErrors;
   return errors === 0;
 }
-validate832.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate839.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema212 = {
+const schema213 = {
   type: 'object',
   properties: {
     protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -32388,13 +32646,13 @@ const schema212 = {
   additionalProperties: false,
 };
 
-function validate836(
+function validate843(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate836.evaluated;
+  const evaluated0 = validate843.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -32462,7 +32720,7 @@ function validate836(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate763(data.protocol, {
+        !validate770(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -32470,13 +32728,13 @@ function validate836(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate763.errors);
+        vErrors = joined(vErrors, validate770.errors);
         errors = vErrors.length;
       }
     }
     if (data.rule !== undefined) {
       if (
-        !validate804(data.rule, {
+        !validate811(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -32484,13 +32742,13 @@ function validate836(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate804.errors);
+        vErrors = joined(vErrors, validate811.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate765(data.title, {
+        !validate772(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -32498,13 +32756,13 @@ function validate836(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate765.errors);
+        vErrors = joined(vErrors, validate772.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate804(data.level, {
+        !validate811(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -32512,7 +32770,7 @@ function validate836(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate804.errors);
+        vErrors = joined(vErrors, validate811.errors);
         errors = vErrors.length;
       }
     }
@@ -32525,18 +32783,18 @@ function validate836(
     }
     errors++;
   }
-  validate836.errors = vErrors;
+  validate843.errors = vErrors;
   return errors === 0;
 }
-validate836.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate843.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate827(
+function validate834(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate827.evaluated;
+  const evaluated0 = validate834.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -32653,7 +32911,7 @@ function validate827(
     }
     if (data.fault !== undefined) {
       if (
-        !validate804(data.fault, {
+        !validate811(data.fault, {
           instancePath: instancePath + '/fault',
           parentData: data,
           parentDataProperty: 'fault',
@@ -32661,13 +32919,13 @@ function validate827(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate804.errors);
+        vErrors = joined(vErrors, validate811.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate765(data.title, {
+        !validate772(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -32675,13 +32933,13 @@ function validate827(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate765.errors);
+        vErrors = joined(vErrors, validate772.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate765(data.says, {
+        !validate772(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -32689,13 +32947,13 @@ function validate827(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate765.errors);
+        vErrors = joined(vErrors, validate772.errors);
         errors = vErrors.length;
       }
     }
     if (data.do !== undefined) {
       if (
-        !validate812(data.do, {
+        !validate819(data.do, {
           instancePath: instancePath + '/do',
           parentData: data,
           parentDataProperty: 'do',
@@ -32703,7 +32961,7 @@ function validate827(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate812.errors);
+        vErrors = joined(vErrors, validate819.errors);
         errors = vErrors.length;
       }
     }
@@ -32713,7 +32971,7 @@ function validate827(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate832(data4[i0], {
+            !validate839(data4[i0], {
               instancePath: instancePath + '/readings/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -32721,7 +32979,7 @@ function validate827(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate832.errors);
+            vErrors = joined(vErrors, validate839.errors);
             errors = vErrors.length;
           }
         }
@@ -32746,7 +33004,7 @@ function validate827(
         const len1 = data6.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate836(data6[i1], {
+            !validate843(data6[i1], {
               instancePath: instancePath + '/changes/' + i1,
               parentData: data6,
               parentDataProperty: i1,
@@ -32754,7 +33012,7 @@ function validate827(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate836.errors);
+            vErrors = joined(vErrors, validate843.errors);
             errors = vErrors.length;
           }
         }
@@ -32782,18 +33040,18 @@ function validate827(
     }
     errors++;
   }
-  validate827.errors = vErrors;
+  validate834.errors = vErrors;
   return errors === 0;
 }
-validate827.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate834.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate843(
+function validate850(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate843.evaluated;
+  const evaluated0 = validate850.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -32912,18 +33170,18 @@ function validate843(
     }
     errors++;
   }
-  validate843.errors = vErrors;
+  validate850.errors = vErrors;
   return errors === 0;
 }
-validate843.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate850.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate762(
+function validate769(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ward_outcome.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate762.evaluated;
+  const evaluated0 = validate769.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -33170,7 +33428,7 @@ function validate762(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema192.properties, key0)) {
+      if (!func5.call(schema193.properties, key0)) {
         const err17 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -33187,7 +33445,7 @@ function validate762(
     }
     if (data.ward !== undefined) {
       if (
-        !validate763(data.ward, {
+        !validate770(data.ward, {
           instancePath: instancePath + '/ward',
           parentData: data,
           parentDataProperty: 'ward',
@@ -33195,7 +33453,7 @@ function validate762(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate763.errors);
+        vErrors = joined(vErrors, validate770.errors);
         errors = vErrors.length;
       }
     }
@@ -33218,7 +33476,7 @@ function validate762(
     }
     if (data.title !== undefined) {
       if (
-        !validate765(data.title, {
+        !validate772(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -33226,7 +33484,7 @@ function validate762(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate765.errors);
+        vErrors = joined(vErrors, validate772.errors);
         errors = vErrors.length;
       }
     }
@@ -33248,7 +33506,7 @@ function validate762(
     }
     if (data.policy !== undefined) {
       if (
-        !validate767(data.policy, {
+        !validate774(data.policy, {
           instancePath: instancePath + '/policy',
           parentData: data,
           parentDataProperty: 'policy',
@@ -33256,7 +33514,7 @@ function validate762(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate767.errors);
+        vErrors = joined(vErrors, validate774.errors);
         errors = vErrors.length;
       }
     }
@@ -33267,7 +33525,7 @@ function validate762(
           instancePath: instancePath + '/at',
           schemaPath: '#/properties/at/type',
           keyword: 'type',
-          params: { type: schema192.properties.at.type },
+          params: { type: schema193.properties.at.type },
         };
         if (vErrors === null) {
           vErrors = [err20];
@@ -33279,7 +33537,7 @@ function validate762(
     }
     if (data.level !== undefined) {
       if (
-        !validate769(data.level, {
+        !validate776(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -33287,13 +33545,13 @@ function validate762(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate769.errors);
+        vErrors = joined(vErrors, validate776.errors);
         errors = vErrors.length;
       }
     }
     if (data.plan !== undefined) {
       if (
-        !validate772(data.plan, {
+        !validate779(data.plan, {
           instancePath: instancePath + '/plan',
           parentData: data,
           parentDataProperty: 'plan',
@@ -33301,13 +33559,13 @@ function validate762(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate772.errors);
+        vErrors = joined(vErrors, validate779.errors);
         errors = vErrors.length;
       }
     }
     if (data.response !== undefined) {
       if (
-        !validate777(data.response, {
+        !validate784(data.response, {
           instancePath: instancePath + '/response',
           parentData: data,
           parentDataProperty: 'response',
@@ -33315,13 +33573,13 @@ function validate762(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate777.errors);
+        vErrors = joined(vErrors, validate784.errors);
         errors = vErrors.length;
       }
     }
     if (data.in_force !== undefined) {
       if (
-        !validate797(data.in_force, {
+        !validate804(data.in_force, {
           instancePath: instancePath + '/in_force',
           parentData: data,
           parentDataProperty: 'in_force',
@@ -33329,7 +33587,7 @@ function validate762(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate797.errors);
+        vErrors = joined(vErrors, validate804.errors);
         errors = vErrors.length;
       }
     }
@@ -33372,7 +33630,7 @@ function validate762(
         const len1 = data12.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate802(data12[i1], {
+            !validate809(data12[i1], {
               instancePath: instancePath + '/advice/' + i1,
               parentData: data12,
               parentDataProperty: i1,
@@ -33380,7 +33638,7 @@ function validate762(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate802.errors);
+            vErrors = joined(vErrors, validate809.errors);
             errors = vErrors.length;
           }
         }
@@ -33401,7 +33659,7 @@ function validate762(
     }
     if (data.ask_first !== undefined) {
       if (
-        !validate817(data.ask_first, {
+        !validate824(data.ask_first, {
           instancePath: instancePath + '/ask_first',
           parentData: data,
           parentDataProperty: 'ask_first',
@@ -33409,13 +33667,13 @@ function validate762(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate817.errors);
+        vErrors = joined(vErrors, validate824.errors);
         errors = vErrors.length;
       }
     }
     if (data.take_first !== undefined) {
       if (
-        !validate817(data.take_first, {
+        !validate824(data.take_first, {
           instancePath: instancePath + '/take_first',
           parentData: data,
           parentDataProperty: 'take_first',
@@ -33423,13 +33681,13 @@ function validate762(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate817.errors);
+        vErrors = joined(vErrors, validate824.errors);
         errors = vErrors.length;
       }
     }
     if (data.missing !== undefined) {
       if (
-        !validate817(data.missing, {
+        !validate824(data.missing, {
           instancePath: instancePath + '/missing',
           parentData: data,
           parentDataProperty: 'missing',
@@ -33437,7 +33695,7 @@ function validate762(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate817.errors);
+        vErrors = joined(vErrors, validate824.errors);
         errors = vErrors.length;
       }
     }
@@ -33447,7 +33705,7 @@ function validate762(
         const len2 = data17.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate822(data17[i2], {
+            !validate829(data17[i2], {
               instancePath: instancePath + '/unobtainable/' + i2,
               parentData: data17,
               parentDataProperty: i2,
@@ -33455,7 +33713,7 @@ function validate762(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate822.errors);
+            vErrors = joined(vErrors, validate829.errors);
             errors = vErrors.length;
           }
         }
@@ -33480,7 +33738,7 @@ function validate762(
         const len3 = data19.length;
         for (let i3 = 0; i3 < len3; i3++) {
           if (
-            !validate822(data19[i3], {
+            !validate829(data19[i3], {
               instancePath: instancePath + '/declined/' + i3,
               parentData: data19,
               parentDataProperty: i3,
@@ -33488,7 +33746,7 @@ function validate762(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate822.errors);
+            vErrors = joined(vErrors, validate829.errors);
             errors = vErrors.length;
           }
         }
@@ -33509,7 +33767,7 @@ function validate762(
     }
     if (data.would_tell_more !== undefined) {
       if (
-        !validate817(data.would_tell_more, {
+        !validate824(data.would_tell_more, {
           instancePath: instancePath + '/would_tell_more',
           parentData: data,
           parentDataProperty: 'would_tell_more',
@@ -33517,7 +33775,7 @@ function validate762(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate817.errors);
+        vErrors = joined(vErrors, validate824.errors);
         errors = vErrors.length;
       }
     }
@@ -33527,7 +33785,7 @@ function validate762(
         const len4 = data22.length;
         for (let i4 = 0; i4 < len4; i4++) {
           if (
-            !validate827(data22[i4], {
+            !validate834(data22[i4], {
               instancePath: instancePath + '/faults/' + i4,
               parentData: data22,
               parentDataProperty: i4,
@@ -33535,7 +33793,7 @@ function validate762(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate827.errors);
+            vErrors = joined(vErrors, validate834.errors);
             errors = vErrors.length;
           }
         }
@@ -33560,7 +33818,7 @@ function validate762(
         const len5 = data24.length;
         for (let i5 = 0; i5 < len5; i5++) {
           if (
-            !validate843(data24[i5], {
+            !validate850(data24[i5], {
               instancePath: instancePath + '/refused/' + i5,
               parentData: data24,
               parentDataProperty: i5,
@@ -33568,7 +33826,7 @@ function validate762(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate843.errors);
+            vErrors = joined(vErrors, validate850.errors);
             errors = vErrors.length;
           }
         }
@@ -33593,7 +33851,7 @@ function validate762(
         const len6 = data26.length;
         for (let i6 = 0; i6 < len6; i6++) {
           if (
-            !validate843(data26[i6], {
+            !validate850(data26[i6], {
               instancePath: instancePath + '/questioned/' + i6,
               parentData: data26,
               parentDataProperty: i6,
@@ -33601,7 +33859,7 @@ function validate762(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate843.errors);
+            vErrors = joined(vErrors, validate850.errors);
             errors = vErrors.length;
           }
         }
@@ -33622,7 +33880,7 @@ function validate762(
     }
     if (data.caution !== undefined) {
       if (
-        !validate765(data.caution, {
+        !validate772(data.caution, {
           instancePath: instancePath + '/caution',
           parentData: data,
           parentDataProperty: 'caution',
@@ -33630,7 +33888,7 @@ function validate762(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate765.errors);
+        vErrors = joined(vErrors, validate772.errors);
         errors = vErrors.length;
       }
     }
@@ -33643,10 +33901,10 @@ function validate762(
     }
     errors++;
   }
-  validate762.errors = vErrors;
+  validate769.errors = vErrors;
   return errors === 0;
 }
-validate762.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate769.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 function joined(all, more) {
   if (all === null) return more;
