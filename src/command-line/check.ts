@@ -35,8 +35,7 @@ export const check: Call = async (args, terminal) => {
     if (call.values.show !== undefined) return await showStage(String(call.values.show), paths, terminal);
     if (call.values.unguarded)
       return await showUnguarded(paths, terminal, { json: call.values.json === true });
-    if (call.values.findings)
-      return await showFindings(paths, terminal, { json: call.values.json === true });
+    if (call.values.findings) return await showFindings(paths, terminal, { json: call.values.json === true });
     const reports = await checkFiles(paths, terminal);
     if (reports.length === 0) {
       terminal.err(`There is no protocol, ladder, ward or case file in ${paths.join(', ')}.\n`);

@@ -6,12 +6,12 @@ import type { Variable } from './variables.ts';
 /** The piece of each variable, in their order; what was never asked is as ordinary as can be. */
 export type Pieces = readonly number[];
 
-/** So many ways that lead nowhere are remembered. */
-const mostHopeless = 150_000;
+/** So many ways that lead nowhere are remembered in one search. */
+const mostHopeless = 100_000;
 
 /** A set for which all of some truths hold, ordinary where it can be; null when there is none. */
 export function findSetIn(space: Space, truths: readonly Diagram[], preferred: Preferred): Pieces | null {
-  return new Search(space, preferred).found([...space.valid, ...together(space, truths)]);
+  return new Search(space, preferred).found(truths, 2, space.valid);
 }
 
 /**
@@ -48,29 +48,23 @@ function stepBy(
     [...(first > 0 ? [store.no] : []), store.yes, ...(end < last ? [store.no] : [])],
   );
   const turning = [both, ...from.slice(0, 1), ...to.slice(0, 1).map(beside)];
-  const all = new Set([...turning, ...from.slice(1), ...to.slice(1).map(beside)]);
-  let one = store.yes;
-  for (const each of all) {
-    one = store.and(one, each);
-    if (one === store.no) return null;
-  }
-  return new Search(space, preferred).found([one, ...new Set([...valid, ...valid.map(beside)])]);
+  const rest = [...from.slice(1), ...to.slice(1).map(beside)];
+  return new Search(space, preferred).found([...turning, ...rest], turning.length, [
+    ...valid,
+    ...valid.map(beside),
+  ]);
 }
 
-/** So many truths are put together before the search; more would take longer than they save. */
-const mostTogether = 3;
-
-/** The same truths, the first few of them as one: what contradicts itself is then seen at once. */
-function together({ store }: Space, truths: readonly Diagram[]): readonly Diagram[] {
-  const open = [...new Set(truths)].filter((each) => each !== store.yes);
-  return [store.and(...open.slice(0, mostTogether)), ...open.slice(mostTogether)];
-}
-
-/** A search through the variables in their order, the most ordinary way first. */
+/**
+ * A search through the variables in their order, the most ordinary way first. The truths are put together once the first number of the
+ * last cluster is fixed: before, what they come to can be very large, and behind it is small. What makes a set one stays apart, always: each
+ * of it is simple, and all of it together is not.
+ */
 class Search {
   readonly #space: Space;
   readonly #preferred: Preferred;
   readonly #pieces: number[];
+  /** Ways that lead nowhere. */
   readonly #hopeless = new Set<string>();
 
   constructor(space: Space, preferred: Preferred) {
@@ -78,23 +72,40 @@ class Search {
     this.#pieces = preferred.map((each) => bestIn(each, 0, Infinity)?.piece ?? -1);
   }
 
-  found(truths: readonly Diagram[]): Pieces | null {
-    const { variables } = this.#space;
+  /** The first few of the truths say the most, and are put together before. */
+  found(truths: readonly Diagram[], first: number, valid: readonly Diagram[]): Pieces | null {
+    const { store, variables } = this.#space;
     if (this.#pieces.includes(-1)) return null;
-    return this.#look(truths) ? this.#pieces.slice(0, variables.length) : null;
+    const most = this.#together(truths.slice(0, first));
+    const rest = [...new Set(truths.slice(first))].filter((each) => each !== store.yes);
+    return this.#look([most, ...rest], [...new Set(valid)]) ? this.#pieces.slice(0, variables.length) : null;
   }
 
-  #look(truths: readonly Diagram[]): boolean {
+  #together(truths: readonly Diagram[]): Diagram {
     const { store } = this.#space;
-    if (truths.includes(store.no)) return false;
-    const open = truths.filter((each) => each !== store.yes);
-    const variable = open.reduce((least, each) => Math.min(least, store.variableOf(each)), atEnd);
+    let all = store.yes;
+    for (const each of truths) {
+      all = store.and(all, each);
+      if (all === store.no) break;
+    }
+    return all;
+  }
+
+  #look(truths: readonly Diagram[], valid: readonly Diagram[]): boolean {
+    const { store } = this.#space;
+    if (truths.includes(store.no) || valid.includes(store.no)) return false;
+    const all = [...truths, ...valid];
+    const variable = all.reduce((least, each) => Math.min(least, store.variableOf(each)), atEnd);
     if (variable === atEnd) return true;
-    const key = open.join(' ');
+    if (truths.length > 1 && variable > this.#space.lastHub)
+      return this.#look([this.#together(truths)], valid);
+    const key = all.join(' ');
     if (this.#hopeless.has(key)) return false;
-    for (const piece of this.#piecesOf(variable, open)) {
-      const next = open.map((each) => (store.variableOf(each) === variable ? store.at(each, piece) : each));
-      if (!this.#look(next)) continue;
+    for (const piece of this.#piecesOf(variable, all)) {
+      const next = (each: Diagram): Diagram =>
+        store.variableOf(each) === variable ? store.at(each, piece) : each;
+      const isOpen = (each: Diagram): boolean => each !== store.yes;
+      if (!this.#look(truths.map(next).filter(isOpen), valid.map(next).filter(isOpen))) continue;
       this.#pieces[variable] = piece;
       return true;
     }

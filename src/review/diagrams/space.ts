@@ -1,6 +1,8 @@
 import type { Logic } from '../../logic/logic.ts';
 import type { Protocol } from '../../protocol/protocol.ts';
 import { SameLogic } from '../guards/same-logic.ts';
+import { clustersOf } from './clusters.ts';
+import { couplingsOf } from './couplings.ts';
 import { Diagrams, type Diagram } from './diagrams.ts';
 import { partOf } from './input-diagrams.ts';
 import { validSets } from './valid-sets.ts';
@@ -18,6 +20,8 @@ export class Space {
   readonly known = new Map<number, Diagram>();
   /** What must all hold for a set to be one: nothing contradicts, and every value is possible at the age. */
   readonly valid: readonly Diagram[];
+  /** The place of the number that most of the last cluster is reckoned from; −1 where nothing is reckoned with. */
+  readonly lastHub: number;
   readonly #free = new Map<string, Diagram>();
 
   constructor(protocol: Protocol) {
@@ -30,6 +34,7 @@ export class Space {
       ]),
     );
     this.valid = validSets(this);
+    this.lastHub = lastHubOf(protocol, this.variables);
   }
 
   /** Whether each step of an observation is a piece of its own. */
@@ -63,4 +68,11 @@ export class Space {
       if (input.owner === variable.observation.name) into[at] = partOf(input, variable, piece, lack);
     });
   }
+}
+
+function lastHubOf(protocol: Protocol, variables: readonly Variable[]): number {
+  const clusters = clustersOf(protocol, [...couplingsOf(protocol).keys()]);
+  const of = variables.map(({ observation }) => clusters.get(observation.name));
+  const last = of.findLast((cluster) => cluster !== undefined);
+  return last === undefined ? -1 : of.indexOf(last);
 }

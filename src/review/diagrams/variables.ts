@@ -1,6 +1,7 @@
 import type { Observation, Protocol } from '../../protocol/protocol.ts';
 import { spanFor, rangeOf, type Span } from '../../series/ranges.ts';
 import { possibleRange } from '../../vocabulary/possible-range.ts';
+import { clustersOf } from './clusters.ts';
 import { couplingsOf } from './couplings.ts';
 import { startsOf } from './starts.ts';
 
@@ -53,21 +54,37 @@ export function pieceAt({ starts, span }: Variable, step: number): number {
 /** More steps than this are asked after all others, wherever they are reckoned with: an age in sixteenths of a day. */
 const many = 5000;
 
-/** The variables of a protocol in the order in which diagrams ask them: first what most numbers are reckoned from. */
+/**
+ * The variables of a protocol in the order in which diagrams ask them: first the numbers that are reckoned with, those that meet beside
+ * each other and the largest clusters of them first; in a cluster first what most is reckoned from.
+ */
 export function variablesOf(protocol: Protocol): Variable[] {
   const couplings = couplingsOf(protocol);
-  const rank = (observation: Observation): number => {
-    const { low, high } = possibleRange(observation);
+  const clusters = clustersOf(protocol, [...couplings.keys()]);
+  const sizes = new Map<number, number>();
+  for (const [name, cluster] of clusters)
+    sizes.set(cluster, (sizes.get(cluster) ?? 0) + sizeOf(name, protocol));
+  const rank = (observation: Observation): readonly [number, number, number] => {
     const coupled = couplings.get(observation.name);
-    if (coupled === undefined) return 1e6;
-    return high - low > many ? 1e5 : -coupled;
+    if (coupled === undefined) return [1, 0, 0];
+    const cluster = clusters.get(observation.name) ?? 0;
+    return [-(sizes.get(cluster) ?? 0), cluster, sizeOf(observation.name, protocol) > many ? 1 : -coupled];
   };
-  const inOrder = [...protocol.observations.values()].sort((left, right) => rank(left) - rank(right));
+  const inOrder = [...protocol.observations.values()].sort((left, right) => byRank(rank(left), rank(right)));
   return inOrder.flatMap((observation) => {
     const starts = couplings.has(observation.name) ? null : startsOf(observation, protocol);
     return questionsOf(observation, starts);
   });
 }
+
+function sizeOf(name: string, { observations }: Protocol): number {
+  const observation = observations.get(name);
+  const { low, high } = observation ? possibleRange(observation) : { low: 0, high: 0 };
+  return high - low + 1;
+}
+
+const byRank = (left: readonly number[], right: readonly number[]): number =>
+  left.map((each, index) => each - (right[index] as number)).find((each) => each !== 0) ?? 0;
 
 function questionsOf(observation: Observation, starts: readonly number[] | null): Variable[] {
   const { kind, choices } = observation;

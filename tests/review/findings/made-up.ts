@@ -68,7 +68,10 @@ const documentOf = (file: string, text: string): Document => {
 
 /** A protocol over the small observations, with these parts; without the deep check, so that one with a defect can be asked. */
 export function madeUp(parts: object): MadeUp {
-  const document = documentOf('protocol.yaml', stringify({ ...head, ...parts }));
+  const document = documentOf(
+    'protocol.yaml',
+    stringify({ ...head, ...parts }, { aliasDuplicateObjects: false }),
+  );
   const read = documentToLadder(documentOf('ladder.yaml', ladder)).ladder;
   const { protocol, problems } = documentToProtocol(document, {
     dictionary: vitalSigns,
