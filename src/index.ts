@@ -13,7 +13,7 @@ import { caseProblems } from './cases/case-problems.ts';
 import { documentToCases } from './cases/document-to-cases.ts';
 import type { CaseResult } from './cases/case-result.ts';
 import { runCase } from './cases/run-case.ts';
-import { runWardCases as casesOfWard } from './cases/ward-cases.ts';
+import { runWardCases as casesOfWard, type WardCaseResult } from './cases/ward-cases.ts';
 import type { Document } from './document/document.ts';
 import { yamlToDocument } from './document/yaml-to-document.ts';
 import type { Compiled } from './outcome/compile.ts';
@@ -37,7 +37,7 @@ import { protocolsAsOne } from './ward/as-one.ts';
 import { wardOutcomeOf } from './ward/series-to-ward-outcome.ts';
 import type { Ward } from './ward/ward.ts';
 
-export { isName, startTexts, type StartFrom } from './authoring/start-texts.ts';
+export { isName, schemaNear, startTexts, type StartFrom } from './authoring/start-texts.ts';
 export { completionsAt, type AuthoringQuestion, type Completion } from './authoring/completions-at.ts';
 export { ordinaryValues, type OrdinaryValue } from './authoring/ordinary-values.ts';
 export {
@@ -50,6 +50,7 @@ export {
 export { addCase, type CasesHead } from './authoring/edits/add-case.ts';
 export { addEntry, addItem } from './authoring/edits/add-part.ts';
 export { removePart } from './authoring/edits/remove-part.ts';
+export { alikeLines, withOwnLineEnds } from './authoring/alike-lines.ts';
 export { setValue } from './authoring/edits/set-value.ts';
 export { hoverAt, type Hover } from './authoring/hover-at.ts';
 export type { AuthoringSurroundings, WrittenKind } from './authoring/known/known.ts';
@@ -59,23 +60,18 @@ export type { OfferKind } from './authoring/offers/offer.ts';
 export { spliced, type Splice } from './authoring/splice.ts';
 export type { Plain } from './authoring/yaml-text.ts';
 export { Workbench, type CaseAnswer, type Written, type WrittenTexts } from './authoring/workbench.ts';
-export {
-  lookForUnguarded,
-  type UnguardedChange,
-  type UnguardedSearch,
-} from './review/guards/look-for-unguarded.ts';
-export { findingsOf, type Findings, type FindingsAsked } from './review/findings/find-findings.ts';
-export type { Finding, FindingKind, OpenQuestion, Witness } from './review/findings/finding.ts';
-export { headings as findingHeadings, scope as findingsScope } from './review/findings/wording.ts';
-export { readEdition } from './editions/read-edition.ts';
+export * from './review/door.ts';
+export { beginReadEdition, readEdition } from './editions/read-edition.ts';
 export { showProblem } from './problems/show-problem.ts';
 export {
   blanks,
   blanksLeft,
+  draftSaid,
   emptyBackground,
   handoffText,
   type Background,
   type HandoffFacts,
+  type SaidOfSource,
 } from './bedside/handoff.ts';
 export type { Course } from './bedside/course.ts';
 export type { Field, FieldGroup, LimitField } from './bedside/form.ts';
@@ -295,7 +291,7 @@ export function runWardCases(
   file: string,
   text: string,
   ward: Ward,
-): { results: readonly CaseResult[]; problems: readonly Problem[] } {
+): { results: readonly WardCaseResult[]; problems: readonly Problem[] } {
   const { document, problems } = yamlToDocument(file, text);
   if (!document) return { results: [], problems: textToFile('ward_cases', file, text).problems };
   const { results, problems: found } = casesOfWard(document, ward);

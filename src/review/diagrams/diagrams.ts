@@ -100,6 +100,8 @@ export class Diagrams {
   and = (...all: readonly Diagram[]): Diagram => all.reduce((left, right) => this.pair(both, left, right), 1);
   or = (...all: readonly Diagram[]): Diagram =>
     all.reduce((left, right) => this.pair(either, left, right), 0);
+  /** Whether two functions have another value. */
+  differ = (left: Diagram, right: Diagram): Diagram => this.pair(differs, left, right);
   not = (diagram: Diagram): Diagram => this.pair(differs, diagram, 1);
 
   /** The first where the truth holds, else the second. */

@@ -1,8 +1,8 @@
 import type { Logic } from '../../logic/logic.ts';
 import type { Logical } from '../../logic/operators.ts';
 
-/** Everything that is answered about rules, and whether the protocol is for the patient. */
-export const answersIn = ({ applies, rules }: Logic): Logical[] => [
+/** Everything that is answered about rules, whether the protocol is for the patient, and the value of one measure. */
+export const answersIn = ({ applies, rules, measures }: Logic, measure: string | null): Logical[] => [
   applies.certain,
   applies.possible,
   ...rules.flatMap(({ certain, possible, counts, could, explained, notReliable }) => [
@@ -14,4 +14,7 @@ export const answersIn = ({ applies, rules }: Logic): Logical[] => [
     explained.possible,
     notReliable,
   ]),
+  ...measures.flatMap((each) =>
+    each.measure === measure ? [each.low, each.high, each.sure, each.maybe] : [],
+  ),
 ];

@@ -116,23 +116,21 @@ export class Asking {
     });
   }
 
-  /** Whether two protocols answer some set differently; `single` for patients of one set, `every` for all series. */
-  differs(single: TwoTruths, every: TwoTruths | null): Happens {
+  /** Whether two protocols answer some set differently; `single` for patients of one set, `every` for all series; of a measure its value, too. */
+  differs(single: TwoTruths, every: TwoTruths | null, measure: string | null): Happens {
     const found = this.#settled(() => {
-      if (!this.#differ(single)) return every && this.#differ(every) ? earlier : none;
+      if (!this.#differ(single, measure)) return every && this.#differ(every, measure) ? earlier : none;
       return { kind: 'set' } as const;
     });
     return found.kind === 'open' ? found.because : found.kind === 'set' ? 'yes' : 'no';
   }
 
-  #differ([before, after]: TwoTruths): boolean {
-    const [first, second] = [answersIn(before.logic), answersIn(after.logic)];
+  #differ([before, after]: TwoTruths, measure: string | null): boolean {
+    const [first, second] = [answersIn(before.logic, measure), answersIn(after.logic, measure)];
     return first.some((each, index) => {
       const [was, is] = [before.of(each), after.of(second[index] ?? false)];
       if (was === is) return false;
-      const { store } = this.space;
-      const differ = store.or(store.and(was, store.not(is)), store.and(is, store.not(was)));
-      return findSetIn(this.space, [differ], this.#preferred) !== null;
+      return findSetIn(this.space, [this.space.store.differ(was, is)], this.#preferred) !== null;
     });
   }
 

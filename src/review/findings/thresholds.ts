@@ -64,8 +64,14 @@ function mattersAtAll(comparison: NumberComparison, asking: Asking): Happens {
 
 function differsWhen(comparison: NumberComparison, holds: boolean, asking: Asking): Happens {
   const changed = withConstant(asking.protocol, comparison, holds);
+  const [first, name] = comparison.path;
+  const measure = first === 'measures' ? String(name) : null;
   const { logic } = protocolToLogic(changed);
   const single = new RuleTruths(asking.space, logicOfSingleSet(logic, changed));
   const every = asking.every && new RuleTruths(asking.space, logic);
-  return asking.differs([asking.single, single], asking.every && every ? [asking.every, every] : null);
+  return asking.differs(
+    [asking.single, single],
+    asking.every && every ? [asking.every, every] : null,
+    measure,
+  );
 }

@@ -9397,6 +9397,7 @@ const schema108 = {
     levels: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' } },
     observations: { type: 'array', items: { $ref: '#/$defs/observation' } },
     contradictions: { type: 'array', items: { $ref: '#/$defs/contradiction' } },
+    reading: { type: 'array', items: { $ref: '#/$defs/step' } },
     inputs: { type: 'array', items: { $ref: '#/$defs/input' } },
     steps: { type: 'array', items: { $ref: '#/$defs/step' } },
     faults: { type: 'array', items: { $ref: '#/$defs/fault' } },
@@ -9486,6 +9487,8 @@ const schema108 = {
         unit: { type: 'string' },
         steps_per_unit: { type: 'string', pattern: '^[0-9]+(/[0-9]+)?$' },
         otherwise: { type: 'integer' },
+        is: { $ref: '#/$defs/expression' },
+        wide: { $ref: '#/$defs/expression' },
       },
       required: ['input', 'of', 'name', 'part'],
       additionalProperties: false,
@@ -10291,6 +10294,436 @@ validate397.evaluated = { props: true, dynamicProps: false, dynamicItems: false 
 
 const schema113 = {
   type: 'object',
+  properties: { step: { type: 'string' }, is: { $ref: '#/$defs/expression' } },
+  required: ['step', 'is'],
+  additionalProperties: false,
+};
+const schema114 = {
+  type: ['integer', 'boolean', 'object'],
+  properties: {
+    var: { type: 'string' },
+    '+': { $ref: '#/$defs/parts' },
+    '-': { $ref: '#/$defs/parts' },
+    '*': { $ref: '#/$defs/parts' },
+    min: { $ref: '#/$defs/parts' },
+    max: { $ref: '#/$defs/parts' },
+    '<': { $ref: '#/$defs/parts' },
+    '<=': { $ref: '#/$defs/parts' },
+    and: { $ref: '#/$defs/parts' },
+    or: { $ref: '#/$defs/parts' },
+    '!': { $ref: '#/$defs/parts' },
+    if: { $ref: '#/$defs/parts' },
+  },
+  minProperties: 1,
+  maxProperties: 1,
+  additionalProperties: false,
+};
+const schema115 = { type: 'array', items: { $ref: '#/$defs/expression' }, minItems: 1 };
+const wrapper1 = { validate: validate402 };
+
+function validate403(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate403.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (Array.isArray(data)) {
+    if (data.length < 1) {
+      const err0 = { instancePath, schemaPath: '#/minItems', keyword: 'minItems', params: { limit: 1 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    const len0 = data.length;
+    for (let i0 = 0; i0 < len0; i0++) {
+      if (
+        !wrapper1.validate(data[i0], {
+          instancePath: instancePath + '/' + i0,
+          parentData: data,
+          parentDataProperty: i0,
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, wrapper1.validate.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err1 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'array' } };
+    if (vErrors === null) {
+      vErrors = [err1];
+    } else {
+      vErrors.push(err1);
+    }
+    errors++;
+  }
+  validate403.errors = vErrors;
+  return errors === 0;
+}
+validate403.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+
+function validate402(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate402.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (
+    !(typeof data == 'number' && !(data % 1) && !isNaN(data) && isFinite(data)) &&
+    typeof data !== 'boolean' &&
+    !(data && typeof data == 'object' && !Array.isArray(data))
+  ) {
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema114.type } };
+    if (vErrors === null) {
+      vErrors = [err0];
+    } else {
+      vErrors.push(err0);
+    }
+    errors++;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (Object.keys(data).length > 1) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/maxProperties',
+        keyword: 'maxProperties',
+        params: { limit: 1 },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    if (Object.keys(data).length < 1) {
+      const err2 = {
+        instancePath,
+        schemaPath: '#/minProperties',
+        keyword: 'minProperties',
+        params: { limit: 1 },
+      };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!func5.call(schema114.properties, key0)) {
+        const err3 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+    }
+    if (data.var !== undefined) {
+      if (typeof data.var !== 'string') {
+        const err4 = {
+          instancePath: instancePath + '/var',
+          schemaPath: '#/properties/var/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err4];
+        } else {
+          vErrors.push(err4);
+        }
+        errors++;
+      }
+    }
+    if (data['+'] !== undefined) {
+      if (
+        !validate403(data['+'], {
+          instancePath: instancePath + '/+',
+          parentData: data,
+          parentDataProperty: '+',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate403.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data['-'] !== undefined) {
+      if (
+        !validate403(data['-'], {
+          instancePath: instancePath + '/-',
+          parentData: data,
+          parentDataProperty: '-',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate403.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data['*'] !== undefined) {
+      if (
+        !validate403(data['*'], {
+          instancePath: instancePath + '/*',
+          parentData: data,
+          parentDataProperty: '*',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate403.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.min !== undefined) {
+      if (
+        !validate403(data.min, {
+          instancePath: instancePath + '/min',
+          parentData: data,
+          parentDataProperty: 'min',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate403.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.max !== undefined) {
+      if (
+        !validate403(data.max, {
+          instancePath: instancePath + '/max',
+          parentData: data,
+          parentDataProperty: 'max',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate403.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data['<'] !== undefined) {
+      if (
+        !validate403(data['<'], {
+          instancePath: instancePath + '/<',
+          parentData: data,
+          parentDataProperty: '<',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate403.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data['<='] !== undefined) {
+      if (
+        !validate403(data['<='], {
+          instancePath: instancePath + '/<=',
+          parentData: data,
+          parentDataProperty: '<=',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate403.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.and !== undefined) {
+      if (
+        !validate403(data.and, {
+          instancePath: instancePath + '/and',
+          parentData: data,
+          parentDataProperty: 'and',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate403.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.or !== undefined) {
+      if (
+        !validate403(data.or, {
+          instancePath: instancePath + '/or',
+          parentData: data,
+          parentDataProperty: 'or',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate403.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data['!'] !== undefined) {
+      if (
+        !validate403(data['!'], {
+          instancePath: instancePath + '/!',
+          parentData: data,
+          parentDataProperty: '!',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate403.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.if !== undefined) {
+      if (
+        !validate403(data.if, {
+          instancePath: instancePath + '/if',
+          parentData: data,
+          parentDataProperty: 'if',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate403.errors);
+        errors = vErrors.length;
+      }
+    }
+  }
+  validate402.errors = vErrors;
+  return errors === 0;
+}
+validate402.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+function validate401(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate401.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.step === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'step' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.is === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'is' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'step' || key0 === 'is')) {
+        const err2 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+    if (data.step !== undefined) {
+      if (typeof data.step !== 'string') {
+        const err3 = {
+          instancePath: instancePath + '/step',
+          schemaPath: '#/properties/step/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+    }
+    if (data.is !== undefined) {
+      if (
+        !validate402(data.is, {
+          instancePath: instancePath + '/is',
+          parentData: data,
+          parentDataProperty: 'is',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate402.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err4 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err4];
+    } else {
+      vErrors.push(err4);
+    }
+    errors++;
+  }
+  validate401.errors = vErrors;
+  return errors === 0;
+}
+validate401.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema116 = {
+  type: 'object',
   properties: {
     input: { type: 'string' },
     of: { type: 'string', enum: ['observation', 'limit', 'look_back'] },
@@ -10315,18 +10748,20 @@ const schema113 = {
     unit: { type: 'string' },
     steps_per_unit: { type: 'string', pattern: '^[0-9]+(/[0-9]+)?$' },
     otherwise: { type: 'integer' },
+    is: { $ref: '#/$defs/expression' },
+    wide: { $ref: '#/$defs/expression' },
   },
   required: ['input', 'of', 'name', 'part'],
   additionalProperties: false,
 };
 
-function validate401(
+function validate417(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate401.evaluated;
+  const evaluated0 = validate417.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10391,16 +10826,7 @@ function validate401(
       errors++;
     }
     for (const key0 in data) {
-      if (!(
-        key0 === 'input' ||
-        key0 === 'of' ||
-        key0 === 'name' ||
-        key0 === 'part' ||
-        key0 === 'choice' ||
-        key0 === 'unit' ||
-        key0 === 'steps_per_unit' ||
-        key0 === 'otherwise'
-      )) {
+      if (!func5.call(schema116.properties, key0)) {
         const err4 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -10452,7 +10878,7 @@ function validate401(
           instancePath: instancePath + '/of',
           schemaPath: '#/properties/of/enum',
           keyword: 'enum',
-          params: { allowedValues: schema113.properties.of.enum },
+          params: { allowedValues: schema116.properties.of.enum },
         };
         if (vErrors === null) {
           vErrors = [err7];
@@ -10509,7 +10935,7 @@ function validate401(
           instancePath: instancePath + '/part',
           schemaPath: '#/properties/part/enum',
           keyword: 'enum',
-          params: { allowedValues: schema113.properties.part.enum },
+          params: { allowedValues: schema116.properties.part.enum },
         };
         if (vErrors === null) {
           vErrors = [err9];
@@ -10598,6 +11024,34 @@ function validate401(
         errors++;
       }
     }
+    if (data.is !== undefined) {
+      if (
+        !validate402(data.is, {
+          instancePath: instancePath + '/is',
+          parentData: data,
+          parentDataProperty: 'is',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate402.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.wide !== undefined) {
+      if (
+        !validate402(data.wide, {
+          instancePath: instancePath + '/wide',
+          parentData: data,
+          parentDataProperty: 'wide',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate402.errors);
+        errors = vErrors.length;
+      }
+    }
   } else {
     const err14 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
     if (vErrors === null) {
@@ -10607,440 +11061,10 @@ function validate401(
     }
     errors++;
   }
-  validate401.errors = vErrors;
+  validate417.errors = vErrors;
   return errors === 0;
 }
-validate401.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
-
-const schema114 = {
-  type: 'object',
-  properties: { step: { type: 'string' }, is: { $ref: '#/$defs/expression' } },
-  required: ['step', 'is'],
-  additionalProperties: false,
-};
-const schema115 = {
-  type: ['integer', 'boolean', 'object'],
-  properties: {
-    var: { type: 'string' },
-    '+': { $ref: '#/$defs/parts' },
-    '-': { $ref: '#/$defs/parts' },
-    '*': { $ref: '#/$defs/parts' },
-    min: { $ref: '#/$defs/parts' },
-    max: { $ref: '#/$defs/parts' },
-    '<': { $ref: '#/$defs/parts' },
-    '<=': { $ref: '#/$defs/parts' },
-    and: { $ref: '#/$defs/parts' },
-    or: { $ref: '#/$defs/parts' },
-    '!': { $ref: '#/$defs/parts' },
-    if: { $ref: '#/$defs/parts' },
-  },
-  minProperties: 1,
-  maxProperties: 1,
-  additionalProperties: false,
-};
-const schema116 = { type: 'array', items: { $ref: '#/$defs/expression' }, minItems: 1 };
-const wrapper1 = { validate: validate406 };
-
-function validate407(
-  data,
-  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
-) {
-  let vErrors = null;
-  let errors = 0;
-  const evaluated0 = validate407.evaluated;
-  if (evaluated0.dynamicProps) {
-    evaluated0.props = undefined;
-  }
-  if (evaluated0.dynamicItems) {
-    evaluated0.items = undefined;
-  }
-  if (Array.isArray(data)) {
-    if (data.length < 1) {
-      const err0 = { instancePath, schemaPath: '#/minItems', keyword: 'minItems', params: { limit: 1 } };
-      if (vErrors === null) {
-        vErrors = [err0];
-      } else {
-        vErrors.push(err0);
-      }
-      errors++;
-    }
-    const len0 = data.length;
-    for (let i0 = 0; i0 < len0; i0++) {
-      if (
-        !wrapper1.validate(data[i0], {
-          instancePath: instancePath + '/' + i0,
-          parentData: data,
-          parentDataProperty: i0,
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, wrapper1.validate.errors);
-        errors = vErrors.length;
-      }
-    }
-  } else {
-    const err1 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'array' } };
-    if (vErrors === null) {
-      vErrors = [err1];
-    } else {
-      vErrors.push(err1);
-    }
-    errors++;
-  }
-  validate407.errors = vErrors;
-  return errors === 0;
-}
-validate407.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
-
-function validate406(
-  data,
-  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
-) {
-  let vErrors = null;
-  let errors = 0;
-  const evaluated0 = validate406.evaluated;
-  if (evaluated0.dynamicProps) {
-    evaluated0.props = undefined;
-  }
-  if (evaluated0.dynamicItems) {
-    evaluated0.items = undefined;
-  }
-  if (
-    !(typeof data == 'number' && !(data % 1) && !isNaN(data) && isFinite(data)) &&
-    typeof data !== 'boolean' &&
-    !(data && typeof data == 'object' && !Array.isArray(data))
-  ) {
-    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema115.type } };
-    if (vErrors === null) {
-      vErrors = [err0];
-    } else {
-      vErrors.push(err0);
-    }
-    errors++;
-  }
-  if (data && typeof data == 'object' && !Array.isArray(data)) {
-    if (Object.keys(data).length > 1) {
-      const err1 = {
-        instancePath,
-        schemaPath: '#/maxProperties',
-        keyword: 'maxProperties',
-        params: { limit: 1 },
-      };
-      if (vErrors === null) {
-        vErrors = [err1];
-      } else {
-        vErrors.push(err1);
-      }
-      errors++;
-    }
-    if (Object.keys(data).length < 1) {
-      const err2 = {
-        instancePath,
-        schemaPath: '#/minProperties',
-        keyword: 'minProperties',
-        params: { limit: 1 },
-      };
-      if (vErrors === null) {
-        vErrors = [err2];
-      } else {
-        vErrors.push(err2);
-      }
-      errors++;
-    }
-    for (const key0 in data) {
-      if (!func5.call(schema115.properties, key0)) {
-        const err3 = {
-          instancePath,
-          schemaPath: '#/additionalProperties',
-          keyword: 'additionalProperties',
-          params: { additionalProperty: key0 },
-        };
-        if (vErrors === null) {
-          vErrors = [err3];
-        } else {
-          vErrors.push(err3);
-        }
-        errors++;
-      }
-    }
-    if (data.var !== undefined) {
-      if (typeof data.var !== 'string') {
-        const err4 = {
-          instancePath: instancePath + '/var',
-          schemaPath: '#/properties/var/type',
-          keyword: 'type',
-          params: { type: 'string' },
-        };
-        if (vErrors === null) {
-          vErrors = [err4];
-        } else {
-          vErrors.push(err4);
-        }
-        errors++;
-      }
-    }
-    if (data['+'] !== undefined) {
-      if (
-        !validate407(data['+'], {
-          instancePath: instancePath + '/+',
-          parentData: data,
-          parentDataProperty: '+',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate407.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data['-'] !== undefined) {
-      if (
-        !validate407(data['-'], {
-          instancePath: instancePath + '/-',
-          parentData: data,
-          parentDataProperty: '-',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate407.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data['*'] !== undefined) {
-      if (
-        !validate407(data['*'], {
-          instancePath: instancePath + '/*',
-          parentData: data,
-          parentDataProperty: '*',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate407.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.min !== undefined) {
-      if (
-        !validate407(data.min, {
-          instancePath: instancePath + '/min',
-          parentData: data,
-          parentDataProperty: 'min',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate407.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.max !== undefined) {
-      if (
-        !validate407(data.max, {
-          instancePath: instancePath + '/max',
-          parentData: data,
-          parentDataProperty: 'max',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate407.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data['<'] !== undefined) {
-      if (
-        !validate407(data['<'], {
-          instancePath: instancePath + '/<',
-          parentData: data,
-          parentDataProperty: '<',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate407.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data['<='] !== undefined) {
-      if (
-        !validate407(data['<='], {
-          instancePath: instancePath + '/<=',
-          parentData: data,
-          parentDataProperty: '<=',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate407.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.and !== undefined) {
-      if (
-        !validate407(data.and, {
-          instancePath: instancePath + '/and',
-          parentData: data,
-          parentDataProperty: 'and',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate407.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.or !== undefined) {
-      if (
-        !validate407(data.or, {
-          instancePath: instancePath + '/or',
-          parentData: data,
-          parentDataProperty: 'or',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate407.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data['!'] !== undefined) {
-      if (
-        !validate407(data['!'], {
-          instancePath: instancePath + '/!',
-          parentData: data,
-          parentDataProperty: '!',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate407.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.if !== undefined) {
-      if (
-        !validate407(data.if, {
-          instancePath: instancePath + '/if',
-          parentData: data,
-          parentDataProperty: 'if',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate407.errors);
-        errors = vErrors.length;
-      }
-    }
-  }
-  validate406.errors = vErrors;
-  return errors === 0;
-}
-validate406.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
-
-function validate405(
-  data,
-  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
-) {
-  let vErrors = null;
-  let errors = 0;
-  const evaluated0 = validate405.evaluated;
-  if (evaluated0.dynamicProps) {
-    evaluated0.props = undefined;
-  }
-  if (evaluated0.dynamicItems) {
-    evaluated0.items = undefined;
-  }
-  if (data && typeof data == 'object' && !Array.isArray(data)) {
-    if (data.step === undefined) {
-      const err0 = {
-        instancePath,
-        schemaPath: '#/required',
-        keyword: 'required',
-        params: { missingProperty: 'step' },
-      };
-      if (vErrors === null) {
-        vErrors = [err0];
-      } else {
-        vErrors.push(err0);
-      }
-      errors++;
-    }
-    if (data.is === undefined) {
-      const err1 = {
-        instancePath,
-        schemaPath: '#/required',
-        keyword: 'required',
-        params: { missingProperty: 'is' },
-      };
-      if (vErrors === null) {
-        vErrors = [err1];
-      } else {
-        vErrors.push(err1);
-      }
-      errors++;
-    }
-    for (const key0 in data) {
-      if (!(key0 === 'step' || key0 === 'is')) {
-        const err2 = {
-          instancePath,
-          schemaPath: '#/additionalProperties',
-          keyword: 'additionalProperties',
-          params: { additionalProperty: key0 },
-        };
-        if (vErrors === null) {
-          vErrors = [err2];
-        } else {
-          vErrors.push(err2);
-        }
-        errors++;
-      }
-    }
-    if (data.step !== undefined) {
-      if (typeof data.step !== 'string') {
-        const err3 = {
-          instancePath: instancePath + '/step',
-          schemaPath: '#/properties/step/type',
-          keyword: 'type',
-          params: { type: 'string' },
-        };
-        if (vErrors === null) {
-          vErrors = [err3];
-        } else {
-          vErrors.push(err3);
-        }
-        errors++;
-      }
-    }
-    if (data.is !== undefined) {
-      if (
-        !validate406(data.is, {
-          instancePath: instancePath + '/is',
-          parentData: data,
-          parentDataProperty: 'is',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate406.errors);
-        errors = vErrors.length;
-      }
-    }
-  } else {
-    const err4 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
-    if (vErrors === null) {
-      vErrors = [err4];
-    } else {
-      vErrors.push(err4);
-    }
-    errors++;
-  }
-  validate405.errors = vErrors;
-  return errors === 0;
-}
-validate405.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate417.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema117 = {
   type: 'object',
@@ -11054,13 +11078,13 @@ const schema117 = {
   additionalProperties: false,
 };
 
-function validate421(
+function validate424(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate421.evaluated;
+  const evaluated0 = validate424.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11156,7 +11180,7 @@ function validate421(
     }
     if (data.is_there !== undefined) {
       if (
-        !validate406(data.is_there, {
+        !validate402(data.is_there, {
           instancePath: instancePath + '/is_there',
           parentData: data,
           parentDataProperty: 'is_there',
@@ -11164,7 +11188,7 @@ function validate421(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate406.errors);
+        vErrors = joined(vErrors, validate402.errors);
         errors = vErrors.length;
       }
     }
@@ -11279,10 +11303,10 @@ function validate421(
     }
     errors++;
   }
-  validate421.errors = vErrors;
+  validate424.errors = vErrors;
   return errors === 0;
 }
-validate421.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate424.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema118 = {
   type: 'object',
@@ -11302,13 +11326,13 @@ const schema119 = {
   additionalProperties: false,
 };
 
-function validate426(
+function validate429(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate426.evaluated;
+  const evaluated0 = validate429.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11362,7 +11386,7 @@ function validate426(
     }
     if (data.certain !== undefined) {
       if (
-        !validate406(data.certain, {
+        !validate402(data.certain, {
           instancePath: instancePath + '/certain',
           parentData: data,
           parentDataProperty: 'certain',
@@ -11370,13 +11394,13 @@ function validate426(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate406.errors);
+        vErrors = joined(vErrors, validate402.errors);
         errors = vErrors.length;
       }
     }
     if (data.possible !== undefined) {
       if (
-        !validate406(data.possible, {
+        !validate402(data.possible, {
           instancePath: instancePath + '/possible',
           parentData: data,
           parentDataProperty: 'possible',
@@ -11384,7 +11408,7 @@ function validate426(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate406.errors);
+        vErrors = joined(vErrors, validate402.errors);
         errors = vErrors.length;
       }
     }
@@ -11397,10 +11421,10 @@ function validate426(
     }
     errors++;
   }
-  validate426.errors = vErrors;
+  validate429.errors = vErrors;
   return errors === 0;
 }
-validate426.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate429.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema120 = {
   type: 'object',
@@ -11413,13 +11437,13 @@ const schema120 = {
   additionalProperties: false,
 };
 
-function validate430(
+function validate433(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate430.evaluated;
+  const evaluated0 = validate433.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11487,7 +11511,7 @@ function validate430(
     }
     if (data.raised !== undefined) {
       if (
-        !validate406(data.raised, {
+        !validate402(data.raised, {
           instancePath: instancePath + '/raised',
           parentData: data,
           parentDataProperty: 'raised',
@@ -11495,13 +11519,13 @@ function validate430(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate406.errors);
+        vErrors = joined(vErrors, validate402.errors);
         errors = vErrors.length;
       }
     }
     if (data.could !== undefined) {
       if (
-        !validate406(data.could, {
+        !validate402(data.could, {
           instancePath: instancePath + '/could',
           parentData: data,
           parentDataProperty: 'could',
@@ -11509,13 +11533,13 @@ function validate430(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate406.errors);
+        vErrors = joined(vErrors, validate402.errors);
         errors = vErrors.length;
       }
     }
     if (data.floor !== undefined) {
       if (
-        !validate406(data.floor, {
+        !validate402(data.floor, {
           instancePath: instancePath + '/floor',
           parentData: data,
           parentDataProperty: 'floor',
@@ -11523,7 +11547,7 @@ function validate430(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate406.errors);
+        vErrors = joined(vErrors, validate402.errors);
         errors = vErrors.length;
       }
     }
@@ -11536,10 +11560,10 @@ function validate430(
     }
     errors++;
   }
-  validate430.errors = vErrors;
+  validate433.errors = vErrors;
   return errors === 0;
 }
-validate430.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate433.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema121 = {
   type: 'object',
@@ -11555,13 +11579,13 @@ const schema121 = {
   additionalProperties: false,
 };
 
-function validate435(
+function validate438(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate435.evaluated;
+  const evaluated0 = validate438.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11678,7 +11702,7 @@ function validate435(
     }
     if (data.certain !== undefined) {
       if (
-        !validate406(data.certain, {
+        !validate402(data.certain, {
           instancePath: instancePath + '/certain',
           parentData: data,
           parentDataProperty: 'certain',
@@ -11686,13 +11710,13 @@ function validate435(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate406.errors);
+        vErrors = joined(vErrors, validate402.errors);
         errors = vErrors.length;
       }
     }
     if (data.possible !== undefined) {
       if (
-        !validate406(data.possible, {
+        !validate402(data.possible, {
           instancePath: instancePath + '/possible',
           parentData: data,
           parentDataProperty: 'possible',
@@ -11700,13 +11724,13 @@ function validate435(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate406.errors);
+        vErrors = joined(vErrors, validate402.errors);
         errors = vErrors.length;
       }
     }
     if (data.counts !== undefined) {
       if (
-        !validate406(data.counts, {
+        !validate402(data.counts, {
           instancePath: instancePath + '/counts',
           parentData: data,
           parentDataProperty: 'counts',
@@ -11714,13 +11738,13 @@ function validate435(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate406.errors);
+        vErrors = joined(vErrors, validate402.errors);
         errors = vErrors.length;
       }
     }
     if (data.could !== undefined) {
       if (
-        !validate406(data.could, {
+        !validate402(data.could, {
           instancePath: instancePath + '/could',
           parentData: data,
           parentDataProperty: 'could',
@@ -11728,13 +11752,13 @@ function validate435(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate406.errors);
+        vErrors = joined(vErrors, validate402.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained !== undefined) {
       if (
-        !validate426(data.explained, {
+        !validate429(data.explained, {
           instancePath: instancePath + '/explained',
           parentData: data,
           parentDataProperty: 'explained',
@@ -11742,13 +11766,13 @@ function validate435(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate426.errors);
+        vErrors = joined(vErrors, validate429.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_reliable !== undefined) {
       if (
-        !validate406(data.not_reliable, {
+        !validate402(data.not_reliable, {
           instancePath: instancePath + '/not_reliable',
           parentData: data,
           parentDataProperty: 'not_reliable',
@@ -11756,7 +11780,7 @@ function validate435(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate406.errors);
+        vErrors = joined(vErrors, validate402.errors);
         errors = vErrors.length;
       }
     }
@@ -11769,10 +11793,10 @@ function validate435(
     }
     errors++;
   }
-  validate435.errors = vErrors;
+  validate438.errors = vErrors;
   return errors === 0;
 }
-validate435.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate438.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema122 = {
   type: 'object',
@@ -11791,13 +11815,13 @@ const schema122 = {
 };
 const pattern26 = new RegExp('^[0-9]+$', 'u');
 
-function validate443(
+function validate446(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate443.evaluated;
+  const evaluated0 = validate446.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11944,7 +11968,7 @@ function validate443(
     }
     if (data.low !== undefined) {
       if (
-        !validate406(data.low, {
+        !validate402(data.low, {
           instancePath: instancePath + '/low',
           parentData: data,
           parentDataProperty: 'low',
@@ -11952,13 +11976,13 @@ function validate443(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate406.errors);
+        vErrors = joined(vErrors, validate402.errors);
         errors = vErrors.length;
       }
     }
     if (data.high !== undefined) {
       if (
-        !validate406(data.high, {
+        !validate402(data.high, {
           instancePath: instancePath + '/high',
           parentData: data,
           parentDataProperty: 'high',
@@ -11966,7 +11990,7 @@ function validate443(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate406.errors);
+        vErrors = joined(vErrors, validate402.errors);
         errors = vErrors.length;
       }
     }
@@ -12004,7 +12028,7 @@ function validate443(
     }
     if (data.bottom_low !== undefined) {
       if (
-        !validate406(data.bottom_low, {
+        !validate402(data.bottom_low, {
           instancePath: instancePath + '/bottom_low',
           parentData: data,
           parentDataProperty: 'bottom_low',
@@ -12012,13 +12036,13 @@ function validate443(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate406.errors);
+        vErrors = joined(vErrors, validate402.errors);
         errors = vErrors.length;
       }
     }
     if (data.bottom_high !== undefined) {
       if (
-        !validate406(data.bottom_high, {
+        !validate402(data.bottom_high, {
           instancePath: instancePath + '/bottom_high',
           parentData: data,
           parentDataProperty: 'bottom_high',
@@ -12026,7 +12050,7 @@ function validate443(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate406.errors);
+        vErrors = joined(vErrors, validate402.errors);
         errors = vErrors.length;
       }
     }
@@ -12064,7 +12088,7 @@ function validate443(
     }
     if (data.sure !== undefined) {
       if (
-        !validate406(data.sure, {
+        !validate402(data.sure, {
           instancePath: instancePath + '/sure',
           parentData: data,
           parentDataProperty: 'sure',
@@ -12072,13 +12096,13 @@ function validate443(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate406.errors);
+        vErrors = joined(vErrors, validate402.errors);
         errors = vErrors.length;
       }
     }
     if (data.maybe !== undefined) {
       if (
-        !validate406(data.maybe, {
+        !validate402(data.maybe, {
           instancePath: instancePath + '/maybe',
           parentData: data,
           parentDataProperty: 'maybe',
@@ -12086,7 +12110,7 @@ function validate443(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate406.errors);
+        vErrors = joined(vErrors, validate402.errors);
         errors = vErrors.length;
       }
     }
@@ -12099,18 +12123,18 @@ function validate443(
     }
     errors++;
   }
-  validate443.errors = vErrors;
+  validate446.errors = vErrors;
   return errors === 0;
 }
-validate443.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate446.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate425(
+function validate428(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate425.evaluated;
+  const evaluated0 = validate428.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12192,7 +12216,7 @@ function validate425(
     }
     if (data.applies !== undefined) {
       if (
-        !validate426(data.applies, {
+        !validate429(data.applies, {
           instancePath: instancePath + '/applies',
           parentData: data,
           parentDataProperty: 'applies',
@@ -12200,13 +12224,13 @@ function validate425(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate426.errors);
+        vErrors = joined(vErrors, validate429.errors);
         errors = vErrors.length;
       }
     }
     if (data.levels !== undefined) {
       if (
-        !validate430(data.levels, {
+        !validate433(data.levels, {
           instancePath: instancePath + '/levels',
           parentData: data,
           parentDataProperty: 'levels',
@@ -12214,7 +12238,7 @@ function validate425(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate430.errors);
+        vErrors = joined(vErrors, validate433.errors);
         errors = vErrors.length;
       }
     }
@@ -12223,7 +12247,7 @@ function validate425(
       if (data2 && typeof data2 == 'object' && !Array.isArray(data2)) {
         for (const key1 in data2) {
           if (
-            !validate435(data2[key1], {
+            !validate438(data2[key1], {
               instancePath: instancePath + '/rules/' + key1.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data2,
               parentDataProperty: key1,
@@ -12231,7 +12255,7 @@ function validate425(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate435.errors);
+            vErrors = joined(vErrors, validate438.errors);
             errors = vErrors.length;
           }
         }
@@ -12255,7 +12279,7 @@ function validate425(
       if (data4 && typeof data4 == 'object' && !Array.isArray(data4)) {
         for (const key2 in data4) {
           if (
-            !validate443(data4[key2], {
+            !validate446(data4[key2], {
               instancePath: instancePath + '/measures/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data4,
               parentDataProperty: key2,
@@ -12263,7 +12287,7 @@ function validate425(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate443.errors);
+            vErrors = joined(vErrors, validate446.errors);
             errors = vErrors.length;
           }
         }
@@ -12291,10 +12315,10 @@ function validate425(
     }
     errors++;
   }
-  validate425.errors = vErrors;
+  validate428.errors = vErrors;
   return errors === 0;
 }
-validate425.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate428.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 function validate387(
   data,
@@ -12675,14 +12699,14 @@ function validate387(
         errors++;
       }
     }
-    if (data.inputs !== undefined) {
-      let data10 = data.inputs;
+    if (data.reading !== undefined) {
+      let data10 = data.reading;
       if (Array.isArray(data10)) {
         const len3 = data10.length;
         for (let i3 = 0; i3 < len3; i3++) {
           if (
             !validate401(data10[i3], {
-              instancePath: instancePath + '/inputs/' + i3,
+              instancePath: instancePath + '/reading/' + i3,
               parentData: data10,
               parentDataProperty: i3,
               rootData,
@@ -12695,8 +12719,8 @@ function validate387(
         }
       } else {
         const err20 = {
-          instancePath: instancePath + '/inputs',
-          schemaPath: '#/properties/inputs/type',
+          instancePath: instancePath + '/reading',
+          schemaPath: '#/properties/reading/type',
           keyword: 'type',
           params: { type: 'array' },
         };
@@ -12708,28 +12732,28 @@ function validate387(
         errors++;
       }
     }
-    if (data.steps !== undefined) {
-      let data12 = data.steps;
+    if (data.inputs !== undefined) {
+      let data12 = data.inputs;
       if (Array.isArray(data12)) {
         const len4 = data12.length;
         for (let i4 = 0; i4 < len4; i4++) {
           if (
-            !validate405(data12[i4], {
-              instancePath: instancePath + '/steps/' + i4,
+            !validate417(data12[i4], {
+              instancePath: instancePath + '/inputs/' + i4,
               parentData: data12,
               parentDataProperty: i4,
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate405.errors);
+            vErrors = joined(vErrors, validate417.errors);
             errors = vErrors.length;
           }
         }
       } else {
         const err21 = {
-          instancePath: instancePath + '/steps',
-          schemaPath: '#/properties/steps/type',
+          instancePath: instancePath + '/inputs',
+          schemaPath: '#/properties/inputs/type',
           keyword: 'type',
           params: { type: 'array' },
         };
@@ -12741,28 +12765,28 @@ function validate387(
         errors++;
       }
     }
-    if (data.faults !== undefined) {
-      let data14 = data.faults;
+    if (data.steps !== undefined) {
+      let data14 = data.steps;
       if (Array.isArray(data14)) {
         const len5 = data14.length;
         for (let i5 = 0; i5 < len5; i5++) {
           if (
-            !validate421(data14[i5], {
-              instancePath: instancePath + '/faults/' + i5,
+            !validate401(data14[i5], {
+              instancePath: instancePath + '/steps/' + i5,
               parentData: data14,
               parentDataProperty: i5,
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate421.errors);
+            vErrors = joined(vErrors, validate401.errors);
             errors = vErrors.length;
           }
         }
       } else {
         const err22 = {
-          instancePath: instancePath + '/faults',
-          schemaPath: '#/properties/faults/type',
+          instancePath: instancePath + '/steps',
+          schemaPath: '#/properties/steps/type',
           keyword: 'type',
           params: { type: 'array' },
         };
@@ -12774,9 +12798,42 @@ function validate387(
         errors++;
       }
     }
+    if (data.faults !== undefined) {
+      let data16 = data.faults;
+      if (Array.isArray(data16)) {
+        const len6 = data16.length;
+        for (let i6 = 0; i6 < len6; i6++) {
+          if (
+            !validate424(data16[i6], {
+              instancePath: instancePath + '/faults/' + i6,
+              parentData: data16,
+              parentDataProperty: i6,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate424.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err23 = {
+          instancePath: instancePath + '/faults',
+          schemaPath: '#/properties/faults/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err23];
+        } else {
+          vErrors.push(err23);
+        }
+        errors++;
+      }
+    }
     if (data.answers !== undefined) {
       if (
-        !validate425(data.answers, {
+        !validate428(data.answers, {
           instancePath: instancePath + '/answers',
           parentData: data,
           parentDataProperty: 'answers',
@@ -12784,16 +12841,16 @@ function validate387(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate425.errors);
+        vErrors = joined(vErrors, validate428.errors);
         errors = vErrors.length;
       }
     }
   } else {
-    const err23 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    const err24 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
     if (vErrors === null) {
-      vErrors = [err23];
+      vErrors = [err24];
     } else {
-      vErrors.push(err23);
+      vErrors.push(err24);
     }
     errors++;
   }
@@ -18332,7 +18389,7 @@ function validate131(
 }
 validate131.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const protocol = validate452;
+export const protocol = validate455;
 const schema123 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'protocol.schema.json',
@@ -18656,13 +18713,13 @@ const schema123 = {
   },
 };
 
-function validate453(
+function validate456(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate453.evaluated;
+  const evaluated0 = validate456.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18702,18 +18759,18 @@ function validate453(
     }
     errors++;
   }
-  validate453.errors = vErrors;
+  validate456.errors = vErrors;
   return errors === 0;
 }
-validate453.evaluated = { dynamicProps: false, dynamicItems: false };
+validate456.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate455(
+function validate458(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate455.evaluated;
+  const evaluated0 = validate458.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18748,10 +18805,10 @@ function validate455(
     }
     errors++;
   }
-  validate455.errors = vErrors;
+  validate458.errors = vErrors;
   return errors === 0;
 }
-validate455.evaluated = { dynamicProps: false, dynamicItems: false };
+validate458.evaluated = { dynamicProps: false, dynamicItems: false };
 
 const schema126 = {
   type: 'object',
@@ -18780,13 +18837,13 @@ const schema127 = {
   additionalProperties: false,
 };
 
-function validate462(
+function validate465(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate462.evaluated;
+  const evaluated0 = validate465.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18813,20 +18870,20 @@ function validate462(
       errors++;
     }
   }
-  validate462.errors = vErrors;
+  validate465.errors = vErrors;
   return errors === 0;
 }
-validate462.evaluated = { dynamicProps: false, dynamicItems: false };
+validate465.evaluated = { dynamicProps: false, dynamicItems: false };
 
 const schema129 = { type: 'array', items: { $ref: '#/$defs/name' }, maxItems: 200 };
 
-function validate465(
+function validate468(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate465.evaluated;
+  const evaluated0 = validate468.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18846,7 +18903,7 @@ function validate465(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate453(data[i0], {
+        !validate456(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -18854,7 +18911,7 @@ function validate465(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate453.errors);
+        vErrors = joined(vErrors, validate456.errors);
         errors = vErrors.length;
       }
     }
@@ -18867,18 +18924,18 @@ function validate465(
     }
     errors++;
   }
-  validate465.errors = vErrors;
+  validate468.errors = vErrors;
   return errors === 0;
 }
-validate465.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate468.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate461(
+function validate464(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate461.evaluated;
+  const evaluated0 = validate464.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18932,7 +18989,7 @@ function validate461(
     }
     if (data.value !== undefined) {
       if (
-        !validate462(data.value, {
+        !validate465(data.value, {
           instancePath: instancePath + '/value',
           parentData: data,
           parentDataProperty: 'value',
@@ -18940,13 +18997,13 @@ function validate461(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate462.errors);
+        vErrors = joined(vErrors, validate465.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate455(data.because, {
+        !validate458(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -18954,13 +19011,13 @@ function validate461(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate455.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
     if (data.source !== undefined) {
       if (
-        !validate465(data.source, {
+        !validate468(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -18968,7 +19025,7 @@ function validate461(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate465.errors);
+        vErrors = joined(vErrors, validate468.errors);
         errors = vErrors.length;
       }
     }
@@ -18981,10 +19038,10 @@ function validate461(
     }
     errors++;
   }
-  validate461.errors = vErrors;
+  validate464.errors = vErrors;
   return errors === 0;
 }
-validate461.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate464.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema130 = {
   type: 'object',
@@ -18993,13 +19050,13 @@ const schema130 = {
   additionalProperties: false,
 };
 
-function validate469(
+function validate472(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate469.evaluated;
+  const evaluated0 = validate472.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19053,7 +19110,7 @@ function validate469(
     }
     if (data.rule !== undefined) {
       if (
-        !validate453(data.rule, {
+        !validate456(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -19061,13 +19118,13 @@ function validate469(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate453.errors);
+        vErrors = joined(vErrors, validate456.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate455(data.because, {
+        !validate458(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -19075,7 +19132,7 @@ function validate469(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate455.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
@@ -19088,18 +19145,18 @@ function validate469(
     }
     errors++;
   }
-  validate469.errors = vErrors;
+  validate472.errors = vErrors;
   return errors === 0;
 }
-validate469.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate472.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate458(
+function validate461(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate458.evaluated;
+  const evaluated0 = validate461.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19153,7 +19210,7 @@ function validate458(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate453(data.protocol, {
+        !validate456(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -19161,7 +19218,7 @@ function validate458(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate453.errors);
+        vErrors = joined(vErrors, validate456.errors);
         errors = vErrors.length;
       }
     }
@@ -19232,7 +19289,7 @@ function validate458(
         for (const key1 in data2) {
           const _errs7 = errors;
           if (
-            !validate453(key1, {
+            !validate456(key1, {
               instancePath: instancePath + '/limits',
               parentData: data2,
               parentDataProperty: 'limits',
@@ -19240,7 +19297,7 @@ function validate458(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate453.errors);
+            vErrors = joined(vErrors, validate456.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs7 === errors;
@@ -19261,7 +19318,7 @@ function validate458(
         }
         for (const key2 in data2) {
           if (
-            !validate461(data2[key2], {
+            !validate464(data2[key2], {
               instancePath: instancePath + '/limits/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data2,
               parentDataProperty: key2,
@@ -19269,7 +19326,7 @@ function validate458(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate461.errors);
+            vErrors = joined(vErrors, validate464.errors);
             errors = vErrors.length;
           }
         }
@@ -19322,7 +19379,7 @@ function validate458(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate469(data4[i0], {
+            !validate472(data4[i0], {
               instancePath: instancePath + '/withdraws/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -19330,7 +19387,7 @@ function validate458(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate469.errors);
+            vErrors = joined(vErrors, validate472.errors);
             errors = vErrors.length;
           }
         }
@@ -19358,10 +19415,10 @@ function validate458(
     }
     errors++;
   }
-  validate458.errors = vErrors;
+  validate461.errors = vErrors;
   return errors === 0;
 }
-validate458.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate461.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema131 = {
   type: 'object',
@@ -19394,13 +19451,13 @@ const schema132 = {
   additionalProperties: false,
 };
 
-function validate483(
+function validate486(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate483.evaluated;
+  const evaluated0 = validate486.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19430,18 +19487,18 @@ function validate483(
     }
     errors++;
   }
-  validate483.errors = vErrors;
+  validate486.errors = vErrors;
   return errors === 0;
 }
-validate483.evaluated = { dynamicProps: false, dynamicItems: false };
+validate486.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate476(
+function validate479(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate476.evaluated;
+  const evaluated0 = validate479.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19481,7 +19538,7 @@ function validate476(
     }
     if (data.below !== undefined) {
       if (
-        !validate462(data.below, {
+        !validate465(data.below, {
           instancePath: instancePath + '/below',
           parentData: data,
           parentDataProperty: 'below',
@@ -19489,13 +19546,13 @@ function validate476(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate462.errors);
+        vErrors = joined(vErrors, validate465.errors);
         errors = vErrors.length;
       }
     }
     if (data.above !== undefined) {
       if (
-        !validate462(data.above, {
+        !validate465(data.above, {
           instancePath: instancePath + '/above',
           parentData: data,
           parentDataProperty: 'above',
@@ -19503,13 +19560,13 @@ function validate476(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate462.errors);
+        vErrors = joined(vErrors, validate465.errors);
         errors = vErrors.length;
       }
     }
     if (data.at_most !== undefined) {
       if (
-        !validate462(data.at_most, {
+        !validate465(data.at_most, {
           instancePath: instancePath + '/at_most',
           parentData: data,
           parentDataProperty: 'at_most',
@@ -19517,13 +19574,13 @@ function validate476(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate462.errors);
+        vErrors = joined(vErrors, validate465.errors);
         errors = vErrors.length;
       }
     }
     if (data.at_least !== undefined) {
       if (
-        !validate462(data.at_least, {
+        !validate465(data.at_least, {
           instancePath: instancePath + '/at_least',
           parentData: data,
           parentDataProperty: 'at_least',
@@ -19531,7 +19588,7 @@ function validate476(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate462.errors);
+        vErrors = joined(vErrors, validate465.errors);
         errors = vErrors.length;
       }
     }
@@ -19569,7 +19626,7 @@ function validate476(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate462(data4[i0], {
+            !validate465(data4[i0], {
               instancePath: instancePath + '/between/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -19577,7 +19634,7 @@ function validate476(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate462.errors);
+            vErrors = joined(vErrors, validate465.errors);
             errors = vErrors.length;
           }
         }
@@ -19631,7 +19688,7 @@ function validate476(
     }
     if (data.one_of !== undefined) {
       if (
-        !validate465(data.one_of, {
+        !validate468(data.one_of, {
           instancePath: instancePath + '/one_of',
           parentData: data,
           parentDataProperty: 'one_of',
@@ -19639,13 +19696,13 @@ function validate476(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate465.errors);
+        vErrors = joined(vErrors, validate468.errors);
         errors = vErrors.length;
       }
     }
     if (data.known !== undefined) {
       if (
-        !validate483(data.known, {
+        !validate486(data.known, {
           instancePath: instancePath + '/known',
           parentData: data,
           parentDataProperty: 'known',
@@ -19653,13 +19710,13 @@ function validate476(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate483.errors);
+        vErrors = joined(vErrors, validate486.errors);
         errors = vErrors.length;
       }
     }
     if (data.unobtainable !== undefined) {
       if (
-        !validate483(data.unobtainable, {
+        !validate486(data.unobtainable, {
           instancePath: instancePath + '/unobtainable',
           parentData: data,
           parentDataProperty: 'unobtainable',
@@ -19667,13 +19724,13 @@ function validate476(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate483.errors);
+        vErrors = joined(vErrors, validate486.errors);
         errors = vErrors.length;
       }
     }
     if (data.accepted !== undefined) {
       if (
-        !validate455(data.accepted, {
+        !validate458(data.accepted, {
           instancePath: instancePath + '/accepted',
           parentData: data,
           parentDataProperty: 'accepted',
@@ -19681,7 +19738,7 @@ function validate476(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate455.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
@@ -19694,21 +19751,21 @@ function validate476(
     }
     errors++;
   }
-  validate476.errors = vErrors;
+  validate479.errors = vErrors;
   return errors === 0;
 }
-validate476.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate479.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema134 = { type: 'array', items: { $ref: '#/$defs/condition' }, minItems: 1, maxItems: 200 };
-const wrapper2 = { validate: validate475 };
+const wrapper2 = { validate: validate478 };
 
-function validate488(
+function validate491(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate488.evaluated;
+  const evaluated0 = validate491.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19758,10 +19815,10 @@ function validate488(
     }
     errors++;
   }
-  validate488.errors = vErrors;
+  validate491.errors = vErrors;
   return errors === 0;
 }
-validate488.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate491.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
 const schema135 = {
   type: 'object',
@@ -19770,13 +19827,13 @@ const schema135 = {
   additionalProperties: false,
 };
 
-function validate492(
+function validate495(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate492.evaluated;
+  const evaluated0 = validate495.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19877,7 +19934,7 @@ function validate492(
     }
     if (data.of !== undefined) {
       if (
-        !validate488(data.of, {
+        !validate491(data.of, {
           instancePath: instancePath + '/of',
           parentData: data,
           parentDataProperty: 'of',
@@ -19885,7 +19942,7 @@ function validate492(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate488.errors);
+        vErrors = joined(vErrors, validate491.errors);
         errors = vErrors.length;
       }
     }
@@ -19898,18 +19955,18 @@ function validate492(
     }
     errors++;
   }
-  validate492.errors = vErrors;
+  validate495.errors = vErrors;
   return errors === 0;
 }
-validate492.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate495.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate475(
+function validate478(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate475.evaluated;
+  const evaluated0 = validate478.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19954,7 +20011,7 @@ function validate475(
         key0 === 'rule'
       )) {
         if (
-          !validate476(data[key0], {
+          !validate479(data[key0], {
             instancePath: instancePath + '/' + key0.replace(/~/g, '~0').replace(/\//g, '~1'),
             parentData: data,
             parentDataProperty: key0,
@@ -19962,14 +20019,14 @@ function validate475(
             dynamicAnchors,
           })
         ) {
-          vErrors = joined(vErrors, validate476.errors);
+          vErrors = joined(vErrors, validate479.errors);
           errors = vErrors.length;
         }
       }
     }
     if (data.all !== undefined) {
       if (
-        !validate488(data.all, {
+        !validate491(data.all, {
           instancePath: instancePath + '/all',
           parentData: data,
           parentDataProperty: 'all',
@@ -19977,13 +20034,13 @@ function validate475(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate488.errors);
+        vErrors = joined(vErrors, validate491.errors);
         errors = vErrors.length;
       }
     }
     if (data.any !== undefined) {
       if (
-        !validate488(data.any, {
+        !validate491(data.any, {
           instancePath: instancePath + '/any',
           parentData: data,
           parentDataProperty: 'any',
@@ -19991,13 +20048,13 @@ function validate475(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate488.errors);
+        vErrors = joined(vErrors, validate491.errors);
         errors = vErrors.length;
       }
     }
     if (data.none !== undefined) {
       if (
-        !validate488(data.none, {
+        !validate491(data.none, {
           instancePath: instancePath + '/none',
           parentData: data,
           parentDataProperty: 'none',
@@ -20005,13 +20062,13 @@ function validate475(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate488.errors);
+        vErrors = joined(vErrors, validate491.errors);
         errors = vErrors.length;
       }
     }
     if (data.at_least_of !== undefined) {
       if (
-        !validate492(data.at_least_of, {
+        !validate495(data.at_least_of, {
           instancePath: instancePath + '/at_least_of',
           parentData: data,
           parentDataProperty: 'at_least_of',
@@ -20019,13 +20076,13 @@ function validate475(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate492.errors);
+        vErrors = joined(vErrors, validate495.errors);
         errors = vErrors.length;
       }
     }
     if (data.rule !== undefined) {
       if (
-        !validate453(data.rule, {
+        !validate456(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -20033,7 +20090,7 @@ function validate475(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate453.errors);
+        vErrors = joined(vErrors, validate456.errors);
         errors = vErrors.length;
       }
     }
@@ -20046,18 +20103,18 @@ function validate475(
     }
     errors++;
   }
-  validate475.errors = vErrors;
+  validate478.errors = vErrors;
   return errors === 0;
 }
-validate475.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate478.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate500(
+function validate503(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate500.evaluated;
+  const evaluated0 = validate503.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20178,10 +20235,10 @@ function validate500(
     }
     errors++;
   }
-  validate500.errors = vErrors;
+  validate503.errors = vErrors;
   return errors === 0;
 }
-validate500.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate503.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema137 = {
   type: 'object',
@@ -20197,13 +20254,13 @@ const schema137 = {
   additionalProperties: false,
 };
 
-function validate508(
+function validate511(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate508.evaluated;
+  const evaluated0 = validate511.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20760,18 +20817,18 @@ function validate508(
     }
     errors++;
   }
-  validate508.errors = vErrors;
+  validate511.errors = vErrors;
   return errors === 0;
 }
-validate508.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate511.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate504(
+function validate507(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate504.evaluated;
+  const evaluated0 = validate507.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20797,7 +20854,7 @@ function validate504(
     }
     if (data.needs !== undefined) {
       if (
-        !validate465(data.needs, {
+        !validate468(data.needs, {
           instancePath: instancePath + '/needs',
           parentData: data,
           parentDataProperty: 'needs',
@@ -20805,13 +20862,13 @@ function validate504(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate465.errors);
+        vErrors = joined(vErrors, validate468.errors);
         errors = vErrors.length;
       }
     }
     if (data.helps !== undefined) {
       if (
-        !validate465(data.helps, {
+        !validate468(data.helps, {
           instancePath: instancePath + '/helps',
           parentData: data,
           parentDataProperty: 'helps',
@@ -20819,7 +20876,7 @@ function validate504(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate465.errors);
+        vErrors = joined(vErrors, validate468.errors);
         errors = vErrors.length;
       }
     }
@@ -20829,7 +20886,7 @@ function validate504(
         for (const key1 in data2) {
           const _errs6 = errors;
           if (
-            !validate453(key1, {
+            !validate456(key1, {
               instancePath: instancePath + '/declares',
               parentData: data2,
               parentDataProperty: 'declares',
@@ -20837,7 +20894,7 @@ function validate504(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate453.errors);
+            vErrors = joined(vErrors, validate456.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs6 === errors;
@@ -20858,7 +20915,7 @@ function validate504(
         }
         for (const key2 in data2) {
           if (
-            !validate508(data2[key2], {
+            !validate511(data2[key2], {
               instancePath: instancePath + '/declares/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data2,
               parentDataProperty: key2,
@@ -20866,7 +20923,7 @@ function validate504(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate508.errors);
+            vErrors = joined(vErrors, validate511.errors);
             errors = vErrors.length;
           }
         }
@@ -20894,10 +20951,10 @@ function validate504(
     }
     errors++;
   }
-  validate504.errors = vErrors;
+  validate507.errors = vErrors;
   return errors === 0;
 }
-validate504.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate507.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema139 = {
   type: 'object',
@@ -20905,13 +20962,13 @@ const schema139 = {
   additionalProperties: false,
 };
 
-function validate525(
+function validate528(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate525.evaluated;
+  const evaluated0 = validate528.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20937,7 +20994,7 @@ function validate525(
     }
     if (data.set_by !== undefined) {
       if (
-        !validate455(data.set_by, {
+        !validate458(data.set_by, {
           instancePath: instancePath + '/set_by',
           parentData: data,
           parentDataProperty: 'set_by',
@@ -20945,7 +21002,7 @@ function validate525(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate455.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
@@ -20979,10 +21036,10 @@ function validate525(
     }
     errors++;
   }
-  validate525.errors = vErrors;
+  validate528.errors = vErrors;
   return errors === 0;
 }
-validate525.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate528.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema140 = {
   type: 'object',
@@ -20998,13 +21055,13 @@ const schema140 = {
   additionalProperties: false,
 };
 
-function validate529(
+function validate532(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate529.evaluated;
+  const evaluated0 = validate532.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21051,7 +21108,7 @@ function validate529(
     }
     if (data.value !== undefined) {
       if (
-        !validate462(data.value, {
+        !validate465(data.value, {
           instancePath: instancePath + '/value',
           parentData: data,
           parentDataProperty: 'value',
@@ -21059,7 +21116,7 @@ function validate529(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate462.errors);
+        vErrors = joined(vErrors, validate465.errors);
         errors = vErrors.length;
       }
     }
@@ -21129,7 +21186,7 @@ function validate529(
         const len0 = data2.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate462(data2[i0], {
+            !validate465(data2[i0], {
               instancePath: instancePath + '/between/' + i0,
               parentData: data2,
               parentDataProperty: i0,
@@ -21137,7 +21194,7 @@ function validate529(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate462.errors);
+            vErrors = joined(vErrors, validate465.errors);
             errors = vErrors.length;
           }
         }
@@ -21158,7 +21215,7 @@ function validate529(
     }
     if (data.set_by !== undefined) {
       if (
-        !validate455(data.set_by, {
+        !validate458(data.set_by, {
           instancePath: instancePath + '/set_by',
           parentData: data,
           parentDataProperty: 'set_by',
@@ -21166,13 +21223,13 @@ function validate529(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate455.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate455(data.title, {
+        !validate458(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -21180,13 +21237,13 @@ function validate529(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate455.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
     if (data.source !== undefined) {
       if (
-        !validate465(data.source, {
+        !validate468(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -21194,7 +21251,7 @@ function validate529(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate465.errors);
+        vErrors = joined(vErrors, validate468.errors);
         errors = vErrors.length;
       }
     }
@@ -21207,10 +21264,10 @@ function validate529(
     }
     errors++;
   }
-  validate529.errors = vErrors;
+  validate532.errors = vErrors;
   return errors === 0;
 }
-validate529.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate532.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema141 = {
   type: 'object',
@@ -21235,13 +21292,13 @@ const schema142 = {
   maxProperties: 20,
 };
 
-function validate540(
+function validate543(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate540.evaluated;
+  const evaluated0 = validate543.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21280,9 +21337,9 @@ function validate540(
     for (const key0 in data) {
       const _errs1 = errors;
       if (
-        !validate453(key0, { instancePath, parentData: data, parentDataProperty, rootData, dynamicAnchors })
+        !validate456(key0, { instancePath, parentData: data, parentDataProperty, rootData, dynamicAnchors })
       ) {
-        vErrors = joined(vErrors, validate453.errors);
+        vErrors = joined(vErrors, validate456.errors);
         errors = vErrors.length;
       }
       var valid0 = _errs1 === errors;
@@ -21303,7 +21360,7 @@ function validate540(
     }
     for (const key1 in data) {
       if (
-        !validate462(data[key1], {
+        !validate465(data[key1], {
           instancePath: instancePath + '/' + key1.replace(/~/g, '~0').replace(/\//g, '~1'),
           parentData: data,
           parentDataProperty: key1,
@@ -21311,7 +21368,7 @@ function validate540(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate462.errors);
+        vErrors = joined(vErrors, validate465.errors);
         errors = vErrors.length;
       }
     }
@@ -21324,10 +21381,10 @@ function validate540(
     }
     errors++;
   }
-  validate540.errors = vErrors;
+  validate543.errors = vErrors;
   return errors === 0;
 }
-validate540.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate543.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema143 = {
   type: 'object',
@@ -21341,13 +21398,13 @@ const schema143 = {
   additionalProperties: false,
 };
 
-function validate546(
+function validate549(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate546.evaluated;
+  const evaluated0 = validate549.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21401,7 +21458,7 @@ function validate546(
     }
     if (data.id !== undefined) {
       if (
-        !validate453(data.id, {
+        !validate456(data.id, {
           instancePath: instancePath + '/id',
           parentData: data,
           parentDataProperty: 'id',
@@ -21409,13 +21466,13 @@ function validate546(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate453.errors);
+        vErrors = joined(vErrors, validate456.errors);
         errors = vErrors.length;
       }
     }
     if (data.text !== undefined) {
       if (
-        !validate455(data.text, {
+        !validate458(data.text, {
           instancePath: instancePath + '/text',
           parentData: data,
           parentDataProperty: 'text',
@@ -21423,13 +21480,13 @@ function validate546(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate455.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
     if (data.under !== undefined) {
       if (
-        !validate455(data.under, {
+        !validate458(data.under, {
           instancePath: instancePath + '/under',
           parentData: data,
           parentDataProperty: 'under',
@@ -21437,13 +21494,13 @@ function validate546(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate455.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
     if (data.excludes !== undefined) {
       if (
-        !validate465(data.excludes, {
+        !validate468(data.excludes, {
           instancePath: instancePath + '/excludes',
           parentData: data,
           parentDataProperty: 'excludes',
@@ -21451,7 +21508,7 @@ function validate546(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate465.errors);
+        vErrors = joined(vErrors, validate468.errors);
         errors = vErrors.length;
       }
     }
@@ -21464,18 +21521,18 @@ function validate546(
     }
     errors++;
   }
-  validate546.errors = vErrors;
+  validate549.errors = vErrors;
   return errors === 0;
 }
-validate546.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate549.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate536(
+function validate539(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate536.evaluated;
+  const evaluated0 = validate539.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21566,7 +21623,7 @@ function validate536(
     }
     if (data.fault !== undefined) {
       if (
-        !validate453(data.fault, {
+        !validate456(data.fault, {
           instancePath: instancePath + '/fault',
           parentData: data,
           parentDataProperty: 'fault',
@@ -21574,13 +21631,13 @@ function validate536(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate453.errors);
+        vErrors = joined(vErrors, validate456.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate455(data.title, {
+        !validate458(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -21588,13 +21645,13 @@ function validate536(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate455.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
     if (data.when !== undefined) {
       if (
-        !validate475(data.when, {
+        !validate478(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -21602,13 +21659,13 @@ function validate536(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate475.errors);
+        vErrors = joined(vErrors, validate478.errors);
         errors = vErrors.length;
       }
     }
     if (data.reads_high !== undefined) {
       if (
-        !validate540(data.reads_high, {
+        !validate543(data.reads_high, {
           instancePath: instancePath + '/reads_high',
           parentData: data,
           parentDataProperty: 'reads_high',
@@ -21616,13 +21673,13 @@ function validate536(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate540.errors);
+        vErrors = joined(vErrors, validate543.errors);
         errors = vErrors.length;
       }
     }
     if (data.reads_low !== undefined) {
       if (
-        !validate540(data.reads_low, {
+        !validate543(data.reads_low, {
           instancePath: instancePath + '/reads_low',
           parentData: data,
           parentDataProperty: 'reads_low',
@@ -21630,13 +21687,13 @@ function validate536(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate540.errors);
+        vErrors = joined(vErrors, validate543.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate455(data.says, {
+        !validate458(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -21644,7 +21701,7 @@ function validate536(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate455.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
@@ -21682,7 +21739,7 @@ function validate536(
         const len0 = data6.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate546(data6[i0], {
+            !validate549(data6[i0], {
               instancePath: instancePath + '/do/' + i0,
               parentData: data6,
               parentDataProperty: i0,
@@ -21690,7 +21747,7 @@ function validate536(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate546.errors);
+            vErrors = joined(vErrors, validate549.errors);
             errors = vErrors.length;
           }
         }
@@ -21711,7 +21768,7 @@ function validate536(
     }
     if (data.source !== undefined) {
       if (
-        !validate465(data.source, {
+        !validate468(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -21719,7 +21776,7 @@ function validate536(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate465.errors);
+        vErrors = joined(vErrors, validate468.errors);
         errors = vErrors.length;
       }
     }
@@ -21732,10 +21789,10 @@ function validate536(
     }
     errors++;
   }
-  validate536.errors = vErrors;
+  validate539.errors = vErrors;
   return errors === 0;
 }
-validate536.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate539.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema144 = {
   type: 'object',
@@ -21788,13 +21845,13 @@ const schema145 = {
   additionalProperties: false,
 };
 
-function validate559(
+function validate562(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate559.evaluated;
+  const evaluated0 = validate562.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21848,7 +21905,7 @@ function validate559(
     }
     if (data.of !== undefined) {
       if (
-        !validate453(data.of, {
+        !validate456(data.of, {
           instancePath: instancePath + '/of',
           parentData: data,
           parentDataProperty: 'of',
@@ -21856,7 +21913,7 @@ function validate559(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate453.errors);
+        vErrors = joined(vErrors, validate456.errors);
         errors = vErrors.length;
       }
     }
@@ -21926,7 +21983,7 @@ function validate559(
             const len1 = data2.length;
             for (let i1 = 0; i1 < len1; i1++) {
               if (
-                !validate462(data2[i1], {
+                !validate465(data2[i1], {
                   instancePath: instancePath + '/points/' + i0 + '/' + i1,
                   parentData: data2,
                   parentDataProperty: i1,
@@ -21934,7 +21991,7 @@ function validate559(
                   dynamicAnchors,
                 })
               ) {
-                vErrors = joined(vErrors, validate462.errors);
+                vErrors = joined(vErrors, validate465.errors);
                 errors = vErrors.length;
               }
             }
@@ -22008,10 +22065,10 @@ function validate559(
     }
     errors++;
   }
-  validate559.errors = vErrors;
+  validate562.errors = vErrors;
   return errors === 0;
 }
-validate559.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate562.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema146 = {
   type: ['array', 'object'],
@@ -22031,13 +22088,13 @@ const schema147 = {
   additionalProperties: false,
 };
 
-function validate565(
+function validate568(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate565.evaluated;
+  const evaluated0 = validate568.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22077,7 +22134,7 @@ function validate565(
     }
     if (data.at_most !== undefined) {
       if (
-        !validate462(data.at_most, {
+        !validate465(data.at_most, {
           instancePath: instancePath + '/at_most',
           parentData: data,
           parentDataProperty: 'at_most',
@@ -22085,13 +22142,13 @@ function validate565(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate462.errors);
+        vErrors = joined(vErrors, validate465.errors);
         errors = vErrors.length;
       }
     }
     if (data.below !== undefined) {
       if (
-        !validate462(data.below, {
+        !validate465(data.below, {
           instancePath: instancePath + '/below',
           parentData: data,
           parentDataProperty: 'below',
@@ -22099,7 +22156,7 @@ function validate565(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate462.errors);
+        vErrors = joined(vErrors, validate465.errors);
         errors = vErrors.length;
       }
     }
@@ -22159,18 +22216,18 @@ function validate565(
     }
     errors++;
   }
-  validate565.errors = vErrors;
+  validate568.errors = vErrors;
   return errors === 0;
 }
-validate565.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate568.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate564(
+function validate567(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate564.evaluated;
+  const evaluated0 = validate567.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22208,7 +22265,7 @@ function validate564(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate565(data[i0], {
+        !validate568(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -22216,7 +22273,7 @@ function validate564(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate565.errors);
+        vErrors = joined(vErrors, validate568.errors);
         errors = vErrors.length;
       }
     }
@@ -22270,10 +22327,10 @@ function validate564(
       }
     }
   }
-  validate564.errors = vErrors;
+  validate567.errors = vErrors;
   return errors === 0;
 }
-validate564.evaluated = { props: true, items: true, dynamicProps: false, dynamicItems: false };
+validate567.evaluated = { props: true, items: true, dynamicProps: false, dynamicItems: false };
 
 const schema148 = {
   type: 'object',
@@ -22282,13 +22339,13 @@ const schema148 = {
   additionalProperties: false,
 };
 
-function validate570(
+function validate573(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate570.evaluated;
+  const evaluated0 = validate573.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22328,7 +22385,7 @@ function validate570(
     }
     if (data.when !== undefined) {
       if (
-        !validate475(data.when, {
+        !validate478(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -22336,13 +22393,13 @@ function validate570(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate475.errors);
+        vErrors = joined(vErrors, validate478.errors);
         errors = vErrors.length;
       }
     }
     if (data.use !== undefined) {
       if (
-        !validate462(data.use, {
+        !validate465(data.use, {
           instancePath: instancePath + '/use',
           parentData: data,
           parentDataProperty: 'use',
@@ -22350,7 +22407,7 @@ function validate570(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate462.errors);
+        vErrors = joined(vErrors, validate465.errors);
         errors = vErrors.length;
       }
     }
@@ -22363,18 +22420,18 @@ function validate570(
     }
     errors++;
   }
-  validate570.errors = vErrors;
+  validate573.errors = vErrors;
   return errors === 0;
 }
-validate570.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate573.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate584(
+function validate587(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate584.evaluated;
+  const evaluated0 = validate587.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22414,18 +22471,18 @@ function validate584(
     }
     errors++;
   }
-  validate584.errors = vErrors;
+  validate587.errors = vErrors;
   return errors === 0;
 }
-validate584.evaluated = { dynamicProps: false, dynamicItems: false };
+validate587.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate555(
+function validate558(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate555.evaluated;
+  const evaluated0 = validate558.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22451,7 +22508,7 @@ function validate555(
     }
     if (data.title !== undefined) {
       if (
-        !validate455(data.title, {
+        !validate458(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -22459,13 +22516,13 @@ function validate555(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate455.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
     if (data.meaning !== undefined) {
       if (
-        !validate455(data.meaning, {
+        !validate458(data.meaning, {
           instancePath: instancePath + '/meaning',
           parentData: data,
           parentDataProperty: 'meaning',
@@ -22473,7 +22530,7 @@ function validate555(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate455.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
@@ -22511,7 +22568,7 @@ function validate555(
     }
     if (data.source !== undefined) {
       if (
-        !validate465(data.source, {
+        !validate468(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -22519,7 +22576,7 @@ function validate555(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate465.errors);
+        vErrors = joined(vErrors, validate468.errors);
         errors = vErrors.length;
       }
     }
@@ -22558,7 +22615,7 @@ function validate555(
     }
     if (data.curve !== undefined) {
       if (
-        !validate559(data.curve, {
+        !validate562(data.curve, {
           instancePath: instancePath + '/curve',
           parentData: data,
           parentDataProperty: 'curve',
@@ -22566,7 +22623,7 @@ function validate555(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate559.errors);
+        vErrors = joined(vErrors, validate562.errors);
         errors = vErrors.length;
       }
     }
@@ -22604,7 +22661,7 @@ function validate555(
         for (const key1 in data6) {
           const _errs12 = errors;
           if (
-            !validate453(key1, {
+            !validate456(key1, {
               instancePath: instancePath + '/score',
               parentData: data6,
               parentDataProperty: 'score',
@@ -22612,7 +22669,7 @@ function validate555(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate453.errors);
+            vErrors = joined(vErrors, validate456.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs12 === errors;
@@ -22633,7 +22690,7 @@ function validate555(
         }
         for (const key2 in data6) {
           if (
-            !validate564(data6[key2], {
+            !validate567(data6[key2], {
               instancePath: instancePath + '/score/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data6,
               parentDataProperty: key2,
@@ -22641,7 +22698,7 @@ function validate555(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate564.errors);
+            vErrors = joined(vErrors, validate567.errors);
             errors = vErrors.length;
           }
         }
@@ -22694,7 +22751,7 @@ function validate555(
         const len0 = data8.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate570(data8[i0], {
+            !validate573(data8[i0], {
               instancePath: instancePath + '/choose/' + i0,
               parentData: data8,
               parentDataProperty: i0,
@@ -22702,7 +22759,7 @@ function validate555(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate570.errors);
+            vErrors = joined(vErrors, validate573.errors);
             errors = vErrors.length;
           }
         }
@@ -22723,7 +22780,7 @@ function validate555(
     }
     if (data.first_known !== undefined) {
       if (
-        !validate465(data.first_known, {
+        !validate468(data.first_known, {
           instancePath: instancePath + '/first_known',
           parentData: data,
           parentDataProperty: 'first_known',
@@ -22731,13 +22788,13 @@ function validate555(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate465.errors);
+        vErrors = joined(vErrors, validate468.errors);
         errors = vErrors.length;
       }
     }
     if (data.highest !== undefined) {
       if (
-        !validate453(data.highest, {
+        !validate456(data.highest, {
           instancePath: instancePath + '/highest',
           parentData: data,
           parentDataProperty: 'highest',
@@ -22745,13 +22802,13 @@ function validate555(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate453.errors);
+        vErrors = joined(vErrors, validate456.errors);
         errors = vErrors.length;
       }
     }
     if (data.lowest !== undefined) {
       if (
-        !validate453(data.lowest, {
+        !validate456(data.lowest, {
           instancePath: instancePath + '/lowest',
           parentData: data,
           parentDataProperty: 'lowest',
@@ -22759,13 +22816,13 @@ function validate555(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate453.errors);
+        vErrors = joined(vErrors, validate456.errors);
         errors = vErrors.length;
       }
     }
     if (data.average !== undefined) {
       if (
-        !validate453(data.average, {
+        !validate456(data.average, {
           instancePath: instancePath + '/average',
           parentData: data,
           parentDataProperty: 'average',
@@ -22773,13 +22830,13 @@ function validate555(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate453.errors);
+        vErrors = joined(vErrors, validate456.errors);
         errors = vErrors.length;
       }
     }
     if (data.earliest !== undefined) {
       if (
-        !validate453(data.earliest, {
+        !validate456(data.earliest, {
           instancePath: instancePath + '/earliest',
           parentData: data,
           parentDataProperty: 'earliest',
@@ -22787,13 +22844,13 @@ function validate555(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate453.errors);
+        vErrors = joined(vErrors, validate456.errors);
         errors = vErrors.length;
       }
     }
     if (data.latest !== undefined) {
       if (
-        !validate453(data.latest, {
+        !validate456(data.latest, {
           instancePath: instancePath + '/latest',
           parentData: data,
           parentDataProperty: 'latest',
@@ -22801,13 +22858,13 @@ function validate555(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate453.errors);
+        vErrors = joined(vErrors, validate456.errors);
         errors = vErrors.length;
       }
     }
     if (data.change !== undefined) {
       if (
-        !validate453(data.change, {
+        !validate456(data.change, {
           instancePath: instancePath + '/change',
           parentData: data,
           parentDataProperty: 'change',
@@ -22815,13 +22872,13 @@ function validate555(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate453.errors);
+        vErrors = joined(vErrors, validate456.errors);
         errors = vErrors.length;
       }
     }
     if (data.count !== undefined) {
       if (
-        !validate453(data.count, {
+        !validate456(data.count, {
           instancePath: instancePath + '/count',
           parentData: data,
           parentDataProperty: 'count',
@@ -22829,13 +22886,13 @@ function validate555(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate453.errors);
+        vErrors = joined(vErrors, validate456.errors);
         errors = vErrors.length;
       }
     }
     if (data.minutes_since !== undefined) {
       if (
-        !validate453(data.minutes_since, {
+        !validate456(data.minutes_since, {
           instancePath: instancePath + '/minutes_since',
           parentData: data,
           parentDataProperty: 'minutes_since',
@@ -22843,13 +22900,13 @@ function validate555(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate453.errors);
+        vErrors = joined(vErrors, validate456.errors);
         errors = vErrors.length;
       }
     }
     if (data.held !== undefined) {
       if (
-        !validate475(data.held, {
+        !validate478(data.held, {
           instancePath: instancePath + '/held',
           parentData: data,
           parentDataProperty: 'held',
@@ -22857,13 +22914,13 @@ function validate555(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate475.errors);
+        vErrors = joined(vErrors, validate478.errors);
         errors = vErrors.length;
       }
     }
     if (data.over !== undefined) {
       if (
-        !validate584(data.over, {
+        !validate587(data.over, {
           instancePath: instancePath + '/over',
           parentData: data,
           parentDataProperty: 'over',
@@ -22871,13 +22928,13 @@ function validate555(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate584.errors);
+        vErrors = joined(vErrors, validate587.errors);
         errors = vErrors.length;
       }
     }
     if (data.where !== undefined) {
       if (
-        !validate475(data.where, {
+        !validate478(data.where, {
           instancePath: instancePath + '/where',
           parentData: data,
           parentDataProperty: 'where',
@@ -22885,7 +22942,7 @@ function validate555(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate475.errors);
+        vErrors = joined(vErrors, validate478.errors);
         errors = vErrors.length;
       }
     }
@@ -22922,7 +22979,7 @@ function validate555(
     }
     if (data.longest_gap !== undefined) {
       if (
-        !validate584(data.longest_gap, {
+        !validate587(data.longest_gap, {
           instancePath: instancePath + '/longest_gap',
           parentData: data,
           parentDataProperty: 'longest_gap',
@@ -22930,13 +22987,13 @@ function validate555(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate584.errors);
+        vErrors = joined(vErrors, validate587.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_reliable_when !== undefined) {
       if (
-        !validate475(data.not_reliable_when, {
+        !validate478(data.not_reliable_when, {
           instancePath: instancePath + '/not_reliable_when',
           parentData: data,
           parentDataProperty: 'not_reliable_when',
@@ -22944,7 +23001,7 @@ function validate555(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate475.errors);
+        vErrors = joined(vErrors, validate478.errors);
         errors = vErrors.length;
       }
     }
@@ -22957,10 +23014,10 @@ function validate555(
     }
     errors++;
   }
-  validate555.errors = vErrors;
+  validate558.errors = vErrors;
   return errors === 0;
 }
-validate555.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate558.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema150 = {
   type: 'object',
@@ -22993,13 +23050,13 @@ const schema151 = {
   additionalProperties: false,
 };
 
-function validate594(
+function validate597(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate594.evaluated;
+  const evaluated0 = validate597.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23039,7 +23096,7 @@ function validate594(
     }
     if (data.when !== undefined) {
       if (
-        !validate475(data.when, {
+        !validate478(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -23047,13 +23104,13 @@ function validate594(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate475.errors);
+        vErrors = joined(vErrors, validate478.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate455(data.says, {
+        !validate458(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -23061,13 +23118,13 @@ function validate594(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate455.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
     if (data.accepted !== undefined) {
       if (
-        !validate455(data.accepted, {
+        !validate458(data.accepted, {
           instancePath: instancePath + '/accepted',
           parentData: data,
           parentDataProperty: 'accepted',
@@ -23075,7 +23132,7 @@ function validate594(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate455.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
@@ -23088,10 +23145,10 @@ function validate594(
     }
     errors++;
   }
-  validate594.errors = vErrors;
+  validate597.errors = vErrors;
   return errors === 0;
 }
-validate594.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate597.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema152 = {
   type: 'object',
@@ -23104,13 +23161,13 @@ const schema152 = {
   additionalProperties: false,
 };
 
-function validate599(
+function validate602(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate599.evaluated;
+  const evaluated0 = validate602.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23164,7 +23221,7 @@ function validate599(
     }
     if (data.when !== undefined) {
       if (
-        !validate475(data.when, {
+        !validate478(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -23172,13 +23229,13 @@ function validate599(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate475.errors);
+        vErrors = joined(vErrors, validate478.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate455(data.says, {
+        !validate458(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -23186,13 +23243,13 @@ function validate599(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate455.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate453(data.level, {
+        !validate456(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -23200,7 +23257,7 @@ function validate599(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate453.errors);
+        vErrors = joined(vErrors, validate456.errors);
         errors = vErrors.length;
       }
     }
@@ -23213,20 +23270,20 @@ function validate599(
     }
     errors++;
   }
-  validate599.errors = vErrors;
+  validate602.errors = vErrors;
   return errors === 0;
 }
-validate599.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate602.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema153 = { type: 'array', items: { $ref: '#/$defs/text' }, minItems: 1, maxItems: 20 };
 
-function validate608(
+function validate611(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate608.evaluated;
+  const evaluated0 = validate611.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23255,7 +23312,7 @@ function validate608(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate455(data[i0], {
+        !validate458(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -23263,7 +23320,7 @@ function validate608(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate455.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
@@ -23276,18 +23333,18 @@ function validate608(
     }
     errors++;
   }
-  validate608.errors = vErrors;
+  validate611.errors = vErrors;
   return errors === 0;
 }
-validate608.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate611.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate590(
+function validate593(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate590.evaluated;
+  const evaluated0 = validate593.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23341,7 +23398,7 @@ function validate590(
     }
     if (data.rule !== undefined) {
       if (
-        !validate453(data.rule, {
+        !validate456(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -23349,13 +23406,13 @@ function validate590(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate453.errors);
+        vErrors = joined(vErrors, validate456.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate455(data.title, {
+        !validate458(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -23363,13 +23420,13 @@ function validate590(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate455.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
     if (data.when !== undefined) {
       if (
-        !validate475(data.when, {
+        !validate478(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -23377,13 +23434,13 @@ function validate590(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate475.errors);
+        vErrors = joined(vErrors, validate478.errors);
         errors = vErrors.length;
       }
     }
     if (data.unless !== undefined) {
       if (
-        !validate594(data.unless, {
+        !validate597(data.unless, {
           instancePath: instancePath + '/unless',
           parentData: data,
           parentDataProperty: 'unless',
@@ -23391,13 +23448,13 @@ function validate590(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate594.errors);
+        vErrors = joined(vErrors, validate597.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained_by !== undefined) {
       if (
-        !validate599(data.explained_by, {
+        !validate602(data.explained_by, {
           instancePath: instancePath + '/explained_by',
           parentData: data,
           parentDataProperty: 'explained_by',
@@ -23405,13 +23462,13 @@ function validate590(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate599.errors);
+        vErrors = joined(vErrors, validate602.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_reliable_when !== undefined) {
       if (
-        !validate475(data.not_reliable_when, {
+        !validate478(data.not_reliable_when, {
           instancePath: instancePath + '/not_reliable_when',
           parentData: data,
           parentDataProperty: 'not_reliable_when',
@@ -23419,13 +23476,13 @@ function validate590(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate475.errors);
+        vErrors = joined(vErrors, validate478.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate453(data.level, {
+        !validate456(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -23433,13 +23490,13 @@ function validate590(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate453.errors);
+        vErrors = joined(vErrors, validate456.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate455(data.says, {
+        !validate458(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -23447,13 +23504,13 @@ function validate590(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate455.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate455(data.because, {
+        !validate458(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -23461,13 +23518,13 @@ function validate590(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate455.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
     if (data.ask !== undefined) {
       if (
-        !validate608(data.ask, {
+        !validate611(data.ask, {
           instancePath: instancePath + '/ask',
           parentData: data,
           parentDataProperty: 'ask',
@@ -23475,7 +23532,7 @@ function validate590(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate608.errors);
+        vErrors = joined(vErrors, validate611.errors);
         errors = vErrors.length;
       }
     }
@@ -23513,7 +23570,7 @@ function validate590(
         const len0 = data10.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate546(data10[i0], {
+            !validate549(data10[i0], {
               instancePath: instancePath + '/do/' + i0,
               parentData: data10,
               parentDataProperty: i0,
@@ -23521,7 +23578,7 @@ function validate590(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate546.errors);
+            vErrors = joined(vErrors, validate549.errors);
             errors = vErrors.length;
           }
         }
@@ -23542,7 +23599,7 @@ function validate590(
     }
     if (data.source !== undefined) {
       if (
-        !validate465(data.source, {
+        !validate468(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -23550,13 +23607,13 @@ function validate590(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate465.errors);
+        vErrors = joined(vErrors, validate468.errors);
         errors = vErrors.length;
       }
     }
     if (data.accepted !== undefined) {
       if (
-        !validate455(data.accepted, {
+        !validate458(data.accepted, {
           instancePath: instancePath + '/accepted',
           parentData: data,
           parentDataProperty: 'accepted',
@@ -23564,7 +23621,7 @@ function validate590(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate455.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
@@ -23577,10 +23634,10 @@ function validate590(
     }
     errors++;
   }
-  validate590.errors = vErrors;
+  validate593.errors = vErrors;
   return errors === 0;
 }
-validate590.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate593.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema154 = {
   type: 'object',
@@ -23589,13 +23646,13 @@ const schema154 = {
   additionalProperties: false,
 };
 
-function validate620(
+function validate623(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate620.evaluated;
+  const evaluated0 = validate623.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23649,7 +23706,7 @@ function validate620(
     }
     if (data.finding !== undefined) {
       if (
-        !validate455(data.finding, {
+        !validate458(data.finding, {
           instancePath: instancePath + '/finding',
           parentData: data,
           parentDataProperty: 'finding',
@@ -23657,13 +23714,13 @@ function validate620(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate455.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
     if (data.accepted !== undefined) {
       if (
-        !validate455(data.accepted, {
+        !validate458(data.accepted, {
           instancePath: instancePath + '/accepted',
           parentData: data,
           parentDataProperty: 'accepted',
@@ -23671,7 +23728,7 @@ function validate620(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate455.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
@@ -23684,18 +23741,18 @@ function validate620(
     }
     errors++;
   }
-  validate620.errors = vErrors;
+  validate623.errors = vErrors;
   return errors === 0;
 }
-validate620.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate623.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate452(
+function validate455(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="protocol.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate452.evaluated;
+  const evaluated0 = validate455.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23777,7 +23834,7 @@ function validate452(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate453(data.protocol, {
+        !validate456(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -23785,7 +23842,7 @@ function validate452(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate453.errors);
+        vErrors = joined(vErrors, validate456.errors);
         errors = vErrors.length;
       }
     }
@@ -23838,38 +23895,10 @@ function validate452(
     }
     if (data.title !== undefined) {
       if (
-        !validate455(data.title, {
+        !validate458(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate455.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.about !== undefined) {
-      if (
-        !validate455(data.about, {
-          instancePath: instancePath + '/about',
-          parentData: data,
-          parentDataProperty: 'about',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate455.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.based_on !== undefined) {
-      if (
-        !validate458(data.based_on, {
-          instancePath: instancePath + '/based_on',
-          parentData: data,
-          parentDataProperty: 'based_on',
           rootData,
           dynamicAnchors,
         })
@@ -23878,9 +23907,37 @@ function validate452(
         errors = vErrors.length;
       }
     }
+    if (data.about !== undefined) {
+      if (
+        !validate458(data.about, {
+          instancePath: instancePath + '/about',
+          parentData: data,
+          parentDataProperty: 'about',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate458.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.based_on !== undefined) {
+      if (
+        !validate461(data.based_on, {
+          instancePath: instancePath + '/based_on',
+          parentData: data,
+          parentDataProperty: 'based_on',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate461.errors);
+        errors = vErrors.length;
+      }
+    }
     if (data.ladder !== undefined) {
       if (
-        !validate453(data.ladder, {
+        !validate456(data.ladder, {
           instancePath: instancePath + '/ladder',
           parentData: data,
           parentDataProperty: 'ladder',
@@ -23888,13 +23945,13 @@ function validate452(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate453.errors);
+        vErrors = joined(vErrors, validate456.errors);
         errors = vErrors.length;
       }
     }
     if (data.applies_when !== undefined) {
       if (
-        !validate475(data.applies_when, {
+        !validate478(data.applies_when, {
           instancePath: instancePath + '/applies_when',
           parentData: data,
           parentDataProperty: 'applies_when',
@@ -23902,13 +23959,13 @@ function validate452(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate475.errors);
+        vErrors = joined(vErrors, validate478.errors);
         errors = vErrors.length;
       }
     }
     if (data.otherwise !== undefined) {
       if (
-        !validate455(data.otherwise, {
+        !validate458(data.otherwise, {
           instancePath: instancePath + '/otherwise',
           parentData: data,
           parentDataProperty: 'otherwise',
@@ -23916,7 +23973,7 @@ function validate452(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate455.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
@@ -23986,7 +24043,7 @@ function validate452(
         const len0 = data9.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate455(data9[i0], {
+            !validate458(data9[i0], {
               instancePath: instancePath + '/owners/' + i0,
               parentData: data9,
               parentDataProperty: i0,
@@ -23994,7 +24051,7 @@ function validate452(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate455.errors);
+            vErrors = joined(vErrors, validate458.errors);
             errors = vErrors.length;
           }
         }
@@ -24019,7 +24076,7 @@ function validate452(
         for (const key1 in data11) {
           const _errs18 = errors;
           if (
-            !validate453(key1, {
+            !validate456(key1, {
               instancePath: instancePath + '/sources',
               parentData: data11,
               parentDataProperty: 'sources',
@@ -24027,7 +24084,7 @@ function validate452(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate453.errors);
+            vErrors = joined(vErrors, validate456.errors);
             errors = vErrors.length;
           }
           var valid3 = _errs18 === errors;
@@ -24048,7 +24105,7 @@ function validate452(
         }
         for (const key2 in data11) {
           if (
-            !validate500(data11[key2], {
+            !validate503(data11[key2], {
               instancePath: instancePath + '/sources/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data11,
               parentDataProperty: key2,
@@ -24056,7 +24113,7 @@ function validate452(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate500.errors);
+            vErrors = joined(vErrors, validate503.errors);
             errors = vErrors.length;
           }
         }
@@ -24077,7 +24134,7 @@ function validate452(
     }
     if (data.observations !== undefined) {
       if (
-        !validate504(data.observations, {
+        !validate507(data.observations, {
           instancePath: instancePath + '/observations',
           parentData: data,
           parentDataProperty: 'observations',
@@ -24085,7 +24142,7 @@ function validate452(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate504.errors);
+        vErrors = joined(vErrors, validate507.errors);
         errors = vErrors.length;
       }
     }
@@ -24095,7 +24152,7 @@ function validate452(
         for (const key3 in data14) {
           const _errs24 = errors;
           if (
-            !validate453(key3, {
+            !validate456(key3, {
               instancePath: instancePath + '/standing',
               parentData: data14,
               parentDataProperty: 'standing',
@@ -24103,7 +24160,7 @@ function validate452(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate453.errors);
+            vErrors = joined(vErrors, validate456.errors);
             errors = vErrors.length;
           }
           var valid5 = _errs24 === errors;
@@ -24124,7 +24181,7 @@ function validate452(
         }
         for (const key4 in data14) {
           if (
-            !validate525(data14[key4], {
+            !validate528(data14[key4], {
               instancePath: instancePath + '/standing/' + key4.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data14,
               parentDataProperty: key4,
@@ -24132,7 +24189,7 @@ function validate452(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate525.errors);
+            vErrors = joined(vErrors, validate528.errors);
             errors = vErrors.length;
           }
         }
@@ -24157,7 +24214,7 @@ function validate452(
         for (const key5 in data16) {
           const _errs29 = errors;
           if (
-            !validate453(key5, {
+            !validate456(key5, {
               instancePath: instancePath + '/limits',
               parentData: data16,
               parentDataProperty: 'limits',
@@ -24165,7 +24222,7 @@ function validate452(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate453.errors);
+            vErrors = joined(vErrors, validate456.errors);
             errors = vErrors.length;
           }
           var valid7 = _errs29 === errors;
@@ -24186,7 +24243,7 @@ function validate452(
         }
         for (const key6 in data16) {
           if (
-            !validate529(data16[key6], {
+            !validate532(data16[key6], {
               instancePath: instancePath + '/limits/' + key6.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data16,
               parentDataProperty: key6,
@@ -24194,7 +24251,7 @@ function validate452(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate529.errors);
+            vErrors = joined(vErrors, validate532.errors);
             errors = vErrors.length;
           }
         }
@@ -24233,7 +24290,7 @@ function validate452(
         const len1 = data18.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate536(data18[i1], {
+            !validate539(data18[i1], {
               instancePath: instancePath + '/faults/' + i1,
               parentData: data18,
               parentDataProperty: i1,
@@ -24241,7 +24298,7 @@ function validate452(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate536.errors);
+            vErrors = joined(vErrors, validate539.errors);
             errors = vErrors.length;
           }
         }
@@ -24266,7 +24323,7 @@ function validate452(
         for (const key7 in data20) {
           const _errs37 = errors;
           if (
-            !validate453(key7, {
+            !validate456(key7, {
               instancePath: instancePath + '/measures',
               parentData: data20,
               parentDataProperty: 'measures',
@@ -24274,7 +24331,7 @@ function validate452(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate453.errors);
+            vErrors = joined(vErrors, validate456.errors);
             errors = vErrors.length;
           }
           var valid11 = _errs37 === errors;
@@ -24295,7 +24352,7 @@ function validate452(
         }
         for (const key8 in data20) {
           if (
-            !validate555(data20[key8], {
+            !validate558(data20[key8], {
               instancePath: instancePath + '/measures/' + key8.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data20,
               parentDataProperty: key8,
@@ -24303,7 +24360,7 @@ function validate452(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate555.errors);
+            vErrors = joined(vErrors, validate558.errors);
             errors = vErrors.length;
           }
         }
@@ -24342,7 +24399,7 @@ function validate452(
         const len2 = data22.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate590(data22[i2], {
+            !validate593(data22[i2], {
               instancePath: instancePath + '/rules/' + i2,
               parentData: data22,
               parentDataProperty: i2,
@@ -24350,7 +24407,7 @@ function validate452(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate590.errors);
+            vErrors = joined(vErrors, validate593.errors);
             errors = vErrors.length;
           }
         }
@@ -24375,7 +24432,7 @@ function validate452(
         for (const key9 in data24) {
           const _errs45 = errors;
           if (
-            !validate453(key9, {
+            !validate456(key9, {
               instancePath: instancePath + '/exactly_one_of',
               parentData: data24,
               parentDataProperty: 'exactly_one_of',
@@ -24383,7 +24440,7 @@ function validate452(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate453.errors);
+            vErrors = joined(vErrors, validate456.errors);
             errors = vErrors.length;
           }
           var valid15 = _errs45 === errors;
@@ -24404,7 +24461,7 @@ function validate452(
         }
         for (const key10 in data24) {
           if (
-            !validate488(data24[key10], {
+            !validate491(data24[key10], {
               instancePath:
                 instancePath + '/exactly_one_of/' + key10.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data24,
@@ -24413,7 +24470,7 @@ function validate452(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate488.errors);
+            vErrors = joined(vErrors, validate491.errors);
             errors = vErrors.length;
           }
         }
@@ -24434,7 +24491,7 @@ function validate452(
     }
     if (data.ordinary !== undefined) {
       if (
-        !validate475(data.ordinary, {
+        !validate478(data.ordinary, {
           instancePath: instancePath + '/ordinary',
           parentData: data,
           parentDataProperty: 'ordinary',
@@ -24442,7 +24499,7 @@ function validate452(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate475.errors);
+        vErrors = joined(vErrors, validate478.errors);
         errors = vErrors.length;
       }
     }
@@ -24466,7 +24523,7 @@ function validate452(
         for (const key11 in data27) {
           const _errs51 = errors;
           if (
-            !validate453(key11, {
+            !validate456(key11, {
               instancePath: instancePath + '/must_say',
               parentData: data27,
               parentDataProperty: 'must_say',
@@ -24474,7 +24531,7 @@ function validate452(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate453.errors);
+            vErrors = joined(vErrors, validate456.errors);
             errors = vErrors.length;
           }
           var valid17 = _errs51 === errors;
@@ -24495,7 +24552,7 @@ function validate452(
         }
         for (const key12 in data27) {
           if (
-            !validate475(data27[key12], {
+            !validate478(data27[key12], {
               instancePath: instancePath + '/must_say/' + key12.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data27,
               parentDataProperty: key12,
@@ -24503,7 +24560,7 @@ function validate452(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate475.errors);
+            vErrors = joined(vErrors, validate478.errors);
             errors = vErrors.length;
           }
         }
@@ -24542,7 +24599,7 @@ function validate452(
         const len3 = data29.length;
         for (let i3 = 0; i3 < len3; i3++) {
           if (
-            !validate620(data29[i3], {
+            !validate623(data29[i3], {
               instancePath: instancePath + '/findings/' + i3,
               parentData: data29,
               parentDataProperty: i3,
@@ -24550,7 +24607,7 @@ function validate452(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate620.errors);
+            vErrors = joined(vErrors, validate623.errors);
             errors = vErrors.length;
           }
         }
@@ -24578,12 +24635,12 @@ function validate452(
     }
     errors++;
   }
-  validate452.errors = vErrors;
+  validate455.errors = vErrors;
   return errors === 0;
 }
-validate452.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate455.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const record_entry = validate624;
+export const record_entry = validate627;
 const schema155 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'record_entry.schema.json',
@@ -24684,13 +24741,13 @@ const schema155 = {
   },
 };
 
-function validate625(
+function validate628(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate625.evaluated;
+  const evaluated0 = validate628.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24730,21 +24787,21 @@ function validate625(
     }
     errors++;
   }
-  validate625.errors = vErrors;
+  validate628.errors = vErrors;
   return errors === 0;
 }
-validate625.evaluated = { dynamicProps: false, dynamicItems: false };
+validate628.evaluated = { dynamicProps: false, dynamicItems: false };
 
 const schema157 = { type: 'string', maxLength: 40, pattern: '^[0-9]{4}-[0-9]{2}-[0-9]{2}T' };
 const pattern35 = new RegExp('^[0-9]{4}-[0-9]{2}-[0-9]{2}T', 'u');
 
-function validate627(
+function validate630(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate627.evaluated;
+  const evaluated0 = validate630.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24784,10 +24841,10 @@ function validate627(
     }
     errors++;
   }
-  validate627.errors = vErrors;
+  validate630.errors = vErrors;
   return errors === 0;
 }
-validate627.evaluated = { dynamicProps: false, dynamicItems: false };
+validate630.evaluated = { dynamicProps: false, dynamicItems: false };
 
 const schema158 = {
   type: 'object',
@@ -24813,13 +24870,13 @@ const schema158 = {
   additionalProperties: false,
 };
 
-function validate630(
+function validate633(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate630.evaluated;
+  const evaluated0 = validate633.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24849,18 +24906,18 @@ function validate630(
     }
     errors++;
   }
-  validate630.errors = vErrors;
+  validate633.errors = vErrors;
   return errors === 0;
 }
-validate630.evaluated = { dynamicProps: false, dynamicItems: false };
+validate633.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate632(
+function validate635(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate632.evaluated;
+  const evaluated0 = validate635.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24982,18 +25039,18 @@ function validate632(
     }
     errors++;
   }
-  validate632.errors = vErrors;
+  validate635.errors = vErrors;
   return errors === 0;
 }
-validate632.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate635.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate635(
+function validate638(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate635.evaluated;
+  const evaluated0 = validate638.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25143,20 +25200,20 @@ function validate635(
     }
     errors++;
   }
-  validate635.errors = vErrors;
+  validate638.errors = vErrors;
   return errors === 0;
 }
-validate635.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate638.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema162 = { type: 'string', minLength: 1, maxLength: 200 };
 
-function validate640(
+function validate643(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate640.evaluated;
+  const evaluated0 = validate643.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25191,18 +25248,18 @@ function validate640(
     }
     errors++;
   }
-  validate640.errors = vErrors;
+  validate643.errors = vErrors;
   return errors === 0;
 }
-validate640.evaluated = { dynamicProps: false, dynamicItems: false };
+validate643.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate642(
+function validate645(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate642.evaluated;
+  const evaluated0 = validate645.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25233,18 +25290,18 @@ function validate642(
     }
     errors++;
   }
-  validate642.errors = vErrors;
+  validate645.errors = vErrors;
   return errors === 0;
 }
-validate642.evaluated = { dynamicProps: false, dynamicItems: false };
+validate645.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate644(
+function validate647(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate644.evaluated;
+  const evaluated0 = validate647.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25279,18 +25336,18 @@ function validate644(
     }
     errors++;
   }
-  validate644.errors = vErrors;
+  validate647.errors = vErrors;
   return errors === 0;
 }
-validate644.evaluated = { dynamicProps: false, dynamicItems: false };
+validate647.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate629(
+function validate632(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate629.evaluated;
+  const evaluated0 = validate632.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25407,7 +25464,7 @@ function validate629(
     }
     if (data.signing !== undefined) {
       if (
-        !validate630(data.signing, {
+        !validate633(data.signing, {
           instancePath: instancePath + '/signing',
           parentData: data,
           parentDataProperty: 'signing',
@@ -25415,7 +25472,7 @@ function validate629(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate630.errors);
+        vErrors = joined(vErrors, validate633.errors);
         errors = vErrors.length;
       }
     }
@@ -25453,7 +25510,7 @@ function validate629(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate632(data1[i0], {
+            !validate635(data1[i0], {
               instancePath: instancePath + '/needs/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -25461,7 +25518,7 @@ function validate629(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate632.errors);
+            vErrors = joined(vErrors, validate635.errors);
             errors = vErrors.length;
           }
         }
@@ -25514,7 +25571,7 @@ function validate629(
         const len1 = data3.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate635(data3[i1], {
+            !validate638(data3[i1], {
               instancePath: instancePath + '/people/' + i1,
               parentData: data3,
               parentDataProperty: i1,
@@ -25522,7 +25579,7 @@ function validate629(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate635.errors);
+            vErrors = joined(vErrors, validate638.errors);
             errors = vErrors.length;
           }
         }
@@ -25543,7 +25600,7 @@ function validate629(
     }
     if (data.minute !== undefined) {
       if (
-        !validate640(data.minute, {
+        !validate643(data.minute, {
           instancePath: instancePath + '/minute',
           parentData: data,
           parentDataProperty: 'minute',
@@ -25551,13 +25608,13 @@ function validate629(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate640.errors);
+        vErrors = joined(vErrors, validate643.errors);
         errors = vErrors.length;
       }
     }
     if (data.on !== undefined) {
       if (
-        !validate642(data.on, {
+        !validate645(data.on, {
           instancePath: instancePath + '/on',
           parentData: data,
           parentDataProperty: 'on',
@@ -25565,7 +25622,7 @@ function validate629(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate642.errors);
+        vErrors = joined(vErrors, validate645.errors);
         errors = vErrors.length;
       }
     }
@@ -25603,7 +25660,7 @@ function validate629(
         const len2 = data7.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate644(data7[i2], {
+            !validate647(data7[i2], {
               instancePath: instancePath + '/agreed_by/' + i2,
               parentData: data7,
               parentDataProperty: i2,
@@ -25611,7 +25668,7 @@ function validate629(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate644.errors);
+            vErrors = joined(vErrors, validate647.errors);
             errors = vErrors.length;
           }
         }
@@ -25639,10 +25696,10 @@ function validate629(
     }
     errors++;
   }
-  validate629.errors = vErrors;
+  validate632.errors = vErrors;
   return errors === 0;
 }
-validate629.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate632.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema165 = {
   type: 'object',
@@ -25659,13 +25716,13 @@ const schema165 = {
   additionalProperties: false,
 };
 
-function validate648(
+function validate651(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate648.evaluated;
+  const evaluated0 = validate651.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25696,18 +25753,18 @@ function validate648(
     }
     errors++;
   }
-  validate648.errors = vErrors;
+  validate651.errors = vErrors;
   return errors === 0;
 }
-validate648.evaluated = { dynamicProps: false, dynamicItems: false };
+validate651.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate652(
+function validate655(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate652.evaluated;
+  const evaluated0 = validate655.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25742,18 +25799,18 @@ function validate652(
     }
     errors++;
   }
-  validate652.errors = vErrors;
+  validate655.errors = vErrors;
   return errors === 0;
 }
-validate652.evaluated = { dynamicProps: false, dynamicItems: false };
+validate655.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate647(
+function validate650(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate647.evaluated;
+  const evaluated0 = validate650.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25932,7 +25989,7 @@ function validate647(
     }
     if (data.digest !== undefined) {
       if (
-        !validate648(data.digest, {
+        !validate651(data.digest, {
           instancePath: instancePath + '/digest',
           parentData: data,
           parentDataProperty: 'digest',
@@ -25940,13 +25997,13 @@ function validate647(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate648.errors);
+        vErrors = joined(vErrors, validate651.errors);
         errors = vErrors.length;
       }
     }
     if (data.seal !== undefined) {
       if (
-        !validate648(data.seal, {
+        !validate651(data.seal, {
           instancePath: instancePath + '/seal',
           parentData: data,
           parentDataProperty: 'seal',
@@ -25954,13 +26011,13 @@ function validate647(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate648.errors);
+        vErrors = joined(vErrors, validate651.errors);
         errors = vErrors.length;
       }
     }
     if (data.by !== undefined) {
       if (
-        !validate644(data.by, {
+        !validate647(data.by, {
           instancePath: instancePath + '/by',
           parentData: data,
           parentDataProperty: 'by',
@@ -25968,13 +26025,13 @@ function validate647(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate644.errors);
+        vErrors = joined(vErrors, validate647.errors);
         errors = vErrors.length;
       }
     }
     if (data.role !== undefined) {
       if (
-        !validate652(data.role, {
+        !validate655(data.role, {
           instancePath: instancePath + '/role',
           parentData: data,
           parentDataProperty: 'role',
@@ -25982,13 +26039,13 @@ function validate647(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate652.errors);
+        vErrors = joined(vErrors, validate655.errors);
         errors = vErrors.length;
       }
     }
     if (data.minute !== undefined) {
       if (
-        !validate640(data.minute, {
+        !validate643(data.minute, {
           instancePath: instancePath + '/minute',
           parentData: data,
           parentDataProperty: 'minute',
@@ -25996,13 +26053,13 @@ function validate647(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate640.errors);
+        vErrors = joined(vErrors, validate643.errors);
         errors = vErrors.length;
       }
     }
     if (data.on !== undefined) {
       if (
-        !validate642(data.on, {
+        !validate645(data.on, {
           instancePath: instancePath + '/on',
           parentData: data,
           parentDataProperty: 'on',
@@ -26010,7 +26067,7 @@ function validate647(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate642.errors);
+        vErrors = joined(vErrors, validate645.errors);
         errors = vErrors.length;
       }
     }
@@ -26023,10 +26080,10 @@ function validate647(
     }
     errors++;
   }
-  validate647.errors = vErrors;
+  validate650.errors = vErrors;
   return errors === 0;
 }
-validate647.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate650.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema168 = {
   type: 'object',
@@ -26043,13 +26100,13 @@ const schema168 = {
 };
 const schema169 = { type: 'string', minLength: 1, maxLength: 1000 };
 
-function validate662(
+function validate665(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate662.evaluated;
+  const evaluated0 = validate665.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26084,18 +26141,18 @@ function validate662(
     }
     errors++;
   }
-  validate662.errors = vErrors;
+  validate665.errors = vErrors;
   return errors === 0;
 }
-validate662.evaluated = { dynamicProps: false, dynamicItems: false };
+validate665.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate657(
+function validate660(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate657.evaluated;
+  const evaluated0 = validate660.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26259,7 +26316,7 @@ function validate657(
     }
     if (data.digest !== undefined) {
       if (
-        !validate648(data.digest, {
+        !validate651(data.digest, {
           instancePath: instancePath + '/digest',
           parentData: data,
           parentDataProperty: 'digest',
@@ -26267,13 +26324,13 @@ function validate657(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate648.errors);
+        vErrors = joined(vErrors, validate651.errors);
         errors = vErrors.length;
       }
     }
     if (data.seal !== undefined) {
       if (
-        !validate648(data.seal, {
+        !validate651(data.seal, {
           instancePath: instancePath + '/seal',
           parentData: data,
           parentDataProperty: 'seal',
@@ -26281,13 +26338,13 @@ function validate657(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate648.errors);
+        vErrors = joined(vErrors, validate651.errors);
         errors = vErrors.length;
       }
     }
     if (data.from !== undefined) {
       if (
-        !validate627(data.from, {
+        !validate630(data.from, {
           instancePath: instancePath + '/from',
           parentData: data,
           parentDataProperty: 'from',
@@ -26295,13 +26352,13 @@ function validate657(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate627.errors);
+        vErrors = joined(vErrors, validate630.errors);
         errors = vErrors.length;
       }
     }
     if (data.by !== undefined) {
       if (
-        !validate644(data.by, {
+        !validate647(data.by, {
           instancePath: instancePath + '/by',
           parentData: data,
           parentDataProperty: 'by',
@@ -26309,13 +26366,13 @@ function validate657(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate644.errors);
+        vErrors = joined(vErrors, validate647.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate662(data.because, {
+        !validate665(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -26323,7 +26380,7 @@ function validate657(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate662.errors);
+        vErrors = joined(vErrors, validate665.errors);
         errors = vErrors.length;
       }
     }
@@ -26336,10 +26393,10 @@ function validate657(
     }
     errors++;
   }
-  validate657.errors = vErrors;
+  validate660.errors = vErrors;
   return errors === 0;
 }
-validate657.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate660.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema170 = {
   type: 'object',
@@ -26353,13 +26410,13 @@ const schema170 = {
   additionalProperties: false,
 };
 
-function validate665(
+function validate668(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate665.evaluated;
+  const evaluated0 = validate668.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26441,7 +26498,7 @@ function validate665(
     }
     if (data.from !== undefined) {
       if (
-        !validate627(data.from, {
+        !validate630(data.from, {
           instancePath: instancePath + '/from',
           parentData: data,
           parentDataProperty: 'from',
@@ -26449,13 +26506,13 @@ function validate665(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate627.errors);
+        vErrors = joined(vErrors, validate630.errors);
         errors = vErrors.length;
       }
     }
     if (data.by !== undefined) {
       if (
-        !validate644(data.by, {
+        !validate647(data.by, {
           instancePath: instancePath + '/by',
           parentData: data,
           parentDataProperty: 'by',
@@ -26463,13 +26520,13 @@ function validate665(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate644.errors);
+        vErrors = joined(vErrors, validate647.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate662(data.because, {
+        !validate665(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -26477,13 +26534,13 @@ function validate665(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate662.errors);
+        vErrors = joined(vErrors, validate665.errors);
         errors = vErrors.length;
       }
     }
     if (data.instead !== undefined) {
       if (
-        !validate662(data.instead, {
+        !validate665(data.instead, {
           instancePath: instancePath + '/instead',
           parentData: data,
           parentDataProperty: 'instead',
@@ -26491,7 +26548,7 @@ function validate665(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate662.errors);
+        vErrors = joined(vErrors, validate665.errors);
         errors = vErrors.length;
       }
     }
@@ -26504,10 +26561,10 @@ function validate665(
     }
     errors++;
   }
-  validate665.errors = vErrors;
+  validate668.errors = vErrors;
   return errors === 0;
 }
-validate665.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate668.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema171 = {
   type: 'object',
@@ -26520,13 +26577,13 @@ const schema171 = {
 };
 const pattern38 = new RegExp('^[A-Za-z0-9_-]+[.][.][A-Za-z0-9_-]+$', 'u');
 
-function validate671(
+function validate674(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate671.evaluated;
+  const evaluated0 = validate674.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26580,7 +26637,7 @@ function validate671(
     }
     if (data.by !== undefined) {
       if (
-        !validate644(data.by, {
+        !validate647(data.by, {
           instancePath: instancePath + '/by',
           parentData: data,
           parentDataProperty: 'by',
@@ -26588,7 +26645,7 @@ function validate671(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate644.errors);
+        vErrors = joined(vErrors, validate647.errors);
         errors = vErrors.length;
       }
     }
@@ -26647,18 +26704,18 @@ function validate671(
     }
     errors++;
   }
-  validate671.errors = vErrors;
+  validate674.errors = vErrors;
   return errors === 0;
 }
-validate671.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate674.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate624(
+function validate627(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="record_entry.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate624.evaluated;
+  const evaluated0 = validate627.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26754,7 +26811,7 @@ function validate624(
     }
     if (data.record !== undefined) {
       if (
-        !validate625(data.record, {
+        !validate628(data.record, {
           instancePath: instancePath + '/record',
           parentData: data,
           parentDataProperty: 'record',
@@ -26762,7 +26819,7 @@ function validate624(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate625.errors);
+        vErrors = joined(vErrors, validate628.errors);
         errors = vErrors.length;
       }
     }
@@ -26848,7 +26905,7 @@ function validate624(
     }
     if (data.at !== undefined) {
       if (
-        !validate627(data.at, {
+        !validate630(data.at, {
           instancePath: instancePath + '/at',
           parentData: data,
           parentDataProperty: 'at',
@@ -26856,13 +26913,13 @@ function validate624(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate627.errors);
+        vErrors = joined(vErrors, validate630.errors);
         errors = vErrors.length;
       }
     }
     if (data.approvers !== undefined) {
       if (
-        !validate629(data.approvers, {
+        !validate632(data.approvers, {
           instancePath: instancePath + '/approvers',
           parentData: data,
           parentDataProperty: 'approvers',
@@ -26870,13 +26927,13 @@ function validate624(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate629.errors);
+        vErrors = joined(vErrors, validate632.errors);
         errors = vErrors.length;
       }
     }
     if (data.approved !== undefined) {
       if (
-        !validate647(data.approved, {
+        !validate650(data.approved, {
           instancePath: instancePath + '/approved',
           parentData: data,
           parentDataProperty: 'approved',
@@ -26884,13 +26941,13 @@ function validate624(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate647.errors);
+        vErrors = joined(vErrors, validate650.errors);
         errors = vErrors.length;
       }
     }
     if (data.in_force !== undefined) {
       if (
-        !validate657(data.in_force, {
+        !validate660(data.in_force, {
           instancePath: instancePath + '/in_force',
           parentData: data,
           parentDataProperty: 'in_force',
@@ -26898,13 +26955,13 @@ function validate624(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate657.errors);
+        vErrors = joined(vErrors, validate660.errors);
         errors = vErrors.length;
       }
     }
     if (data.withdrawn !== undefined) {
       if (
-        !validate665(data.withdrawn, {
+        !validate668(data.withdrawn, {
           instancePath: instancePath + '/withdrawn',
           parentData: data,
           parentDataProperty: 'withdrawn',
@@ -26912,7 +26969,7 @@ function validate624(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate665.errors);
+        vErrors = joined(vErrors, validate668.errors);
         errors = vErrors.length;
       }
     }
@@ -26950,7 +27007,7 @@ function validate624(
         const len0 = data8.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate671(data8[i0], {
+            !validate674(data8[i0], {
               instancePath: instancePath + '/signatures/' + i0,
               parentData: data8,
               parentDataProperty: i0,
@@ -26958,7 +27015,7 @@ function validate624(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate671.errors);
+            vErrors = joined(vErrors, validate674.errors);
             errors = vErrors.length;
           }
         }
@@ -26979,7 +27036,7 @@ function validate624(
     }
     if (data.digest !== undefined) {
       if (
-        !validate648(data.digest, {
+        !validate651(data.digest, {
           instancePath: instancePath + '/digest',
           parentData: data,
           parentDataProperty: 'digest',
@@ -26987,7 +27044,7 @@ function validate624(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate648.errors);
+        vErrors = joined(vErrors, validate651.errors);
         errors = vErrors.length;
       }
     }
@@ -27000,14 +27057,14 @@ function validate624(
     }
     errors++;
   }
-  validate624.errors = vErrors;
+  validate627.errors = vErrors;
   return errors === 0;
 }
-validate624.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate627.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 export const set = validate296;
 
-export const ward = validate675;
+export const ward = validate678;
 const schema172 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ward.schema.json',
@@ -27082,13 +27139,13 @@ const schema172 = {
   },
 };
 
-function validate676(
+function validate679(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate676.evaluated;
+  const evaluated0 = validate679.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -27128,18 +27185,18 @@ function validate676(
     }
     errors++;
   }
-  validate676.errors = vErrors;
+  validate679.errors = vErrors;
   return errors === 0;
 }
-validate676.evaluated = { dynamicProps: false, dynamicItems: false };
+validate679.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate678(
+function validate681(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate678.evaluated;
+  const evaluated0 = validate681.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -27174,18 +27231,18 @@ function validate678(
     }
     errors++;
   }
-  validate678.errors = vErrors;
+  validate681.errors = vErrors;
   return errors === 0;
 }
-validate678.evaluated = { dynamicProps: false, dynamicItems: false };
+validate681.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate684(
+function validate687(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate684.evaluated;
+  const evaluated0 = validate687.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -27306,10 +27363,10 @@ function validate684(
     }
     errors++;
   }
-  validate684.errors = vErrors;
+  validate687.errors = vErrors;
   return errors === 0;
 }
-validate684.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate687.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema176 = {
   type: 'object',
@@ -27322,13 +27379,13 @@ const schema176 = {
   additionalProperties: false,
 };
 
-function validate690(
+function validate693(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate690.evaluated;
+  const evaluated0 = validate693.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -27373,7 +27430,7 @@ function validate690(
         key0 === 'rule'
       )) {
         if (
-          !validate476(data[key0], {
+          !validate479(data[key0], {
             instancePath: instancePath + '/' + key0.replace(/~/g, '~0').replace(/\//g, '~1'),
             parentData: data,
             parentDataProperty: key0,
@@ -27381,14 +27438,14 @@ function validate690(
             dynamicAnchors,
           })
         ) {
-          vErrors = joined(vErrors, validate476.errors);
+          vErrors = joined(vErrors, validate479.errors);
           errors = vErrors.length;
         }
       }
     }
     if (data.all !== undefined) {
       if (
-        !validate488(data.all, {
+        !validate491(data.all, {
           instancePath: instancePath + '/all',
           parentData: data,
           parentDataProperty: 'all',
@@ -27396,13 +27453,13 @@ function validate690(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate488.errors);
+        vErrors = joined(vErrors, validate491.errors);
         errors = vErrors.length;
       }
     }
     if (data.any !== undefined) {
       if (
-        !validate488(data.any, {
+        !validate491(data.any, {
           instancePath: instancePath + '/any',
           parentData: data,
           parentDataProperty: 'any',
@@ -27410,13 +27467,13 @@ function validate690(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate488.errors);
+        vErrors = joined(vErrors, validate491.errors);
         errors = vErrors.length;
       }
     }
     if (data.none !== undefined) {
       if (
-        !validate488(data.none, {
+        !validate491(data.none, {
           instancePath: instancePath + '/none',
           parentData: data,
           parentDataProperty: 'none',
@@ -27424,13 +27481,13 @@ function validate690(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate488.errors);
+        vErrors = joined(vErrors, validate491.errors);
         errors = vErrors.length;
       }
     }
     if (data.at_least_of !== undefined) {
       if (
-        !validate492(data.at_least_of, {
+        !validate495(data.at_least_of, {
           instancePath: instancePath + '/at_least_of',
           parentData: data,
           parentDataProperty: 'at_least_of',
@@ -27438,13 +27495,13 @@ function validate690(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate492.errors);
+        vErrors = joined(vErrors, validate495.errors);
         errors = vErrors.length;
       }
     }
     if (data.rule !== undefined) {
       if (
-        !validate453(data.rule, {
+        !validate456(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -27452,7 +27509,7 @@ function validate690(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate453.errors);
+        vErrors = joined(vErrors, validate456.errors);
         errors = vErrors.length;
       }
     }
@@ -27465,18 +27522,18 @@ function validate690(
     }
     errors++;
   }
-  validate690.errors = vErrors;
+  validate693.errors = vErrors;
   return errors === 0;
 }
-validate690.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate693.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate688(
+function validate691(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate688.evaluated;
+  const evaluated0 = validate691.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -27530,7 +27587,7 @@ function validate688(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate676(data.protocol, {
+        !validate679(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -27538,7 +27595,7 @@ function validate688(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate676.errors);
+        vErrors = joined(vErrors, validate679.errors);
         errors = vErrors.length;
       }
     }
@@ -27591,7 +27648,7 @@ function validate688(
     }
     if (data.when !== undefined) {
       if (
-        !validate690(data.when, {
+        !validate693(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -27599,7 +27656,7 @@ function validate688(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate690.errors);
+        vErrors = joined(vErrors, validate693.errors);
         errors = vErrors.length;
       }
     }
@@ -27612,10 +27669,10 @@ function validate688(
     }
     errors++;
   }
-  validate688.errors = vErrors;
+  validate691.errors = vErrors;
   return errors === 0;
 }
-validate688.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate691.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema178 = {
   type: 'object',
@@ -27644,13 +27701,13 @@ const schema179 = {
   minProperties: 1,
 };
 
-function validate705(
+function validate708(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate705.evaluated;
+  const evaluated0 = validate708.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -27739,18 +27796,18 @@ function validate705(
     }
     errors++;
   }
-  validate705.errors = vErrors;
+  validate708.errors = vErrors;
   return errors === 0;
 }
-validate705.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate708.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate710(
+function validate713(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate710.evaluated;
+  const evaluated0 = validate713.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -27790,18 +27847,18 @@ function validate710(
     }
     errors++;
   }
-  validate710.errors = vErrors;
+  validate713.errors = vErrors;
   return errors === 0;
 }
-validate710.evaluated = { dynamicProps: false, dynamicItems: false };
+validate713.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate713(
+function validate716(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate713.evaluated;
+  const evaluated0 = validate716.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -27890,18 +27947,18 @@ function validate713(
     }
     errors++;
   }
-  validate713.errors = vErrors;
+  validate716.errors = vErrors;
   return errors === 0;
 }
-validate713.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate716.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate703(
+function validate706(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate703.evaluated;
+  const evaluated0 = validate706.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -27947,7 +28004,7 @@ function validate703(
     }
     if (data.says !== undefined) {
       if (
-        !validate678(data.says, {
+        !validate681(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -27955,7 +28012,7 @@ function validate703(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate678.errors);
+        vErrors = joined(vErrors, validate681.errors);
         errors = vErrors.length;
       }
     }
@@ -27993,7 +28050,7 @@ function validate703(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate705(data1[i0], {
+            !validate708(data1[i0], {
               instancePath: instancePath + '/tell/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -28001,7 +28058,7 @@ function validate703(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate705.errors);
+            vErrors = joined(vErrors, validate708.errors);
             errors = vErrors.length;
           }
         }
@@ -28022,7 +28079,7 @@ function validate703(
     }
     if (data.respond !== undefined) {
       if (
-        !validate710(data.respond, {
+        !validate713(data.respond, {
           instancePath: instancePath + '/respond',
           parentData: data,
           parentDataProperty: 'respond',
@@ -28030,13 +28087,13 @@ function validate703(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate710.errors);
+        vErrors = joined(vErrors, validate713.errors);
         errors = vErrors.length;
       }
     }
     if (data.reassess !== undefined) {
       if (
-        !validate710(data.reassess, {
+        !validate713(data.reassess, {
           instancePath: instancePath + '/reassess',
           parentData: data,
           parentDataProperty: 'reassess',
@@ -28044,13 +28101,13 @@ function validate703(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate710.errors);
+        vErrors = joined(vErrors, validate713.errors);
         errors = vErrors.length;
       }
     }
     if (data.if_no_answer !== undefined) {
       if (
-        !validate713(data.if_no_answer, {
+        !validate716(data.if_no_answer, {
           instancePath: instancePath + '/if_no_answer',
           parentData: data,
           parentDataProperty: 'if_no_answer',
@@ -28058,7 +28115,7 @@ function validate703(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate713.errors);
+        vErrors = joined(vErrors, validate716.errors);
         errors = vErrors.length;
       }
     }
@@ -28071,18 +28128,18 @@ function validate703(
     }
     errors++;
   }
-  validate703.errors = vErrors;
+  validate706.errors = vErrors;
   return errors === 0;
 }
-validate703.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate706.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate700(
+function validate703(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate700.evaluated;
+  const evaluated0 = validate703.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -28150,7 +28207,7 @@ function validate700(
     }
     if (data.says !== undefined) {
       if (
-        !validate678(data.says, {
+        !validate681(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -28158,7 +28215,7 @@ function validate700(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate678.errors);
+        vErrors = joined(vErrors, validate681.errors);
         errors = vErrors.length;
       }
     }
@@ -28168,7 +28225,7 @@ function validate700(
         for (const key1 in data1) {
           const _errs5 = errors;
           if (
-            !validate676(key1, {
+            !validate679(key1, {
               instancePath: instancePath + '/levels',
               parentData: data1,
               parentDataProperty: 'levels',
@@ -28176,7 +28233,7 @@ function validate700(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate676.errors);
+            vErrors = joined(vErrors, validate679.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs5 === errors;
@@ -28197,7 +28254,7 @@ function validate700(
         }
         for (const key2 in data1) {
           if (
-            !validate703(data1[key2], {
+            !validate706(data1[key2], {
               instancePath: instancePath + '/levels/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data1,
               parentDataProperty: key2,
@@ -28205,7 +28262,7 @@ function validate700(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate703.errors);
+            vErrors = joined(vErrors, validate706.errors);
             errors = vErrors.length;
           }
         }
@@ -28244,7 +28301,7 @@ function validate700(
         const len0 = data3.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate676(data3[i0], {
+            !validate679(data3[i0], {
               instancePath: instancePath + '/source/' + i0,
               parentData: data3,
               parentDataProperty: i0,
@@ -28252,7 +28309,7 @@ function validate700(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate676.errors);
+            vErrors = joined(vErrors, validate679.errors);
             errors = vErrors.length;
           }
         }
@@ -28280,10 +28337,10 @@ function validate700(
     }
     errors++;
   }
-  validate700.errors = vErrors;
+  validate703.errors = vErrors;
   return errors === 0;
 }
-validate700.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate703.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema183 = {
   type: 'array',
@@ -28292,13 +28349,13 @@ const schema183 = {
   maxItems: 2,
 };
 
-function validate720(
+function validate723(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate720.evaluated;
+  const evaluated0 = validate723.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -28327,7 +28384,7 @@ function validate720(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate676(data[i0], {
+        !validate679(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -28335,7 +28392,7 @@ function validate720(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate676.errors);
+        vErrors = joined(vErrors, validate679.errors);
         errors = vErrors.length;
       }
     }
@@ -28348,18 +28405,18 @@ function validate720(
     }
     errors++;
   }
-  validate720.errors = vErrors;
+  validate723.errors = vErrors;
   return errors === 0;
 }
-validate720.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate723.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate675(
+function validate678(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ward.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate675.evaluated;
+  const evaluated0 = validate678.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -28455,7 +28512,7 @@ function validate675(
     }
     if (data.ward !== undefined) {
       if (
-        !validate676(data.ward, {
+        !validate679(data.ward, {
           instancePath: instancePath + '/ward',
           parentData: data,
           parentDataProperty: 'ward',
@@ -28463,7 +28520,7 @@ function validate675(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate676.errors);
+        vErrors = joined(vErrors, validate679.errors);
         errors = vErrors.length;
       }
     }
@@ -28516,7 +28573,7 @@ function validate675(
     }
     if (data.title !== undefined) {
       if (
-        !validate678(data.title, {
+        !validate681(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -28524,13 +28581,13 @@ function validate675(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate678.errors);
+        vErrors = joined(vErrors, validate681.errors);
         errors = vErrors.length;
       }
     }
     if (data.about !== undefined) {
       if (
-        !validate678(data.about, {
+        !validate681(data.about, {
           instancePath: instancePath + '/about',
           parentData: data,
           parentDataProperty: 'about',
@@ -28538,13 +28595,13 @@ function validate675(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate678.errors);
+        vErrors = joined(vErrors, validate681.errors);
         errors = vErrors.length;
       }
     }
     if (data.ladder !== undefined) {
       if (
-        !validate676(data.ladder, {
+        !validate679(data.ladder, {
           instancePath: instancePath + '/ladder',
           parentData: data,
           parentDataProperty: 'ladder',
@@ -28552,7 +28609,7 @@ function validate675(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate676.errors);
+        vErrors = joined(vErrors, validate679.errors);
         errors = vErrors.length;
       }
     }
@@ -28668,7 +28725,7 @@ function validate675(
         const len0 = data7.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate678(data7[i0], {
+            !validate681(data7[i0], {
               instancePath: instancePath + '/owners/' + i0,
               parentData: data7,
               parentDataProperty: i0,
@@ -28676,7 +28733,7 @@ function validate675(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate678.errors);
+            vErrors = joined(vErrors, validate681.errors);
             errors = vErrors.length;
           }
         }
@@ -28701,7 +28758,7 @@ function validate675(
         for (const key1 in data9) {
           const _errs17 = errors;
           if (
-            !validate676(key1, {
+            !validate679(key1, {
               instancePath: instancePath + '/sources',
               parentData: data9,
               parentDataProperty: 'sources',
@@ -28709,7 +28766,7 @@ function validate675(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate676.errors);
+            vErrors = joined(vErrors, validate679.errors);
             errors = vErrors.length;
           }
           var valid3 = _errs17 === errors;
@@ -28730,7 +28787,7 @@ function validate675(
         }
         for (const key2 in data9) {
           if (
-            !validate684(data9[key2], {
+            !validate687(data9[key2], {
               instancePath: instancePath + '/sources/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data9,
               parentDataProperty: key2,
@@ -28738,7 +28795,7 @@ function validate675(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate684.errors);
+            vErrors = joined(vErrors, validate687.errors);
             errors = vErrors.length;
           }
         }
@@ -28791,7 +28848,7 @@ function validate675(
         const len1 = data11.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate688(data11[i1], {
+            !validate691(data11[i1], {
               instancePath: instancePath + '/reads_with/' + i1,
               parentData: data11,
               parentDataProperty: i1,
@@ -28799,7 +28856,7 @@ function validate675(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate688.errors);
+            vErrors = joined(vErrors, validate691.errors);
             errors = vErrors.length;
           }
         }
@@ -28824,7 +28881,7 @@ function validate675(
         for (const key3 in data13) {
           const _errs25 = errors;
           if (
-            !validate676(key3, {
+            !validate679(key3, {
               instancePath: instancePath + '/plans',
               parentData: data13,
               parentDataProperty: 'plans',
@@ -28832,7 +28889,7 @@ function validate675(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate676.errors);
+            vErrors = joined(vErrors, validate679.errors);
             errors = vErrors.length;
           }
           var valid7 = _errs25 === errors;
@@ -28853,7 +28910,7 @@ function validate675(
         }
         for (const key4 in data13) {
           if (
-            !validate700(data13[key4], {
+            !validate703(data13[key4], {
               instancePath: instancePath + '/plans/' + key4.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data13,
               parentDataProperty: key4,
@@ -28861,7 +28918,7 @@ function validate675(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate700.errors);
+            vErrors = joined(vErrors, validate703.errors);
             errors = vErrors.length;
           }
         }
@@ -28900,7 +28957,7 @@ function validate675(
         const len2 = data15.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate720(data15[i2], {
+            !validate723(data15[i2], {
               instancePath: instancePath + '/never_together/' + i2,
               parentData: data15,
               parentDataProperty: i2,
@@ -28908,7 +28965,7 @@ function validate675(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate720.errors);
+            vErrors = joined(vErrors, validate723.errors);
             errors = vErrors.length;
           }
         }
@@ -28936,12 +28993,12 @@ function validate675(
     }
     errors++;
   }
-  validate675.errors = vErrors;
+  validate678.errors = vErrors;
   return errors === 0;
 }
-validate675.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate678.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const ward_cases = validate723;
+export const ward_cases = validate726;
 const schema184 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ward_cases.schema.json',
@@ -28992,13 +29049,13 @@ const schema184 = {
   },
 };
 
-function validate724(
+function validate727(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate724.evaluated;
+  const evaluated0 = validate727.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -29038,10 +29095,10 @@ function validate724(
     }
     errors++;
   }
-  validate724.errors = vErrors;
+  validate727.errors = vErrors;
   return errors === 0;
 }
-validate724.evaluated = { dynamicProps: false, dynamicItems: false };
+validate727.evaluated = { dynamicProps: false, dynamicItems: false };
 
 const schema186 = {
   type: 'object',
@@ -29058,13 +29115,13 @@ const schema186 = {
   additionalProperties: false,
 };
 
-function validate727(
+function validate730(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate727.evaluated;
+  const evaluated0 = validate730.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -29099,10 +29156,10 @@ function validate727(
     }
     errors++;
   }
-  validate727.errors = vErrors;
+  validate730.errors = vErrors;
   return errors === 0;
 }
-validate727.evaluated = { dynamicProps: false, dynamicItems: false };
+validate730.evaluated = { dynamicProps: false, dynamicItems: false };
 
 const schema188 = {
   type: 'object',
@@ -29122,13 +29179,13 @@ const schema188 = {
   additionalProperties: false,
 };
 
-function validate734(
+function validate737(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate734.evaluated;
+  const evaluated0 = validate737.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -29217,18 +29274,18 @@ function validate734(
     }
     errors++;
   }
-  validate734.errors = vErrors;
+  validate737.errors = vErrors;
   return errors === 0;
 }
-validate734.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate737.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate742(
+function validate745(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate742.evaluated;
+  const evaluated0 = validate745.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -29258,18 +29315,18 @@ function validate742(
     }
     errors++;
   }
-  validate742.errors = vErrors;
+  validate745.errors = vErrors;
   return errors === 0;
 }
-validate742.evaluated = { dynamicProps: false, dynamicItems: false };
+validate745.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate745(
+function validate748(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate745.evaluated;
+  const evaluated0 = validate748.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -29639,18 +29696,18 @@ function validate745(
     }
     errors++;
   }
-  validate745.errors = vErrors;
+  validate748.errors = vErrors;
   return errors === 0;
 }
-validate745.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate748.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate733(
+function validate736(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate733.evaluated;
+  const evaluated0 = validate736.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -29697,7 +29754,7 @@ function validate733(
     }
     if (data.level !== undefined) {
       if (
-        !validate734(data.level, {
+        !validate737(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -29705,7 +29762,7 @@ function validate733(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate734.errors);
+        vErrors = joined(vErrors, validate737.errors);
         errors = vErrors.length;
       }
     }
@@ -29743,7 +29800,7 @@ function validate733(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate727(data1[i0], {
+            !validate730(data1[i0], {
               instancePath: instancePath + '/tell/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -29751,7 +29808,7 @@ function validate733(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate727.errors);
+            vErrors = joined(vErrors, validate730.errors);
             errors = vErrors.length;
           }
         }
@@ -29772,7 +29829,7 @@ function validate733(
     }
     if (data.plan !== undefined) {
       if (
-        !validate724(data.plan, {
+        !validate727(data.plan, {
           instancePath: instancePath + '/plan',
           parentData: data,
           parentDataProperty: 'plan',
@@ -29780,13 +29837,13 @@ function validate733(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate724.errors);
+        vErrors = joined(vErrors, validate727.errors);
         errors = vErrors.length;
       }
     }
     if (data.in_force !== undefined) {
       if (
-        !validate724(data.in_force, {
+        !validate727(data.in_force, {
           instancePath: instancePath + '/in_force',
           parentData: data,
           parentDataProperty: 'in_force',
@@ -29794,13 +29851,13 @@ function validate733(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate724.errors);
+        vErrors = joined(vErrors, validate727.errors);
         errors = vErrors.length;
       }
     }
     if (data.may_step_down !== undefined) {
       if (
-        !validate742(data.may_step_down, {
+        !validate745(data.may_step_down, {
           instancePath: instancePath + '/may_step_down',
           parentData: data,
           parentDataProperty: 'may_step_down',
@@ -29808,7 +29865,7 @@ function validate733(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate742.errors);
+        vErrors = joined(vErrors, validate745.errors);
         errors = vErrors.length;
       }
     }
@@ -29818,7 +29875,7 @@ function validate733(
         for (const key1 in data6) {
           const _errs11 = errors;
           if (
-            !validate724(key1, {
+            !validate727(key1, {
               instancePath: instancePath + '/protocols',
               parentData: data6,
               parentDataProperty: 'protocols',
@@ -29826,7 +29883,7 @@ function validate733(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate724.errors);
+            vErrors = joined(vErrors, validate727.errors);
             errors = vErrors.length;
           }
           var valid3 = _errs11 === errors;
@@ -29847,7 +29904,7 @@ function validate733(
         }
         for (const key2 in data6) {
           if (
-            !validate745(data6[key2], {
+            !validate748(data6[key2], {
               instancePath: instancePath + '/protocols/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data6,
               parentDataProperty: key2,
@@ -29855,7 +29912,7 @@ function validate733(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate745.errors);
+            vErrors = joined(vErrors, validate748.errors);
             errors = vErrors.length;
           }
         }
@@ -29883,18 +29940,18 @@ function validate733(
     }
     errors++;
   }
-  validate733.errors = vErrors;
+  validate736.errors = vErrors;
   return errors === 0;
 }
-validate733.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate736.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate764(
+function validate767(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate764.evaluated;
+  const evaluated0 = validate767.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -29992,18 +30049,18 @@ function validate764(
     }
     errors++;
   }
-  validate764.errors = vErrors;
+  validate767.errors = vErrors;
   return errors === 0;
 }
-validate764.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate767.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate726(
+function validate729(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate726.evaluated;
+  const evaluated0 = validate729.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -30065,7 +30122,7 @@ function validate726(
     }
     if (data.case !== undefined) {
       if (
-        !validate727(data.case, {
+        !validate730(data.case, {
           instancePath: instancePath + '/case',
           parentData: data,
           parentDataProperty: 'case',
@@ -30073,13 +30130,13 @@ function validate726(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate727.errors);
+        vErrors = joined(vErrors, validate730.errors);
         errors = vErrors.length;
       }
     }
     if (data.story !== undefined) {
       if (
-        !validate727(data.story, {
+        !validate730(data.story, {
           instancePath: instancePath + '/story',
           parentData: data,
           parentDataProperty: 'story',
@@ -30087,13 +30144,13 @@ function validate726(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate727.errors);
+        vErrors = joined(vErrors, validate730.errors);
         errors = vErrors.length;
       }
     }
     if (data.source !== undefined) {
       if (
-        !validate724(data.source, {
+        !validate727(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -30101,7 +30158,7 @@ function validate726(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate724.errors);
+        vErrors = joined(vErrors, validate727.errors);
         errors = vErrors.length;
       }
     }
@@ -30135,7 +30192,7 @@ function validate726(
     }
     if (data.expect !== undefined) {
       if (
-        !validate733(data.expect, {
+        !validate736(data.expect, {
           instancePath: instancePath + '/expect',
           parentData: data,
           parentDataProperty: 'expect',
@@ -30143,13 +30200,13 @@ function validate726(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate733.errors);
+        vErrors = joined(vErrors, validate736.errors);
         errors = vErrors.length;
       }
     }
     if (data.teach !== undefined) {
       if (
-        !validate764(data.teach, {
+        !validate767(data.teach, {
           instancePath: instancePath + '/teach',
           parentData: data,
           parentDataProperty: 'teach',
@@ -30157,7 +30214,7 @@ function validate726(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate764.errors);
+        vErrors = joined(vErrors, validate767.errors);
         errors = vErrors.length;
       }
     }
@@ -30170,18 +30227,18 @@ function validate726(
     }
     errors++;
   }
-  validate726.errors = vErrors;
+  validate729.errors = vErrors;
   return errors === 0;
 }
-validate726.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate729.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate723(
+function validate726(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ward_cases.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate723.evaluated;
+  const evaluated0 = validate726.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -30235,7 +30292,7 @@ function validate723(
     }
     if (data.ward !== undefined) {
       if (
-        !validate724(data.ward, {
+        !validate727(data.ward, {
           instancePath: instancePath + '/ward',
           parentData: data,
           parentDataProperty: 'ward',
@@ -30243,7 +30300,7 @@ function validate723(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate724.errors);
+        vErrors = joined(vErrors, validate727.errors);
         errors = vErrors.length;
       }
     }
@@ -30267,7 +30324,7 @@ function validate723(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate726(data1[i0], {
+            !validate729(data1[i0], {
               instancePath: instancePath + '/cases/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -30275,7 +30332,7 @@ function validate723(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate726.errors);
+            vErrors = joined(vErrors, validate729.errors);
             errors = vErrors.length;
           }
         }
@@ -30303,12 +30360,12 @@ function validate723(
     }
     errors++;
   }
-  validate723.errors = vErrors;
+  validate726.errors = vErrors;
   return errors === 0;
 }
-validate723.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate726.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const ward_outcome = validate769;
+export const ward_outcome = validate772;
 const schema193 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ward_outcome.schema.json',
@@ -30436,13 +30493,13 @@ const schema193 = {
   },
 };
 
-function validate770(
+function validate773(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate770.evaluated;
+  const evaluated0 = validate773.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -30482,18 +30539,18 @@ function validate770(
     }
     errors++;
   }
-  validate770.errors = vErrors;
+  validate773.errors = vErrors;
   return errors === 0;
 }
-validate770.evaluated = { dynamicProps: false, dynamicItems: false };
+validate773.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate772(
+function validate775(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate772.evaluated;
+  const evaluated0 = validate775.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -30528,10 +30585,10 @@ function validate772(
     }
     errors++;
   }
-  validate772.errors = vErrors;
+  validate775.errors = vErrors;
   return errors === 0;
 }
-validate772.evaluated = { dynamicProps: false, dynamicItems: false };
+validate775.evaluated = { dynamicProps: false, dynamicItems: false };
 
 const schema196 = {
   type: 'object',
@@ -30545,13 +30602,13 @@ const schema196 = {
   additionalProperties: false,
 };
 
-function validate774(
+function validate777(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate774.evaluated;
+  const evaluated0 = validate777.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -30740,18 +30797,18 @@ function validate774(
     }
     errors++;
   }
-  validate774.errors = vErrors;
+  validate777.errors = vErrors;
   return errors === 0;
 }
-validate774.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate777.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate776(
+function validate779(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate776.evaluated;
+  const evaluated0 = validate779.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -30890,10 +30947,10 @@ function validate776(
       }
     }
   }
-  validate776.errors = vErrors;
+  validate779.errors = vErrors;
   return errors === 0;
 }
-validate776.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate779.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema198 = {
   type: 'object',
@@ -30906,13 +30963,13 @@ const schema198 = {
   additionalProperties: false,
 };
 
-function validate779(
+function validate782(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate779.evaluated;
+  const evaluated0 = validate782.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -30980,7 +31037,7 @@ function validate779(
     }
     if (data.plan !== undefined) {
       if (
-        !validate770(data.plan, {
+        !validate773(data.plan, {
           instancePath: instancePath + '/plan',
           parentData: data,
           parentDataProperty: 'plan',
@@ -30988,13 +31045,13 @@ function validate779(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate770.errors);
+        vErrors = joined(vErrors, validate773.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate772(data.title, {
+        !validate775(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -31002,13 +31059,13 @@ function validate779(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate772.errors);
+        vErrors = joined(vErrors, validate775.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate772(data.says, {
+        !validate775(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -31016,7 +31073,7 @@ function validate779(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate772.errors);
+        vErrors = joined(vErrors, validate775.errors);
         errors = vErrors.length;
       }
     }
@@ -31029,10 +31086,10 @@ function validate779(
     }
     errors++;
   }
-  validate779.errors = vErrors;
+  validate782.errors = vErrors;
   return errors === 0;
 }
-validate779.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate782.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema199 = {
   type: 'object',
@@ -31049,13 +31106,13 @@ const schema199 = {
   additionalProperties: false,
 };
 
-function validate787(
+function validate790(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate787.evaluated;
+  const evaluated0 = validate790.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -31144,18 +31201,18 @@ function validate787(
     }
     errors++;
   }
-  validate787.errors = vErrors;
+  validate790.errors = vErrors;
   return errors === 0;
 }
-validate787.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate790.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate792(
+function validate795(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate792.evaluated;
+  const evaluated0 = validate795.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -31195,18 +31252,18 @@ function validate792(
     }
     errors++;
   }
-  validate792.errors = vErrors;
+  validate795.errors = vErrors;
   return errors === 0;
 }
-validate792.evaluated = { dynamicProps: false, dynamicItems: false };
+validate795.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate795(
+function validate798(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate795.evaluated;
+  const evaluated0 = validate798.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -31295,18 +31352,18 @@ function validate795(
     }
     errors++;
   }
-  validate795.errors = vErrors;
+  validate798.errors = vErrors;
   return errors === 0;
 }
-validate795.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate798.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate799(
+function validate802(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate799.evaluated;
+  const evaluated0 = validate802.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -31456,18 +31513,18 @@ function validate799(
     }
     errors++;
   }
-  validate799.errors = vErrors;
+  validate802.errors = vErrors;
   return errors === 0;
 }
-validate799.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate802.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate784(
+function validate787(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate784.evaluated;
+  const evaluated0 = validate787.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -31529,7 +31586,7 @@ function validate784(
     }
     if (data.level !== undefined) {
       if (
-        !validate770(data.level, {
+        !validate773(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -31537,13 +31594,13 @@ function validate784(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate770.errors);
+        vErrors = joined(vErrors, validate773.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate772(data.says, {
+        !validate775(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -31551,7 +31608,7 @@ function validate784(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate772.errors);
+        vErrors = joined(vErrors, validate775.errors);
         errors = vErrors.length;
       }
     }
@@ -31561,7 +31618,7 @@ function validate784(
         const len0 = data2.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate787(data2[i0], {
+            !validate790(data2[i0], {
               instancePath: instancePath + '/tell/' + i0,
               parentData: data2,
               parentDataProperty: i0,
@@ -31569,7 +31626,7 @@ function validate784(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate787.errors);
+            vErrors = joined(vErrors, validate790.errors);
             errors = vErrors.length;
           }
         }
@@ -31590,38 +31647,10 @@ function validate784(
     }
     if (data.respond !== undefined) {
       if (
-        !validate792(data.respond, {
+        !validate795(data.respond, {
           instancePath: instancePath + '/respond',
           parentData: data,
           parentDataProperty: 'respond',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate792.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.reassess !== undefined) {
-      if (
-        !validate792(data.reassess, {
-          instancePath: instancePath + '/reassess',
-          parentData: data,
-          parentDataProperty: 'reassess',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate792.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.if_no_answer !== undefined) {
-      if (
-        !validate795(data.if_no_answer, {
-          instancePath: instancePath + '/if_no_answer',
-          parentData: data,
-          parentDataProperty: 'if_no_answer',
           rootData,
           dynamicAnchors,
         })
@@ -31630,9 +31659,37 @@ function validate784(
         errors = vErrors.length;
       }
     }
+    if (data.reassess !== undefined) {
+      if (
+        !validate795(data.reassess, {
+          instancePath: instancePath + '/reassess',
+          parentData: data,
+          parentDataProperty: 'reassess',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate795.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.if_no_answer !== undefined) {
+      if (
+        !validate798(data.if_no_answer, {
+          instancePath: instancePath + '/if_no_answer',
+          parentData: data,
+          parentDataProperty: 'if_no_answer',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate798.errors);
+        errors = vErrors.length;
+      }
+    }
     if (data.step_down !== undefined) {
       if (
-        !validate799(data.step_down, {
+        !validate802(data.step_down, {
           instancePath: instancePath + '/step_down',
           parentData: data,
           parentDataProperty: 'step_down',
@@ -31640,7 +31697,7 @@ function validate784(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate799.errors);
+        vErrors = joined(vErrors, validate802.errors);
         errors = vErrors.length;
       }
     }
@@ -31653,18 +31710,18 @@ function validate784(
     }
     errors++;
   }
-  validate784.errors = vErrors;
+  validate787.errors = vErrors;
   return errors === 0;
 }
-validate784.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate787.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate804(
+function validate807(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate804.evaluated;
+  const evaluated0 = validate807.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -31925,10 +31982,10 @@ function validate804(
     }
     errors++;
   }
-  validate804.errors = vErrors;
+  validate807.errors = vErrors;
   return errors === 0;
 }
-validate804.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate807.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema205 = {
   type: 'object',
@@ -31947,13 +32004,13 @@ const schema205 = {
   additionalProperties: false,
 };
 
-function validate811(
+function validate814(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate811.evaluated;
+  const evaluated0 = validate814.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -31993,18 +32050,18 @@ function validate811(
     }
     errors++;
   }
-  validate811.errors = vErrors;
+  validate814.errors = vErrors;
   return errors === 0;
 }
-validate811.evaluated = { dynamicProps: false, dynamicItems: false };
+validate814.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate817(
+function validate820(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate817.evaluated;
+  const evaluated0 = validate820.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -32030,18 +32087,18 @@ function validate817(
     }
     errors++;
   }
-  validate817.errors = vErrors;
+  validate820.errors = vErrors;
   return errors === 0;
 }
-validate817.evaluated = { dynamicProps: false, dynamicItems: false };
+validate820.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate819(
+function validate822(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate819.evaluated;
+  const evaluated0 = validate822.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -32073,18 +32130,18 @@ function validate819(
     }
     errors++;
   }
-  validate819.errors = vErrors;
+  validate822.errors = vErrors;
   return errors === 0;
 }
-validate819.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate822.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate809(
+function validate812(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate809.evaluated;
+  const evaluated0 = validate812.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -32180,7 +32237,7 @@ function validate809(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate770(data.protocol, {
+        !validate773(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -32188,13 +32245,13 @@ function validate809(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate770.errors);
+        vErrors = joined(vErrors, validate773.errors);
         errors = vErrors.length;
       }
     }
     if (data.rule !== undefined) {
       if (
-        !validate811(data.rule, {
+        !validate814(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -32202,13 +32259,13 @@ function validate809(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate811.errors);
+        vErrors = joined(vErrors, validate814.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate772(data.title, {
+        !validate775(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -32216,13 +32273,13 @@ function validate809(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate772.errors);
+        vErrors = joined(vErrors, validate775.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate811(data.level, {
+        !validate814(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -32230,13 +32287,13 @@ function validate809(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate811.errors);
+        vErrors = joined(vErrors, validate814.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate772(data.says, {
+        !validate775(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -32244,13 +32301,13 @@ function validate809(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate772.errors);
+        vErrors = joined(vErrors, validate775.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate772(data.because, {
+        !validate775(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -32258,13 +32315,13 @@ function validate809(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate772.errors);
+        vErrors = joined(vErrors, validate775.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained_by !== undefined) {
       if (
-        !validate817(data.explained_by, {
+        !validate820(data.explained_by, {
           instancePath: instancePath + '/explained_by',
           parentData: data,
           parentDataProperty: 'explained_by',
@@ -32272,13 +32329,13 @@ function validate809(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate817.errors);
+        vErrors = joined(vErrors, validate820.errors);
         errors = vErrors.length;
       }
     }
     if (data.ask !== undefined) {
       if (
-        !validate819(data.ask, {
+        !validate822(data.ask, {
           instancePath: instancePath + '/ask',
           parentData: data,
           parentDataProperty: 'ask',
@@ -32286,13 +32343,13 @@ function validate809(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate819.errors);
+        vErrors = joined(vErrors, validate822.errors);
         errors = vErrors.length;
       }
     }
     if (data.do !== undefined) {
       if (
-        !validate819(data.do, {
+        !validate822(data.do, {
           instancePath: instancePath + '/do',
           parentData: data,
           parentDataProperty: 'do',
@@ -32300,7 +32357,7 @@ function validate809(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate819.errors);
+        vErrors = joined(vErrors, validate822.errors);
         errors = vErrors.length;
       }
     }
@@ -32313,18 +32370,18 @@ function validate809(
     }
     errors++;
   }
-  validate809.errors = vErrors;
+  validate812.errors = vErrors;
   return errors === 0;
 }
-validate809.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate812.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate824(
+function validate827(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate824.evaluated;
+  const evaluated0 = validate827.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -32356,18 +32413,18 @@ function validate824(
     }
     errors++;
   }
-  validate824.errors = vErrors;
+  validate827.errors = vErrors;
   return errors === 0;
 }
-validate824.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate827.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate829(
+function validate832(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate829.evaluated;
+  const evaluated0 = validate832.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -32444,10 +32501,10 @@ function validate829(
     }
     errors++;
   }
-  validate829.errors = vErrors;
+  validate832.errors = vErrors;
   return errors === 0;
 }
-validate829.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate832.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema211 = {
   type: 'object',
@@ -32463,13 +32520,13 @@ const schema211 = {
   additionalProperties: false,
 };
 
-function validate839(
+function validate842(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate839.evaluated;
+  const evaluated0 = validate842.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -32629,10 +32686,10 @@ function validate839(
     }
     errors++;
   }
-  validate839.errors = vErrors;
+  validate842.errors = vErrors;
   return errors === 0;
 }
-validate839.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate842.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema213 = {
   type: 'object',
@@ -32646,13 +32703,13 @@ const schema213 = {
   additionalProperties: false,
 };
 
-function validate843(
+function validate846(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate843.evaluated;
+  const evaluated0 = validate846.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -32720,7 +32777,7 @@ function validate843(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate770(data.protocol, {
+        !validate773(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -32728,13 +32785,13 @@ function validate843(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate770.errors);
+        vErrors = joined(vErrors, validate773.errors);
         errors = vErrors.length;
       }
     }
     if (data.rule !== undefined) {
       if (
-        !validate811(data.rule, {
+        !validate814(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -32742,13 +32799,13 @@ function validate843(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate811.errors);
+        vErrors = joined(vErrors, validate814.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate772(data.title, {
+        !validate775(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -32756,13 +32813,13 @@ function validate843(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate772.errors);
+        vErrors = joined(vErrors, validate775.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate811(data.level, {
+        !validate814(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -32770,7 +32827,7 @@ function validate843(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate811.errors);
+        vErrors = joined(vErrors, validate814.errors);
         errors = vErrors.length;
       }
     }
@@ -32783,18 +32840,18 @@ function validate843(
     }
     errors++;
   }
-  validate843.errors = vErrors;
+  validate846.errors = vErrors;
   return errors === 0;
 }
-validate843.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate846.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate834(
+function validate837(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate834.evaluated;
+  const evaluated0 = validate837.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -32911,7 +32968,7 @@ function validate834(
     }
     if (data.fault !== undefined) {
       if (
-        !validate811(data.fault, {
+        !validate814(data.fault, {
           instancePath: instancePath + '/fault',
           parentData: data,
           parentDataProperty: 'fault',
@@ -32919,13 +32976,13 @@ function validate834(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate811.errors);
+        vErrors = joined(vErrors, validate814.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate772(data.title, {
+        !validate775(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -32933,13 +32990,13 @@ function validate834(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate772.errors);
+        vErrors = joined(vErrors, validate775.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate772(data.says, {
+        !validate775(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -32947,13 +33004,13 @@ function validate834(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate772.errors);
+        vErrors = joined(vErrors, validate775.errors);
         errors = vErrors.length;
       }
     }
     if (data.do !== undefined) {
       if (
-        !validate819(data.do, {
+        !validate822(data.do, {
           instancePath: instancePath + '/do',
           parentData: data,
           parentDataProperty: 'do',
@@ -32961,7 +33018,7 @@ function validate834(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate819.errors);
+        vErrors = joined(vErrors, validate822.errors);
         errors = vErrors.length;
       }
     }
@@ -32971,7 +33028,7 @@ function validate834(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate839(data4[i0], {
+            !validate842(data4[i0], {
               instancePath: instancePath + '/readings/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -32979,7 +33036,7 @@ function validate834(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate839.errors);
+            vErrors = joined(vErrors, validate842.errors);
             errors = vErrors.length;
           }
         }
@@ -33004,7 +33061,7 @@ function validate834(
         const len1 = data6.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate843(data6[i1], {
+            !validate846(data6[i1], {
               instancePath: instancePath + '/changes/' + i1,
               parentData: data6,
               parentDataProperty: i1,
@@ -33012,7 +33069,7 @@ function validate834(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate843.errors);
+            vErrors = joined(vErrors, validate846.errors);
             errors = vErrors.length;
           }
         }
@@ -33040,18 +33097,18 @@ function validate834(
     }
     errors++;
   }
-  validate834.errors = vErrors;
+  validate837.errors = vErrors;
   return errors === 0;
 }
-validate834.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate837.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate850(
+function validate853(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate850.evaluated;
+  const evaluated0 = validate853.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -33170,18 +33227,18 @@ function validate850(
     }
     errors++;
   }
-  validate850.errors = vErrors;
+  validate853.errors = vErrors;
   return errors === 0;
 }
-validate850.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate853.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate769(
+function validate772(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ward_outcome.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate769.evaluated;
+  const evaluated0 = validate772.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -33445,7 +33502,7 @@ function validate769(
     }
     if (data.ward !== undefined) {
       if (
-        !validate770(data.ward, {
+        !validate773(data.ward, {
           instancePath: instancePath + '/ward',
           parentData: data,
           parentDataProperty: 'ward',
@@ -33453,7 +33510,7 @@ function validate769(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate770.errors);
+        vErrors = joined(vErrors, validate773.errors);
         errors = vErrors.length;
       }
     }
@@ -33476,7 +33533,7 @@ function validate769(
     }
     if (data.title !== undefined) {
       if (
-        !validate772(data.title, {
+        !validate775(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -33484,7 +33541,7 @@ function validate769(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate772.errors);
+        vErrors = joined(vErrors, validate775.errors);
         errors = vErrors.length;
       }
     }
@@ -33506,7 +33563,7 @@ function validate769(
     }
     if (data.policy !== undefined) {
       if (
-        !validate774(data.policy, {
+        !validate777(data.policy, {
           instancePath: instancePath + '/policy',
           parentData: data,
           parentDataProperty: 'policy',
@@ -33514,7 +33571,7 @@ function validate769(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate774.errors);
+        vErrors = joined(vErrors, validate777.errors);
         errors = vErrors.length;
       }
     }
@@ -33537,24 +33594,10 @@ function validate769(
     }
     if (data.level !== undefined) {
       if (
-        !validate776(data.level, {
+        !validate779(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate776.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.plan !== undefined) {
-      if (
-        !validate779(data.plan, {
-          instancePath: instancePath + '/plan',
-          parentData: data,
-          parentDataProperty: 'plan',
           rootData,
           dynamicAnchors,
         })
@@ -33563,9 +33606,23 @@ function validate769(
         errors = vErrors.length;
       }
     }
+    if (data.plan !== undefined) {
+      if (
+        !validate782(data.plan, {
+          instancePath: instancePath + '/plan',
+          parentData: data,
+          parentDataProperty: 'plan',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate782.errors);
+        errors = vErrors.length;
+      }
+    }
     if (data.response !== undefined) {
       if (
-        !validate784(data.response, {
+        !validate787(data.response, {
           instancePath: instancePath + '/response',
           parentData: data,
           parentDataProperty: 'response',
@@ -33573,13 +33630,13 @@ function validate769(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate784.errors);
+        vErrors = joined(vErrors, validate787.errors);
         errors = vErrors.length;
       }
     }
     if (data.in_force !== undefined) {
       if (
-        !validate804(data.in_force, {
+        !validate807(data.in_force, {
           instancePath: instancePath + '/in_force',
           parentData: data,
           parentDataProperty: 'in_force',
@@ -33587,7 +33644,7 @@ function validate769(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate804.errors);
+        vErrors = joined(vErrors, validate807.errors);
         errors = vErrors.length;
       }
     }
@@ -33630,7 +33687,7 @@ function validate769(
         const len1 = data12.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate809(data12[i1], {
+            !validate812(data12[i1], {
               instancePath: instancePath + '/advice/' + i1,
               parentData: data12,
               parentDataProperty: i1,
@@ -33638,7 +33695,7 @@ function validate769(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate809.errors);
+            vErrors = joined(vErrors, validate812.errors);
             errors = vErrors.length;
           }
         }
@@ -33659,7 +33716,7 @@ function validate769(
     }
     if (data.ask_first !== undefined) {
       if (
-        !validate824(data.ask_first, {
+        !validate827(data.ask_first, {
           instancePath: instancePath + '/ask_first',
           parentData: data,
           parentDataProperty: 'ask_first',
@@ -33667,13 +33724,13 @@ function validate769(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate824.errors);
+        vErrors = joined(vErrors, validate827.errors);
         errors = vErrors.length;
       }
     }
     if (data.take_first !== undefined) {
       if (
-        !validate824(data.take_first, {
+        !validate827(data.take_first, {
           instancePath: instancePath + '/take_first',
           parentData: data,
           parentDataProperty: 'take_first',
@@ -33681,13 +33738,13 @@ function validate769(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate824.errors);
+        vErrors = joined(vErrors, validate827.errors);
         errors = vErrors.length;
       }
     }
     if (data.missing !== undefined) {
       if (
-        !validate824(data.missing, {
+        !validate827(data.missing, {
           instancePath: instancePath + '/missing',
           parentData: data,
           parentDataProperty: 'missing',
@@ -33695,7 +33752,7 @@ function validate769(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate824.errors);
+        vErrors = joined(vErrors, validate827.errors);
         errors = vErrors.length;
       }
     }
@@ -33705,7 +33762,7 @@ function validate769(
         const len2 = data17.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate829(data17[i2], {
+            !validate832(data17[i2], {
               instancePath: instancePath + '/unobtainable/' + i2,
               parentData: data17,
               parentDataProperty: i2,
@@ -33713,7 +33770,7 @@ function validate769(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate829.errors);
+            vErrors = joined(vErrors, validate832.errors);
             errors = vErrors.length;
           }
         }
@@ -33738,7 +33795,7 @@ function validate769(
         const len3 = data19.length;
         for (let i3 = 0; i3 < len3; i3++) {
           if (
-            !validate829(data19[i3], {
+            !validate832(data19[i3], {
               instancePath: instancePath + '/declined/' + i3,
               parentData: data19,
               parentDataProperty: i3,
@@ -33746,7 +33803,7 @@ function validate769(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate829.errors);
+            vErrors = joined(vErrors, validate832.errors);
             errors = vErrors.length;
           }
         }
@@ -33767,7 +33824,7 @@ function validate769(
     }
     if (data.would_tell_more !== undefined) {
       if (
-        !validate824(data.would_tell_more, {
+        !validate827(data.would_tell_more, {
           instancePath: instancePath + '/would_tell_more',
           parentData: data,
           parentDataProperty: 'would_tell_more',
@@ -33775,7 +33832,7 @@ function validate769(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate824.errors);
+        vErrors = joined(vErrors, validate827.errors);
         errors = vErrors.length;
       }
     }
@@ -33785,7 +33842,7 @@ function validate769(
         const len4 = data22.length;
         for (let i4 = 0; i4 < len4; i4++) {
           if (
-            !validate834(data22[i4], {
+            !validate837(data22[i4], {
               instancePath: instancePath + '/faults/' + i4,
               parentData: data22,
               parentDataProperty: i4,
@@ -33793,7 +33850,7 @@ function validate769(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate834.errors);
+            vErrors = joined(vErrors, validate837.errors);
             errors = vErrors.length;
           }
         }
@@ -33818,7 +33875,7 @@ function validate769(
         const len5 = data24.length;
         for (let i5 = 0; i5 < len5; i5++) {
           if (
-            !validate850(data24[i5], {
+            !validate853(data24[i5], {
               instancePath: instancePath + '/refused/' + i5,
               parentData: data24,
               parentDataProperty: i5,
@@ -33826,7 +33883,7 @@ function validate769(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate850.errors);
+            vErrors = joined(vErrors, validate853.errors);
             errors = vErrors.length;
           }
         }
@@ -33851,7 +33908,7 @@ function validate769(
         const len6 = data26.length;
         for (let i6 = 0; i6 < len6; i6++) {
           if (
-            !validate850(data26[i6], {
+            !validate853(data26[i6], {
               instancePath: instancePath + '/questioned/' + i6,
               parentData: data26,
               parentDataProperty: i6,
@@ -33859,7 +33916,7 @@ function validate769(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate850.errors);
+            vErrors = joined(vErrors, validate853.errors);
             errors = vErrors.length;
           }
         }
@@ -33880,7 +33937,7 @@ function validate769(
     }
     if (data.caution !== undefined) {
       if (
-        !validate772(data.caution, {
+        !validate775(data.caution, {
           instancePath: instancePath + '/caution',
           parentData: data,
           parentDataProperty: 'caution',
@@ -33888,7 +33945,7 @@ function validate769(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate772.errors);
+        vErrors = joined(vErrors, validate775.errors);
         errors = vErrors.length;
       }
     }
@@ -33901,10 +33958,10 @@ function validate769(
     }
     errors++;
   }
-  validate769.errors = vErrors;
+  validate772.errors = vErrors;
   return errors === 0;
 }
-validate769.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate772.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 function joined(all, more) {
   if (all === null) return more;

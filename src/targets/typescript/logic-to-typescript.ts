@@ -1,7 +1,7 @@
 import type { Logic } from '../../logic/logic.ts';
 import { answersAlone } from '../../logic/used-steps.ts';
 import type { Protocol } from '../../protocol/protocol.ts';
-import { boundsFunction, completeFunction, measuresFunction } from './calculations.ts';
+import { boundsFunction, measuresFunction } from './calculations.ts';
 import { Code, code } from './code.ts';
 import { writeHead } from './write-head.ts';
 import { moduleInputs } from './module-inputs.ts';
@@ -28,7 +28,6 @@ export function logicToTypescript(logic: Logic, protocol: Protocol): string {
     refuseFunction(inputs),
     writeBoundsFunction(inputs),
     writeLookBacksFunction(inputs),
-    completeFunction(inputs),
     boundsFunction(inputs),
     measuresFunction(inputs),
     ...faultFunctions(inputs),

@@ -83,6 +83,38 @@ function maskOf(value: unknown, choices: readonly string[]): number {
 }`,
   ],
   [
+    'stepsInRow',
+    code`/** A number in its unit as steps of a row; what is far outside of what is possible stays so, at two above \`nothing\`. */
+function stepsInRow(value: number, by: number, over: number, nothing: number): number {
+  const whole = by === over && (value | 0) === value ? value : steps(value, by, over);
+  return Math.abs(whole) < -nothing - 2 ? whole : nothing + 2;
+}`,
+  ],
+  [
+    'noneInRow',
+    code`/** What is not there; a word that is no choice is refused. A range, or what was tried and not obtained, does not fit into a row. */
+function noneInRow(value: unknown, nothing: number): number {
+  if (value === null || value === undefined) return nothing;
+  if (typeof value === 'object') isRow = false;
+  return nothing + 2;
+}`,
+  ],
+  [
+    'severalInRow',
+    code`function severalInRow(value: unknown, choices: readonly string[], nothing: number): number {
+  const mask = maskOf(value, choices);
+  if (mask >= 0) return mask;
+  return Array.isArray(value) ? nothing + 2 : noneInRow(value, nothing);
+}`,
+  ],
+  [
+    'lookedBackInRow',
+    code`function lookedBackInRow(value: number | LookedBack | null): number {
+  if (typeof value === 'object' && value !== null) isRow = false;
+  return typeof value === 'number' ? value : NaN;
+}`,
+  ],
+  [
     'takeColumn',
     code`function takeColumn(index: number, value: number, nothing: number, width: number): void {
   if (value === nothing) state[index] = 0;
@@ -252,6 +284,14 @@ function limitOf(
   b[maybeAt] = found?.maybe ? 1 : 0;
   if (openAt >= 0) b[openAt] = found !== null && 'open' in found && found.open ? 1 : 0;
   if (countAt >= 0) b[countAt] = (found !== null && 'count' in found ? found.count : 1) ?? 1;
+}`,
+  ],
+  [
+    'summaryOfOne',
+    code`/** The summary where nothing is open. */
+function summaryOfOne(yes: number, level: number): number {
+  const shown = Math.max(level, 0);
+  return -yes & (6 | ((shown + 1) << 3) | (shown << 11));
 }`,
   ],
 ];
