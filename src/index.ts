@@ -60,11 +60,7 @@ export type { OfferKind } from './authoring/offers/offer.ts';
 export { spliced, type Splice } from './authoring/splice.ts';
 export type { Plain } from './authoring/yaml-text.ts';
 export { Workbench, type CaseAnswer, type Written, type WrittenTexts } from './authoring/workbench.ts';
-export {
-  lookForUnguarded,
-  type UnguardedChange,
-  type UnguardedSearch,
-} from './review/guards/look-for-unguarded.ts';
+export * from './review/door.ts';
 export { beginReadEdition, readEdition } from './editions/read-edition.ts';
 export { showProblem } from './problems/show-problem.ts';
 export {

@@ -7,24 +7,26 @@ import type { FileReport } from './file-report.ts';
 import { UnreadableFile } from './files.ts';
 import { reportToJunit } from './report-to-junit.ts';
 import { reportToJson } from './report-to-json.ts';
+import { showFindings } from './show-findings.ts';
 import { showStage } from './show-stage.ts';
 import { showUnguarded } from './show-unguarded.ts';
 import { jsonText } from './json-text.ts';
 import { exit, type Call, type Exit, type Terminal } from './terminal.ts';
 import { UnwritableFile, writeWhole } from './write-whole.ts';
 
-/** `vitalwright check [PATH…] [--json] [--junit FILE] [--show STAGE] [--unguarded]`. */
+/** `vitalwright check [PATH…] [--json] [--junit FILE] [--show STAGE] [--unguarded] [--findings]`. */
 export const check: Call = async (args, terminal) => {
   const options = {
     json: { type: 'boolean' },
     junit: { type: 'string' },
     show: { type: 'string' },
     unguarded: { type: 'boolean' },
+    findings: { type: 'boolean' },
   } as const;
   const call = parseCall(args, options, terminal);
   if (!call) return exit.couldNotAsk;
-  if (['show', 'unguarded', 'junit'].filter((each) => each in call.values).length > 1) {
-    terminal.err('Only one of --show, --unguarded and --junit is to be given.\n');
+  if (['show', 'unguarded', 'findings', 'junit'].filter((each) => each in call.values).length > 1) {
+    terminal.err('Only one of --show, --unguarded, --findings and --junit is to be given.\n');
     return exit.couldNotAsk;
   }
   const asked = call.positionals.length > 0 ? call.positionals : ['protocols'];
@@ -33,6 +35,7 @@ export const check: Call = async (args, terminal) => {
     if (call.values.show !== undefined) return await showStage(String(call.values.show), paths, terminal);
     if (call.values.unguarded)
       return await showUnguarded(paths, terminal, { json: call.values.json === true });
+    if (call.values.findings) return await showFindings(paths, terminal, { json: call.values.json === true });
     const reports = await checkFiles(paths, terminal);
     if (reports.length === 0) {
       terminal.err(`There is no protocol, ladder, ward or case file in ${paths.join(', ')}.\n`);

@@ -12,6 +12,12 @@ export const usage = `vitalwright: protocols for reading vital signs, written by
       one and no reason is given; prints a case that would, and, as
       no failure, which rules and edges the cases do not show
 
+  vitalwright check --findings [PATH...] [--json]
+      says what a protocol does not tell by itself, exactly and with
+      sets that show it: rules never met, levels never reached,
+      thresholds that change nothing, cliffs, and more; ends with 1
+      when the file does not say that one is meant so
+
   vitalwright read PROTOCOL [--set JSON] [--json | --handoff]
       reads one set or series with a protocol; without --set it is
       taken from standard input; --handoff writes it as a handoff,

@@ -28,8 +28,15 @@ export function digestOf(
   const digests = basedOn.length === 0 ? undefined : basedOn.map((parent) => parent.digest);
   const own = { language, protocol: file, based_on: digests };
   const lent = { observations: Object.fromEntries(observations), ladder };
-  return { digest: digestOfBoth(own, lent, nothing), logicDigest: digestOfBoth(own, lent, wording) };
+  const deciding = { ...own, protocol: withoutReview(file) };
+  return { digest: digestOfBoth(own, lent, nothing), logicDigest: digestOfBoth(deciding, lent, wording) };
 }
+
+/** What is only asked of a protocol as a whole, and decides nothing. */
+const review: ReadonlySet<string> = new Set(['ordinary', 'must_say', 'findings']);
+
+const withoutReview = (file: WholeFile): object =>
+  Object.fromEntries(Object.entries(file).filter(([key]) => !review.has(key)));
 
 const nothing: ReadonlySet<string> = new Set();
 

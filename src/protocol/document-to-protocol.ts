@@ -147,7 +147,18 @@ function readParts(file: WholeFile, names: Names, report: Report): Draft {
     rules: readRules,
     rulesInOrder: rulesInOrder(readRules, report),
     partitions: new Map(partitions.map((each) => [each.name, each])),
+    ordinary: file.ordinary ? readCondition(file.ordinary, ['ordinary'], reading) : null,
+    mustSay: readMustSay(file, reading),
   };
+}
+
+function readMustSay({ must_say: parts = {} }: WholeFile, reading: Reading): Protocol['mustSay'] {
+  return new Map(
+    Object.entries(parts).flatMap(([name, file]) => {
+      const condition = readCondition(file, ['must_say', name], reading);
+      return condition ? [[name, condition] as const] : [];
+    }),
+  );
 }
 
 function measuresInOrder(measures: readonly Measure[], report: Report): Map<string, Measure> {

@@ -39,6 +39,10 @@ export interface Protocol {
   /** The same rules, each after those that it names. */
   readonly rulesInOrder: readonly Rule[];
   readonly partitions: ReadonlyMap<string, Partition>;
+  /** What the council calls an ordinary set; null when it does not say. Decides nothing. */
+  readonly ordinary: Condition | null;
+  /** Parts of which something must be said, by their names. Decide nothing. */
+  readonly mustSay: ReadonlyMap<string, Condition>;
   /** `sha256:` and 64 hexadecimal digits: of everything that the outcome depends on, wording too. */
   readonly digest: string;
   /** The same without the wording. */

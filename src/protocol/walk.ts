@@ -114,6 +114,15 @@ export function conditionsOf(
   return found.filter((each) => each !== null && each !== undefined);
 }
 
+/** The same, and those that decide nothing and are asked of the protocol as a whole. */
+export const everyConditionOf = (
+  protocol: Parameters<typeof conditionsOf>[0] & Pick<Protocol, 'ordinary' | 'mustSay'>,
+): Condition[] => [
+  ...conditionsOf(protocol),
+  ...(protocol.ordinary ? [protocol.ordinary] : []),
+  ...protocol.mustSay.values(),
+];
+
 /** The observations that something in a protocol reads. */
 export function observationsRead(
   protocol: Pick<Protocol, 'applies' | 'faults' | 'measures' | 'rules' | 'partitions'>,

@@ -32,6 +32,8 @@ export function ownProtocol(
     rules: [],
     rulesInOrder: [],
     partitions: new Map(),
+    ordinary: null,
+    mustSay: new Map(),
     digest: '',
     logicDigest: '',
   };

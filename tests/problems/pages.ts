@@ -12,6 +12,7 @@ import { documentToLadder } from '../../src/protocol/document-to-protocol.ts';
 import { documentToChecked, type CheckedProtocol } from '../../src/review/document-to-checked.ts';
 import { documentToWard } from '../../src/ward/document-to-ward.ts';
 import { guardsOf } from '../../src/review/guards/guards-of.ts';
+import { findingsOf } from '../../src/review/findings/find-findings.ts';
 import { needlessReasons, unknownReasons } from '../../src/review/guards/reasons.ts';
 import { vitalSigns } from '../../src/vocabulary/vital-signs.ts';
 
@@ -162,13 +163,21 @@ export function problemsOf(
   if (of === 'child') return checked(text, exampleLadder, parentsOf(parents)).problems;
   if (of === 'ladder') return documentToLadder(document(text)).problems;
   if (of === 'ward') return wardProblems(text);
-  if (of === 'protocol') return checked(text).problems;
+  if (of === 'protocol') return [...checked(text).problems, ...problemsOfAnswers(text)];
   const { compiled } = checked(stringify(base));
   if (!compiled) throw new Error('the base protocol has problems');
   const cases = document(text);
   const read = documentToCases(cases, compiled.protocol);
   const failing = read.cases.flatMap((each) => caseProblems(runCase(compiled, each), cases));
   return [...read.problems, ...failing, ...problemsOfReasons(cases, compiled)];
+}
+
+/** The problems of the answers to findings. */
+function problemsOfAnswers(text: string): readonly Problem[] {
+  const read = document(text);
+  if (partAt(read, ['findings']).keySpan === null) return [];
+  const { compiled } = checked(text);
+  return compiled ? findingsOf({ compiled, document: read, cases: null }).problems : [];
 }
 
 /** The problems of the reasons for changes that nothing notices. */

@@ -323,6 +323,13 @@ export const meaningWording = {
     () => 'year-month-day, for example 2027-09-30',
   ),
 
+  // Findings
+  finding_not_there: error(
+    (f: { finding: string }) => `A reason is given for "${f.finding}", and nothing of that name is found.`,
+    () =>
+      'the name of a finding, as "vitalwright check --findings" prints it; without the answer, when it is found no more',
+  ),
+
   // Ladders
   level_twice: error((f: { level: string }) => `The level "${f.level}" stands twice on the ladder.`),
   higher_level_answers_later: error(

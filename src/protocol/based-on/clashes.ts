@@ -22,6 +22,9 @@ export function clashes(file: File.ProtocolFile, parent: Protocol, parentFile: W
   const names = namesOf(parent, parentFile);
   const sources = new Map([...parent.sources.keys()].map((name) => [name, 'source']));
   const partitions = new Map([...parent.partitions.keys()].map((name) => [name, 'partition']));
+  const parts = new Map(
+    [...parent.mustSay.keys()].map((name) => [name, 'part of which something must be said']),
+  );
   const read = new Map([...parent.observations.keys()].map((name) => [name, 'observation']));
   const { needs = [], helps = [], declares = {} } = file.observations ?? {};
   return [
@@ -43,6 +46,7 @@ export function clashes(file: File.ProtocolFile, parent: Protocol, parentFile: W
       names,
     ).map((clash) => ({ ...clash, path: [...clash.path, 'rule'] })),
     ...ofKeys(file.exactly_one_of, ['exactly_one_of'], partitions),
+    ...ofKeys(file.must_say, ['must_say'], parts),
   ];
 }
 

@@ -67,7 +67,7 @@ function together(below: MapNode, above: MapNode): MapNode {
 
 function both({ key, value: below }: MapEntry, { keySpan, value: above }: MapEntry): Node {
   const { span } = above;
-  if (key === 'applies_when') {
+  if (key === 'applies_when' || key === 'ordinary') {
     const all: ListNode = { kind: 'list', span, items: [below, above] };
     return { kind: 'map', span, entries: [{ key: 'all', keySpan, value: all }] };
   }

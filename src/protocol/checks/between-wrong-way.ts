@@ -1,11 +1,11 @@
-import { conditionsIn, conditionsOf } from '../walk.ts';
+import { conditionsIn, everyConditionOf } from '../walk.ts';
 import type { NumberComparison } from '../protocol.ts';
 import { quantityWords } from './in-words.ts';
 import type { Check } from './check.ts';
 
 /** `between` runs from the lower number to the higher. */
 export const betweenWrongWay: Check = ({ protocol }, report) => {
-  for (const condition of conditionsOf(protocol)) {
+  for (const condition of everyConditionOf(protocol)) {
     const ends = new Map<string, NumberComparison>();
     for (const each of conditionsIn(condition)) {
       if (each.kind !== 'compare' || each.path.at(-2) !== 'between') continue;

@@ -2,7 +2,7 @@ import Fraction from 'fraction.js';
 import { convert } from '../../vocabulary/units.ts';
 import type { Path } from '../../problems/place.ts';
 import type { NumberOperand, Observation, Operand, Protocol } from '../protocol.ts';
-import { comparisonsIn, conditionsOf } from '../walk.ts';
+import { comparisonsIn, everyConditionOf } from '../walk.ts';
 
 /** A number that an observation is compared with, in the observation's own unit. */
 export interface Threshold {
@@ -14,7 +14,7 @@ export interface Threshold {
 
 /** Every number that an observation meets directly: in comparisons and in bands. */
 export function* thresholdsOf(protocol: Protocol): Generator<Threshold> {
-  for (const condition of conditionsOf(protocol)) {
+  for (const condition of everyConditionOf(protocol)) {
     for (const each of comparisonsIn(condition)) {
       if (each.kind === 'compare') yield* threshold(each.subject, each.to, each.path, protocol);
     }

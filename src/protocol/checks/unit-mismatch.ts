@@ -2,7 +2,7 @@ import type { Operand } from '../protocol.ts';
 import { quantitiesOf, reportMismatch } from '../measure-quantities.ts';
 import { sameDimension } from '../../vocabulary/units.ts';
 import { isMismatch, together } from '../quantities.ts';
-import { comparisonsIn, conditionsOf } from '../walk.ts';
+import { comparisonsIn, everyConditionOf } from '../walk.ts';
 import type { Path } from '../../problems/place.ts';
 import type { Check } from './check.ts';
 
@@ -17,7 +17,7 @@ export const unitMismatch: Check = ({ protocol }, report) => {
     const met = left && right && together(left, right);
     if (isMismatch(met)) reportMismatch(met, path, report);
   };
-  for (const condition of conditionsOf(protocol)) {
+  for (const condition of everyConditionOf(protocol)) {
     for (const each of comparisonsIn(condition))
       if (each.kind === 'compare') check(each.subject, each.to, each.path);
   }

@@ -19,7 +19,7 @@ export function caseInYaml(change: Change, given: Given, before: Answered, told:
   ].join('\n');
 }
 
-function givenLines({ key, node }: Given): string[] {
+export function givenLines({ key, node }: Given): string[] {
   const sets = node.entries.find((entry) => entry.key === 'sets')?.value;
   if (sets?.kind !== 'list') return [`    ${key}: ${nodeToYaml(node)}`];
   const others = node.entries.filter((entry) => entry.key !== 'sets');
@@ -52,7 +52,7 @@ function expected({ compiled, answers }: Answered, told: Telling): string[] {
   ];
 }
 
-function levelLine({ level }: Answers, levels: readonly string[]): string[] {
+export function levelLine({ level }: Answers, levels: readonly string[]): string[] {
   if (!level) return [];
   const { atLeast, couldBe, settled } = level;
   const name = (index: number | null): string => (index === null ? 'none' : (levels[index] ?? 'none'));

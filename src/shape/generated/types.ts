@@ -1842,6 +1842,20 @@ export interface ProtocolFile {
   readonly exactly_one_of?: {
     readonly [k: string]: Conditions;
   };
+  /**
+   * What the council calls ordinary, for check --findings: such a set should settle at the lowest level. It decides nothing. What it does not name has the dictionary's ordinary value.
+   */
+  readonly ordinary?: Condition;
+  /**
+   * Named parts of which something must be said, for check --findings: each set in one meets a rule. It decides nothing.
+   */
+  readonly must_say?: {
+    readonly [k: string]: Condition;
+  };
+  /**
+   * What check --findings finds and is meant so, with the reason. It decides nothing.
+   */
+  readonly findings?: readonly AcceptedFinding[];
 }
 
 /**
@@ -1975,6 +1989,20 @@ export interface Limit {
    * Where the number comes from.
    */
   readonly source?: Names;
+}
+
+/**
+ * A finding, and why it is meant so.
+ */
+export interface AcceptedFinding {
+  /**
+   * Its name, as check --findings prints it.
+   */
+  readonly finding: Text;
+  /**
+   * Why it is meant so.
+   */
+  readonly accepted: Text;
 }
 
 /**

@@ -18433,6 +18433,14 @@ const schema123 = {
       propertyNames: { $ref: '#/$defs/name' },
       additionalProperties: { $ref: '#/$defs/conditions' },
     },
+    ordinary: { $ref: '#/$defs/condition' },
+    must_say: {
+      type: 'object',
+      propertyNames: { $ref: '#/$defs/name' },
+      additionalProperties: { $ref: '#/$defs/condition' },
+      maxProperties: 200,
+    },
+    findings: { type: 'array', items: { $ref: '#/$defs/accepted_finding' }, maxItems: 1000 },
   },
   required: ['protocol', 'edition', 'title', 'ladder'],
   additionalProperties: false,
@@ -18508,6 +18516,12 @@ const schema123 = {
         source: { $ref: '#/$defs/names' },
       },
       required: ['value'],
+      additionalProperties: false,
+    },
+    accepted_finding: {
+      type: 'object',
+      properties: { finding: { $ref: '#/$defs/text' }, accepted: { $ref: '#/$defs/text' } },
+      required: ['finding', 'accepted'],
       additionalProperties: false,
     },
     condition: {
@@ -23625,6 +23639,113 @@ function validate593(
 }
 validate593.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
+const schema154 = {
+  type: 'object',
+  properties: { finding: { $ref: '#/$defs/text' }, accepted: { $ref: '#/$defs/text' } },
+  required: ['finding', 'accepted'],
+  additionalProperties: false,
+};
+
+function validate623(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate623.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.finding === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'finding' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.accepted === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'accepted' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'finding' || key0 === 'accepted')) {
+        const err2 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+    if (data.finding !== undefined) {
+      if (
+        !validate458(data.finding, {
+          instancePath: instancePath + '/finding',
+          parentData: data,
+          parentDataProperty: 'finding',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate458.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.accepted !== undefined) {
+      if (
+        !validate458(data.accepted, {
+          instancePath: instancePath + '/accepted',
+          parentData: data,
+          parentDataProperty: 'accepted',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate458.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err3 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err3];
+    } else {
+      vErrors.push(err3);
+    }
+    errors++;
+  }
+  validate623.errors = vErrors;
+  return errors === 0;
+}
+validate623.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
 function validate455(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
@@ -24368,12 +24489,149 @@ function validate455(
         errors++;
       }
     }
+    if (data.ordinary !== undefined) {
+      if (
+        !validate478(data.ordinary, {
+          instancePath: instancePath + '/ordinary',
+          parentData: data,
+          parentDataProperty: 'ordinary',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate478.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.must_say !== undefined) {
+      let data27 = data.must_say;
+      if (data27 && typeof data27 == 'object' && !Array.isArray(data27)) {
+        if (Object.keys(data27).length > 200) {
+          const err27 = {
+            instancePath: instancePath + '/must_say',
+            schemaPath: '#/properties/must_say/maxProperties',
+            keyword: 'maxProperties',
+            params: { limit: 200 },
+          };
+          if (vErrors === null) {
+            vErrors = [err27];
+          } else {
+            vErrors.push(err27);
+          }
+          errors++;
+        }
+        for (const key11 in data27) {
+          const _errs51 = errors;
+          if (
+            !validate456(key11, {
+              instancePath: instancePath + '/must_say',
+              parentData: data27,
+              parentDataProperty: 'must_say',
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate456.errors);
+            errors = vErrors.length;
+          }
+          var valid17 = _errs51 === errors;
+          if (!valid17) {
+            const err28 = {
+              instancePath: instancePath + '/must_say',
+              schemaPath: '#/properties/must_say/propertyNames',
+              keyword: 'propertyNames',
+              params: { propertyName: key11 },
+            };
+            if (vErrors === null) {
+              vErrors = [err28];
+            } else {
+              vErrors.push(err28);
+            }
+            errors++;
+          }
+        }
+        for (const key12 in data27) {
+          if (
+            !validate478(data27[key12], {
+              instancePath: instancePath + '/must_say/' + key12.replace(/~/g, '~0').replace(/\//g, '~1'),
+              parentData: data27,
+              parentDataProperty: key12,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate478.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err29 = {
+          instancePath: instancePath + '/must_say',
+          schemaPath: '#/properties/must_say/type',
+          keyword: 'type',
+          params: { type: 'object' },
+        };
+        if (vErrors === null) {
+          vErrors = [err29];
+        } else {
+          vErrors.push(err29);
+        }
+        errors++;
+      }
+    }
+    if (data.findings !== undefined) {
+      let data29 = data.findings;
+      if (Array.isArray(data29)) {
+        if (data29.length > 1000) {
+          const err30 = {
+            instancePath: instancePath + '/findings',
+            schemaPath: '#/properties/findings/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 1000 },
+          };
+          if (vErrors === null) {
+            vErrors = [err30];
+          } else {
+            vErrors.push(err30);
+          }
+          errors++;
+        }
+        const len3 = data29.length;
+        for (let i3 = 0; i3 < len3; i3++) {
+          if (
+            !validate623(data29[i3], {
+              instancePath: instancePath + '/findings/' + i3,
+              parentData: data29,
+              parentDataProperty: i3,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate623.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err31 = {
+          instancePath: instancePath + '/findings',
+          schemaPath: '#/properties/findings/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err31];
+        } else {
+          vErrors.push(err31);
+        }
+        errors++;
+      }
+    }
   } else {
-    const err27 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    const err32 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
     if (vErrors === null) {
-      vErrors = [err27];
+      vErrors = [err32];
     } else {
-      vErrors.push(err27);
+      vErrors.push(err32);
     }
     errors++;
   }
@@ -24382,8 +24640,8 @@ function validate455(
 }
 validate455.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const record_entry = validate620;
-const schema154 = {
+export const record_entry = validate627;
+const schema155 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'record_entry.schema.json',
   type: 'object',
@@ -24483,13 +24741,13 @@ const schema154 = {
   },
 };
 
-function validate621(
+function validate628(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate621.evaluated;
+  const evaluated0 = validate628.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24529,21 +24787,21 @@ function validate621(
     }
     errors++;
   }
-  validate621.errors = vErrors;
+  validate628.errors = vErrors;
   return errors === 0;
 }
-validate621.evaluated = { dynamicProps: false, dynamicItems: false };
+validate628.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema156 = { type: 'string', maxLength: 40, pattern: '^[0-9]{4}-[0-9]{2}-[0-9]{2}T' };
+const schema157 = { type: 'string', maxLength: 40, pattern: '^[0-9]{4}-[0-9]{2}-[0-9]{2}T' };
 const pattern35 = new RegExp('^[0-9]{4}-[0-9]{2}-[0-9]{2}T', 'u');
 
-function validate623(
+function validate630(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate623.evaluated;
+  const evaluated0 = validate630.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24583,12 +24841,12 @@ function validate623(
     }
     errors++;
   }
-  validate623.errors = vErrors;
+  validate630.errors = vErrors;
   return errors === 0;
 }
-validate623.evaluated = { dynamicProps: false, dynamicItems: false };
+validate630.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema157 = {
+const schema158 = {
   type: 'object',
   properties: {
     signing: { $ref: 'dictionary.schema.json#/$defs/yes' },
@@ -24612,13 +24870,13 @@ const schema157 = {
   additionalProperties: false,
 };
 
-function validate626(
+function validate633(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate626.evaluated;
+  const evaluated0 = validate633.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24648,18 +24906,18 @@ function validate626(
     }
     errors++;
   }
-  validate626.errors = vErrors;
+  validate633.errors = vErrors;
   return errors === 0;
 }
-validate626.evaluated = { dynamicProps: false, dynamicItems: false };
+validate633.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate628(
+function validate635(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate628.evaluated;
+  const evaluated0 = validate635.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24781,18 +25039,18 @@ function validate628(
     }
     errors++;
   }
-  validate628.errors = vErrors;
+  validate635.errors = vErrors;
   return errors === 0;
 }
-validate628.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate635.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate631(
+function validate638(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate631.evaluated;
+  const evaluated0 = validate638.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24942,20 +25200,20 @@ function validate631(
     }
     errors++;
   }
-  validate631.errors = vErrors;
+  validate638.errors = vErrors;
   return errors === 0;
 }
-validate631.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate638.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema161 = { type: 'string', minLength: 1, maxLength: 200 };
+const schema162 = { type: 'string', minLength: 1, maxLength: 200 };
 
-function validate636(
+function validate643(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate636.evaluated;
+  const evaluated0 = validate643.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24990,18 +25248,18 @@ function validate636(
     }
     errors++;
   }
-  validate636.errors = vErrors;
+  validate643.errors = vErrors;
   return errors === 0;
 }
-validate636.evaluated = { dynamicProps: false, dynamicItems: false };
+validate643.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate638(
+function validate645(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate638.evaluated;
+  const evaluated0 = validate645.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25032,18 +25290,18 @@ function validate638(
     }
     errors++;
   }
-  validate638.errors = vErrors;
+  validate645.errors = vErrors;
   return errors === 0;
 }
-validate638.evaluated = { dynamicProps: false, dynamicItems: false };
+validate645.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate640(
+function validate647(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate640.evaluated;
+  const evaluated0 = validate647.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25078,18 +25336,18 @@ function validate640(
     }
     errors++;
   }
-  validate640.errors = vErrors;
+  validate647.errors = vErrors;
   return errors === 0;
 }
-validate640.evaluated = { dynamicProps: false, dynamicItems: false };
+validate647.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate625(
+function validate632(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate625.evaluated;
+  const evaluated0 = validate632.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25206,7 +25464,7 @@ function validate625(
     }
     if (data.signing !== undefined) {
       if (
-        !validate626(data.signing, {
+        !validate633(data.signing, {
           instancePath: instancePath + '/signing',
           parentData: data,
           parentDataProperty: 'signing',
@@ -25214,7 +25472,7 @@ function validate625(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate626.errors);
+        vErrors = joined(vErrors, validate633.errors);
         errors = vErrors.length;
       }
     }
@@ -25252,7 +25510,7 @@ function validate625(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate628(data1[i0], {
+            !validate635(data1[i0], {
               instancePath: instancePath + '/needs/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -25260,7 +25518,7 @@ function validate625(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate628.errors);
+            vErrors = joined(vErrors, validate635.errors);
             errors = vErrors.length;
           }
         }
@@ -25313,7 +25571,7 @@ function validate625(
         const len1 = data3.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate631(data3[i1], {
+            !validate638(data3[i1], {
               instancePath: instancePath + '/people/' + i1,
               parentData: data3,
               parentDataProperty: i1,
@@ -25321,7 +25579,7 @@ function validate625(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate631.errors);
+            vErrors = joined(vErrors, validate638.errors);
             errors = vErrors.length;
           }
         }
@@ -25342,7 +25600,7 @@ function validate625(
     }
     if (data.minute !== undefined) {
       if (
-        !validate636(data.minute, {
+        !validate643(data.minute, {
           instancePath: instancePath + '/minute',
           parentData: data,
           parentDataProperty: 'minute',
@@ -25350,13 +25608,13 @@ function validate625(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate636.errors);
+        vErrors = joined(vErrors, validate643.errors);
         errors = vErrors.length;
       }
     }
     if (data.on !== undefined) {
       if (
-        !validate638(data.on, {
+        !validate645(data.on, {
           instancePath: instancePath + '/on',
           parentData: data,
           parentDataProperty: 'on',
@@ -25364,7 +25622,7 @@ function validate625(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate638.errors);
+        vErrors = joined(vErrors, validate645.errors);
         errors = vErrors.length;
       }
     }
@@ -25402,7 +25660,7 @@ function validate625(
         const len2 = data7.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate640(data7[i2], {
+            !validate647(data7[i2], {
               instancePath: instancePath + '/agreed_by/' + i2,
               parentData: data7,
               parentDataProperty: i2,
@@ -25410,7 +25668,7 @@ function validate625(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate640.errors);
+            vErrors = joined(vErrors, validate647.errors);
             errors = vErrors.length;
           }
         }
@@ -25438,12 +25696,12 @@ function validate625(
     }
     errors++;
   }
-  validate625.errors = vErrors;
+  validate632.errors = vErrors;
   return errors === 0;
 }
-validate625.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate632.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema164 = {
+const schema165 = {
   type: 'object',
   properties: {
     edition: { type: 'integer', minimum: 1, maximum: 9999 },
@@ -25458,13 +25716,13 @@ const schema164 = {
   additionalProperties: false,
 };
 
-function validate644(
+function validate651(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate644.evaluated;
+  const evaluated0 = validate651.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25495,18 +25753,18 @@ function validate644(
     }
     errors++;
   }
-  validate644.errors = vErrors;
+  validate651.errors = vErrors;
   return errors === 0;
 }
-validate644.evaluated = { dynamicProps: false, dynamicItems: false };
+validate651.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate648(
+function validate655(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate648.evaluated;
+  const evaluated0 = validate655.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25541,18 +25799,18 @@ function validate648(
     }
     errors++;
   }
-  validate648.errors = vErrors;
+  validate655.errors = vErrors;
   return errors === 0;
 }
-validate648.evaluated = { dynamicProps: false, dynamicItems: false };
+validate655.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate643(
+function validate650(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate643.evaluated;
+  const evaluated0 = validate650.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25731,7 +25989,7 @@ function validate643(
     }
     if (data.digest !== undefined) {
       if (
-        !validate644(data.digest, {
+        !validate651(data.digest, {
           instancePath: instancePath + '/digest',
           parentData: data,
           parentDataProperty: 'digest',
@@ -25739,13 +25997,13 @@ function validate643(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate644.errors);
+        vErrors = joined(vErrors, validate651.errors);
         errors = vErrors.length;
       }
     }
     if (data.seal !== undefined) {
       if (
-        !validate644(data.seal, {
+        !validate651(data.seal, {
           instancePath: instancePath + '/seal',
           parentData: data,
           parentDataProperty: 'seal',
@@ -25753,13 +26011,13 @@ function validate643(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate644.errors);
+        vErrors = joined(vErrors, validate651.errors);
         errors = vErrors.length;
       }
     }
     if (data.by !== undefined) {
       if (
-        !validate640(data.by, {
+        !validate647(data.by, {
           instancePath: instancePath + '/by',
           parentData: data,
           parentDataProperty: 'by',
@@ -25767,13 +26025,13 @@ function validate643(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate640.errors);
+        vErrors = joined(vErrors, validate647.errors);
         errors = vErrors.length;
       }
     }
     if (data.role !== undefined) {
       if (
-        !validate648(data.role, {
+        !validate655(data.role, {
           instancePath: instancePath + '/role',
           parentData: data,
           parentDataProperty: 'role',
@@ -25781,13 +26039,13 @@ function validate643(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate648.errors);
+        vErrors = joined(vErrors, validate655.errors);
         errors = vErrors.length;
       }
     }
     if (data.minute !== undefined) {
       if (
-        !validate636(data.minute, {
+        !validate643(data.minute, {
           instancePath: instancePath + '/minute',
           parentData: data,
           parentDataProperty: 'minute',
@@ -25795,13 +26053,13 @@ function validate643(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate636.errors);
+        vErrors = joined(vErrors, validate643.errors);
         errors = vErrors.length;
       }
     }
     if (data.on !== undefined) {
       if (
-        !validate638(data.on, {
+        !validate645(data.on, {
           instancePath: instancePath + '/on',
           parentData: data,
           parentDataProperty: 'on',
@@ -25809,7 +26067,7 @@ function validate643(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate638.errors);
+        vErrors = joined(vErrors, validate645.errors);
         errors = vErrors.length;
       }
     }
@@ -25822,12 +26080,12 @@ function validate643(
     }
     errors++;
   }
-  validate643.errors = vErrors;
+  validate650.errors = vErrors;
   return errors === 0;
 }
-validate643.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate650.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema167 = {
+const schema168 = {
   type: 'object',
   properties: {
     edition: { type: 'integer', minimum: 1, maximum: 9999 },
@@ -25840,15 +26098,15 @@ const schema167 = {
   required: ['edition', 'digest', 'seal', 'from', 'by', 'because'],
   additionalProperties: false,
 };
-const schema168 = { type: 'string', minLength: 1, maxLength: 1000 };
+const schema169 = { type: 'string', minLength: 1, maxLength: 1000 };
 
-function validate658(
+function validate665(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate658.evaluated;
+  const evaluated0 = validate665.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25883,18 +26141,18 @@ function validate658(
     }
     errors++;
   }
-  validate658.errors = vErrors;
+  validate665.errors = vErrors;
   return errors === 0;
 }
-validate658.evaluated = { dynamicProps: false, dynamicItems: false };
+validate665.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate653(
+function validate660(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate653.evaluated;
+  const evaluated0 = validate660.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26058,7 +26316,7 @@ function validate653(
     }
     if (data.digest !== undefined) {
       if (
-        !validate644(data.digest, {
+        !validate651(data.digest, {
           instancePath: instancePath + '/digest',
           parentData: data,
           parentDataProperty: 'digest',
@@ -26066,13 +26324,13 @@ function validate653(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate644.errors);
+        vErrors = joined(vErrors, validate651.errors);
         errors = vErrors.length;
       }
     }
     if (data.seal !== undefined) {
       if (
-        !validate644(data.seal, {
+        !validate651(data.seal, {
           instancePath: instancePath + '/seal',
           parentData: data,
           parentDataProperty: 'seal',
@@ -26080,13 +26338,13 @@ function validate653(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate644.errors);
+        vErrors = joined(vErrors, validate651.errors);
         errors = vErrors.length;
       }
     }
     if (data.from !== undefined) {
       if (
-        !validate623(data.from, {
+        !validate630(data.from, {
           instancePath: instancePath + '/from',
           parentData: data,
           parentDataProperty: 'from',
@@ -26094,13 +26352,13 @@ function validate653(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate623.errors);
+        vErrors = joined(vErrors, validate630.errors);
         errors = vErrors.length;
       }
     }
     if (data.by !== undefined) {
       if (
-        !validate640(data.by, {
+        !validate647(data.by, {
           instancePath: instancePath + '/by',
           parentData: data,
           parentDataProperty: 'by',
@@ -26108,13 +26366,13 @@ function validate653(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate640.errors);
+        vErrors = joined(vErrors, validate647.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate658(data.because, {
+        !validate665(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -26122,7 +26380,7 @@ function validate653(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate658.errors);
+        vErrors = joined(vErrors, validate665.errors);
         errors = vErrors.length;
       }
     }
@@ -26135,12 +26393,12 @@ function validate653(
     }
     errors++;
   }
-  validate653.errors = vErrors;
+  validate660.errors = vErrors;
   return errors === 0;
 }
-validate653.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate660.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema169 = {
+const schema170 = {
   type: 'object',
   properties: {
     from: { $ref: '#/$defs/moment' },
@@ -26152,13 +26410,13 @@ const schema169 = {
   additionalProperties: false,
 };
 
-function validate661(
+function validate668(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate661.evaluated;
+  const evaluated0 = validate668.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26240,7 +26498,7 @@ function validate661(
     }
     if (data.from !== undefined) {
       if (
-        !validate623(data.from, {
+        !validate630(data.from, {
           instancePath: instancePath + '/from',
           parentData: data,
           parentDataProperty: 'from',
@@ -26248,13 +26506,13 @@ function validate661(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate623.errors);
+        vErrors = joined(vErrors, validate630.errors);
         errors = vErrors.length;
       }
     }
     if (data.by !== undefined) {
       if (
-        !validate640(data.by, {
+        !validate647(data.by, {
           instancePath: instancePath + '/by',
           parentData: data,
           parentDataProperty: 'by',
@@ -26262,13 +26520,13 @@ function validate661(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate640.errors);
+        vErrors = joined(vErrors, validate647.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate658(data.because, {
+        !validate665(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -26276,13 +26534,13 @@ function validate661(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate658.errors);
+        vErrors = joined(vErrors, validate665.errors);
         errors = vErrors.length;
       }
     }
     if (data.instead !== undefined) {
       if (
-        !validate658(data.instead, {
+        !validate665(data.instead, {
           instancePath: instancePath + '/instead',
           parentData: data,
           parentDataProperty: 'instead',
@@ -26290,7 +26548,7 @@ function validate661(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate658.errors);
+        vErrors = joined(vErrors, validate665.errors);
         errors = vErrors.length;
       }
     }
@@ -26303,12 +26561,12 @@ function validate661(
     }
     errors++;
   }
-  validate661.errors = vErrors;
+  validate668.errors = vErrors;
   return errors === 0;
 }
-validate661.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate668.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema170 = {
+const schema171 = {
   type: 'object',
   properties: {
     by: { $ref: 'edition.schema.json#/$defs/person' },
@@ -26319,13 +26577,13 @@ const schema170 = {
 };
 const pattern38 = new RegExp('^[A-Za-z0-9_-]+[.][.][A-Za-z0-9_-]+$', 'u');
 
-function validate667(
+function validate674(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate667.evaluated;
+  const evaluated0 = validate674.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26379,7 +26637,7 @@ function validate667(
     }
     if (data.by !== undefined) {
       if (
-        !validate640(data.by, {
+        !validate647(data.by, {
           instancePath: instancePath + '/by',
           parentData: data,
           parentDataProperty: 'by',
@@ -26387,7 +26645,7 @@ function validate667(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate640.errors);
+        vErrors = joined(vErrors, validate647.errors);
         errors = vErrors.length;
       }
     }
@@ -26446,18 +26704,18 @@ function validate667(
     }
     errors++;
   }
-  validate667.errors = vErrors;
+  validate674.errors = vErrors;
   return errors === 0;
 }
-validate667.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate674.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate620(
+function validate627(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="record_entry.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate620.evaluated;
+  const evaluated0 = validate627.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26536,7 +26794,7 @@ function validate620(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema154.properties, key0)) {
+      if (!func5.call(schema155.properties, key0)) {
         const err5 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -26553,7 +26811,7 @@ function validate620(
     }
     if (data.record !== undefined) {
       if (
-        !validate621(data.record, {
+        !validate628(data.record, {
           instancePath: instancePath + '/record',
           parentData: data,
           parentDataProperty: 'record',
@@ -26561,7 +26819,7 @@ function validate620(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate621.errors);
+        vErrors = joined(vErrors, validate628.errors);
         errors = vErrors.length;
       }
     }
@@ -26619,7 +26877,7 @@ function validate620(
           instancePath: instancePath + '/before',
           schemaPath: '#/properties/before/type',
           keyword: 'type',
-          params: { type: schema154.properties.before.type },
+          params: { type: schema155.properties.before.type },
         };
         if (vErrors === null) {
           vErrors = [err9];
@@ -26647,7 +26905,7 @@ function validate620(
     }
     if (data.at !== undefined) {
       if (
-        !validate623(data.at, {
+        !validate630(data.at, {
           instancePath: instancePath + '/at',
           parentData: data,
           parentDataProperty: 'at',
@@ -26655,13 +26913,13 @@ function validate620(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate623.errors);
+        vErrors = joined(vErrors, validate630.errors);
         errors = vErrors.length;
       }
     }
     if (data.approvers !== undefined) {
       if (
-        !validate625(data.approvers, {
+        !validate632(data.approvers, {
           instancePath: instancePath + '/approvers',
           parentData: data,
           parentDataProperty: 'approvers',
@@ -26669,13 +26927,13 @@ function validate620(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate625.errors);
+        vErrors = joined(vErrors, validate632.errors);
         errors = vErrors.length;
       }
     }
     if (data.approved !== undefined) {
       if (
-        !validate643(data.approved, {
+        !validate650(data.approved, {
           instancePath: instancePath + '/approved',
           parentData: data,
           parentDataProperty: 'approved',
@@ -26683,13 +26941,13 @@ function validate620(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate643.errors);
+        vErrors = joined(vErrors, validate650.errors);
         errors = vErrors.length;
       }
     }
     if (data.in_force !== undefined) {
       if (
-        !validate653(data.in_force, {
+        !validate660(data.in_force, {
           instancePath: instancePath + '/in_force',
           parentData: data,
           parentDataProperty: 'in_force',
@@ -26697,13 +26955,13 @@ function validate620(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate653.errors);
+        vErrors = joined(vErrors, validate660.errors);
         errors = vErrors.length;
       }
     }
     if (data.withdrawn !== undefined) {
       if (
-        !validate661(data.withdrawn, {
+        !validate668(data.withdrawn, {
           instancePath: instancePath + '/withdrawn',
           parentData: data,
           parentDataProperty: 'withdrawn',
@@ -26711,7 +26969,7 @@ function validate620(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate661.errors);
+        vErrors = joined(vErrors, validate668.errors);
         errors = vErrors.length;
       }
     }
@@ -26749,7 +27007,7 @@ function validate620(
         const len0 = data8.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate667(data8[i0], {
+            !validate674(data8[i0], {
               instancePath: instancePath + '/signatures/' + i0,
               parentData: data8,
               parentDataProperty: i0,
@@ -26757,7 +27015,7 @@ function validate620(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate667.errors);
+            vErrors = joined(vErrors, validate674.errors);
             errors = vErrors.length;
           }
         }
@@ -26778,7 +27036,7 @@ function validate620(
     }
     if (data.digest !== undefined) {
       if (
-        !validate644(data.digest, {
+        !validate651(data.digest, {
           instancePath: instancePath + '/digest',
           parentData: data,
           parentDataProperty: 'digest',
@@ -26786,7 +27044,7 @@ function validate620(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate644.errors);
+        vErrors = joined(vErrors, validate651.errors);
         errors = vErrors.length;
       }
     }
@@ -26799,15 +27057,15 @@ function validate620(
     }
     errors++;
   }
-  validate620.errors = vErrors;
+  validate627.errors = vErrors;
   return errors === 0;
 }
-validate620.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate627.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 export const set = validate296;
 
-export const ward = validate671;
-const schema171 = {
+export const ward = validate678;
+const schema172 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ward.schema.json',
   type: 'object',
@@ -26881,13 +27139,13 @@ const schema171 = {
   },
 };
 
-function validate672(
+function validate679(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate672.evaluated;
+  const evaluated0 = validate679.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26927,18 +27185,18 @@ function validate672(
     }
     errors++;
   }
-  validate672.errors = vErrors;
+  validate679.errors = vErrors;
   return errors === 0;
 }
-validate672.evaluated = { dynamicProps: false, dynamicItems: false };
+validate679.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate674(
+function validate681(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate674.evaluated;
+  const evaluated0 = validate681.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26973,18 +27231,18 @@ function validate674(
     }
     errors++;
   }
-  validate674.errors = vErrors;
+  validate681.errors = vErrors;
   return errors === 0;
 }
-validate674.evaluated = { dynamicProps: false, dynamicItems: false };
+validate681.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate680(
+function validate687(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate680.evaluated;
+  const evaluated0 = validate687.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -27105,12 +27363,12 @@ function validate680(
     }
     errors++;
   }
-  validate680.errors = vErrors;
+  validate687.errors = vErrors;
   return errors === 0;
 }
-validate680.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate687.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema175 = {
+const schema176 = {
   type: 'object',
   properties: {
     protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -27121,13 +27379,13 @@ const schema175 = {
   additionalProperties: false,
 };
 
-function validate686(
+function validate693(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate686.evaluated;
+  const evaluated0 = validate693.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -27264,18 +27522,18 @@ function validate686(
     }
     errors++;
   }
-  validate686.errors = vErrors;
+  validate693.errors = vErrors;
   return errors === 0;
 }
-validate686.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate693.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate684(
+function validate691(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate684.evaluated;
+  const evaluated0 = validate691.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -27329,7 +27587,7 @@ function validate684(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate672(data.protocol, {
+        !validate679(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -27337,7 +27595,7 @@ function validate684(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate672.errors);
+        vErrors = joined(vErrors, validate679.errors);
         errors = vErrors.length;
       }
     }
@@ -27390,7 +27648,7 @@ function validate684(
     }
     if (data.when !== undefined) {
       if (
-        !validate686(data.when, {
+        !validate693(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -27398,7 +27656,7 @@ function validate684(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate686.errors);
+        vErrors = joined(vErrors, validate693.errors);
         errors = vErrors.length;
       }
     }
@@ -27411,12 +27669,12 @@ function validate684(
     }
     errors++;
   }
-  validate684.errors = vErrors;
+  validate691.errors = vErrors;
   return errors === 0;
 }
-validate684.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate691.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema177 = {
+const schema178 = {
   type: 'object',
   properties: {
     says: { $ref: 'dictionary.schema.json#/$defs/text' },
@@ -27430,7 +27688,7 @@ const schema177 = {
   required: ['says', 'levels', 'source'],
   additionalProperties: false,
 };
-const schema178 = {
+const schema179 = {
   type: 'object',
   properties: {
     says: { $ref: 'dictionary.schema.json#/$defs/text' },
@@ -27443,13 +27701,13 @@ const schema178 = {
   minProperties: 1,
 };
 
-function validate701(
+function validate708(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate701.evaluated;
+  const evaluated0 = validate708.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -27538,18 +27796,18 @@ function validate701(
     }
     errors++;
   }
-  validate701.errors = vErrors;
+  validate708.errors = vErrors;
   return errors === 0;
 }
-validate701.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate708.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate706(
+function validate713(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate706.evaluated;
+  const evaluated0 = validate713.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -27589,18 +27847,18 @@ function validate706(
     }
     errors++;
   }
-  validate706.errors = vErrors;
+  validate713.errors = vErrors;
   return errors === 0;
 }
-validate706.evaluated = { dynamicProps: false, dynamicItems: false };
+validate713.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate709(
+function validate716(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate709.evaluated;
+  const evaluated0 = validate716.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -27689,18 +27947,18 @@ function validate709(
     }
     errors++;
   }
-  validate709.errors = vErrors;
+  validate716.errors = vErrors;
   return errors === 0;
 }
-validate709.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate716.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate699(
+function validate706(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate699.evaluated;
+  const evaluated0 = validate706.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -27746,7 +28004,7 @@ function validate699(
     }
     if (data.says !== undefined) {
       if (
-        !validate674(data.says, {
+        !validate681(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -27754,7 +28012,7 @@ function validate699(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate674.errors);
+        vErrors = joined(vErrors, validate681.errors);
         errors = vErrors.length;
       }
     }
@@ -27792,7 +28050,7 @@ function validate699(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate701(data1[i0], {
+            !validate708(data1[i0], {
               instancePath: instancePath + '/tell/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -27800,7 +28058,7 @@ function validate699(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate701.errors);
+            vErrors = joined(vErrors, validate708.errors);
             errors = vErrors.length;
           }
         }
@@ -27821,7 +28079,7 @@ function validate699(
     }
     if (data.respond !== undefined) {
       if (
-        !validate706(data.respond, {
+        !validate713(data.respond, {
           instancePath: instancePath + '/respond',
           parentData: data,
           parentDataProperty: 'respond',
@@ -27829,13 +28087,13 @@ function validate699(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate706.errors);
+        vErrors = joined(vErrors, validate713.errors);
         errors = vErrors.length;
       }
     }
     if (data.reassess !== undefined) {
       if (
-        !validate706(data.reassess, {
+        !validate713(data.reassess, {
           instancePath: instancePath + '/reassess',
           parentData: data,
           parentDataProperty: 'reassess',
@@ -27843,13 +28101,13 @@ function validate699(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate706.errors);
+        vErrors = joined(vErrors, validate713.errors);
         errors = vErrors.length;
       }
     }
     if (data.if_no_answer !== undefined) {
       if (
-        !validate709(data.if_no_answer, {
+        !validate716(data.if_no_answer, {
           instancePath: instancePath + '/if_no_answer',
           parentData: data,
           parentDataProperty: 'if_no_answer',
@@ -27857,7 +28115,7 @@ function validate699(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate709.errors);
+        vErrors = joined(vErrors, validate716.errors);
         errors = vErrors.length;
       }
     }
@@ -27870,18 +28128,18 @@ function validate699(
     }
     errors++;
   }
-  validate699.errors = vErrors;
+  validate706.errors = vErrors;
   return errors === 0;
 }
-validate699.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate706.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate696(
+function validate703(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate696.evaluated;
+  const evaluated0 = validate703.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -27949,7 +28207,7 @@ function validate696(
     }
     if (data.says !== undefined) {
       if (
-        !validate674(data.says, {
+        !validate681(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -27957,7 +28215,7 @@ function validate696(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate674.errors);
+        vErrors = joined(vErrors, validate681.errors);
         errors = vErrors.length;
       }
     }
@@ -27967,7 +28225,7 @@ function validate696(
         for (const key1 in data1) {
           const _errs5 = errors;
           if (
-            !validate672(key1, {
+            !validate679(key1, {
               instancePath: instancePath + '/levels',
               parentData: data1,
               parentDataProperty: 'levels',
@@ -27975,7 +28233,7 @@ function validate696(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate672.errors);
+            vErrors = joined(vErrors, validate679.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs5 === errors;
@@ -27996,7 +28254,7 @@ function validate696(
         }
         for (const key2 in data1) {
           if (
-            !validate699(data1[key2], {
+            !validate706(data1[key2], {
               instancePath: instancePath + '/levels/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data1,
               parentDataProperty: key2,
@@ -28004,7 +28262,7 @@ function validate696(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate699.errors);
+            vErrors = joined(vErrors, validate706.errors);
             errors = vErrors.length;
           }
         }
@@ -28043,7 +28301,7 @@ function validate696(
         const len0 = data3.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate672(data3[i0], {
+            !validate679(data3[i0], {
               instancePath: instancePath + '/source/' + i0,
               parentData: data3,
               parentDataProperty: i0,
@@ -28051,7 +28309,7 @@ function validate696(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate672.errors);
+            vErrors = joined(vErrors, validate679.errors);
             errors = vErrors.length;
           }
         }
@@ -28079,25 +28337,25 @@ function validate696(
     }
     errors++;
   }
-  validate696.errors = vErrors;
+  validate703.errors = vErrors;
   return errors === 0;
 }
-validate696.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate703.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema182 = {
+const schema183 = {
   type: 'array',
   items: { $ref: 'dictionary.schema.json#/$defs/name' },
   minItems: 2,
   maxItems: 2,
 };
 
-function validate716(
+function validate723(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate716.evaluated;
+  const evaluated0 = validate723.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -28126,7 +28384,7 @@ function validate716(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate672(data[i0], {
+        !validate679(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -28134,7 +28392,7 @@ function validate716(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate672.errors);
+        vErrors = joined(vErrors, validate679.errors);
         errors = vErrors.length;
       }
     }
@@ -28147,18 +28405,18 @@ function validate716(
     }
     errors++;
   }
-  validate716.errors = vErrors;
+  validate723.errors = vErrors;
   return errors === 0;
 }
-validate716.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate723.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate671(
+function validate678(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ward.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate671.evaluated;
+  const evaluated0 = validate678.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -28237,7 +28495,7 @@ function validate671(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema171.properties, key0)) {
+      if (!func5.call(schema172.properties, key0)) {
         const err5 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -28254,7 +28512,7 @@ function validate671(
     }
     if (data.ward !== undefined) {
       if (
-        !validate672(data.ward, {
+        !validate679(data.ward, {
           instancePath: instancePath + '/ward',
           parentData: data,
           parentDataProperty: 'ward',
@@ -28262,7 +28520,7 @@ function validate671(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate672.errors);
+        vErrors = joined(vErrors, validate679.errors);
         errors = vErrors.length;
       }
     }
@@ -28315,7 +28573,7 @@ function validate671(
     }
     if (data.title !== undefined) {
       if (
-        !validate674(data.title, {
+        !validate681(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -28323,13 +28581,13 @@ function validate671(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate674.errors);
+        vErrors = joined(vErrors, validate681.errors);
         errors = vErrors.length;
       }
     }
     if (data.about !== undefined) {
       if (
-        !validate674(data.about, {
+        !validate681(data.about, {
           instancePath: instancePath + '/about',
           parentData: data,
           parentDataProperty: 'about',
@@ -28337,13 +28595,13 @@ function validate671(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate674.errors);
+        vErrors = joined(vErrors, validate681.errors);
         errors = vErrors.length;
       }
     }
     if (data.ladder !== undefined) {
       if (
-        !validate672(data.ladder, {
+        !validate679(data.ladder, {
           instancePath: instancePath + '/ladder',
           parentData: data,
           parentDataProperty: 'ladder',
@@ -28351,7 +28609,7 @@ function validate671(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate672.errors);
+        vErrors = joined(vErrors, validate679.errors);
         errors = vErrors.length;
       }
     }
@@ -28467,7 +28725,7 @@ function validate671(
         const len0 = data7.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate674(data7[i0], {
+            !validate681(data7[i0], {
               instancePath: instancePath + '/owners/' + i0,
               parentData: data7,
               parentDataProperty: i0,
@@ -28475,7 +28733,7 @@ function validate671(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate674.errors);
+            vErrors = joined(vErrors, validate681.errors);
             errors = vErrors.length;
           }
         }
@@ -28500,7 +28758,7 @@ function validate671(
         for (const key1 in data9) {
           const _errs17 = errors;
           if (
-            !validate672(key1, {
+            !validate679(key1, {
               instancePath: instancePath + '/sources',
               parentData: data9,
               parentDataProperty: 'sources',
@@ -28508,7 +28766,7 @@ function validate671(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate672.errors);
+            vErrors = joined(vErrors, validate679.errors);
             errors = vErrors.length;
           }
           var valid3 = _errs17 === errors;
@@ -28529,7 +28787,7 @@ function validate671(
         }
         for (const key2 in data9) {
           if (
-            !validate680(data9[key2], {
+            !validate687(data9[key2], {
               instancePath: instancePath + '/sources/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data9,
               parentDataProperty: key2,
@@ -28537,7 +28795,7 @@ function validate671(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate680.errors);
+            vErrors = joined(vErrors, validate687.errors);
             errors = vErrors.length;
           }
         }
@@ -28590,7 +28848,7 @@ function validate671(
         const len1 = data11.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate684(data11[i1], {
+            !validate691(data11[i1], {
               instancePath: instancePath + '/reads_with/' + i1,
               parentData: data11,
               parentDataProperty: i1,
@@ -28598,7 +28856,7 @@ function validate671(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate684.errors);
+            vErrors = joined(vErrors, validate691.errors);
             errors = vErrors.length;
           }
         }
@@ -28623,7 +28881,7 @@ function validate671(
         for (const key3 in data13) {
           const _errs25 = errors;
           if (
-            !validate672(key3, {
+            !validate679(key3, {
               instancePath: instancePath + '/plans',
               parentData: data13,
               parentDataProperty: 'plans',
@@ -28631,7 +28889,7 @@ function validate671(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate672.errors);
+            vErrors = joined(vErrors, validate679.errors);
             errors = vErrors.length;
           }
           var valid7 = _errs25 === errors;
@@ -28652,7 +28910,7 @@ function validate671(
         }
         for (const key4 in data13) {
           if (
-            !validate696(data13[key4], {
+            !validate703(data13[key4], {
               instancePath: instancePath + '/plans/' + key4.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data13,
               parentDataProperty: key4,
@@ -28660,7 +28918,7 @@ function validate671(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate696.errors);
+            vErrors = joined(vErrors, validate703.errors);
             errors = vErrors.length;
           }
         }
@@ -28699,7 +28957,7 @@ function validate671(
         const len2 = data15.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate716(data15[i2], {
+            !validate723(data15[i2], {
               instancePath: instancePath + '/never_together/' + i2,
               parentData: data15,
               parentDataProperty: i2,
@@ -28707,7 +28965,7 @@ function validate671(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate716.errors);
+            vErrors = joined(vErrors, validate723.errors);
             errors = vErrors.length;
           }
         }
@@ -28735,13 +28993,13 @@ function validate671(
     }
     errors++;
   }
-  validate671.errors = vErrors;
+  validate678.errors = vErrors;
   return errors === 0;
 }
-validate671.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate678.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const ward_cases = validate719;
-const schema183 = {
+export const ward_cases = validate726;
+const schema184 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ward_cases.schema.json',
   type: 'object',
@@ -28791,13 +29049,13 @@ const schema183 = {
   },
 };
 
-function validate720(
+function validate727(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate720.evaluated;
+  const evaluated0 = validate727.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -28837,12 +29095,12 @@ function validate720(
     }
     errors++;
   }
-  validate720.errors = vErrors;
+  validate727.errors = vErrors;
   return errors === 0;
 }
-validate720.evaluated = { dynamicProps: false, dynamicItems: false };
+validate727.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema185 = {
+const schema186 = {
   type: 'object',
   properties: {
     case: { $ref: 'dictionary.schema.json#/$defs/text' },
@@ -28857,13 +29115,13 @@ const schema185 = {
   additionalProperties: false,
 };
 
-function validate723(
+function validate730(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate723.evaluated;
+  const evaluated0 = validate730.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -28898,12 +29156,12 @@ function validate723(
     }
     errors++;
   }
-  validate723.errors = vErrors;
+  validate730.errors = vErrors;
   return errors === 0;
 }
-validate723.evaluated = { dynamicProps: false, dynamicItems: false };
+validate730.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema187 = {
+const schema188 = {
   type: 'object',
   properties: {
     level: { $ref: 'cases.schema.json#/$defs/expected_level' },
@@ -28921,13 +29179,13 @@ const schema187 = {
   additionalProperties: false,
 };
 
-function validate730(
+function validate737(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate730.evaluated;
+  const evaluated0 = validate737.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -29016,18 +29274,18 @@ function validate730(
     }
     errors++;
   }
-  validate730.errors = vErrors;
+  validate737.errors = vErrors;
   return errors === 0;
 }
-validate730.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate737.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate738(
+function validate745(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate738.evaluated;
+  const evaluated0 = validate745.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -29057,18 +29315,18 @@ function validate738(
     }
     errors++;
   }
-  validate738.errors = vErrors;
+  validate745.errors = vErrors;
   return errors === 0;
 }
-validate738.evaluated = { dynamicProps: false, dynamicItems: false };
+validate745.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate741(
+function validate748(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate741.evaluated;
+  const evaluated0 = validate748.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -29438,18 +29696,18 @@ function validate741(
     }
     errors++;
   }
-  validate741.errors = vErrors;
+  validate748.errors = vErrors;
   return errors === 0;
 }
-validate741.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate748.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate729(
+function validate736(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate729.evaluated;
+  const evaluated0 = validate736.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -29496,7 +29754,7 @@ function validate729(
     }
     if (data.level !== undefined) {
       if (
-        !validate730(data.level, {
+        !validate737(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -29504,7 +29762,7 @@ function validate729(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate730.errors);
+        vErrors = joined(vErrors, validate737.errors);
         errors = vErrors.length;
       }
     }
@@ -29542,7 +29800,7 @@ function validate729(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate723(data1[i0], {
+            !validate730(data1[i0], {
               instancePath: instancePath + '/tell/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -29550,7 +29808,7 @@ function validate729(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate723.errors);
+            vErrors = joined(vErrors, validate730.errors);
             errors = vErrors.length;
           }
         }
@@ -29571,7 +29829,7 @@ function validate729(
     }
     if (data.plan !== undefined) {
       if (
-        !validate720(data.plan, {
+        !validate727(data.plan, {
           instancePath: instancePath + '/plan',
           parentData: data,
           parentDataProperty: 'plan',
@@ -29579,13 +29837,13 @@ function validate729(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate720.errors);
+        vErrors = joined(vErrors, validate727.errors);
         errors = vErrors.length;
       }
     }
     if (data.in_force !== undefined) {
       if (
-        !validate720(data.in_force, {
+        !validate727(data.in_force, {
           instancePath: instancePath + '/in_force',
           parentData: data,
           parentDataProperty: 'in_force',
@@ -29593,13 +29851,13 @@ function validate729(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate720.errors);
+        vErrors = joined(vErrors, validate727.errors);
         errors = vErrors.length;
       }
     }
     if (data.may_step_down !== undefined) {
       if (
-        !validate738(data.may_step_down, {
+        !validate745(data.may_step_down, {
           instancePath: instancePath + '/may_step_down',
           parentData: data,
           parentDataProperty: 'may_step_down',
@@ -29607,7 +29865,7 @@ function validate729(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate738.errors);
+        vErrors = joined(vErrors, validate745.errors);
         errors = vErrors.length;
       }
     }
@@ -29617,7 +29875,7 @@ function validate729(
         for (const key1 in data6) {
           const _errs11 = errors;
           if (
-            !validate720(key1, {
+            !validate727(key1, {
               instancePath: instancePath + '/protocols',
               parentData: data6,
               parentDataProperty: 'protocols',
@@ -29625,7 +29883,7 @@ function validate729(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate720.errors);
+            vErrors = joined(vErrors, validate727.errors);
             errors = vErrors.length;
           }
           var valid3 = _errs11 === errors;
@@ -29646,7 +29904,7 @@ function validate729(
         }
         for (const key2 in data6) {
           if (
-            !validate741(data6[key2], {
+            !validate748(data6[key2], {
               instancePath: instancePath + '/protocols/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data6,
               parentDataProperty: key2,
@@ -29654,7 +29912,7 @@ function validate729(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate741.errors);
+            vErrors = joined(vErrors, validate748.errors);
             errors = vErrors.length;
           }
         }
@@ -29682,18 +29940,18 @@ function validate729(
     }
     errors++;
   }
-  validate729.errors = vErrors;
+  validate736.errors = vErrors;
   return errors === 0;
 }
-validate729.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate736.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate760(
+function validate767(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate760.evaluated;
+  const evaluated0 = validate767.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -29791,18 +30049,18 @@ function validate760(
     }
     errors++;
   }
-  validate760.errors = vErrors;
+  validate767.errors = vErrors;
   return errors === 0;
 }
-validate760.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate767.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate722(
+function validate729(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate722.evaluated;
+  const evaluated0 = validate729.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -29864,7 +30122,7 @@ function validate722(
     }
     if (data.case !== undefined) {
       if (
-        !validate723(data.case, {
+        !validate730(data.case, {
           instancePath: instancePath + '/case',
           parentData: data,
           parentDataProperty: 'case',
@@ -29872,13 +30130,13 @@ function validate722(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate723.errors);
+        vErrors = joined(vErrors, validate730.errors);
         errors = vErrors.length;
       }
     }
     if (data.story !== undefined) {
       if (
-        !validate723(data.story, {
+        !validate730(data.story, {
           instancePath: instancePath + '/story',
           parentData: data,
           parentDataProperty: 'story',
@@ -29886,13 +30144,13 @@ function validate722(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate723.errors);
+        vErrors = joined(vErrors, validate730.errors);
         errors = vErrors.length;
       }
     }
     if (data.source !== undefined) {
       if (
-        !validate720(data.source, {
+        !validate727(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -29900,7 +30158,7 @@ function validate722(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate720.errors);
+        vErrors = joined(vErrors, validate727.errors);
         errors = vErrors.length;
       }
     }
@@ -29934,7 +30192,7 @@ function validate722(
     }
     if (data.expect !== undefined) {
       if (
-        !validate729(data.expect, {
+        !validate736(data.expect, {
           instancePath: instancePath + '/expect',
           parentData: data,
           parentDataProperty: 'expect',
@@ -29942,13 +30200,13 @@ function validate722(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate729.errors);
+        vErrors = joined(vErrors, validate736.errors);
         errors = vErrors.length;
       }
     }
     if (data.teach !== undefined) {
       if (
-        !validate760(data.teach, {
+        !validate767(data.teach, {
           instancePath: instancePath + '/teach',
           parentData: data,
           parentDataProperty: 'teach',
@@ -29956,7 +30214,7 @@ function validate722(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate760.errors);
+        vErrors = joined(vErrors, validate767.errors);
         errors = vErrors.length;
       }
     }
@@ -29969,18 +30227,18 @@ function validate722(
     }
     errors++;
   }
-  validate722.errors = vErrors;
+  validate729.errors = vErrors;
   return errors === 0;
 }
-validate722.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate729.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate719(
+function validate726(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ward_cases.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate719.evaluated;
+  const evaluated0 = validate726.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -30034,7 +30292,7 @@ function validate719(
     }
     if (data.ward !== undefined) {
       if (
-        !validate720(data.ward, {
+        !validate727(data.ward, {
           instancePath: instancePath + '/ward',
           parentData: data,
           parentDataProperty: 'ward',
@@ -30042,7 +30300,7 @@ function validate719(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate720.errors);
+        vErrors = joined(vErrors, validate727.errors);
         errors = vErrors.length;
       }
     }
@@ -30066,7 +30324,7 @@ function validate719(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate722(data1[i0], {
+            !validate729(data1[i0], {
               instancePath: instancePath + '/cases/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -30074,7 +30332,7 @@ function validate719(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate722.errors);
+            vErrors = joined(vErrors, validate729.errors);
             errors = vErrors.length;
           }
         }
@@ -30102,13 +30360,13 @@ function validate719(
     }
     errors++;
   }
-  validate719.errors = vErrors;
+  validate726.errors = vErrors;
   return errors === 0;
 }
-validate719.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate726.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const ward_outcome = validate765;
-const schema192 = {
+export const ward_outcome = validate772;
+const schema193 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ward_outcome.schema.json',
   type: 'object',
@@ -30235,13 +30493,13 @@ const schema192 = {
   },
 };
 
-function validate766(
+function validate773(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate766.evaluated;
+  const evaluated0 = validate773.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -30281,18 +30539,18 @@ function validate766(
     }
     errors++;
   }
-  validate766.errors = vErrors;
+  validate773.errors = vErrors;
   return errors === 0;
 }
-validate766.evaluated = { dynamicProps: false, dynamicItems: false };
+validate773.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate768(
+function validate775(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate768.evaluated;
+  const evaluated0 = validate775.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -30327,12 +30585,12 @@ function validate768(
     }
     errors++;
   }
-  validate768.errors = vErrors;
+  validate775.errors = vErrors;
   return errors === 0;
 }
-validate768.evaluated = { dynamicProps: false, dynamicItems: false };
+validate775.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema195 = {
+const schema196 = {
   type: 'object',
   properties: {
     in_force_from: { type: 'string', maxLength: 40 },
@@ -30344,13 +30602,13 @@ const schema195 = {
   additionalProperties: false,
 };
 
-function validate770(
+function validate777(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate770.evaluated;
+  const evaluated0 = validate777.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -30539,18 +30797,18 @@ function validate770(
     }
     errors++;
   }
-  validate770.errors = vErrors;
+  validate777.errors = vErrors;
   return errors === 0;
 }
-validate770.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate777.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate772(
+function validate779(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate772.evaluated;
+  const evaluated0 = validate779.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -30689,12 +30947,12 @@ function validate772(
       }
     }
   }
-  validate772.errors = vErrors;
+  validate779.errors = vErrors;
   return errors === 0;
 }
-validate772.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate779.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema197 = {
+const schema198 = {
   type: 'object',
   properties: {
     plan: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -30705,13 +30963,13 @@ const schema197 = {
   additionalProperties: false,
 };
 
-function validate775(
+function validate782(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate775.evaluated;
+  const evaluated0 = validate782.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -30779,7 +31037,7 @@ function validate775(
     }
     if (data.plan !== undefined) {
       if (
-        !validate766(data.plan, {
+        !validate773(data.plan, {
           instancePath: instancePath + '/plan',
           parentData: data,
           parentDataProperty: 'plan',
@@ -30787,13 +31045,13 @@ function validate775(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate766.errors);
+        vErrors = joined(vErrors, validate773.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate768(data.title, {
+        !validate775(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -30801,13 +31059,13 @@ function validate775(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate768.errors);
+        vErrors = joined(vErrors, validate775.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate768(data.says, {
+        !validate775(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -30815,7 +31073,7 @@ function validate775(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate768.errors);
+        vErrors = joined(vErrors, validate775.errors);
         errors = vErrors.length;
       }
     }
@@ -30828,12 +31086,12 @@ function validate775(
     }
     errors++;
   }
-  validate775.errors = vErrors;
+  validate782.errors = vErrors;
   return errors === 0;
 }
-validate775.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate782.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema198 = {
+const schema199 = {
   type: 'object',
   properties: {
     level: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -30848,13 +31106,13 @@ const schema198 = {
   additionalProperties: false,
 };
 
-function validate783(
+function validate790(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate783.evaluated;
+  const evaluated0 = validate790.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -30943,18 +31201,18 @@ function validate783(
     }
     errors++;
   }
-  validate783.errors = vErrors;
+  validate790.errors = vErrors;
   return errors === 0;
 }
-validate783.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate790.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate788(
+function validate795(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate788.evaluated;
+  const evaluated0 = validate795.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -30994,18 +31252,18 @@ function validate788(
     }
     errors++;
   }
-  validate788.errors = vErrors;
+  validate795.errors = vErrors;
   return errors === 0;
 }
-validate788.evaluated = { dynamicProps: false, dynamicItems: false };
+validate795.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate791(
+function validate798(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate791.evaluated;
+  const evaluated0 = validate798.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -31094,18 +31352,18 @@ function validate791(
     }
     errors++;
   }
-  validate791.errors = vErrors;
+  validate798.errors = vErrors;
   return errors === 0;
 }
-validate791.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate798.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate795(
+function validate802(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate795.evaluated;
+  const evaluated0 = validate802.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -31255,18 +31513,18 @@ function validate795(
     }
     errors++;
   }
-  validate795.errors = vErrors;
+  validate802.errors = vErrors;
   return errors === 0;
 }
-validate795.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate802.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate780(
+function validate787(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate780.evaluated;
+  const evaluated0 = validate787.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -31328,7 +31586,7 @@ function validate780(
     }
     if (data.level !== undefined) {
       if (
-        !validate766(data.level, {
+        !validate773(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -31336,13 +31594,13 @@ function validate780(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate766.errors);
+        vErrors = joined(vErrors, validate773.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate768(data.says, {
+        !validate775(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -31350,7 +31608,7 @@ function validate780(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate768.errors);
+        vErrors = joined(vErrors, validate775.errors);
         errors = vErrors.length;
       }
     }
@@ -31360,7 +31618,7 @@ function validate780(
         const len0 = data2.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate783(data2[i0], {
+            !validate790(data2[i0], {
               instancePath: instancePath + '/tell/' + i0,
               parentData: data2,
               parentDataProperty: i0,
@@ -31368,7 +31626,7 @@ function validate780(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate783.errors);
+            vErrors = joined(vErrors, validate790.errors);
             errors = vErrors.length;
           }
         }
@@ -31389,7 +31647,7 @@ function validate780(
     }
     if (data.respond !== undefined) {
       if (
-        !validate788(data.respond, {
+        !validate795(data.respond, {
           instancePath: instancePath + '/respond',
           parentData: data,
           parentDataProperty: 'respond',
@@ -31397,13 +31655,13 @@ function validate780(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate788.errors);
+        vErrors = joined(vErrors, validate795.errors);
         errors = vErrors.length;
       }
     }
     if (data.reassess !== undefined) {
       if (
-        !validate788(data.reassess, {
+        !validate795(data.reassess, {
           instancePath: instancePath + '/reassess',
           parentData: data,
           parentDataProperty: 'reassess',
@@ -31411,13 +31669,13 @@ function validate780(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate788.errors);
+        vErrors = joined(vErrors, validate795.errors);
         errors = vErrors.length;
       }
     }
     if (data.if_no_answer !== undefined) {
       if (
-        !validate791(data.if_no_answer, {
+        !validate798(data.if_no_answer, {
           instancePath: instancePath + '/if_no_answer',
           parentData: data,
           parentDataProperty: 'if_no_answer',
@@ -31425,13 +31683,13 @@ function validate780(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate791.errors);
+        vErrors = joined(vErrors, validate798.errors);
         errors = vErrors.length;
       }
     }
     if (data.step_down !== undefined) {
       if (
-        !validate795(data.step_down, {
+        !validate802(data.step_down, {
           instancePath: instancePath + '/step_down',
           parentData: data,
           parentDataProperty: 'step_down',
@@ -31439,7 +31697,7 @@ function validate780(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate795.errors);
+        vErrors = joined(vErrors, validate802.errors);
         errors = vErrors.length;
       }
     }
@@ -31452,18 +31710,18 @@ function validate780(
     }
     errors++;
   }
-  validate780.errors = vErrors;
+  validate787.errors = vErrors;
   return errors === 0;
 }
-validate780.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate787.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate800(
+function validate807(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate800.evaluated;
+  const evaluated0 = validate807.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -31724,12 +31982,12 @@ function validate800(
     }
     errors++;
   }
-  validate800.errors = vErrors;
+  validate807.errors = vErrors;
   return errors === 0;
 }
-validate800.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate807.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema204 = {
+const schema205 = {
   type: 'object',
   properties: {
     protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -31746,13 +32004,13 @@ const schema204 = {
   additionalProperties: false,
 };
 
-function validate807(
+function validate814(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate807.evaluated;
+  const evaluated0 = validate814.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -31792,18 +32050,18 @@ function validate807(
     }
     errors++;
   }
-  validate807.errors = vErrors;
+  validate814.errors = vErrors;
   return errors === 0;
 }
-validate807.evaluated = { dynamicProps: false, dynamicItems: false };
+validate814.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate813(
+function validate820(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate813.evaluated;
+  const evaluated0 = validate820.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -31829,18 +32087,18 @@ function validate813(
     }
     errors++;
   }
-  validate813.errors = vErrors;
+  validate820.errors = vErrors;
   return errors === 0;
 }
-validate813.evaluated = { dynamicProps: false, dynamicItems: false };
+validate820.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate815(
+function validate822(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate815.evaluated;
+  const evaluated0 = validate822.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -31872,18 +32130,18 @@ function validate815(
     }
     errors++;
   }
-  validate815.errors = vErrors;
+  validate822.errors = vErrors;
   return errors === 0;
 }
-validate815.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate822.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate805(
+function validate812(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate805.evaluated;
+  const evaluated0 = validate812.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -31962,7 +32220,7 @@ function validate805(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema204.properties, key0)) {
+      if (!func5.call(schema205.properties, key0)) {
         const err5 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -31979,7 +32237,7 @@ function validate805(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate766(data.protocol, {
+        !validate773(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -31987,13 +32245,13 @@ function validate805(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate766.errors);
+        vErrors = joined(vErrors, validate773.errors);
         errors = vErrors.length;
       }
     }
     if (data.rule !== undefined) {
       if (
-        !validate807(data.rule, {
+        !validate814(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -32001,13 +32259,13 @@ function validate805(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate807.errors);
+        vErrors = joined(vErrors, validate814.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate768(data.title, {
+        !validate775(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -32015,13 +32273,13 @@ function validate805(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate768.errors);
+        vErrors = joined(vErrors, validate775.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate807(data.level, {
+        !validate814(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -32029,13 +32287,13 @@ function validate805(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate807.errors);
+        vErrors = joined(vErrors, validate814.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate768(data.says, {
+        !validate775(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -32043,13 +32301,13 @@ function validate805(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate768.errors);
+        vErrors = joined(vErrors, validate775.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate768(data.because, {
+        !validate775(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -32057,13 +32315,13 @@ function validate805(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate768.errors);
+        vErrors = joined(vErrors, validate775.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained_by !== undefined) {
       if (
-        !validate813(data.explained_by, {
+        !validate820(data.explained_by, {
           instancePath: instancePath + '/explained_by',
           parentData: data,
           parentDataProperty: 'explained_by',
@@ -32071,13 +32329,13 @@ function validate805(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate813.errors);
+        vErrors = joined(vErrors, validate820.errors);
         errors = vErrors.length;
       }
     }
     if (data.ask !== undefined) {
       if (
-        !validate815(data.ask, {
+        !validate822(data.ask, {
           instancePath: instancePath + '/ask',
           parentData: data,
           parentDataProperty: 'ask',
@@ -32085,13 +32343,13 @@ function validate805(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate815.errors);
+        vErrors = joined(vErrors, validate822.errors);
         errors = vErrors.length;
       }
     }
     if (data.do !== undefined) {
       if (
-        !validate815(data.do, {
+        !validate822(data.do, {
           instancePath: instancePath + '/do',
           parentData: data,
           parentDataProperty: 'do',
@@ -32099,7 +32357,7 @@ function validate805(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate815.errors);
+        vErrors = joined(vErrors, validate822.errors);
         errors = vErrors.length;
       }
     }
@@ -32112,18 +32370,18 @@ function validate805(
     }
     errors++;
   }
-  validate805.errors = vErrors;
+  validate812.errors = vErrors;
   return errors === 0;
 }
-validate805.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate812.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate820(
+function validate827(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate820.evaluated;
+  const evaluated0 = validate827.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -32155,18 +32413,18 @@ function validate820(
     }
     errors++;
   }
-  validate820.errors = vErrors;
+  validate827.errors = vErrors;
   return errors === 0;
 }
-validate820.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate827.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate825(
+function validate832(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate825.evaluated;
+  const evaluated0 = validate832.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -32243,12 +32501,12 @@ function validate825(
     }
     errors++;
   }
-  validate825.errors = vErrors;
+  validate832.errors = vErrors;
   return errors === 0;
 }
-validate825.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate832.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema210 = {
+const schema211 = {
   type: 'object',
   properties: {
     fault: { $ref: 'outcome.schema.json#/$defs/name' },
@@ -32262,13 +32520,13 @@ const schema210 = {
   additionalProperties: false,
 };
 
-function validate835(
+function validate842(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate835.evaluated;
+  const evaluated0 = validate842.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -32428,12 +32686,12 @@ function validate835(
     }
     errors++;
   }
-  validate835.errors = vErrors;
+  validate842.errors = vErrors;
   return errors === 0;
 }
-validate835.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate842.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema212 = {
+const schema213 = {
   type: 'object',
   properties: {
     protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -32445,13 +32703,13 @@ const schema212 = {
   additionalProperties: false,
 };
 
-function validate839(
+function validate846(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate839.evaluated;
+  const evaluated0 = validate846.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -32519,7 +32777,7 @@ function validate839(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate766(data.protocol, {
+        !validate773(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -32527,13 +32785,13 @@ function validate839(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate766.errors);
+        vErrors = joined(vErrors, validate773.errors);
         errors = vErrors.length;
       }
     }
     if (data.rule !== undefined) {
       if (
-        !validate807(data.rule, {
+        !validate814(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -32541,13 +32799,13 @@ function validate839(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate807.errors);
+        vErrors = joined(vErrors, validate814.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate768(data.title, {
+        !validate775(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -32555,13 +32813,13 @@ function validate839(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate768.errors);
+        vErrors = joined(vErrors, validate775.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate807(data.level, {
+        !validate814(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -32569,7 +32827,7 @@ function validate839(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate807.errors);
+        vErrors = joined(vErrors, validate814.errors);
         errors = vErrors.length;
       }
     }
@@ -32582,18 +32840,18 @@ function validate839(
     }
     errors++;
   }
-  validate839.errors = vErrors;
+  validate846.errors = vErrors;
   return errors === 0;
 }
-validate839.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate846.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate830(
+function validate837(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate830.evaluated;
+  const evaluated0 = validate837.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -32710,7 +32968,7 @@ function validate830(
     }
     if (data.fault !== undefined) {
       if (
-        !validate807(data.fault, {
+        !validate814(data.fault, {
           instancePath: instancePath + '/fault',
           parentData: data,
           parentDataProperty: 'fault',
@@ -32718,13 +32976,13 @@ function validate830(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate807.errors);
+        vErrors = joined(vErrors, validate814.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate768(data.title, {
+        !validate775(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -32732,13 +32990,13 @@ function validate830(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate768.errors);
+        vErrors = joined(vErrors, validate775.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate768(data.says, {
+        !validate775(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -32746,13 +33004,13 @@ function validate830(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate768.errors);
+        vErrors = joined(vErrors, validate775.errors);
         errors = vErrors.length;
       }
     }
     if (data.do !== undefined) {
       if (
-        !validate815(data.do, {
+        !validate822(data.do, {
           instancePath: instancePath + '/do',
           parentData: data,
           parentDataProperty: 'do',
@@ -32760,7 +33018,7 @@ function validate830(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate815.errors);
+        vErrors = joined(vErrors, validate822.errors);
         errors = vErrors.length;
       }
     }
@@ -32770,7 +33028,7 @@ function validate830(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate835(data4[i0], {
+            !validate842(data4[i0], {
               instancePath: instancePath + '/readings/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -32778,7 +33036,7 @@ function validate830(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate835.errors);
+            vErrors = joined(vErrors, validate842.errors);
             errors = vErrors.length;
           }
         }
@@ -32803,7 +33061,7 @@ function validate830(
         const len1 = data6.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate839(data6[i1], {
+            !validate846(data6[i1], {
               instancePath: instancePath + '/changes/' + i1,
               parentData: data6,
               parentDataProperty: i1,
@@ -32811,7 +33069,7 @@ function validate830(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate839.errors);
+            vErrors = joined(vErrors, validate846.errors);
             errors = vErrors.length;
           }
         }
@@ -32839,18 +33097,18 @@ function validate830(
     }
     errors++;
   }
-  validate830.errors = vErrors;
+  validate837.errors = vErrors;
   return errors === 0;
 }
-validate830.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate837.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate846(
+function validate853(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate846.evaluated;
+  const evaluated0 = validate853.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -32969,18 +33227,18 @@ function validate846(
     }
     errors++;
   }
-  validate846.errors = vErrors;
+  validate853.errors = vErrors;
   return errors === 0;
 }
-validate846.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate853.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate765(
+function validate772(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ward_outcome.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate765.evaluated;
+  const evaluated0 = validate772.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -33227,7 +33485,7 @@ function validate765(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema192.properties, key0)) {
+      if (!func5.call(schema193.properties, key0)) {
         const err17 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -33244,7 +33502,7 @@ function validate765(
     }
     if (data.ward !== undefined) {
       if (
-        !validate766(data.ward, {
+        !validate773(data.ward, {
           instancePath: instancePath + '/ward',
           parentData: data,
           parentDataProperty: 'ward',
@@ -33252,7 +33510,7 @@ function validate765(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate766.errors);
+        vErrors = joined(vErrors, validate773.errors);
         errors = vErrors.length;
       }
     }
@@ -33275,7 +33533,7 @@ function validate765(
     }
     if (data.title !== undefined) {
       if (
-        !validate768(data.title, {
+        !validate775(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -33283,7 +33541,7 @@ function validate765(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate768.errors);
+        vErrors = joined(vErrors, validate775.errors);
         errors = vErrors.length;
       }
     }
@@ -33305,7 +33563,7 @@ function validate765(
     }
     if (data.policy !== undefined) {
       if (
-        !validate770(data.policy, {
+        !validate777(data.policy, {
           instancePath: instancePath + '/policy',
           parentData: data,
           parentDataProperty: 'policy',
@@ -33313,7 +33571,7 @@ function validate765(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate770.errors);
+        vErrors = joined(vErrors, validate777.errors);
         errors = vErrors.length;
       }
     }
@@ -33324,7 +33582,7 @@ function validate765(
           instancePath: instancePath + '/at',
           schemaPath: '#/properties/at/type',
           keyword: 'type',
-          params: { type: schema192.properties.at.type },
+          params: { type: schema193.properties.at.type },
         };
         if (vErrors === null) {
           vErrors = [err20];
@@ -33336,7 +33594,7 @@ function validate765(
     }
     if (data.level !== undefined) {
       if (
-        !validate772(data.level, {
+        !validate779(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -33344,13 +33602,13 @@ function validate765(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate772.errors);
+        vErrors = joined(vErrors, validate779.errors);
         errors = vErrors.length;
       }
     }
     if (data.plan !== undefined) {
       if (
-        !validate775(data.plan, {
+        !validate782(data.plan, {
           instancePath: instancePath + '/plan',
           parentData: data,
           parentDataProperty: 'plan',
@@ -33358,13 +33616,13 @@ function validate765(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate775.errors);
+        vErrors = joined(vErrors, validate782.errors);
         errors = vErrors.length;
       }
     }
     if (data.response !== undefined) {
       if (
-        !validate780(data.response, {
+        !validate787(data.response, {
           instancePath: instancePath + '/response',
           parentData: data,
           parentDataProperty: 'response',
@@ -33372,13 +33630,13 @@ function validate765(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate780.errors);
+        vErrors = joined(vErrors, validate787.errors);
         errors = vErrors.length;
       }
     }
     if (data.in_force !== undefined) {
       if (
-        !validate800(data.in_force, {
+        !validate807(data.in_force, {
           instancePath: instancePath + '/in_force',
           parentData: data,
           parentDataProperty: 'in_force',
@@ -33386,7 +33644,7 @@ function validate765(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate800.errors);
+        vErrors = joined(vErrors, validate807.errors);
         errors = vErrors.length;
       }
     }
@@ -33429,7 +33687,7 @@ function validate765(
         const len1 = data12.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate805(data12[i1], {
+            !validate812(data12[i1], {
               instancePath: instancePath + '/advice/' + i1,
               parentData: data12,
               parentDataProperty: i1,
@@ -33437,7 +33695,7 @@ function validate765(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate805.errors);
+            vErrors = joined(vErrors, validate812.errors);
             errors = vErrors.length;
           }
         }
@@ -33458,7 +33716,7 @@ function validate765(
     }
     if (data.ask_first !== undefined) {
       if (
-        !validate820(data.ask_first, {
+        !validate827(data.ask_first, {
           instancePath: instancePath + '/ask_first',
           parentData: data,
           parentDataProperty: 'ask_first',
@@ -33466,13 +33724,13 @@ function validate765(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate820.errors);
+        vErrors = joined(vErrors, validate827.errors);
         errors = vErrors.length;
       }
     }
     if (data.take_first !== undefined) {
       if (
-        !validate820(data.take_first, {
+        !validate827(data.take_first, {
           instancePath: instancePath + '/take_first',
           parentData: data,
           parentDataProperty: 'take_first',
@@ -33480,13 +33738,13 @@ function validate765(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate820.errors);
+        vErrors = joined(vErrors, validate827.errors);
         errors = vErrors.length;
       }
     }
     if (data.missing !== undefined) {
       if (
-        !validate820(data.missing, {
+        !validate827(data.missing, {
           instancePath: instancePath + '/missing',
           parentData: data,
           parentDataProperty: 'missing',
@@ -33494,7 +33752,7 @@ function validate765(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate820.errors);
+        vErrors = joined(vErrors, validate827.errors);
         errors = vErrors.length;
       }
     }
@@ -33504,7 +33762,7 @@ function validate765(
         const len2 = data17.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate825(data17[i2], {
+            !validate832(data17[i2], {
               instancePath: instancePath + '/unobtainable/' + i2,
               parentData: data17,
               parentDataProperty: i2,
@@ -33512,7 +33770,7 @@ function validate765(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate825.errors);
+            vErrors = joined(vErrors, validate832.errors);
             errors = vErrors.length;
           }
         }
@@ -33537,7 +33795,7 @@ function validate765(
         const len3 = data19.length;
         for (let i3 = 0; i3 < len3; i3++) {
           if (
-            !validate825(data19[i3], {
+            !validate832(data19[i3], {
               instancePath: instancePath + '/declined/' + i3,
               parentData: data19,
               parentDataProperty: i3,
@@ -33545,7 +33803,7 @@ function validate765(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate825.errors);
+            vErrors = joined(vErrors, validate832.errors);
             errors = vErrors.length;
           }
         }
@@ -33566,7 +33824,7 @@ function validate765(
     }
     if (data.would_tell_more !== undefined) {
       if (
-        !validate820(data.would_tell_more, {
+        !validate827(data.would_tell_more, {
           instancePath: instancePath + '/would_tell_more',
           parentData: data,
           parentDataProperty: 'would_tell_more',
@@ -33574,7 +33832,7 @@ function validate765(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate820.errors);
+        vErrors = joined(vErrors, validate827.errors);
         errors = vErrors.length;
       }
     }
@@ -33584,7 +33842,7 @@ function validate765(
         const len4 = data22.length;
         for (let i4 = 0; i4 < len4; i4++) {
           if (
-            !validate830(data22[i4], {
+            !validate837(data22[i4], {
               instancePath: instancePath + '/faults/' + i4,
               parentData: data22,
               parentDataProperty: i4,
@@ -33592,7 +33850,7 @@ function validate765(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate830.errors);
+            vErrors = joined(vErrors, validate837.errors);
             errors = vErrors.length;
           }
         }
@@ -33617,7 +33875,7 @@ function validate765(
         const len5 = data24.length;
         for (let i5 = 0; i5 < len5; i5++) {
           if (
-            !validate846(data24[i5], {
+            !validate853(data24[i5], {
               instancePath: instancePath + '/refused/' + i5,
               parentData: data24,
               parentDataProperty: i5,
@@ -33625,7 +33883,7 @@ function validate765(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate846.errors);
+            vErrors = joined(vErrors, validate853.errors);
             errors = vErrors.length;
           }
         }
@@ -33650,7 +33908,7 @@ function validate765(
         const len6 = data26.length;
         for (let i6 = 0; i6 < len6; i6++) {
           if (
-            !validate846(data26[i6], {
+            !validate853(data26[i6], {
               instancePath: instancePath + '/questioned/' + i6,
               parentData: data26,
               parentDataProperty: i6,
@@ -33658,7 +33916,7 @@ function validate765(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate846.errors);
+            vErrors = joined(vErrors, validate853.errors);
             errors = vErrors.length;
           }
         }
@@ -33679,7 +33937,7 @@ function validate765(
     }
     if (data.caution !== undefined) {
       if (
-        !validate768(data.caution, {
+        !validate775(data.caution, {
           instancePath: instancePath + '/caution',
           parentData: data,
           parentDataProperty: 'caution',
@@ -33687,7 +33945,7 @@ function validate765(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate768.errors);
+        vErrors = joined(vErrors, validate775.errors);
         errors = vErrors.length;
       }
     }
@@ -33700,10 +33958,10 @@ function validate765(
     }
     errors++;
   }
-  validate765.errors = vErrors;
+  validate772.errors = vErrors;
   return errors === 0;
 }
-validate765.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate772.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 function joined(all, more) {
   if (all === null) return more;
