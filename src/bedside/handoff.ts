@@ -44,11 +44,33 @@ export interface HandoffFacts {
   readonly earlier: readonly string[];
 }
 
+/** What is to be said of what was read with, beside its name. */
+export interface SaidOfSource {
+  /** Before everything else: what failed or is overdue. */
+  readonly warnings: readonly string[];
+  /** Since when it is in force, or that it is not; null where that is not known. */
+  readonly says: string | null;
+}
+
+const nothingSaid: SaidOfSource = { warnings: [], says: null };
+
+/** Of what is read as its text stands, and not as the record says. */
+export const draftSaid: SaidOfSource = {
+  warnings: [],
+  says: 'A draft, not in force: read as its text stands here, whatever was approved.',
+};
+
 /**
  * A handoff in the order that the trade uses: Situation, Background, Assessment, Recommendation. Plain text, wrapped nowhere, one
- * fact a line. While a blank is left, its first line says so.
+ * fact a line. While a blank is left, its first line says so; only what must be said of the policy stands before that.
  */
-export function handoffText(sheet: BedsideSheet, facts: HandoffFacts, background: Background): string {
+export function handoffText(
+  sheet: BedsideSheet,
+  facts: HandoffFacts,
+  background: Background,
+  { warnings, says }: SaidOfSource = nothingSaid,
+): string {
+  const about = warnings.flatMap((line) => [`ABOUT THIS POLICY: ${line}`, '']);
   const left = blanksLeft(background);
   const unfinished =
     left > 0
@@ -59,9 +81,9 @@ export function handoffText(sheet: BedsideSheet, facts: HandoffFacts, background
     section('BACKGROUND', backgroundLines(sheet, facts, background)),
     section('ASSESSMENT', assessment(sheet, facts)),
     section('RECOMMENDATION', recommendation(sheet)),
-    [`Read with: ${sheet.title} (${sheet.edition})`, sheet.caution],
+    [`Read with: ${sheet.title} (${sheet.edition})`, ...(says === null ? [] : [says]), sheet.caution],
   ];
-  return `${[...unfinished, ...parts.flatMap((lines) => [...lines, '']).slice(0, -1)].join('\n')}\n`;
+  return `${[...about, ...unfinished, ...parts.flatMap((lines) => [...lines, '']).slice(0, -1)].join('\n')}\n`;
 }
 
 const section = (heading: string, lines: readonly string[]): string[] => [heading, ...lines];

@@ -25,11 +25,16 @@ interface WardCase {
   readonly path: Path;
 }
 
+/** How a case of a ward policy came out, with what was observed. */
+export interface WardCaseResult extends CaseResult {
+  readonly series: Series;
+}
+
 /** Reads the cases of a ward policy and runs them; a case with a mistake is told of and not run. */
 export function runWardCases(
   document: Document,
   ward: Ward,
-): { results: readonly CaseResult[]; problems: readonly Problem[] } {
+): { results: readonly WardCaseResult[]; problems: readonly Problem[] } {
   const { value: file, problems } = checkShape('ward_cases', document);
   if (!file) return { results: [], problems };
   const findings: Finding[] = [];
@@ -38,7 +43,7 @@ export function runWardCases(
     report('case_of_another_protocol', ['ward'], { name: file.ward, protocol: ward.name });
   const seen = new Set<string>();
   const inSets: Problem[] = [];
-  const results = file.cases.flatMap((each, index): CaseResult[] => {
+  const results = file.cases.flatMap((each, index): WardCaseResult[] => {
     const path = ['cases', index];
     if (seen.has(each.case)) report('case_twice', [...path, 'case'], { name: each.case });
     seen.add(each.case);
@@ -54,7 +59,7 @@ export function runWardCases(
       ...expected,
       path: [...path, 'expect'],
     };
-    return [{ name: read.name, differences: differencesOfWard(ward, read) }];
+    return [{ name: read.name, series, differences: differencesOfWard(ward, read) }];
   });
   const found = [...problems, ...findingsToProblems(document, findings), ...inSets];
   return {

@@ -10,6 +10,8 @@ import type { Terminal } from './terminal.ts';
 /** A protocol or ward policy that was asked for by its file, its folder, its name, or as a sealed edition. */
 export interface NamedReader {
   readonly reader: Compiled | Ward;
+  /** Whether it is a sealed edition; else it is a text that may change. */
+  readonly isSealed: boolean;
   /** The text of its cases, and where it stands; null when there are none. */
   readonly cases: () => Promise<{ readonly file: string; readonly text: string } | null>;
 }
@@ -38,13 +40,17 @@ async function readAt(path: string, terminal: Terminal): Promise<NamedReader | n
     const { edition, problems, file } = await loadEdition(path);
     if (!edition) sayProblems(problems, terminal);
     const cases = edition && { file: `${file} (cases)`, text: edition.file.cases };
-    return edition && { reader: edition.asked, cases: () => Promise.resolve(cases) };
+    return edition && { reader: edition.asked, isSealed: true, cases: () => Promise.resolve(cases) };
   }
   const loaded = kind === 'ward' ? await loadPolicy(path) : await loadAlone(path);
   if (!loaded.reader) sayProblems(loaded.problems, terminal);
   const { reader, casesPath } = loaded;
   return (
-    reader && { reader, cases: () => (casesPath === null ? Promise.resolve(null) : readText(casesPath)) }
+    reader && {
+      reader,
+      isSealed: false,
+      cases: () => (casesPath === null ? Promise.resolve(null) : readText(casesPath)),
+    }
   );
 }
 

@@ -7,7 +7,7 @@ import type { Ward } from '../ward/ward.ts';
 import { UnreadableFile } from './files.ts';
 import type { Form } from './form.ts';
 import { jsonText } from './json-text.ts';
-import { namedReader } from './named-reader.ts';
+import { namedReader, type NamedReader } from './named-reader.ts';
 import { parseCall } from './parse-call.ts';
 import { sayProblems } from './say.ts';
 import { showOutcome } from './show-outcome.ts';
@@ -42,11 +42,11 @@ export const read: Call = async (args, terminal) => {
     terminal.err('--at says when a policy is in force; it stands beside --in-force.\n');
     return exit.couldNotAsk;
   }
-  const reader = (await namedReader(asked, terminal))?.reader;
-  if (!reader) return exit.couldNotAsk;
-  const series = await seriesGiven(call.values.set, reader, terminal);
+  const found = await namedReader(asked, terminal);
+  if (!found) return exit.couldNotAsk;
+  const series = await seriesGiven(call.values.set, found.reader, terminal);
   if (!series) return exit.couldNotAsk;
-  terminal.out(await answer(reader, series, form, terminal));
+  terminal.out(await answer(found, series, form, terminal));
   return exit.well;
 };
 
@@ -91,14 +91,14 @@ async function standardInput(terminal: Terminal): Promise<string | null> {
 }
 
 async function answer(
-  reader: Compiled | Ward,
+  { reader, isSealed }: NamedReader,
   series: Series,
   form: Form,
   { width, colour }: Terminal,
 ): Promise<string> {
   if (form === 'handoff') {
-    const { handoffFor } = await import('./handoff.ts');
-    return handoffFor(reader, series);
+    const { draftSaid, handoffFor } = await import('./handoff.ts');
+    return isSealed ? handoffFor(reader, series) : handoffFor(reader, series, draftSaid);
   }
   if ('members' in reader) {
     const { answerOfWard } = await import('./answer-of-ward.ts');

@@ -55,9 +55,15 @@ test('a page of the rooms saves, by either name of this machine; its cookie is n
   }
 });
 
-test('the static site holds the same protocols, and says that it cannot save', async () => {
+test('the static site holds the same protocols, with what was in force when it was made; it cannot save', async () => {
   const body = readFileSync(join(site.built, 'protocols.json'), 'utf8');
-  expect(JSON.parse(body)).toEqual(await siteBelow('protocols', false));
+  const { protocols, ...more } = JSON.parse(body) as Awaited<ReturnType<typeof siteBelow>>;
+  const drafts = protocols.map(({ in_force: _, ...draft }) => draft);
+  expect({ ...more, protocols: drafts }).toEqual(await siteBelow('protocols', false));
+  expect(protocols.find((each) => each.id === 'alder_wing')?.in_force).toMatchObject({
+    kind: 'policy',
+    warnings: [expect.stringContaining('These rooms are files')],
+  });
 });
 
 test('a text that is too large is refused in words that reach the page', async () => {

@@ -9397,6 +9397,7 @@ const schema108 = {
     levels: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' } },
     observations: { type: 'array', items: { $ref: '#/$defs/observation' } },
     contradictions: { type: 'array', items: { $ref: '#/$defs/contradiction' } },
+    reading: { type: 'array', items: { $ref: '#/$defs/step' } },
     inputs: { type: 'array', items: { $ref: '#/$defs/input' } },
     steps: { type: 'array', items: { $ref: '#/$defs/step' } },
     faults: { type: 'array', items: { $ref: '#/$defs/fault' } },
@@ -9486,6 +9487,8 @@ const schema108 = {
         unit: { type: 'string' },
         steps_per_unit: { type: 'string', pattern: '^[0-9]+(/[0-9]+)?$' },
         otherwise: { type: 'integer' },
+        is: { $ref: '#/$defs/expression' },
+        wide: { $ref: '#/$defs/expression' },
       },
       required: ['input', 'of', 'name', 'part'],
       additionalProperties: false,
@@ -10291,6 +10294,436 @@ validate397.evaluated = { props: true, dynamicProps: false, dynamicItems: false 
 
 const schema113 = {
   type: 'object',
+  properties: { step: { type: 'string' }, is: { $ref: '#/$defs/expression' } },
+  required: ['step', 'is'],
+  additionalProperties: false,
+};
+const schema114 = {
+  type: ['integer', 'boolean', 'object'],
+  properties: {
+    var: { type: 'string' },
+    '+': { $ref: '#/$defs/parts' },
+    '-': { $ref: '#/$defs/parts' },
+    '*': { $ref: '#/$defs/parts' },
+    min: { $ref: '#/$defs/parts' },
+    max: { $ref: '#/$defs/parts' },
+    '<': { $ref: '#/$defs/parts' },
+    '<=': { $ref: '#/$defs/parts' },
+    and: { $ref: '#/$defs/parts' },
+    or: { $ref: '#/$defs/parts' },
+    '!': { $ref: '#/$defs/parts' },
+    if: { $ref: '#/$defs/parts' },
+  },
+  minProperties: 1,
+  maxProperties: 1,
+  additionalProperties: false,
+};
+const schema115 = { type: 'array', items: { $ref: '#/$defs/expression' }, minItems: 1 };
+const wrapper1 = { validate: validate402 };
+
+function validate403(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate403.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (Array.isArray(data)) {
+    if (data.length < 1) {
+      const err0 = { instancePath, schemaPath: '#/minItems', keyword: 'minItems', params: { limit: 1 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    const len0 = data.length;
+    for (let i0 = 0; i0 < len0; i0++) {
+      if (
+        !wrapper1.validate(data[i0], {
+          instancePath: instancePath + '/' + i0,
+          parentData: data,
+          parentDataProperty: i0,
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, wrapper1.validate.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err1 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'array' } };
+    if (vErrors === null) {
+      vErrors = [err1];
+    } else {
+      vErrors.push(err1);
+    }
+    errors++;
+  }
+  validate403.errors = vErrors;
+  return errors === 0;
+}
+validate403.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+
+function validate402(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate402.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (
+    !(typeof data == 'number' && !(data % 1) && !isNaN(data) && isFinite(data)) &&
+    typeof data !== 'boolean' &&
+    !(data && typeof data == 'object' && !Array.isArray(data))
+  ) {
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema114.type } };
+    if (vErrors === null) {
+      vErrors = [err0];
+    } else {
+      vErrors.push(err0);
+    }
+    errors++;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (Object.keys(data).length > 1) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/maxProperties',
+        keyword: 'maxProperties',
+        params: { limit: 1 },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    if (Object.keys(data).length < 1) {
+      const err2 = {
+        instancePath,
+        schemaPath: '#/minProperties',
+        keyword: 'minProperties',
+        params: { limit: 1 },
+      };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!func5.call(schema114.properties, key0)) {
+        const err3 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+    }
+    if (data.var !== undefined) {
+      if (typeof data.var !== 'string') {
+        const err4 = {
+          instancePath: instancePath + '/var',
+          schemaPath: '#/properties/var/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err4];
+        } else {
+          vErrors.push(err4);
+        }
+        errors++;
+      }
+    }
+    if (data['+'] !== undefined) {
+      if (
+        !validate403(data['+'], {
+          instancePath: instancePath + '/+',
+          parentData: data,
+          parentDataProperty: '+',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate403.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data['-'] !== undefined) {
+      if (
+        !validate403(data['-'], {
+          instancePath: instancePath + '/-',
+          parentData: data,
+          parentDataProperty: '-',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate403.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data['*'] !== undefined) {
+      if (
+        !validate403(data['*'], {
+          instancePath: instancePath + '/*',
+          parentData: data,
+          parentDataProperty: '*',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate403.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.min !== undefined) {
+      if (
+        !validate403(data.min, {
+          instancePath: instancePath + '/min',
+          parentData: data,
+          parentDataProperty: 'min',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate403.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.max !== undefined) {
+      if (
+        !validate403(data.max, {
+          instancePath: instancePath + '/max',
+          parentData: data,
+          parentDataProperty: 'max',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate403.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data['<'] !== undefined) {
+      if (
+        !validate403(data['<'], {
+          instancePath: instancePath + '/<',
+          parentData: data,
+          parentDataProperty: '<',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate403.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data['<='] !== undefined) {
+      if (
+        !validate403(data['<='], {
+          instancePath: instancePath + '/<=',
+          parentData: data,
+          parentDataProperty: '<=',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate403.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.and !== undefined) {
+      if (
+        !validate403(data.and, {
+          instancePath: instancePath + '/and',
+          parentData: data,
+          parentDataProperty: 'and',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate403.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.or !== undefined) {
+      if (
+        !validate403(data.or, {
+          instancePath: instancePath + '/or',
+          parentData: data,
+          parentDataProperty: 'or',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate403.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data['!'] !== undefined) {
+      if (
+        !validate403(data['!'], {
+          instancePath: instancePath + '/!',
+          parentData: data,
+          parentDataProperty: '!',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate403.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.if !== undefined) {
+      if (
+        !validate403(data.if, {
+          instancePath: instancePath + '/if',
+          parentData: data,
+          parentDataProperty: 'if',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate403.errors);
+        errors = vErrors.length;
+      }
+    }
+  }
+  validate402.errors = vErrors;
+  return errors === 0;
+}
+validate402.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+function validate401(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate401.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.step === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'step' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.is === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'is' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'step' || key0 === 'is')) {
+        const err2 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+    if (data.step !== undefined) {
+      if (typeof data.step !== 'string') {
+        const err3 = {
+          instancePath: instancePath + '/step',
+          schemaPath: '#/properties/step/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+    }
+    if (data.is !== undefined) {
+      if (
+        !validate402(data.is, {
+          instancePath: instancePath + '/is',
+          parentData: data,
+          parentDataProperty: 'is',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate402.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err4 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err4];
+    } else {
+      vErrors.push(err4);
+    }
+    errors++;
+  }
+  validate401.errors = vErrors;
+  return errors === 0;
+}
+validate401.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema116 = {
+  type: 'object',
   properties: {
     input: { type: 'string' },
     of: { type: 'string', enum: ['observation', 'limit', 'look_back'] },
@@ -10315,18 +10748,20 @@ const schema113 = {
     unit: { type: 'string' },
     steps_per_unit: { type: 'string', pattern: '^[0-9]+(/[0-9]+)?$' },
     otherwise: { type: 'integer' },
+    is: { $ref: '#/$defs/expression' },
+    wide: { $ref: '#/$defs/expression' },
   },
   required: ['input', 'of', 'name', 'part'],
   additionalProperties: false,
 };
 
-function validate401(
+function validate417(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate401.evaluated;
+  const evaluated0 = validate417.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10391,16 +10826,7 @@ function validate401(
       errors++;
     }
     for (const key0 in data) {
-      if (!(
-        key0 === 'input' ||
-        key0 === 'of' ||
-        key0 === 'name' ||
-        key0 === 'part' ||
-        key0 === 'choice' ||
-        key0 === 'unit' ||
-        key0 === 'steps_per_unit' ||
-        key0 === 'otherwise'
-      )) {
+      if (!func5.call(schema116.properties, key0)) {
         const err4 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -10452,7 +10878,7 @@ function validate401(
           instancePath: instancePath + '/of',
           schemaPath: '#/properties/of/enum',
           keyword: 'enum',
-          params: { allowedValues: schema113.properties.of.enum },
+          params: { allowedValues: schema116.properties.of.enum },
         };
         if (vErrors === null) {
           vErrors = [err7];
@@ -10509,7 +10935,7 @@ function validate401(
           instancePath: instancePath + '/part',
           schemaPath: '#/properties/part/enum',
           keyword: 'enum',
-          params: { allowedValues: schema113.properties.part.enum },
+          params: { allowedValues: schema116.properties.part.enum },
         };
         if (vErrors === null) {
           vErrors = [err9];
@@ -10598,6 +11024,34 @@ function validate401(
         errors++;
       }
     }
+    if (data.is !== undefined) {
+      if (
+        !validate402(data.is, {
+          instancePath: instancePath + '/is',
+          parentData: data,
+          parentDataProperty: 'is',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate402.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.wide !== undefined) {
+      if (
+        !validate402(data.wide, {
+          instancePath: instancePath + '/wide',
+          parentData: data,
+          parentDataProperty: 'wide',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate402.errors);
+        errors = vErrors.length;
+      }
+    }
   } else {
     const err14 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
     if (vErrors === null) {
@@ -10607,440 +11061,10 @@ function validate401(
     }
     errors++;
   }
-  validate401.errors = vErrors;
+  validate417.errors = vErrors;
   return errors === 0;
 }
-validate401.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
-
-const schema114 = {
-  type: 'object',
-  properties: { step: { type: 'string' }, is: { $ref: '#/$defs/expression' } },
-  required: ['step', 'is'],
-  additionalProperties: false,
-};
-const schema115 = {
-  type: ['integer', 'boolean', 'object'],
-  properties: {
-    var: { type: 'string' },
-    '+': { $ref: '#/$defs/parts' },
-    '-': { $ref: '#/$defs/parts' },
-    '*': { $ref: '#/$defs/parts' },
-    min: { $ref: '#/$defs/parts' },
-    max: { $ref: '#/$defs/parts' },
-    '<': { $ref: '#/$defs/parts' },
-    '<=': { $ref: '#/$defs/parts' },
-    and: { $ref: '#/$defs/parts' },
-    or: { $ref: '#/$defs/parts' },
-    '!': { $ref: '#/$defs/parts' },
-    if: { $ref: '#/$defs/parts' },
-  },
-  minProperties: 1,
-  maxProperties: 1,
-  additionalProperties: false,
-};
-const schema116 = { type: 'array', items: { $ref: '#/$defs/expression' }, minItems: 1 };
-const wrapper1 = { validate: validate406 };
-
-function validate407(
-  data,
-  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
-) {
-  let vErrors = null;
-  let errors = 0;
-  const evaluated0 = validate407.evaluated;
-  if (evaluated0.dynamicProps) {
-    evaluated0.props = undefined;
-  }
-  if (evaluated0.dynamicItems) {
-    evaluated0.items = undefined;
-  }
-  if (Array.isArray(data)) {
-    if (data.length < 1) {
-      const err0 = { instancePath, schemaPath: '#/minItems', keyword: 'minItems', params: { limit: 1 } };
-      if (vErrors === null) {
-        vErrors = [err0];
-      } else {
-        vErrors.push(err0);
-      }
-      errors++;
-    }
-    const len0 = data.length;
-    for (let i0 = 0; i0 < len0; i0++) {
-      if (
-        !wrapper1.validate(data[i0], {
-          instancePath: instancePath + '/' + i0,
-          parentData: data,
-          parentDataProperty: i0,
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, wrapper1.validate.errors);
-        errors = vErrors.length;
-      }
-    }
-  } else {
-    const err1 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'array' } };
-    if (vErrors === null) {
-      vErrors = [err1];
-    } else {
-      vErrors.push(err1);
-    }
-    errors++;
-  }
-  validate407.errors = vErrors;
-  return errors === 0;
-}
-validate407.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
-
-function validate406(
-  data,
-  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
-) {
-  let vErrors = null;
-  let errors = 0;
-  const evaluated0 = validate406.evaluated;
-  if (evaluated0.dynamicProps) {
-    evaluated0.props = undefined;
-  }
-  if (evaluated0.dynamicItems) {
-    evaluated0.items = undefined;
-  }
-  if (
-    !(typeof data == 'number' && !(data % 1) && !isNaN(data) && isFinite(data)) &&
-    typeof data !== 'boolean' &&
-    !(data && typeof data == 'object' && !Array.isArray(data))
-  ) {
-    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema115.type } };
-    if (vErrors === null) {
-      vErrors = [err0];
-    } else {
-      vErrors.push(err0);
-    }
-    errors++;
-  }
-  if (data && typeof data == 'object' && !Array.isArray(data)) {
-    if (Object.keys(data).length > 1) {
-      const err1 = {
-        instancePath,
-        schemaPath: '#/maxProperties',
-        keyword: 'maxProperties',
-        params: { limit: 1 },
-      };
-      if (vErrors === null) {
-        vErrors = [err1];
-      } else {
-        vErrors.push(err1);
-      }
-      errors++;
-    }
-    if (Object.keys(data).length < 1) {
-      const err2 = {
-        instancePath,
-        schemaPath: '#/minProperties',
-        keyword: 'minProperties',
-        params: { limit: 1 },
-      };
-      if (vErrors === null) {
-        vErrors = [err2];
-      } else {
-        vErrors.push(err2);
-      }
-      errors++;
-    }
-    for (const key0 in data) {
-      if (!func5.call(schema115.properties, key0)) {
-        const err3 = {
-          instancePath,
-          schemaPath: '#/additionalProperties',
-          keyword: 'additionalProperties',
-          params: { additionalProperty: key0 },
-        };
-        if (vErrors === null) {
-          vErrors = [err3];
-        } else {
-          vErrors.push(err3);
-        }
-        errors++;
-      }
-    }
-    if (data.var !== undefined) {
-      if (typeof data.var !== 'string') {
-        const err4 = {
-          instancePath: instancePath + '/var',
-          schemaPath: '#/properties/var/type',
-          keyword: 'type',
-          params: { type: 'string' },
-        };
-        if (vErrors === null) {
-          vErrors = [err4];
-        } else {
-          vErrors.push(err4);
-        }
-        errors++;
-      }
-    }
-    if (data['+'] !== undefined) {
-      if (
-        !validate407(data['+'], {
-          instancePath: instancePath + '/+',
-          parentData: data,
-          parentDataProperty: '+',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate407.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data['-'] !== undefined) {
-      if (
-        !validate407(data['-'], {
-          instancePath: instancePath + '/-',
-          parentData: data,
-          parentDataProperty: '-',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate407.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data['*'] !== undefined) {
-      if (
-        !validate407(data['*'], {
-          instancePath: instancePath + '/*',
-          parentData: data,
-          parentDataProperty: '*',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate407.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.min !== undefined) {
-      if (
-        !validate407(data.min, {
-          instancePath: instancePath + '/min',
-          parentData: data,
-          parentDataProperty: 'min',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate407.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.max !== undefined) {
-      if (
-        !validate407(data.max, {
-          instancePath: instancePath + '/max',
-          parentData: data,
-          parentDataProperty: 'max',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate407.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data['<'] !== undefined) {
-      if (
-        !validate407(data['<'], {
-          instancePath: instancePath + '/<',
-          parentData: data,
-          parentDataProperty: '<',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate407.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data['<='] !== undefined) {
-      if (
-        !validate407(data['<='], {
-          instancePath: instancePath + '/<=',
-          parentData: data,
-          parentDataProperty: '<=',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate407.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.and !== undefined) {
-      if (
-        !validate407(data.and, {
-          instancePath: instancePath + '/and',
-          parentData: data,
-          parentDataProperty: 'and',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate407.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.or !== undefined) {
-      if (
-        !validate407(data.or, {
-          instancePath: instancePath + '/or',
-          parentData: data,
-          parentDataProperty: 'or',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate407.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data['!'] !== undefined) {
-      if (
-        !validate407(data['!'], {
-          instancePath: instancePath + '/!',
-          parentData: data,
-          parentDataProperty: '!',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate407.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.if !== undefined) {
-      if (
-        !validate407(data.if, {
-          instancePath: instancePath + '/if',
-          parentData: data,
-          parentDataProperty: 'if',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate407.errors);
-        errors = vErrors.length;
-      }
-    }
-  }
-  validate406.errors = vErrors;
-  return errors === 0;
-}
-validate406.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
-
-function validate405(
-  data,
-  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
-) {
-  let vErrors = null;
-  let errors = 0;
-  const evaluated0 = validate405.evaluated;
-  if (evaluated0.dynamicProps) {
-    evaluated0.props = undefined;
-  }
-  if (evaluated0.dynamicItems) {
-    evaluated0.items = undefined;
-  }
-  if (data && typeof data == 'object' && !Array.isArray(data)) {
-    if (data.step === undefined) {
-      const err0 = {
-        instancePath,
-        schemaPath: '#/required',
-        keyword: 'required',
-        params: { missingProperty: 'step' },
-      };
-      if (vErrors === null) {
-        vErrors = [err0];
-      } else {
-        vErrors.push(err0);
-      }
-      errors++;
-    }
-    if (data.is === undefined) {
-      const err1 = {
-        instancePath,
-        schemaPath: '#/required',
-        keyword: 'required',
-        params: { missingProperty: 'is' },
-      };
-      if (vErrors === null) {
-        vErrors = [err1];
-      } else {
-        vErrors.push(err1);
-      }
-      errors++;
-    }
-    for (const key0 in data) {
-      if (!(key0 === 'step' || key0 === 'is')) {
-        const err2 = {
-          instancePath,
-          schemaPath: '#/additionalProperties',
-          keyword: 'additionalProperties',
-          params: { additionalProperty: key0 },
-        };
-        if (vErrors === null) {
-          vErrors = [err2];
-        } else {
-          vErrors.push(err2);
-        }
-        errors++;
-      }
-    }
-    if (data.step !== undefined) {
-      if (typeof data.step !== 'string') {
-        const err3 = {
-          instancePath: instancePath + '/step',
-          schemaPath: '#/properties/step/type',
-          keyword: 'type',
-          params: { type: 'string' },
-        };
-        if (vErrors === null) {
-          vErrors = [err3];
-        } else {
-          vErrors.push(err3);
-        }
-        errors++;
-      }
-    }
-    if (data.is !== undefined) {
-      if (
-        !validate406(data.is, {
-          instancePath: instancePath + '/is',
-          parentData: data,
-          parentDataProperty: 'is',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate406.errors);
-        errors = vErrors.length;
-      }
-    }
-  } else {
-    const err4 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
-    if (vErrors === null) {
-      vErrors = [err4];
-    } else {
-      vErrors.push(err4);
-    }
-    errors++;
-  }
-  validate405.errors = vErrors;
-  return errors === 0;
-}
-validate405.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate417.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema117 = {
   type: 'object',
@@ -11054,13 +11078,13 @@ const schema117 = {
   additionalProperties: false,
 };
 
-function validate421(
+function validate424(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate421.evaluated;
+  const evaluated0 = validate424.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11156,7 +11180,7 @@ function validate421(
     }
     if (data.is_there !== undefined) {
       if (
-        !validate406(data.is_there, {
+        !validate402(data.is_there, {
           instancePath: instancePath + '/is_there',
           parentData: data,
           parentDataProperty: 'is_there',
@@ -11164,7 +11188,7 @@ function validate421(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate406.errors);
+        vErrors = joined(vErrors, validate402.errors);
         errors = vErrors.length;
       }
     }
@@ -11279,10 +11303,10 @@ function validate421(
     }
     errors++;
   }
-  validate421.errors = vErrors;
+  validate424.errors = vErrors;
   return errors === 0;
 }
-validate421.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate424.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema118 = {
   type: 'object',
@@ -11302,13 +11326,13 @@ const schema119 = {
   additionalProperties: false,
 };
 
-function validate426(
+function validate429(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate426.evaluated;
+  const evaluated0 = validate429.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11362,7 +11386,7 @@ function validate426(
     }
     if (data.certain !== undefined) {
       if (
-        !validate406(data.certain, {
+        !validate402(data.certain, {
           instancePath: instancePath + '/certain',
           parentData: data,
           parentDataProperty: 'certain',
@@ -11370,13 +11394,13 @@ function validate426(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate406.errors);
+        vErrors = joined(vErrors, validate402.errors);
         errors = vErrors.length;
       }
     }
     if (data.possible !== undefined) {
       if (
-        !validate406(data.possible, {
+        !validate402(data.possible, {
           instancePath: instancePath + '/possible',
           parentData: data,
           parentDataProperty: 'possible',
@@ -11384,7 +11408,7 @@ function validate426(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate406.errors);
+        vErrors = joined(vErrors, validate402.errors);
         errors = vErrors.length;
       }
     }
@@ -11397,10 +11421,10 @@ function validate426(
     }
     errors++;
   }
-  validate426.errors = vErrors;
+  validate429.errors = vErrors;
   return errors === 0;
 }
-validate426.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate429.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema120 = {
   type: 'object',
@@ -11413,13 +11437,13 @@ const schema120 = {
   additionalProperties: false,
 };
 
-function validate430(
+function validate433(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate430.evaluated;
+  const evaluated0 = validate433.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11487,7 +11511,7 @@ function validate430(
     }
     if (data.raised !== undefined) {
       if (
-        !validate406(data.raised, {
+        !validate402(data.raised, {
           instancePath: instancePath + '/raised',
           parentData: data,
           parentDataProperty: 'raised',
@@ -11495,13 +11519,13 @@ function validate430(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate406.errors);
+        vErrors = joined(vErrors, validate402.errors);
         errors = vErrors.length;
       }
     }
     if (data.could !== undefined) {
       if (
-        !validate406(data.could, {
+        !validate402(data.could, {
           instancePath: instancePath + '/could',
           parentData: data,
           parentDataProperty: 'could',
@@ -11509,13 +11533,13 @@ function validate430(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate406.errors);
+        vErrors = joined(vErrors, validate402.errors);
         errors = vErrors.length;
       }
     }
     if (data.floor !== undefined) {
       if (
-        !validate406(data.floor, {
+        !validate402(data.floor, {
           instancePath: instancePath + '/floor',
           parentData: data,
           parentDataProperty: 'floor',
@@ -11523,7 +11547,7 @@ function validate430(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate406.errors);
+        vErrors = joined(vErrors, validate402.errors);
         errors = vErrors.length;
       }
     }
@@ -11536,10 +11560,10 @@ function validate430(
     }
     errors++;
   }
-  validate430.errors = vErrors;
+  validate433.errors = vErrors;
   return errors === 0;
 }
-validate430.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate433.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema121 = {
   type: 'object',
@@ -11555,13 +11579,13 @@ const schema121 = {
   additionalProperties: false,
 };
 
-function validate435(
+function validate438(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate435.evaluated;
+  const evaluated0 = validate438.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11678,7 +11702,7 @@ function validate435(
     }
     if (data.certain !== undefined) {
       if (
-        !validate406(data.certain, {
+        !validate402(data.certain, {
           instancePath: instancePath + '/certain',
           parentData: data,
           parentDataProperty: 'certain',
@@ -11686,13 +11710,13 @@ function validate435(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate406.errors);
+        vErrors = joined(vErrors, validate402.errors);
         errors = vErrors.length;
       }
     }
     if (data.possible !== undefined) {
       if (
-        !validate406(data.possible, {
+        !validate402(data.possible, {
           instancePath: instancePath + '/possible',
           parentData: data,
           parentDataProperty: 'possible',
@@ -11700,13 +11724,13 @@ function validate435(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate406.errors);
+        vErrors = joined(vErrors, validate402.errors);
         errors = vErrors.length;
       }
     }
     if (data.counts !== undefined) {
       if (
-        !validate406(data.counts, {
+        !validate402(data.counts, {
           instancePath: instancePath + '/counts',
           parentData: data,
           parentDataProperty: 'counts',
@@ -11714,13 +11738,13 @@ function validate435(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate406.errors);
+        vErrors = joined(vErrors, validate402.errors);
         errors = vErrors.length;
       }
     }
     if (data.could !== undefined) {
       if (
-        !validate406(data.could, {
+        !validate402(data.could, {
           instancePath: instancePath + '/could',
           parentData: data,
           parentDataProperty: 'could',
@@ -11728,13 +11752,13 @@ function validate435(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate406.errors);
+        vErrors = joined(vErrors, validate402.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained !== undefined) {
       if (
-        !validate426(data.explained, {
+        !validate429(data.explained, {
           instancePath: instancePath + '/explained',
           parentData: data,
           parentDataProperty: 'explained',
@@ -11742,13 +11766,13 @@ function validate435(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate426.errors);
+        vErrors = joined(vErrors, validate429.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_reliable !== undefined) {
       if (
-        !validate406(data.not_reliable, {
+        !validate402(data.not_reliable, {
           instancePath: instancePath + '/not_reliable',
           parentData: data,
           parentDataProperty: 'not_reliable',
@@ -11756,7 +11780,7 @@ function validate435(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate406.errors);
+        vErrors = joined(vErrors, validate402.errors);
         errors = vErrors.length;
       }
     }
@@ -11769,10 +11793,10 @@ function validate435(
     }
     errors++;
   }
-  validate435.errors = vErrors;
+  validate438.errors = vErrors;
   return errors === 0;
 }
-validate435.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate438.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema122 = {
   type: 'object',
@@ -11791,13 +11815,13 @@ const schema122 = {
 };
 const pattern26 = new RegExp('^[0-9]+$', 'u');
 
-function validate443(
+function validate446(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate443.evaluated;
+  const evaluated0 = validate446.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11944,7 +11968,7 @@ function validate443(
     }
     if (data.low !== undefined) {
       if (
-        !validate406(data.low, {
+        !validate402(data.low, {
           instancePath: instancePath + '/low',
           parentData: data,
           parentDataProperty: 'low',
@@ -11952,13 +11976,13 @@ function validate443(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate406.errors);
+        vErrors = joined(vErrors, validate402.errors);
         errors = vErrors.length;
       }
     }
     if (data.high !== undefined) {
       if (
-        !validate406(data.high, {
+        !validate402(data.high, {
           instancePath: instancePath + '/high',
           parentData: data,
           parentDataProperty: 'high',
@@ -11966,7 +11990,7 @@ function validate443(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate406.errors);
+        vErrors = joined(vErrors, validate402.errors);
         errors = vErrors.length;
       }
     }
@@ -12004,7 +12028,7 @@ function validate443(
     }
     if (data.bottom_low !== undefined) {
       if (
-        !validate406(data.bottom_low, {
+        !validate402(data.bottom_low, {
           instancePath: instancePath + '/bottom_low',
           parentData: data,
           parentDataProperty: 'bottom_low',
@@ -12012,13 +12036,13 @@ function validate443(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate406.errors);
+        vErrors = joined(vErrors, validate402.errors);
         errors = vErrors.length;
       }
     }
     if (data.bottom_high !== undefined) {
       if (
-        !validate406(data.bottom_high, {
+        !validate402(data.bottom_high, {
           instancePath: instancePath + '/bottom_high',
           parentData: data,
           parentDataProperty: 'bottom_high',
@@ -12026,7 +12050,7 @@ function validate443(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate406.errors);
+        vErrors = joined(vErrors, validate402.errors);
         errors = vErrors.length;
       }
     }
@@ -12064,7 +12088,7 @@ function validate443(
     }
     if (data.sure !== undefined) {
       if (
-        !validate406(data.sure, {
+        !validate402(data.sure, {
           instancePath: instancePath + '/sure',
           parentData: data,
           parentDataProperty: 'sure',
@@ -12072,13 +12096,13 @@ function validate443(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate406.errors);
+        vErrors = joined(vErrors, validate402.errors);
         errors = vErrors.length;
       }
     }
     if (data.maybe !== undefined) {
       if (
-        !validate406(data.maybe, {
+        !validate402(data.maybe, {
           instancePath: instancePath + '/maybe',
           parentData: data,
           parentDataProperty: 'maybe',
@@ -12086,7 +12110,7 @@ function validate443(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate406.errors);
+        vErrors = joined(vErrors, validate402.errors);
         errors = vErrors.length;
       }
     }
@@ -12099,18 +12123,18 @@ function validate443(
     }
     errors++;
   }
-  validate443.errors = vErrors;
+  validate446.errors = vErrors;
   return errors === 0;
 }
-validate443.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate446.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate425(
+function validate428(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate425.evaluated;
+  const evaluated0 = validate428.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12192,7 +12216,7 @@ function validate425(
     }
     if (data.applies !== undefined) {
       if (
-        !validate426(data.applies, {
+        !validate429(data.applies, {
           instancePath: instancePath + '/applies',
           parentData: data,
           parentDataProperty: 'applies',
@@ -12200,13 +12224,13 @@ function validate425(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate426.errors);
+        vErrors = joined(vErrors, validate429.errors);
         errors = vErrors.length;
       }
     }
     if (data.levels !== undefined) {
       if (
-        !validate430(data.levels, {
+        !validate433(data.levels, {
           instancePath: instancePath + '/levels',
           parentData: data,
           parentDataProperty: 'levels',
@@ -12214,7 +12238,7 @@ function validate425(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate430.errors);
+        vErrors = joined(vErrors, validate433.errors);
         errors = vErrors.length;
       }
     }
@@ -12223,7 +12247,7 @@ function validate425(
       if (data2 && typeof data2 == 'object' && !Array.isArray(data2)) {
         for (const key1 in data2) {
           if (
-            !validate435(data2[key1], {
+            !validate438(data2[key1], {
               instancePath: instancePath + '/rules/' + key1.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data2,
               parentDataProperty: key1,
@@ -12231,7 +12255,7 @@ function validate425(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate435.errors);
+            vErrors = joined(vErrors, validate438.errors);
             errors = vErrors.length;
           }
         }
@@ -12255,7 +12279,7 @@ function validate425(
       if (data4 && typeof data4 == 'object' && !Array.isArray(data4)) {
         for (const key2 in data4) {
           if (
-            !validate443(data4[key2], {
+            !validate446(data4[key2], {
               instancePath: instancePath + '/measures/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data4,
               parentDataProperty: key2,
@@ -12263,7 +12287,7 @@ function validate425(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate443.errors);
+            vErrors = joined(vErrors, validate446.errors);
             errors = vErrors.length;
           }
         }
@@ -12291,10 +12315,10 @@ function validate425(
     }
     errors++;
   }
-  validate425.errors = vErrors;
+  validate428.errors = vErrors;
   return errors === 0;
 }
-validate425.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate428.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 function validate387(
   data,
@@ -12675,14 +12699,14 @@ function validate387(
         errors++;
       }
     }
-    if (data.inputs !== undefined) {
-      let data10 = data.inputs;
+    if (data.reading !== undefined) {
+      let data10 = data.reading;
       if (Array.isArray(data10)) {
         const len3 = data10.length;
         for (let i3 = 0; i3 < len3; i3++) {
           if (
             !validate401(data10[i3], {
-              instancePath: instancePath + '/inputs/' + i3,
+              instancePath: instancePath + '/reading/' + i3,
               parentData: data10,
               parentDataProperty: i3,
               rootData,
@@ -12695,8 +12719,8 @@ function validate387(
         }
       } else {
         const err20 = {
-          instancePath: instancePath + '/inputs',
-          schemaPath: '#/properties/inputs/type',
+          instancePath: instancePath + '/reading',
+          schemaPath: '#/properties/reading/type',
           keyword: 'type',
           params: { type: 'array' },
         };
@@ -12708,28 +12732,28 @@ function validate387(
         errors++;
       }
     }
-    if (data.steps !== undefined) {
-      let data12 = data.steps;
+    if (data.inputs !== undefined) {
+      let data12 = data.inputs;
       if (Array.isArray(data12)) {
         const len4 = data12.length;
         for (let i4 = 0; i4 < len4; i4++) {
           if (
-            !validate405(data12[i4], {
-              instancePath: instancePath + '/steps/' + i4,
+            !validate417(data12[i4], {
+              instancePath: instancePath + '/inputs/' + i4,
               parentData: data12,
               parentDataProperty: i4,
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate405.errors);
+            vErrors = joined(vErrors, validate417.errors);
             errors = vErrors.length;
           }
         }
       } else {
         const err21 = {
-          instancePath: instancePath + '/steps',
-          schemaPath: '#/properties/steps/type',
+          instancePath: instancePath + '/inputs',
+          schemaPath: '#/properties/inputs/type',
           keyword: 'type',
           params: { type: 'array' },
         };
@@ -12741,28 +12765,28 @@ function validate387(
         errors++;
       }
     }
-    if (data.faults !== undefined) {
-      let data14 = data.faults;
+    if (data.steps !== undefined) {
+      let data14 = data.steps;
       if (Array.isArray(data14)) {
         const len5 = data14.length;
         for (let i5 = 0; i5 < len5; i5++) {
           if (
-            !validate421(data14[i5], {
-              instancePath: instancePath + '/faults/' + i5,
+            !validate401(data14[i5], {
+              instancePath: instancePath + '/steps/' + i5,
               parentData: data14,
               parentDataProperty: i5,
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate421.errors);
+            vErrors = joined(vErrors, validate401.errors);
             errors = vErrors.length;
           }
         }
       } else {
         const err22 = {
-          instancePath: instancePath + '/faults',
-          schemaPath: '#/properties/faults/type',
+          instancePath: instancePath + '/steps',
+          schemaPath: '#/properties/steps/type',
           keyword: 'type',
           params: { type: 'array' },
         };
@@ -12774,9 +12798,42 @@ function validate387(
         errors++;
       }
     }
+    if (data.faults !== undefined) {
+      let data16 = data.faults;
+      if (Array.isArray(data16)) {
+        const len6 = data16.length;
+        for (let i6 = 0; i6 < len6; i6++) {
+          if (
+            !validate424(data16[i6], {
+              instancePath: instancePath + '/faults/' + i6,
+              parentData: data16,
+              parentDataProperty: i6,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate424.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err23 = {
+          instancePath: instancePath + '/faults',
+          schemaPath: '#/properties/faults/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err23];
+        } else {
+          vErrors.push(err23);
+        }
+        errors++;
+      }
+    }
     if (data.answers !== undefined) {
       if (
-        !validate425(data.answers, {
+        !validate428(data.answers, {
           instancePath: instancePath + '/answers',
           parentData: data,
           parentDataProperty: 'answers',
@@ -12784,16 +12841,16 @@ function validate387(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate425.errors);
+        vErrors = joined(vErrors, validate428.errors);
         errors = vErrors.length;
       }
     }
   } else {
-    const err23 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    const err24 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
     if (vErrors === null) {
-      vErrors = [err23];
+      vErrors = [err24];
     } else {
-      vErrors.push(err23);
+      vErrors.push(err24);
     }
     errors++;
   }
@@ -18332,7 +18389,7 @@ function validate131(
 }
 validate131.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const protocol = validate452;
+export const protocol = validate455;
 const schema123 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'protocol.schema.json',
@@ -18642,13 +18699,13 @@ const schema123 = {
   },
 };
 
-function validate453(
+function validate456(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate453.evaluated;
+  const evaluated0 = validate456.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18688,18 +18745,18 @@ function validate453(
     }
     errors++;
   }
-  validate453.errors = vErrors;
+  validate456.errors = vErrors;
   return errors === 0;
 }
-validate453.evaluated = { dynamicProps: false, dynamicItems: false };
+validate456.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate455(
+function validate458(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate455.evaluated;
+  const evaluated0 = validate458.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18734,10 +18791,10 @@ function validate455(
     }
     errors++;
   }
-  validate455.errors = vErrors;
+  validate458.errors = vErrors;
   return errors === 0;
 }
-validate455.evaluated = { dynamicProps: false, dynamicItems: false };
+validate458.evaluated = { dynamicProps: false, dynamicItems: false };
 
 const schema126 = {
   type: 'object',
@@ -18766,13 +18823,13 @@ const schema127 = {
   additionalProperties: false,
 };
 
-function validate462(
+function validate465(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate462.evaluated;
+  const evaluated0 = validate465.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18799,20 +18856,20 @@ function validate462(
       errors++;
     }
   }
-  validate462.errors = vErrors;
+  validate465.errors = vErrors;
   return errors === 0;
 }
-validate462.evaluated = { dynamicProps: false, dynamicItems: false };
+validate465.evaluated = { dynamicProps: false, dynamicItems: false };
 
 const schema129 = { type: 'array', items: { $ref: '#/$defs/name' }, maxItems: 200 };
 
-function validate465(
+function validate468(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate465.evaluated;
+  const evaluated0 = validate468.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18832,7 +18889,7 @@ function validate465(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate453(data[i0], {
+        !validate456(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -18840,7 +18897,7 @@ function validate465(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate453.errors);
+        vErrors = joined(vErrors, validate456.errors);
         errors = vErrors.length;
       }
     }
@@ -18853,18 +18910,18 @@ function validate465(
     }
     errors++;
   }
-  validate465.errors = vErrors;
+  validate468.errors = vErrors;
   return errors === 0;
 }
-validate465.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate468.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate461(
+function validate464(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate461.evaluated;
+  const evaluated0 = validate464.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18918,7 +18975,7 @@ function validate461(
     }
     if (data.value !== undefined) {
       if (
-        !validate462(data.value, {
+        !validate465(data.value, {
           instancePath: instancePath + '/value',
           parentData: data,
           parentDataProperty: 'value',
@@ -18926,13 +18983,13 @@ function validate461(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate462.errors);
+        vErrors = joined(vErrors, validate465.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate455(data.because, {
+        !validate458(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -18940,13 +18997,13 @@ function validate461(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate455.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
     if (data.source !== undefined) {
       if (
-        !validate465(data.source, {
+        !validate468(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -18954,7 +19011,7 @@ function validate461(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate465.errors);
+        vErrors = joined(vErrors, validate468.errors);
         errors = vErrors.length;
       }
     }
@@ -18967,10 +19024,10 @@ function validate461(
     }
     errors++;
   }
-  validate461.errors = vErrors;
+  validate464.errors = vErrors;
   return errors === 0;
 }
-validate461.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate464.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema130 = {
   type: 'object',
@@ -18979,13 +19036,13 @@ const schema130 = {
   additionalProperties: false,
 };
 
-function validate469(
+function validate472(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate469.evaluated;
+  const evaluated0 = validate472.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19039,7 +19096,7 @@ function validate469(
     }
     if (data.rule !== undefined) {
       if (
-        !validate453(data.rule, {
+        !validate456(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -19047,13 +19104,13 @@ function validate469(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate453.errors);
+        vErrors = joined(vErrors, validate456.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate455(data.because, {
+        !validate458(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -19061,7 +19118,7 @@ function validate469(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate455.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
@@ -19074,18 +19131,18 @@ function validate469(
     }
     errors++;
   }
-  validate469.errors = vErrors;
+  validate472.errors = vErrors;
   return errors === 0;
 }
-validate469.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate472.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate458(
+function validate461(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate458.evaluated;
+  const evaluated0 = validate461.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19139,7 +19196,7 @@ function validate458(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate453(data.protocol, {
+        !validate456(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -19147,7 +19204,7 @@ function validate458(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate453.errors);
+        vErrors = joined(vErrors, validate456.errors);
         errors = vErrors.length;
       }
     }
@@ -19218,7 +19275,7 @@ function validate458(
         for (const key1 in data2) {
           const _errs7 = errors;
           if (
-            !validate453(key1, {
+            !validate456(key1, {
               instancePath: instancePath + '/limits',
               parentData: data2,
               parentDataProperty: 'limits',
@@ -19226,7 +19283,7 @@ function validate458(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate453.errors);
+            vErrors = joined(vErrors, validate456.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs7 === errors;
@@ -19247,7 +19304,7 @@ function validate458(
         }
         for (const key2 in data2) {
           if (
-            !validate461(data2[key2], {
+            !validate464(data2[key2], {
               instancePath: instancePath + '/limits/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data2,
               parentDataProperty: key2,
@@ -19255,7 +19312,7 @@ function validate458(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate461.errors);
+            vErrors = joined(vErrors, validate464.errors);
             errors = vErrors.length;
           }
         }
@@ -19308,7 +19365,7 @@ function validate458(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate469(data4[i0], {
+            !validate472(data4[i0], {
               instancePath: instancePath + '/withdraws/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -19316,7 +19373,7 @@ function validate458(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate469.errors);
+            vErrors = joined(vErrors, validate472.errors);
             errors = vErrors.length;
           }
         }
@@ -19344,10 +19401,10 @@ function validate458(
     }
     errors++;
   }
-  validate458.errors = vErrors;
+  validate461.errors = vErrors;
   return errors === 0;
 }
-validate458.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate461.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema131 = {
   type: 'object',
@@ -19380,13 +19437,13 @@ const schema132 = {
   additionalProperties: false,
 };
 
-function validate483(
+function validate486(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate483.evaluated;
+  const evaluated0 = validate486.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19416,18 +19473,18 @@ function validate483(
     }
     errors++;
   }
-  validate483.errors = vErrors;
+  validate486.errors = vErrors;
   return errors === 0;
 }
-validate483.evaluated = { dynamicProps: false, dynamicItems: false };
+validate486.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate476(
+function validate479(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate476.evaluated;
+  const evaluated0 = validate479.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19467,7 +19524,7 @@ function validate476(
     }
     if (data.below !== undefined) {
       if (
-        !validate462(data.below, {
+        !validate465(data.below, {
           instancePath: instancePath + '/below',
           parentData: data,
           parentDataProperty: 'below',
@@ -19475,13 +19532,13 @@ function validate476(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate462.errors);
+        vErrors = joined(vErrors, validate465.errors);
         errors = vErrors.length;
       }
     }
     if (data.above !== undefined) {
       if (
-        !validate462(data.above, {
+        !validate465(data.above, {
           instancePath: instancePath + '/above',
           parentData: data,
           parentDataProperty: 'above',
@@ -19489,13 +19546,13 @@ function validate476(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate462.errors);
+        vErrors = joined(vErrors, validate465.errors);
         errors = vErrors.length;
       }
     }
     if (data.at_most !== undefined) {
       if (
-        !validate462(data.at_most, {
+        !validate465(data.at_most, {
           instancePath: instancePath + '/at_most',
           parentData: data,
           parentDataProperty: 'at_most',
@@ -19503,13 +19560,13 @@ function validate476(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate462.errors);
+        vErrors = joined(vErrors, validate465.errors);
         errors = vErrors.length;
       }
     }
     if (data.at_least !== undefined) {
       if (
-        !validate462(data.at_least, {
+        !validate465(data.at_least, {
           instancePath: instancePath + '/at_least',
           parentData: data,
           parentDataProperty: 'at_least',
@@ -19517,7 +19574,7 @@ function validate476(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate462.errors);
+        vErrors = joined(vErrors, validate465.errors);
         errors = vErrors.length;
       }
     }
@@ -19555,7 +19612,7 @@ function validate476(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate462(data4[i0], {
+            !validate465(data4[i0], {
               instancePath: instancePath + '/between/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -19563,7 +19620,7 @@ function validate476(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate462.errors);
+            vErrors = joined(vErrors, validate465.errors);
             errors = vErrors.length;
           }
         }
@@ -19617,7 +19674,7 @@ function validate476(
     }
     if (data.one_of !== undefined) {
       if (
-        !validate465(data.one_of, {
+        !validate468(data.one_of, {
           instancePath: instancePath + '/one_of',
           parentData: data,
           parentDataProperty: 'one_of',
@@ -19625,13 +19682,13 @@ function validate476(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate465.errors);
+        vErrors = joined(vErrors, validate468.errors);
         errors = vErrors.length;
       }
     }
     if (data.known !== undefined) {
       if (
-        !validate483(data.known, {
+        !validate486(data.known, {
           instancePath: instancePath + '/known',
           parentData: data,
           parentDataProperty: 'known',
@@ -19639,13 +19696,13 @@ function validate476(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate483.errors);
+        vErrors = joined(vErrors, validate486.errors);
         errors = vErrors.length;
       }
     }
     if (data.unobtainable !== undefined) {
       if (
-        !validate483(data.unobtainable, {
+        !validate486(data.unobtainable, {
           instancePath: instancePath + '/unobtainable',
           parentData: data,
           parentDataProperty: 'unobtainable',
@@ -19653,13 +19710,13 @@ function validate476(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate483.errors);
+        vErrors = joined(vErrors, validate486.errors);
         errors = vErrors.length;
       }
     }
     if (data.accepted !== undefined) {
       if (
-        !validate455(data.accepted, {
+        !validate458(data.accepted, {
           instancePath: instancePath + '/accepted',
           parentData: data,
           parentDataProperty: 'accepted',
@@ -19667,7 +19724,7 @@ function validate476(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate455.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
@@ -19680,21 +19737,21 @@ function validate476(
     }
     errors++;
   }
-  validate476.errors = vErrors;
+  validate479.errors = vErrors;
   return errors === 0;
 }
-validate476.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate479.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema134 = { type: 'array', items: { $ref: '#/$defs/condition' }, minItems: 1, maxItems: 200 };
-const wrapper2 = { validate: validate475 };
+const wrapper2 = { validate: validate478 };
 
-function validate488(
+function validate491(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate488.evaluated;
+  const evaluated0 = validate491.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19744,10 +19801,10 @@ function validate488(
     }
     errors++;
   }
-  validate488.errors = vErrors;
+  validate491.errors = vErrors;
   return errors === 0;
 }
-validate488.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate491.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
 const schema135 = {
   type: 'object',
@@ -19756,13 +19813,13 @@ const schema135 = {
   additionalProperties: false,
 };
 
-function validate492(
+function validate495(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate492.evaluated;
+  const evaluated0 = validate495.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19863,7 +19920,7 @@ function validate492(
     }
     if (data.of !== undefined) {
       if (
-        !validate488(data.of, {
+        !validate491(data.of, {
           instancePath: instancePath + '/of',
           parentData: data,
           parentDataProperty: 'of',
@@ -19871,7 +19928,7 @@ function validate492(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate488.errors);
+        vErrors = joined(vErrors, validate491.errors);
         errors = vErrors.length;
       }
     }
@@ -19884,18 +19941,18 @@ function validate492(
     }
     errors++;
   }
-  validate492.errors = vErrors;
+  validate495.errors = vErrors;
   return errors === 0;
 }
-validate492.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate495.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate475(
+function validate478(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate475.evaluated;
+  const evaluated0 = validate478.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19940,7 +19997,7 @@ function validate475(
         key0 === 'rule'
       )) {
         if (
-          !validate476(data[key0], {
+          !validate479(data[key0], {
             instancePath: instancePath + '/' + key0.replace(/~/g, '~0').replace(/\//g, '~1'),
             parentData: data,
             parentDataProperty: key0,
@@ -19948,14 +20005,14 @@ function validate475(
             dynamicAnchors,
           })
         ) {
-          vErrors = joined(vErrors, validate476.errors);
+          vErrors = joined(vErrors, validate479.errors);
           errors = vErrors.length;
         }
       }
     }
     if (data.all !== undefined) {
       if (
-        !validate488(data.all, {
+        !validate491(data.all, {
           instancePath: instancePath + '/all',
           parentData: data,
           parentDataProperty: 'all',
@@ -19963,13 +20020,13 @@ function validate475(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate488.errors);
+        vErrors = joined(vErrors, validate491.errors);
         errors = vErrors.length;
       }
     }
     if (data.any !== undefined) {
       if (
-        !validate488(data.any, {
+        !validate491(data.any, {
           instancePath: instancePath + '/any',
           parentData: data,
           parentDataProperty: 'any',
@@ -19977,13 +20034,13 @@ function validate475(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate488.errors);
+        vErrors = joined(vErrors, validate491.errors);
         errors = vErrors.length;
       }
     }
     if (data.none !== undefined) {
       if (
-        !validate488(data.none, {
+        !validate491(data.none, {
           instancePath: instancePath + '/none',
           parentData: data,
           parentDataProperty: 'none',
@@ -19991,13 +20048,13 @@ function validate475(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate488.errors);
+        vErrors = joined(vErrors, validate491.errors);
         errors = vErrors.length;
       }
     }
     if (data.at_least_of !== undefined) {
       if (
-        !validate492(data.at_least_of, {
+        !validate495(data.at_least_of, {
           instancePath: instancePath + '/at_least_of',
           parentData: data,
           parentDataProperty: 'at_least_of',
@@ -20005,13 +20062,13 @@ function validate475(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate492.errors);
+        vErrors = joined(vErrors, validate495.errors);
         errors = vErrors.length;
       }
     }
     if (data.rule !== undefined) {
       if (
-        !validate453(data.rule, {
+        !validate456(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -20019,7 +20076,7 @@ function validate475(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate453.errors);
+        vErrors = joined(vErrors, validate456.errors);
         errors = vErrors.length;
       }
     }
@@ -20032,18 +20089,18 @@ function validate475(
     }
     errors++;
   }
-  validate475.errors = vErrors;
+  validate478.errors = vErrors;
   return errors === 0;
 }
-validate475.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate478.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate500(
+function validate503(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate500.evaluated;
+  const evaluated0 = validate503.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20164,10 +20221,10 @@ function validate500(
     }
     errors++;
   }
-  validate500.errors = vErrors;
+  validate503.errors = vErrors;
   return errors === 0;
 }
-validate500.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate503.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema137 = {
   type: 'object',
@@ -20183,13 +20240,13 @@ const schema137 = {
   additionalProperties: false,
 };
 
-function validate508(
+function validate511(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate508.evaluated;
+  const evaluated0 = validate511.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20746,18 +20803,18 @@ function validate508(
     }
     errors++;
   }
-  validate508.errors = vErrors;
+  validate511.errors = vErrors;
   return errors === 0;
 }
-validate508.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate511.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate504(
+function validate507(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate504.evaluated;
+  const evaluated0 = validate507.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20783,7 +20840,7 @@ function validate504(
     }
     if (data.needs !== undefined) {
       if (
-        !validate465(data.needs, {
+        !validate468(data.needs, {
           instancePath: instancePath + '/needs',
           parentData: data,
           parentDataProperty: 'needs',
@@ -20791,13 +20848,13 @@ function validate504(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate465.errors);
+        vErrors = joined(vErrors, validate468.errors);
         errors = vErrors.length;
       }
     }
     if (data.helps !== undefined) {
       if (
-        !validate465(data.helps, {
+        !validate468(data.helps, {
           instancePath: instancePath + '/helps',
           parentData: data,
           parentDataProperty: 'helps',
@@ -20805,7 +20862,7 @@ function validate504(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate465.errors);
+        vErrors = joined(vErrors, validate468.errors);
         errors = vErrors.length;
       }
     }
@@ -20815,7 +20872,7 @@ function validate504(
         for (const key1 in data2) {
           const _errs6 = errors;
           if (
-            !validate453(key1, {
+            !validate456(key1, {
               instancePath: instancePath + '/declares',
               parentData: data2,
               parentDataProperty: 'declares',
@@ -20823,7 +20880,7 @@ function validate504(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate453.errors);
+            vErrors = joined(vErrors, validate456.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs6 === errors;
@@ -20844,7 +20901,7 @@ function validate504(
         }
         for (const key2 in data2) {
           if (
-            !validate508(data2[key2], {
+            !validate511(data2[key2], {
               instancePath: instancePath + '/declares/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data2,
               parentDataProperty: key2,
@@ -20852,7 +20909,7 @@ function validate504(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate508.errors);
+            vErrors = joined(vErrors, validate511.errors);
             errors = vErrors.length;
           }
         }
@@ -20880,10 +20937,10 @@ function validate504(
     }
     errors++;
   }
-  validate504.errors = vErrors;
+  validate507.errors = vErrors;
   return errors === 0;
 }
-validate504.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate507.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema139 = {
   type: 'object',
@@ -20891,13 +20948,13 @@ const schema139 = {
   additionalProperties: false,
 };
 
-function validate525(
+function validate528(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate525.evaluated;
+  const evaluated0 = validate528.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20923,7 +20980,7 @@ function validate525(
     }
     if (data.set_by !== undefined) {
       if (
-        !validate455(data.set_by, {
+        !validate458(data.set_by, {
           instancePath: instancePath + '/set_by',
           parentData: data,
           parentDataProperty: 'set_by',
@@ -20931,7 +20988,7 @@ function validate525(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate455.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
@@ -20965,10 +21022,10 @@ function validate525(
     }
     errors++;
   }
-  validate525.errors = vErrors;
+  validate528.errors = vErrors;
   return errors === 0;
 }
-validate525.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate528.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema140 = {
   type: 'object',
@@ -20984,13 +21041,13 @@ const schema140 = {
   additionalProperties: false,
 };
 
-function validate529(
+function validate532(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate529.evaluated;
+  const evaluated0 = validate532.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21037,7 +21094,7 @@ function validate529(
     }
     if (data.value !== undefined) {
       if (
-        !validate462(data.value, {
+        !validate465(data.value, {
           instancePath: instancePath + '/value',
           parentData: data,
           parentDataProperty: 'value',
@@ -21045,7 +21102,7 @@ function validate529(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate462.errors);
+        vErrors = joined(vErrors, validate465.errors);
         errors = vErrors.length;
       }
     }
@@ -21115,7 +21172,7 @@ function validate529(
         const len0 = data2.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate462(data2[i0], {
+            !validate465(data2[i0], {
               instancePath: instancePath + '/between/' + i0,
               parentData: data2,
               parentDataProperty: i0,
@@ -21123,7 +21180,7 @@ function validate529(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate462.errors);
+            vErrors = joined(vErrors, validate465.errors);
             errors = vErrors.length;
           }
         }
@@ -21144,7 +21201,7 @@ function validate529(
     }
     if (data.set_by !== undefined) {
       if (
-        !validate455(data.set_by, {
+        !validate458(data.set_by, {
           instancePath: instancePath + '/set_by',
           parentData: data,
           parentDataProperty: 'set_by',
@@ -21152,13 +21209,13 @@ function validate529(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate455.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate455(data.title, {
+        !validate458(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -21166,13 +21223,13 @@ function validate529(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate455.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
     if (data.source !== undefined) {
       if (
-        !validate465(data.source, {
+        !validate468(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -21180,7 +21237,7 @@ function validate529(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate465.errors);
+        vErrors = joined(vErrors, validate468.errors);
         errors = vErrors.length;
       }
     }
@@ -21193,10 +21250,10 @@ function validate529(
     }
     errors++;
   }
-  validate529.errors = vErrors;
+  validate532.errors = vErrors;
   return errors === 0;
 }
-validate529.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate532.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema141 = {
   type: 'object',
@@ -21221,13 +21278,13 @@ const schema142 = {
   maxProperties: 20,
 };
 
-function validate540(
+function validate543(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate540.evaluated;
+  const evaluated0 = validate543.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21266,9 +21323,9 @@ function validate540(
     for (const key0 in data) {
       const _errs1 = errors;
       if (
-        !validate453(key0, { instancePath, parentData: data, parentDataProperty, rootData, dynamicAnchors })
+        !validate456(key0, { instancePath, parentData: data, parentDataProperty, rootData, dynamicAnchors })
       ) {
-        vErrors = joined(vErrors, validate453.errors);
+        vErrors = joined(vErrors, validate456.errors);
         errors = vErrors.length;
       }
       var valid0 = _errs1 === errors;
@@ -21289,7 +21346,7 @@ function validate540(
     }
     for (const key1 in data) {
       if (
-        !validate462(data[key1], {
+        !validate465(data[key1], {
           instancePath: instancePath + '/' + key1.replace(/~/g, '~0').replace(/\//g, '~1'),
           parentData: data,
           parentDataProperty: key1,
@@ -21297,7 +21354,7 @@ function validate540(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate462.errors);
+        vErrors = joined(vErrors, validate465.errors);
         errors = vErrors.length;
       }
     }
@@ -21310,10 +21367,10 @@ function validate540(
     }
     errors++;
   }
-  validate540.errors = vErrors;
+  validate543.errors = vErrors;
   return errors === 0;
 }
-validate540.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate543.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema143 = {
   type: 'object',
@@ -21327,13 +21384,13 @@ const schema143 = {
   additionalProperties: false,
 };
 
-function validate546(
+function validate549(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate546.evaluated;
+  const evaluated0 = validate549.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21387,7 +21444,7 @@ function validate546(
     }
     if (data.id !== undefined) {
       if (
-        !validate453(data.id, {
+        !validate456(data.id, {
           instancePath: instancePath + '/id',
           parentData: data,
           parentDataProperty: 'id',
@@ -21395,13 +21452,13 @@ function validate546(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate453.errors);
+        vErrors = joined(vErrors, validate456.errors);
         errors = vErrors.length;
       }
     }
     if (data.text !== undefined) {
       if (
-        !validate455(data.text, {
+        !validate458(data.text, {
           instancePath: instancePath + '/text',
           parentData: data,
           parentDataProperty: 'text',
@@ -21409,13 +21466,13 @@ function validate546(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate455.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
     if (data.under !== undefined) {
       if (
-        !validate455(data.under, {
+        !validate458(data.under, {
           instancePath: instancePath + '/under',
           parentData: data,
           parentDataProperty: 'under',
@@ -21423,13 +21480,13 @@ function validate546(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate455.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
     if (data.excludes !== undefined) {
       if (
-        !validate465(data.excludes, {
+        !validate468(data.excludes, {
           instancePath: instancePath + '/excludes',
           parentData: data,
           parentDataProperty: 'excludes',
@@ -21437,7 +21494,7 @@ function validate546(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate465.errors);
+        vErrors = joined(vErrors, validate468.errors);
         errors = vErrors.length;
       }
     }
@@ -21450,18 +21507,18 @@ function validate546(
     }
     errors++;
   }
-  validate546.errors = vErrors;
+  validate549.errors = vErrors;
   return errors === 0;
 }
-validate546.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate549.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate536(
+function validate539(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate536.evaluated;
+  const evaluated0 = validate539.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21552,7 +21609,7 @@ function validate536(
     }
     if (data.fault !== undefined) {
       if (
-        !validate453(data.fault, {
+        !validate456(data.fault, {
           instancePath: instancePath + '/fault',
           parentData: data,
           parentDataProperty: 'fault',
@@ -21560,13 +21617,13 @@ function validate536(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate453.errors);
+        vErrors = joined(vErrors, validate456.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate455(data.title, {
+        !validate458(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -21574,13 +21631,13 @@ function validate536(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate455.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
     if (data.when !== undefined) {
       if (
-        !validate475(data.when, {
+        !validate478(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -21588,13 +21645,13 @@ function validate536(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate475.errors);
+        vErrors = joined(vErrors, validate478.errors);
         errors = vErrors.length;
       }
     }
     if (data.reads_high !== undefined) {
       if (
-        !validate540(data.reads_high, {
+        !validate543(data.reads_high, {
           instancePath: instancePath + '/reads_high',
           parentData: data,
           parentDataProperty: 'reads_high',
@@ -21602,13 +21659,13 @@ function validate536(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate540.errors);
+        vErrors = joined(vErrors, validate543.errors);
         errors = vErrors.length;
       }
     }
     if (data.reads_low !== undefined) {
       if (
-        !validate540(data.reads_low, {
+        !validate543(data.reads_low, {
           instancePath: instancePath + '/reads_low',
           parentData: data,
           parentDataProperty: 'reads_low',
@@ -21616,13 +21673,13 @@ function validate536(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate540.errors);
+        vErrors = joined(vErrors, validate543.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate455(data.says, {
+        !validate458(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -21630,7 +21687,7 @@ function validate536(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate455.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
@@ -21668,7 +21725,7 @@ function validate536(
         const len0 = data6.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate546(data6[i0], {
+            !validate549(data6[i0], {
               instancePath: instancePath + '/do/' + i0,
               parentData: data6,
               parentDataProperty: i0,
@@ -21676,7 +21733,7 @@ function validate536(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate546.errors);
+            vErrors = joined(vErrors, validate549.errors);
             errors = vErrors.length;
           }
         }
@@ -21697,7 +21754,7 @@ function validate536(
     }
     if (data.source !== undefined) {
       if (
-        !validate465(data.source, {
+        !validate468(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -21705,7 +21762,7 @@ function validate536(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate465.errors);
+        vErrors = joined(vErrors, validate468.errors);
         errors = vErrors.length;
       }
     }
@@ -21718,10 +21775,10 @@ function validate536(
     }
     errors++;
   }
-  validate536.errors = vErrors;
+  validate539.errors = vErrors;
   return errors === 0;
 }
-validate536.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate539.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema144 = {
   type: 'object',
@@ -21774,13 +21831,13 @@ const schema145 = {
   additionalProperties: false,
 };
 
-function validate559(
+function validate562(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate559.evaluated;
+  const evaluated0 = validate562.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21834,7 +21891,7 @@ function validate559(
     }
     if (data.of !== undefined) {
       if (
-        !validate453(data.of, {
+        !validate456(data.of, {
           instancePath: instancePath + '/of',
           parentData: data,
           parentDataProperty: 'of',
@@ -21842,7 +21899,7 @@ function validate559(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate453.errors);
+        vErrors = joined(vErrors, validate456.errors);
         errors = vErrors.length;
       }
     }
@@ -21912,7 +21969,7 @@ function validate559(
             const len1 = data2.length;
             for (let i1 = 0; i1 < len1; i1++) {
               if (
-                !validate462(data2[i1], {
+                !validate465(data2[i1], {
                   instancePath: instancePath + '/points/' + i0 + '/' + i1,
                   parentData: data2,
                   parentDataProperty: i1,
@@ -21920,7 +21977,7 @@ function validate559(
                   dynamicAnchors,
                 })
               ) {
-                vErrors = joined(vErrors, validate462.errors);
+                vErrors = joined(vErrors, validate465.errors);
                 errors = vErrors.length;
               }
             }
@@ -21994,10 +22051,10 @@ function validate559(
     }
     errors++;
   }
-  validate559.errors = vErrors;
+  validate562.errors = vErrors;
   return errors === 0;
 }
-validate559.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate562.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema146 = {
   type: ['array', 'object'],
@@ -22017,13 +22074,13 @@ const schema147 = {
   additionalProperties: false,
 };
 
-function validate565(
+function validate568(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate565.evaluated;
+  const evaluated0 = validate568.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22063,7 +22120,7 @@ function validate565(
     }
     if (data.at_most !== undefined) {
       if (
-        !validate462(data.at_most, {
+        !validate465(data.at_most, {
           instancePath: instancePath + '/at_most',
           parentData: data,
           parentDataProperty: 'at_most',
@@ -22071,13 +22128,13 @@ function validate565(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate462.errors);
+        vErrors = joined(vErrors, validate465.errors);
         errors = vErrors.length;
       }
     }
     if (data.below !== undefined) {
       if (
-        !validate462(data.below, {
+        !validate465(data.below, {
           instancePath: instancePath + '/below',
           parentData: data,
           parentDataProperty: 'below',
@@ -22085,7 +22142,7 @@ function validate565(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate462.errors);
+        vErrors = joined(vErrors, validate465.errors);
         errors = vErrors.length;
       }
     }
@@ -22145,18 +22202,18 @@ function validate565(
     }
     errors++;
   }
-  validate565.errors = vErrors;
+  validate568.errors = vErrors;
   return errors === 0;
 }
-validate565.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate568.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate564(
+function validate567(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate564.evaluated;
+  const evaluated0 = validate567.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22194,7 +22251,7 @@ function validate564(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate565(data[i0], {
+        !validate568(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -22202,7 +22259,7 @@ function validate564(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate565.errors);
+        vErrors = joined(vErrors, validate568.errors);
         errors = vErrors.length;
       }
     }
@@ -22256,10 +22313,10 @@ function validate564(
       }
     }
   }
-  validate564.errors = vErrors;
+  validate567.errors = vErrors;
   return errors === 0;
 }
-validate564.evaluated = { props: true, items: true, dynamicProps: false, dynamicItems: false };
+validate567.evaluated = { props: true, items: true, dynamicProps: false, dynamicItems: false };
 
 const schema148 = {
   type: 'object',
@@ -22268,13 +22325,13 @@ const schema148 = {
   additionalProperties: false,
 };
 
-function validate570(
+function validate573(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate570.evaluated;
+  const evaluated0 = validate573.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22314,7 +22371,7 @@ function validate570(
     }
     if (data.when !== undefined) {
       if (
-        !validate475(data.when, {
+        !validate478(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -22322,13 +22379,13 @@ function validate570(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate475.errors);
+        vErrors = joined(vErrors, validate478.errors);
         errors = vErrors.length;
       }
     }
     if (data.use !== undefined) {
       if (
-        !validate462(data.use, {
+        !validate465(data.use, {
           instancePath: instancePath + '/use',
           parentData: data,
           parentDataProperty: 'use',
@@ -22336,7 +22393,7 @@ function validate570(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate462.errors);
+        vErrors = joined(vErrors, validate465.errors);
         errors = vErrors.length;
       }
     }
@@ -22349,18 +22406,18 @@ function validate570(
     }
     errors++;
   }
-  validate570.errors = vErrors;
+  validate573.errors = vErrors;
   return errors === 0;
 }
-validate570.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate573.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate584(
+function validate587(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate584.evaluated;
+  const evaluated0 = validate587.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22400,18 +22457,18 @@ function validate584(
     }
     errors++;
   }
-  validate584.errors = vErrors;
+  validate587.errors = vErrors;
   return errors === 0;
 }
-validate584.evaluated = { dynamicProps: false, dynamicItems: false };
+validate587.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate555(
+function validate558(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate555.evaluated;
+  const evaluated0 = validate558.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22437,7 +22494,7 @@ function validate555(
     }
     if (data.title !== undefined) {
       if (
-        !validate455(data.title, {
+        !validate458(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -22445,13 +22502,13 @@ function validate555(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate455.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
     if (data.meaning !== undefined) {
       if (
-        !validate455(data.meaning, {
+        !validate458(data.meaning, {
           instancePath: instancePath + '/meaning',
           parentData: data,
           parentDataProperty: 'meaning',
@@ -22459,7 +22516,7 @@ function validate555(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate455.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
@@ -22497,7 +22554,7 @@ function validate555(
     }
     if (data.source !== undefined) {
       if (
-        !validate465(data.source, {
+        !validate468(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -22505,7 +22562,7 @@ function validate555(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate465.errors);
+        vErrors = joined(vErrors, validate468.errors);
         errors = vErrors.length;
       }
     }
@@ -22544,7 +22601,7 @@ function validate555(
     }
     if (data.curve !== undefined) {
       if (
-        !validate559(data.curve, {
+        !validate562(data.curve, {
           instancePath: instancePath + '/curve',
           parentData: data,
           parentDataProperty: 'curve',
@@ -22552,7 +22609,7 @@ function validate555(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate559.errors);
+        vErrors = joined(vErrors, validate562.errors);
         errors = vErrors.length;
       }
     }
@@ -22590,7 +22647,7 @@ function validate555(
         for (const key1 in data6) {
           const _errs12 = errors;
           if (
-            !validate453(key1, {
+            !validate456(key1, {
               instancePath: instancePath + '/score',
               parentData: data6,
               parentDataProperty: 'score',
@@ -22598,7 +22655,7 @@ function validate555(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate453.errors);
+            vErrors = joined(vErrors, validate456.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs12 === errors;
@@ -22619,7 +22676,7 @@ function validate555(
         }
         for (const key2 in data6) {
           if (
-            !validate564(data6[key2], {
+            !validate567(data6[key2], {
               instancePath: instancePath + '/score/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data6,
               parentDataProperty: key2,
@@ -22627,7 +22684,7 @@ function validate555(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate564.errors);
+            vErrors = joined(vErrors, validate567.errors);
             errors = vErrors.length;
           }
         }
@@ -22680,7 +22737,7 @@ function validate555(
         const len0 = data8.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate570(data8[i0], {
+            !validate573(data8[i0], {
               instancePath: instancePath + '/choose/' + i0,
               parentData: data8,
               parentDataProperty: i0,
@@ -22688,7 +22745,7 @@ function validate555(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate570.errors);
+            vErrors = joined(vErrors, validate573.errors);
             errors = vErrors.length;
           }
         }
@@ -22709,7 +22766,7 @@ function validate555(
     }
     if (data.first_known !== undefined) {
       if (
-        !validate465(data.first_known, {
+        !validate468(data.first_known, {
           instancePath: instancePath + '/first_known',
           parentData: data,
           parentDataProperty: 'first_known',
@@ -22717,13 +22774,13 @@ function validate555(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate465.errors);
+        vErrors = joined(vErrors, validate468.errors);
         errors = vErrors.length;
       }
     }
     if (data.highest !== undefined) {
       if (
-        !validate453(data.highest, {
+        !validate456(data.highest, {
           instancePath: instancePath + '/highest',
           parentData: data,
           parentDataProperty: 'highest',
@@ -22731,13 +22788,13 @@ function validate555(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate453.errors);
+        vErrors = joined(vErrors, validate456.errors);
         errors = vErrors.length;
       }
     }
     if (data.lowest !== undefined) {
       if (
-        !validate453(data.lowest, {
+        !validate456(data.lowest, {
           instancePath: instancePath + '/lowest',
           parentData: data,
           parentDataProperty: 'lowest',
@@ -22745,13 +22802,13 @@ function validate555(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate453.errors);
+        vErrors = joined(vErrors, validate456.errors);
         errors = vErrors.length;
       }
     }
     if (data.average !== undefined) {
       if (
-        !validate453(data.average, {
+        !validate456(data.average, {
           instancePath: instancePath + '/average',
           parentData: data,
           parentDataProperty: 'average',
@@ -22759,13 +22816,13 @@ function validate555(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate453.errors);
+        vErrors = joined(vErrors, validate456.errors);
         errors = vErrors.length;
       }
     }
     if (data.earliest !== undefined) {
       if (
-        !validate453(data.earliest, {
+        !validate456(data.earliest, {
           instancePath: instancePath + '/earliest',
           parentData: data,
           parentDataProperty: 'earliest',
@@ -22773,13 +22830,13 @@ function validate555(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate453.errors);
+        vErrors = joined(vErrors, validate456.errors);
         errors = vErrors.length;
       }
     }
     if (data.latest !== undefined) {
       if (
-        !validate453(data.latest, {
+        !validate456(data.latest, {
           instancePath: instancePath + '/latest',
           parentData: data,
           parentDataProperty: 'latest',
@@ -22787,13 +22844,13 @@ function validate555(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate453.errors);
+        vErrors = joined(vErrors, validate456.errors);
         errors = vErrors.length;
       }
     }
     if (data.change !== undefined) {
       if (
-        !validate453(data.change, {
+        !validate456(data.change, {
           instancePath: instancePath + '/change',
           parentData: data,
           parentDataProperty: 'change',
@@ -22801,13 +22858,13 @@ function validate555(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate453.errors);
+        vErrors = joined(vErrors, validate456.errors);
         errors = vErrors.length;
       }
     }
     if (data.count !== undefined) {
       if (
-        !validate453(data.count, {
+        !validate456(data.count, {
           instancePath: instancePath + '/count',
           parentData: data,
           parentDataProperty: 'count',
@@ -22815,13 +22872,13 @@ function validate555(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate453.errors);
+        vErrors = joined(vErrors, validate456.errors);
         errors = vErrors.length;
       }
     }
     if (data.minutes_since !== undefined) {
       if (
-        !validate453(data.minutes_since, {
+        !validate456(data.minutes_since, {
           instancePath: instancePath + '/minutes_since',
           parentData: data,
           parentDataProperty: 'minutes_since',
@@ -22829,13 +22886,13 @@ function validate555(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate453.errors);
+        vErrors = joined(vErrors, validate456.errors);
         errors = vErrors.length;
       }
     }
     if (data.held !== undefined) {
       if (
-        !validate475(data.held, {
+        !validate478(data.held, {
           instancePath: instancePath + '/held',
           parentData: data,
           parentDataProperty: 'held',
@@ -22843,13 +22900,13 @@ function validate555(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate475.errors);
+        vErrors = joined(vErrors, validate478.errors);
         errors = vErrors.length;
       }
     }
     if (data.over !== undefined) {
       if (
-        !validate584(data.over, {
+        !validate587(data.over, {
           instancePath: instancePath + '/over',
           parentData: data,
           parentDataProperty: 'over',
@@ -22857,13 +22914,13 @@ function validate555(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate584.errors);
+        vErrors = joined(vErrors, validate587.errors);
         errors = vErrors.length;
       }
     }
     if (data.where !== undefined) {
       if (
-        !validate475(data.where, {
+        !validate478(data.where, {
           instancePath: instancePath + '/where',
           parentData: data,
           parentDataProperty: 'where',
@@ -22871,7 +22928,7 @@ function validate555(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate475.errors);
+        vErrors = joined(vErrors, validate478.errors);
         errors = vErrors.length;
       }
     }
@@ -22908,7 +22965,7 @@ function validate555(
     }
     if (data.longest_gap !== undefined) {
       if (
-        !validate584(data.longest_gap, {
+        !validate587(data.longest_gap, {
           instancePath: instancePath + '/longest_gap',
           parentData: data,
           parentDataProperty: 'longest_gap',
@@ -22916,13 +22973,13 @@ function validate555(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate584.errors);
+        vErrors = joined(vErrors, validate587.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_reliable_when !== undefined) {
       if (
-        !validate475(data.not_reliable_when, {
+        !validate478(data.not_reliable_when, {
           instancePath: instancePath + '/not_reliable_when',
           parentData: data,
           parentDataProperty: 'not_reliable_when',
@@ -22930,7 +22987,7 @@ function validate555(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate475.errors);
+        vErrors = joined(vErrors, validate478.errors);
         errors = vErrors.length;
       }
     }
@@ -22943,10 +23000,10 @@ function validate555(
     }
     errors++;
   }
-  validate555.errors = vErrors;
+  validate558.errors = vErrors;
   return errors === 0;
 }
-validate555.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate558.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema150 = {
   type: 'object',
@@ -22979,13 +23036,13 @@ const schema151 = {
   additionalProperties: false,
 };
 
-function validate594(
+function validate597(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate594.evaluated;
+  const evaluated0 = validate597.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23025,7 +23082,7 @@ function validate594(
     }
     if (data.when !== undefined) {
       if (
-        !validate475(data.when, {
+        !validate478(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -23033,13 +23090,13 @@ function validate594(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate475.errors);
+        vErrors = joined(vErrors, validate478.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate455(data.says, {
+        !validate458(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -23047,13 +23104,13 @@ function validate594(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate455.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
     if (data.accepted !== undefined) {
       if (
-        !validate455(data.accepted, {
+        !validate458(data.accepted, {
           instancePath: instancePath + '/accepted',
           parentData: data,
           parentDataProperty: 'accepted',
@@ -23061,7 +23118,7 @@ function validate594(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate455.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
@@ -23074,10 +23131,10 @@ function validate594(
     }
     errors++;
   }
-  validate594.errors = vErrors;
+  validate597.errors = vErrors;
   return errors === 0;
 }
-validate594.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate597.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema152 = {
   type: 'object',
@@ -23090,13 +23147,13 @@ const schema152 = {
   additionalProperties: false,
 };
 
-function validate599(
+function validate602(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate599.evaluated;
+  const evaluated0 = validate602.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23150,7 +23207,7 @@ function validate599(
     }
     if (data.when !== undefined) {
       if (
-        !validate475(data.when, {
+        !validate478(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -23158,13 +23215,13 @@ function validate599(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate475.errors);
+        vErrors = joined(vErrors, validate478.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate455(data.says, {
+        !validate458(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -23172,13 +23229,13 @@ function validate599(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate455.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate453(data.level, {
+        !validate456(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -23186,7 +23243,7 @@ function validate599(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate453.errors);
+        vErrors = joined(vErrors, validate456.errors);
         errors = vErrors.length;
       }
     }
@@ -23199,20 +23256,20 @@ function validate599(
     }
     errors++;
   }
-  validate599.errors = vErrors;
+  validate602.errors = vErrors;
   return errors === 0;
 }
-validate599.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate602.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema153 = { type: 'array', items: { $ref: '#/$defs/text' }, minItems: 1, maxItems: 20 };
 
-function validate608(
+function validate611(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate608.evaluated;
+  const evaluated0 = validate611.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23241,7 +23298,7 @@ function validate608(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate455(data[i0], {
+        !validate458(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -23249,7 +23306,7 @@ function validate608(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate455.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
@@ -23262,18 +23319,18 @@ function validate608(
     }
     errors++;
   }
-  validate608.errors = vErrors;
+  validate611.errors = vErrors;
   return errors === 0;
 }
-validate608.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate611.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate590(
+function validate593(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate590.evaluated;
+  const evaluated0 = validate593.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23327,7 +23384,7 @@ function validate590(
     }
     if (data.rule !== undefined) {
       if (
-        !validate453(data.rule, {
+        !validate456(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -23335,13 +23392,13 @@ function validate590(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate453.errors);
+        vErrors = joined(vErrors, validate456.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate455(data.title, {
+        !validate458(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -23349,13 +23406,13 @@ function validate590(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate455.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
     if (data.when !== undefined) {
       if (
-        !validate475(data.when, {
+        !validate478(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -23363,13 +23420,13 @@ function validate590(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate475.errors);
+        vErrors = joined(vErrors, validate478.errors);
         errors = vErrors.length;
       }
     }
     if (data.unless !== undefined) {
       if (
-        !validate594(data.unless, {
+        !validate597(data.unless, {
           instancePath: instancePath + '/unless',
           parentData: data,
           parentDataProperty: 'unless',
@@ -23377,13 +23434,13 @@ function validate590(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate594.errors);
+        vErrors = joined(vErrors, validate597.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained_by !== undefined) {
       if (
-        !validate599(data.explained_by, {
+        !validate602(data.explained_by, {
           instancePath: instancePath + '/explained_by',
           parentData: data,
           parentDataProperty: 'explained_by',
@@ -23391,13 +23448,13 @@ function validate590(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate599.errors);
+        vErrors = joined(vErrors, validate602.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_reliable_when !== undefined) {
       if (
-        !validate475(data.not_reliable_when, {
+        !validate478(data.not_reliable_when, {
           instancePath: instancePath + '/not_reliable_when',
           parentData: data,
           parentDataProperty: 'not_reliable_when',
@@ -23405,13 +23462,13 @@ function validate590(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate475.errors);
+        vErrors = joined(vErrors, validate478.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate453(data.level, {
+        !validate456(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -23419,13 +23476,13 @@ function validate590(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate453.errors);
+        vErrors = joined(vErrors, validate456.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate455(data.says, {
+        !validate458(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -23433,13 +23490,13 @@ function validate590(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate455.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate455(data.because, {
+        !validate458(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -23447,13 +23504,13 @@ function validate590(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate455.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
     if (data.ask !== undefined) {
       if (
-        !validate608(data.ask, {
+        !validate611(data.ask, {
           instancePath: instancePath + '/ask',
           parentData: data,
           parentDataProperty: 'ask',
@@ -23461,7 +23518,7 @@ function validate590(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate608.errors);
+        vErrors = joined(vErrors, validate611.errors);
         errors = vErrors.length;
       }
     }
@@ -23499,7 +23556,7 @@ function validate590(
         const len0 = data10.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate546(data10[i0], {
+            !validate549(data10[i0], {
               instancePath: instancePath + '/do/' + i0,
               parentData: data10,
               parentDataProperty: i0,
@@ -23507,7 +23564,7 @@ function validate590(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate546.errors);
+            vErrors = joined(vErrors, validate549.errors);
             errors = vErrors.length;
           }
         }
@@ -23528,7 +23585,7 @@ function validate590(
     }
     if (data.source !== undefined) {
       if (
-        !validate465(data.source, {
+        !validate468(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -23536,13 +23593,13 @@ function validate590(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate465.errors);
+        vErrors = joined(vErrors, validate468.errors);
         errors = vErrors.length;
       }
     }
     if (data.accepted !== undefined) {
       if (
-        !validate455(data.accepted, {
+        !validate458(data.accepted, {
           instancePath: instancePath + '/accepted',
           parentData: data,
           parentDataProperty: 'accepted',
@@ -23550,7 +23607,7 @@ function validate590(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate455.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
@@ -23563,18 +23620,18 @@ function validate590(
     }
     errors++;
   }
-  validate590.errors = vErrors;
+  validate593.errors = vErrors;
   return errors === 0;
 }
-validate590.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate593.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate452(
+function validate455(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="protocol.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate452.evaluated;
+  const evaluated0 = validate455.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23656,7 +23713,7 @@ function validate452(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate453(data.protocol, {
+        !validate456(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -23664,7 +23721,7 @@ function validate452(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate453.errors);
+        vErrors = joined(vErrors, validate456.errors);
         errors = vErrors.length;
       }
     }
@@ -23717,38 +23774,10 @@ function validate452(
     }
     if (data.title !== undefined) {
       if (
-        !validate455(data.title, {
+        !validate458(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate455.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.about !== undefined) {
-      if (
-        !validate455(data.about, {
-          instancePath: instancePath + '/about',
-          parentData: data,
-          parentDataProperty: 'about',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate455.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.based_on !== undefined) {
-      if (
-        !validate458(data.based_on, {
-          instancePath: instancePath + '/based_on',
-          parentData: data,
-          parentDataProperty: 'based_on',
           rootData,
           dynamicAnchors,
         })
@@ -23757,9 +23786,37 @@ function validate452(
         errors = vErrors.length;
       }
     }
+    if (data.about !== undefined) {
+      if (
+        !validate458(data.about, {
+          instancePath: instancePath + '/about',
+          parentData: data,
+          parentDataProperty: 'about',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate458.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.based_on !== undefined) {
+      if (
+        !validate461(data.based_on, {
+          instancePath: instancePath + '/based_on',
+          parentData: data,
+          parentDataProperty: 'based_on',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate461.errors);
+        errors = vErrors.length;
+      }
+    }
     if (data.ladder !== undefined) {
       if (
-        !validate453(data.ladder, {
+        !validate456(data.ladder, {
           instancePath: instancePath + '/ladder',
           parentData: data,
           parentDataProperty: 'ladder',
@@ -23767,13 +23824,13 @@ function validate452(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate453.errors);
+        vErrors = joined(vErrors, validate456.errors);
         errors = vErrors.length;
       }
     }
     if (data.applies_when !== undefined) {
       if (
-        !validate475(data.applies_when, {
+        !validate478(data.applies_when, {
           instancePath: instancePath + '/applies_when',
           parentData: data,
           parentDataProperty: 'applies_when',
@@ -23781,13 +23838,13 @@ function validate452(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate475.errors);
+        vErrors = joined(vErrors, validate478.errors);
         errors = vErrors.length;
       }
     }
     if (data.otherwise !== undefined) {
       if (
-        !validate455(data.otherwise, {
+        !validate458(data.otherwise, {
           instancePath: instancePath + '/otherwise',
           parentData: data,
           parentDataProperty: 'otherwise',
@@ -23795,7 +23852,7 @@ function validate452(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate455.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
@@ -23865,7 +23922,7 @@ function validate452(
         const len0 = data9.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate455(data9[i0], {
+            !validate458(data9[i0], {
               instancePath: instancePath + '/owners/' + i0,
               parentData: data9,
               parentDataProperty: i0,
@@ -23873,7 +23930,7 @@ function validate452(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate455.errors);
+            vErrors = joined(vErrors, validate458.errors);
             errors = vErrors.length;
           }
         }
@@ -23898,7 +23955,7 @@ function validate452(
         for (const key1 in data11) {
           const _errs18 = errors;
           if (
-            !validate453(key1, {
+            !validate456(key1, {
               instancePath: instancePath + '/sources',
               parentData: data11,
               parentDataProperty: 'sources',
@@ -23906,7 +23963,7 @@ function validate452(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate453.errors);
+            vErrors = joined(vErrors, validate456.errors);
             errors = vErrors.length;
           }
           var valid3 = _errs18 === errors;
@@ -23927,7 +23984,7 @@ function validate452(
         }
         for (const key2 in data11) {
           if (
-            !validate500(data11[key2], {
+            !validate503(data11[key2], {
               instancePath: instancePath + '/sources/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data11,
               parentDataProperty: key2,
@@ -23935,7 +23992,7 @@ function validate452(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate500.errors);
+            vErrors = joined(vErrors, validate503.errors);
             errors = vErrors.length;
           }
         }
@@ -23956,7 +24013,7 @@ function validate452(
     }
     if (data.observations !== undefined) {
       if (
-        !validate504(data.observations, {
+        !validate507(data.observations, {
           instancePath: instancePath + '/observations',
           parentData: data,
           parentDataProperty: 'observations',
@@ -23964,7 +24021,7 @@ function validate452(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate504.errors);
+        vErrors = joined(vErrors, validate507.errors);
         errors = vErrors.length;
       }
     }
@@ -23974,7 +24031,7 @@ function validate452(
         for (const key3 in data14) {
           const _errs24 = errors;
           if (
-            !validate453(key3, {
+            !validate456(key3, {
               instancePath: instancePath + '/standing',
               parentData: data14,
               parentDataProperty: 'standing',
@@ -23982,7 +24039,7 @@ function validate452(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate453.errors);
+            vErrors = joined(vErrors, validate456.errors);
             errors = vErrors.length;
           }
           var valid5 = _errs24 === errors;
@@ -24003,7 +24060,7 @@ function validate452(
         }
         for (const key4 in data14) {
           if (
-            !validate525(data14[key4], {
+            !validate528(data14[key4], {
               instancePath: instancePath + '/standing/' + key4.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data14,
               parentDataProperty: key4,
@@ -24011,7 +24068,7 @@ function validate452(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate525.errors);
+            vErrors = joined(vErrors, validate528.errors);
             errors = vErrors.length;
           }
         }
@@ -24036,7 +24093,7 @@ function validate452(
         for (const key5 in data16) {
           const _errs29 = errors;
           if (
-            !validate453(key5, {
+            !validate456(key5, {
               instancePath: instancePath + '/limits',
               parentData: data16,
               parentDataProperty: 'limits',
@@ -24044,7 +24101,7 @@ function validate452(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate453.errors);
+            vErrors = joined(vErrors, validate456.errors);
             errors = vErrors.length;
           }
           var valid7 = _errs29 === errors;
@@ -24065,7 +24122,7 @@ function validate452(
         }
         for (const key6 in data16) {
           if (
-            !validate529(data16[key6], {
+            !validate532(data16[key6], {
               instancePath: instancePath + '/limits/' + key6.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data16,
               parentDataProperty: key6,
@@ -24073,7 +24130,7 @@ function validate452(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate529.errors);
+            vErrors = joined(vErrors, validate532.errors);
             errors = vErrors.length;
           }
         }
@@ -24112,7 +24169,7 @@ function validate452(
         const len1 = data18.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate536(data18[i1], {
+            !validate539(data18[i1], {
               instancePath: instancePath + '/faults/' + i1,
               parentData: data18,
               parentDataProperty: i1,
@@ -24120,7 +24177,7 @@ function validate452(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate536.errors);
+            vErrors = joined(vErrors, validate539.errors);
             errors = vErrors.length;
           }
         }
@@ -24145,7 +24202,7 @@ function validate452(
         for (const key7 in data20) {
           const _errs37 = errors;
           if (
-            !validate453(key7, {
+            !validate456(key7, {
               instancePath: instancePath + '/measures',
               parentData: data20,
               parentDataProperty: 'measures',
@@ -24153,7 +24210,7 @@ function validate452(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate453.errors);
+            vErrors = joined(vErrors, validate456.errors);
             errors = vErrors.length;
           }
           var valid11 = _errs37 === errors;
@@ -24174,7 +24231,7 @@ function validate452(
         }
         for (const key8 in data20) {
           if (
-            !validate555(data20[key8], {
+            !validate558(data20[key8], {
               instancePath: instancePath + '/measures/' + key8.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data20,
               parentDataProperty: key8,
@@ -24182,7 +24239,7 @@ function validate452(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate555.errors);
+            vErrors = joined(vErrors, validate558.errors);
             errors = vErrors.length;
           }
         }
@@ -24221,7 +24278,7 @@ function validate452(
         const len2 = data22.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate590(data22[i2], {
+            !validate593(data22[i2], {
               instancePath: instancePath + '/rules/' + i2,
               parentData: data22,
               parentDataProperty: i2,
@@ -24229,7 +24286,7 @@ function validate452(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate590.errors);
+            vErrors = joined(vErrors, validate593.errors);
             errors = vErrors.length;
           }
         }
@@ -24254,7 +24311,7 @@ function validate452(
         for (const key9 in data24) {
           const _errs45 = errors;
           if (
-            !validate453(key9, {
+            !validate456(key9, {
               instancePath: instancePath + '/exactly_one_of',
               parentData: data24,
               parentDataProperty: 'exactly_one_of',
@@ -24262,7 +24319,7 @@ function validate452(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate453.errors);
+            vErrors = joined(vErrors, validate456.errors);
             errors = vErrors.length;
           }
           var valid15 = _errs45 === errors;
@@ -24283,7 +24340,7 @@ function validate452(
         }
         for (const key10 in data24) {
           if (
-            !validate488(data24[key10], {
+            !validate491(data24[key10], {
               instancePath:
                 instancePath + '/exactly_one_of/' + key10.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data24,
@@ -24292,7 +24349,7 @@ function validate452(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate488.errors);
+            vErrors = joined(vErrors, validate491.errors);
             errors = vErrors.length;
           }
         }
@@ -24320,12 +24377,12 @@ function validate452(
     }
     errors++;
   }
-  validate452.errors = vErrors;
+  validate455.errors = vErrors;
   return errors === 0;
 }
-validate452.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate455.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const record_entry = validate617;
+export const record_entry = validate620;
 const schema154 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'record_entry.schema.json',
@@ -24426,13 +24483,13 @@ const schema154 = {
   },
 };
 
-function validate618(
+function validate621(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate618.evaluated;
+  const evaluated0 = validate621.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24472,21 +24529,21 @@ function validate618(
     }
     errors++;
   }
-  validate618.errors = vErrors;
+  validate621.errors = vErrors;
   return errors === 0;
 }
-validate618.evaluated = { dynamicProps: false, dynamicItems: false };
+validate621.evaluated = { dynamicProps: false, dynamicItems: false };
 
 const schema156 = { type: 'string', maxLength: 40, pattern: '^[0-9]{4}-[0-9]{2}-[0-9]{2}T' };
 const pattern35 = new RegExp('^[0-9]{4}-[0-9]{2}-[0-9]{2}T', 'u');
 
-function validate620(
+function validate623(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate620.evaluated;
+  const evaluated0 = validate623.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24526,10 +24583,10 @@ function validate620(
     }
     errors++;
   }
-  validate620.errors = vErrors;
+  validate623.errors = vErrors;
   return errors === 0;
 }
-validate620.evaluated = { dynamicProps: false, dynamicItems: false };
+validate623.evaluated = { dynamicProps: false, dynamicItems: false };
 
 const schema157 = {
   type: 'object',
@@ -24555,13 +24612,13 @@ const schema157 = {
   additionalProperties: false,
 };
 
-function validate623(
+function validate626(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate623.evaluated;
+  const evaluated0 = validate626.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24591,18 +24648,18 @@ function validate623(
     }
     errors++;
   }
-  validate623.errors = vErrors;
+  validate626.errors = vErrors;
   return errors === 0;
 }
-validate623.evaluated = { dynamicProps: false, dynamicItems: false };
+validate626.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate625(
+function validate628(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate625.evaluated;
+  const evaluated0 = validate628.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24724,18 +24781,18 @@ function validate625(
     }
     errors++;
   }
-  validate625.errors = vErrors;
+  validate628.errors = vErrors;
   return errors === 0;
 }
-validate625.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate628.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate628(
+function validate631(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate628.evaluated;
+  const evaluated0 = validate631.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24885,20 +24942,20 @@ function validate628(
     }
     errors++;
   }
-  validate628.errors = vErrors;
+  validate631.errors = vErrors;
   return errors === 0;
 }
-validate628.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate631.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema161 = { type: 'string', minLength: 1, maxLength: 200 };
 
-function validate633(
+function validate636(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate633.evaluated;
+  const evaluated0 = validate636.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24933,18 +24990,18 @@ function validate633(
     }
     errors++;
   }
-  validate633.errors = vErrors;
+  validate636.errors = vErrors;
   return errors === 0;
 }
-validate633.evaluated = { dynamicProps: false, dynamicItems: false };
+validate636.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate635(
+function validate638(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate635.evaluated;
+  const evaluated0 = validate638.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24975,18 +25032,18 @@ function validate635(
     }
     errors++;
   }
-  validate635.errors = vErrors;
+  validate638.errors = vErrors;
   return errors === 0;
 }
-validate635.evaluated = { dynamicProps: false, dynamicItems: false };
+validate638.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate637(
+function validate640(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate637.evaluated;
+  const evaluated0 = validate640.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25021,18 +25078,18 @@ function validate637(
     }
     errors++;
   }
-  validate637.errors = vErrors;
+  validate640.errors = vErrors;
   return errors === 0;
 }
-validate637.evaluated = { dynamicProps: false, dynamicItems: false };
+validate640.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate622(
+function validate625(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate622.evaluated;
+  const evaluated0 = validate625.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25149,7 +25206,7 @@ function validate622(
     }
     if (data.signing !== undefined) {
       if (
-        !validate623(data.signing, {
+        !validate626(data.signing, {
           instancePath: instancePath + '/signing',
           parentData: data,
           parentDataProperty: 'signing',
@@ -25157,7 +25214,7 @@ function validate622(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate623.errors);
+        vErrors = joined(vErrors, validate626.errors);
         errors = vErrors.length;
       }
     }
@@ -25195,7 +25252,7 @@ function validate622(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate625(data1[i0], {
+            !validate628(data1[i0], {
               instancePath: instancePath + '/needs/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -25203,7 +25260,7 @@ function validate622(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate625.errors);
+            vErrors = joined(vErrors, validate628.errors);
             errors = vErrors.length;
           }
         }
@@ -25256,7 +25313,7 @@ function validate622(
         const len1 = data3.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate628(data3[i1], {
+            !validate631(data3[i1], {
               instancePath: instancePath + '/people/' + i1,
               parentData: data3,
               parentDataProperty: i1,
@@ -25264,7 +25321,7 @@ function validate622(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate628.errors);
+            vErrors = joined(vErrors, validate631.errors);
             errors = vErrors.length;
           }
         }
@@ -25285,7 +25342,7 @@ function validate622(
     }
     if (data.minute !== undefined) {
       if (
-        !validate633(data.minute, {
+        !validate636(data.minute, {
           instancePath: instancePath + '/minute',
           parentData: data,
           parentDataProperty: 'minute',
@@ -25293,13 +25350,13 @@ function validate622(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate633.errors);
+        vErrors = joined(vErrors, validate636.errors);
         errors = vErrors.length;
       }
     }
     if (data.on !== undefined) {
       if (
-        !validate635(data.on, {
+        !validate638(data.on, {
           instancePath: instancePath + '/on',
           parentData: data,
           parentDataProperty: 'on',
@@ -25307,7 +25364,7 @@ function validate622(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate635.errors);
+        vErrors = joined(vErrors, validate638.errors);
         errors = vErrors.length;
       }
     }
@@ -25345,7 +25402,7 @@ function validate622(
         const len2 = data7.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate637(data7[i2], {
+            !validate640(data7[i2], {
               instancePath: instancePath + '/agreed_by/' + i2,
               parentData: data7,
               parentDataProperty: i2,
@@ -25353,7 +25410,7 @@ function validate622(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate637.errors);
+            vErrors = joined(vErrors, validate640.errors);
             errors = vErrors.length;
           }
         }
@@ -25381,10 +25438,10 @@ function validate622(
     }
     errors++;
   }
-  validate622.errors = vErrors;
+  validate625.errors = vErrors;
   return errors === 0;
 }
-validate622.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate625.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema164 = {
   type: 'object',
@@ -25401,13 +25458,13 @@ const schema164 = {
   additionalProperties: false,
 };
 
-function validate641(
+function validate644(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate641.evaluated;
+  const evaluated0 = validate644.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25438,18 +25495,18 @@ function validate641(
     }
     errors++;
   }
-  validate641.errors = vErrors;
+  validate644.errors = vErrors;
   return errors === 0;
 }
-validate641.evaluated = { dynamicProps: false, dynamicItems: false };
+validate644.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate645(
+function validate648(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate645.evaluated;
+  const evaluated0 = validate648.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25484,18 +25541,18 @@ function validate645(
     }
     errors++;
   }
-  validate645.errors = vErrors;
+  validate648.errors = vErrors;
   return errors === 0;
 }
-validate645.evaluated = { dynamicProps: false, dynamicItems: false };
+validate648.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate640(
+function validate643(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate640.evaluated;
+  const evaluated0 = validate643.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25674,7 +25731,7 @@ function validate640(
     }
     if (data.digest !== undefined) {
       if (
-        !validate641(data.digest, {
+        !validate644(data.digest, {
           instancePath: instancePath + '/digest',
           parentData: data,
           parentDataProperty: 'digest',
@@ -25682,13 +25739,13 @@ function validate640(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate641.errors);
+        vErrors = joined(vErrors, validate644.errors);
         errors = vErrors.length;
       }
     }
     if (data.seal !== undefined) {
       if (
-        !validate641(data.seal, {
+        !validate644(data.seal, {
           instancePath: instancePath + '/seal',
           parentData: data,
           parentDataProperty: 'seal',
@@ -25696,13 +25753,13 @@ function validate640(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate641.errors);
+        vErrors = joined(vErrors, validate644.errors);
         errors = vErrors.length;
       }
     }
     if (data.by !== undefined) {
       if (
-        !validate637(data.by, {
+        !validate640(data.by, {
           instancePath: instancePath + '/by',
           parentData: data,
           parentDataProperty: 'by',
@@ -25710,13 +25767,13 @@ function validate640(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate637.errors);
+        vErrors = joined(vErrors, validate640.errors);
         errors = vErrors.length;
       }
     }
     if (data.role !== undefined) {
       if (
-        !validate645(data.role, {
+        !validate648(data.role, {
           instancePath: instancePath + '/role',
           parentData: data,
           parentDataProperty: 'role',
@@ -25724,13 +25781,13 @@ function validate640(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate645.errors);
+        vErrors = joined(vErrors, validate648.errors);
         errors = vErrors.length;
       }
     }
     if (data.minute !== undefined) {
       if (
-        !validate633(data.minute, {
+        !validate636(data.minute, {
           instancePath: instancePath + '/minute',
           parentData: data,
           parentDataProperty: 'minute',
@@ -25738,13 +25795,13 @@ function validate640(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate633.errors);
+        vErrors = joined(vErrors, validate636.errors);
         errors = vErrors.length;
       }
     }
     if (data.on !== undefined) {
       if (
-        !validate635(data.on, {
+        !validate638(data.on, {
           instancePath: instancePath + '/on',
           parentData: data,
           parentDataProperty: 'on',
@@ -25752,7 +25809,7 @@ function validate640(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate635.errors);
+        vErrors = joined(vErrors, validate638.errors);
         errors = vErrors.length;
       }
     }
@@ -25765,10 +25822,10 @@ function validate640(
     }
     errors++;
   }
-  validate640.errors = vErrors;
+  validate643.errors = vErrors;
   return errors === 0;
 }
-validate640.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate643.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema167 = {
   type: 'object',
@@ -25785,13 +25842,13 @@ const schema167 = {
 };
 const schema168 = { type: 'string', minLength: 1, maxLength: 1000 };
 
-function validate655(
+function validate658(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate655.evaluated;
+  const evaluated0 = validate658.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25826,18 +25883,18 @@ function validate655(
     }
     errors++;
   }
-  validate655.errors = vErrors;
+  validate658.errors = vErrors;
   return errors === 0;
 }
-validate655.evaluated = { dynamicProps: false, dynamicItems: false };
+validate658.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate650(
+function validate653(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate650.evaluated;
+  const evaluated0 = validate653.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26001,7 +26058,7 @@ function validate650(
     }
     if (data.digest !== undefined) {
       if (
-        !validate641(data.digest, {
+        !validate644(data.digest, {
           instancePath: instancePath + '/digest',
           parentData: data,
           parentDataProperty: 'digest',
@@ -26009,13 +26066,13 @@ function validate650(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate641.errors);
+        vErrors = joined(vErrors, validate644.errors);
         errors = vErrors.length;
       }
     }
     if (data.seal !== undefined) {
       if (
-        !validate641(data.seal, {
+        !validate644(data.seal, {
           instancePath: instancePath + '/seal',
           parentData: data,
           parentDataProperty: 'seal',
@@ -26023,13 +26080,13 @@ function validate650(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate641.errors);
+        vErrors = joined(vErrors, validate644.errors);
         errors = vErrors.length;
       }
     }
     if (data.from !== undefined) {
       if (
-        !validate620(data.from, {
+        !validate623(data.from, {
           instancePath: instancePath + '/from',
           parentData: data,
           parentDataProperty: 'from',
@@ -26037,13 +26094,13 @@ function validate650(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate620.errors);
+        vErrors = joined(vErrors, validate623.errors);
         errors = vErrors.length;
       }
     }
     if (data.by !== undefined) {
       if (
-        !validate637(data.by, {
+        !validate640(data.by, {
           instancePath: instancePath + '/by',
           parentData: data,
           parentDataProperty: 'by',
@@ -26051,13 +26108,13 @@ function validate650(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate637.errors);
+        vErrors = joined(vErrors, validate640.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate655(data.because, {
+        !validate658(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -26065,7 +26122,7 @@ function validate650(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate655.errors);
+        vErrors = joined(vErrors, validate658.errors);
         errors = vErrors.length;
       }
     }
@@ -26078,10 +26135,10 @@ function validate650(
     }
     errors++;
   }
-  validate650.errors = vErrors;
+  validate653.errors = vErrors;
   return errors === 0;
 }
-validate650.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate653.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema169 = {
   type: 'object',
@@ -26095,13 +26152,13 @@ const schema169 = {
   additionalProperties: false,
 };
 
-function validate658(
+function validate661(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate658.evaluated;
+  const evaluated0 = validate661.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26183,7 +26240,7 @@ function validate658(
     }
     if (data.from !== undefined) {
       if (
-        !validate620(data.from, {
+        !validate623(data.from, {
           instancePath: instancePath + '/from',
           parentData: data,
           parentDataProperty: 'from',
@@ -26191,13 +26248,13 @@ function validate658(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate620.errors);
+        vErrors = joined(vErrors, validate623.errors);
         errors = vErrors.length;
       }
     }
     if (data.by !== undefined) {
       if (
-        !validate637(data.by, {
+        !validate640(data.by, {
           instancePath: instancePath + '/by',
           parentData: data,
           parentDataProperty: 'by',
@@ -26205,13 +26262,13 @@ function validate658(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate637.errors);
+        vErrors = joined(vErrors, validate640.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate655(data.because, {
+        !validate658(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -26219,13 +26276,13 @@ function validate658(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate655.errors);
+        vErrors = joined(vErrors, validate658.errors);
         errors = vErrors.length;
       }
     }
     if (data.instead !== undefined) {
       if (
-        !validate655(data.instead, {
+        !validate658(data.instead, {
           instancePath: instancePath + '/instead',
           parentData: data,
           parentDataProperty: 'instead',
@@ -26233,7 +26290,7 @@ function validate658(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate655.errors);
+        vErrors = joined(vErrors, validate658.errors);
         errors = vErrors.length;
       }
     }
@@ -26246,10 +26303,10 @@ function validate658(
     }
     errors++;
   }
-  validate658.errors = vErrors;
+  validate661.errors = vErrors;
   return errors === 0;
 }
-validate658.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate661.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema170 = {
   type: 'object',
@@ -26262,13 +26319,13 @@ const schema170 = {
 };
 const pattern38 = new RegExp('^[A-Za-z0-9_-]+[.][.][A-Za-z0-9_-]+$', 'u');
 
-function validate664(
+function validate667(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate664.evaluated;
+  const evaluated0 = validate667.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26322,7 +26379,7 @@ function validate664(
     }
     if (data.by !== undefined) {
       if (
-        !validate637(data.by, {
+        !validate640(data.by, {
           instancePath: instancePath + '/by',
           parentData: data,
           parentDataProperty: 'by',
@@ -26330,7 +26387,7 @@ function validate664(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate637.errors);
+        vErrors = joined(vErrors, validate640.errors);
         errors = vErrors.length;
       }
     }
@@ -26389,18 +26446,18 @@ function validate664(
     }
     errors++;
   }
-  validate664.errors = vErrors;
+  validate667.errors = vErrors;
   return errors === 0;
 }
-validate664.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate667.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate617(
+function validate620(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="record_entry.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate617.evaluated;
+  const evaluated0 = validate620.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26496,7 +26553,7 @@ function validate617(
     }
     if (data.record !== undefined) {
       if (
-        !validate618(data.record, {
+        !validate621(data.record, {
           instancePath: instancePath + '/record',
           parentData: data,
           parentDataProperty: 'record',
@@ -26504,7 +26561,7 @@ function validate617(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate618.errors);
+        vErrors = joined(vErrors, validate621.errors);
         errors = vErrors.length;
       }
     }
@@ -26590,7 +26647,7 @@ function validate617(
     }
     if (data.at !== undefined) {
       if (
-        !validate620(data.at, {
+        !validate623(data.at, {
           instancePath: instancePath + '/at',
           parentData: data,
           parentDataProperty: 'at',
@@ -26598,13 +26655,13 @@ function validate617(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate620.errors);
+        vErrors = joined(vErrors, validate623.errors);
         errors = vErrors.length;
       }
     }
     if (data.approvers !== undefined) {
       if (
-        !validate622(data.approvers, {
+        !validate625(data.approvers, {
           instancePath: instancePath + '/approvers',
           parentData: data,
           parentDataProperty: 'approvers',
@@ -26612,13 +26669,13 @@ function validate617(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate622.errors);
+        vErrors = joined(vErrors, validate625.errors);
         errors = vErrors.length;
       }
     }
     if (data.approved !== undefined) {
       if (
-        !validate640(data.approved, {
+        !validate643(data.approved, {
           instancePath: instancePath + '/approved',
           parentData: data,
           parentDataProperty: 'approved',
@@ -26626,13 +26683,13 @@ function validate617(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate640.errors);
+        vErrors = joined(vErrors, validate643.errors);
         errors = vErrors.length;
       }
     }
     if (data.in_force !== undefined) {
       if (
-        !validate650(data.in_force, {
+        !validate653(data.in_force, {
           instancePath: instancePath + '/in_force',
           parentData: data,
           parentDataProperty: 'in_force',
@@ -26640,13 +26697,13 @@ function validate617(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate650.errors);
+        vErrors = joined(vErrors, validate653.errors);
         errors = vErrors.length;
       }
     }
     if (data.withdrawn !== undefined) {
       if (
-        !validate658(data.withdrawn, {
+        !validate661(data.withdrawn, {
           instancePath: instancePath + '/withdrawn',
           parentData: data,
           parentDataProperty: 'withdrawn',
@@ -26654,7 +26711,7 @@ function validate617(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate658.errors);
+        vErrors = joined(vErrors, validate661.errors);
         errors = vErrors.length;
       }
     }
@@ -26692,7 +26749,7 @@ function validate617(
         const len0 = data8.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate664(data8[i0], {
+            !validate667(data8[i0], {
               instancePath: instancePath + '/signatures/' + i0,
               parentData: data8,
               parentDataProperty: i0,
@@ -26700,7 +26757,7 @@ function validate617(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate664.errors);
+            vErrors = joined(vErrors, validate667.errors);
             errors = vErrors.length;
           }
         }
@@ -26721,7 +26778,7 @@ function validate617(
     }
     if (data.digest !== undefined) {
       if (
-        !validate641(data.digest, {
+        !validate644(data.digest, {
           instancePath: instancePath + '/digest',
           parentData: data,
           parentDataProperty: 'digest',
@@ -26729,7 +26786,7 @@ function validate617(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate641.errors);
+        vErrors = joined(vErrors, validate644.errors);
         errors = vErrors.length;
       }
     }
@@ -26742,14 +26799,14 @@ function validate617(
     }
     errors++;
   }
-  validate617.errors = vErrors;
+  validate620.errors = vErrors;
   return errors === 0;
 }
-validate617.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate620.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 export const set = validate296;
 
-export const ward = validate668;
+export const ward = validate671;
 const schema171 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ward.schema.json',
@@ -26824,13 +26881,13 @@ const schema171 = {
   },
 };
 
-function validate669(
+function validate672(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate669.evaluated;
+  const evaluated0 = validate672.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26870,18 +26927,18 @@ function validate669(
     }
     errors++;
   }
-  validate669.errors = vErrors;
+  validate672.errors = vErrors;
   return errors === 0;
 }
-validate669.evaluated = { dynamicProps: false, dynamicItems: false };
+validate672.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate671(
+function validate674(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate671.evaluated;
+  const evaluated0 = validate674.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26916,18 +26973,18 @@ function validate671(
     }
     errors++;
   }
-  validate671.errors = vErrors;
+  validate674.errors = vErrors;
   return errors === 0;
 }
-validate671.evaluated = { dynamicProps: false, dynamicItems: false };
+validate674.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate677(
+function validate680(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate677.evaluated;
+  const evaluated0 = validate680.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -27048,10 +27105,10 @@ function validate677(
     }
     errors++;
   }
-  validate677.errors = vErrors;
+  validate680.errors = vErrors;
   return errors === 0;
 }
-validate677.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate680.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema175 = {
   type: 'object',
@@ -27064,13 +27121,13 @@ const schema175 = {
   additionalProperties: false,
 };
 
-function validate683(
+function validate686(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate683.evaluated;
+  const evaluated0 = validate686.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -27115,7 +27172,7 @@ function validate683(
         key0 === 'rule'
       )) {
         if (
-          !validate476(data[key0], {
+          !validate479(data[key0], {
             instancePath: instancePath + '/' + key0.replace(/~/g, '~0').replace(/\//g, '~1'),
             parentData: data,
             parentDataProperty: key0,
@@ -27123,14 +27180,14 @@ function validate683(
             dynamicAnchors,
           })
         ) {
-          vErrors = joined(vErrors, validate476.errors);
+          vErrors = joined(vErrors, validate479.errors);
           errors = vErrors.length;
         }
       }
     }
     if (data.all !== undefined) {
       if (
-        !validate488(data.all, {
+        !validate491(data.all, {
           instancePath: instancePath + '/all',
           parentData: data,
           parentDataProperty: 'all',
@@ -27138,13 +27195,13 @@ function validate683(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate488.errors);
+        vErrors = joined(vErrors, validate491.errors);
         errors = vErrors.length;
       }
     }
     if (data.any !== undefined) {
       if (
-        !validate488(data.any, {
+        !validate491(data.any, {
           instancePath: instancePath + '/any',
           parentData: data,
           parentDataProperty: 'any',
@@ -27152,13 +27209,13 @@ function validate683(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate488.errors);
+        vErrors = joined(vErrors, validate491.errors);
         errors = vErrors.length;
       }
     }
     if (data.none !== undefined) {
       if (
-        !validate488(data.none, {
+        !validate491(data.none, {
           instancePath: instancePath + '/none',
           parentData: data,
           parentDataProperty: 'none',
@@ -27166,13 +27223,13 @@ function validate683(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate488.errors);
+        vErrors = joined(vErrors, validate491.errors);
         errors = vErrors.length;
       }
     }
     if (data.at_least_of !== undefined) {
       if (
-        !validate492(data.at_least_of, {
+        !validate495(data.at_least_of, {
           instancePath: instancePath + '/at_least_of',
           parentData: data,
           parentDataProperty: 'at_least_of',
@@ -27180,13 +27237,13 @@ function validate683(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate492.errors);
+        vErrors = joined(vErrors, validate495.errors);
         errors = vErrors.length;
       }
     }
     if (data.rule !== undefined) {
       if (
-        !validate453(data.rule, {
+        !validate456(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -27194,7 +27251,7 @@ function validate683(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate453.errors);
+        vErrors = joined(vErrors, validate456.errors);
         errors = vErrors.length;
       }
     }
@@ -27207,18 +27264,18 @@ function validate683(
     }
     errors++;
   }
-  validate683.errors = vErrors;
+  validate686.errors = vErrors;
   return errors === 0;
 }
-validate683.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate686.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate681(
+function validate684(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate681.evaluated;
+  const evaluated0 = validate684.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -27272,7 +27329,7 @@ function validate681(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate669(data.protocol, {
+        !validate672(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -27280,7 +27337,7 @@ function validate681(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate669.errors);
+        vErrors = joined(vErrors, validate672.errors);
         errors = vErrors.length;
       }
     }
@@ -27333,7 +27390,7 @@ function validate681(
     }
     if (data.when !== undefined) {
       if (
-        !validate683(data.when, {
+        !validate686(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -27341,7 +27398,7 @@ function validate681(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate683.errors);
+        vErrors = joined(vErrors, validate686.errors);
         errors = vErrors.length;
       }
     }
@@ -27354,10 +27411,10 @@ function validate681(
     }
     errors++;
   }
-  validate681.errors = vErrors;
+  validate684.errors = vErrors;
   return errors === 0;
 }
-validate681.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate684.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema177 = {
   type: 'object',
@@ -27386,13 +27443,13 @@ const schema178 = {
   minProperties: 1,
 };
 
-function validate698(
+function validate701(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate698.evaluated;
+  const evaluated0 = validate701.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -27481,18 +27538,18 @@ function validate698(
     }
     errors++;
   }
-  validate698.errors = vErrors;
+  validate701.errors = vErrors;
   return errors === 0;
 }
-validate698.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate701.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate703(
+function validate706(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate703.evaluated;
+  const evaluated0 = validate706.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -27532,18 +27589,18 @@ function validate703(
     }
     errors++;
   }
-  validate703.errors = vErrors;
+  validate706.errors = vErrors;
   return errors === 0;
 }
-validate703.evaluated = { dynamicProps: false, dynamicItems: false };
+validate706.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate706(
+function validate709(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate706.evaluated;
+  const evaluated0 = validate709.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -27632,18 +27689,18 @@ function validate706(
     }
     errors++;
   }
-  validate706.errors = vErrors;
+  validate709.errors = vErrors;
   return errors === 0;
 }
-validate706.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate709.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate696(
+function validate699(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate696.evaluated;
+  const evaluated0 = validate699.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -27689,7 +27746,7 @@ function validate696(
     }
     if (data.says !== undefined) {
       if (
-        !validate671(data.says, {
+        !validate674(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -27697,7 +27754,7 @@ function validate696(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate671.errors);
+        vErrors = joined(vErrors, validate674.errors);
         errors = vErrors.length;
       }
     }
@@ -27735,7 +27792,7 @@ function validate696(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate698(data1[i0], {
+            !validate701(data1[i0], {
               instancePath: instancePath + '/tell/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -27743,7 +27800,7 @@ function validate696(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate698.errors);
+            vErrors = joined(vErrors, validate701.errors);
             errors = vErrors.length;
           }
         }
@@ -27764,7 +27821,7 @@ function validate696(
     }
     if (data.respond !== undefined) {
       if (
-        !validate703(data.respond, {
+        !validate706(data.respond, {
           instancePath: instancePath + '/respond',
           parentData: data,
           parentDataProperty: 'respond',
@@ -27772,13 +27829,13 @@ function validate696(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate703.errors);
+        vErrors = joined(vErrors, validate706.errors);
         errors = vErrors.length;
       }
     }
     if (data.reassess !== undefined) {
       if (
-        !validate703(data.reassess, {
+        !validate706(data.reassess, {
           instancePath: instancePath + '/reassess',
           parentData: data,
           parentDataProperty: 'reassess',
@@ -27786,13 +27843,13 @@ function validate696(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate703.errors);
+        vErrors = joined(vErrors, validate706.errors);
         errors = vErrors.length;
       }
     }
     if (data.if_no_answer !== undefined) {
       if (
-        !validate706(data.if_no_answer, {
+        !validate709(data.if_no_answer, {
           instancePath: instancePath + '/if_no_answer',
           parentData: data,
           parentDataProperty: 'if_no_answer',
@@ -27800,7 +27857,7 @@ function validate696(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate706.errors);
+        vErrors = joined(vErrors, validate709.errors);
         errors = vErrors.length;
       }
     }
@@ -27813,18 +27870,18 @@ function validate696(
     }
     errors++;
   }
-  validate696.errors = vErrors;
+  validate699.errors = vErrors;
   return errors === 0;
 }
-validate696.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate699.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate693(
+function validate696(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate693.evaluated;
+  const evaluated0 = validate696.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -27892,7 +27949,7 @@ function validate693(
     }
     if (data.says !== undefined) {
       if (
-        !validate671(data.says, {
+        !validate674(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -27900,7 +27957,7 @@ function validate693(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate671.errors);
+        vErrors = joined(vErrors, validate674.errors);
         errors = vErrors.length;
       }
     }
@@ -27910,7 +27967,7 @@ function validate693(
         for (const key1 in data1) {
           const _errs5 = errors;
           if (
-            !validate669(key1, {
+            !validate672(key1, {
               instancePath: instancePath + '/levels',
               parentData: data1,
               parentDataProperty: 'levels',
@@ -27918,7 +27975,7 @@ function validate693(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate669.errors);
+            vErrors = joined(vErrors, validate672.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs5 === errors;
@@ -27939,7 +27996,7 @@ function validate693(
         }
         for (const key2 in data1) {
           if (
-            !validate696(data1[key2], {
+            !validate699(data1[key2], {
               instancePath: instancePath + '/levels/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data1,
               parentDataProperty: key2,
@@ -27947,7 +28004,7 @@ function validate693(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate696.errors);
+            vErrors = joined(vErrors, validate699.errors);
             errors = vErrors.length;
           }
         }
@@ -27986,7 +28043,7 @@ function validate693(
         const len0 = data3.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate669(data3[i0], {
+            !validate672(data3[i0], {
               instancePath: instancePath + '/source/' + i0,
               parentData: data3,
               parentDataProperty: i0,
@@ -27994,7 +28051,7 @@ function validate693(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate669.errors);
+            vErrors = joined(vErrors, validate672.errors);
             errors = vErrors.length;
           }
         }
@@ -28022,10 +28079,10 @@ function validate693(
     }
     errors++;
   }
-  validate693.errors = vErrors;
+  validate696.errors = vErrors;
   return errors === 0;
 }
-validate693.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate696.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema182 = {
   type: 'array',
@@ -28034,13 +28091,13 @@ const schema182 = {
   maxItems: 2,
 };
 
-function validate713(
+function validate716(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate713.evaluated;
+  const evaluated0 = validate716.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -28069,7 +28126,7 @@ function validate713(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate669(data[i0], {
+        !validate672(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -28077,7 +28134,7 @@ function validate713(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate669.errors);
+        vErrors = joined(vErrors, validate672.errors);
         errors = vErrors.length;
       }
     }
@@ -28090,18 +28147,18 @@ function validate713(
     }
     errors++;
   }
-  validate713.errors = vErrors;
+  validate716.errors = vErrors;
   return errors === 0;
 }
-validate713.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate716.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate668(
+function validate671(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ward.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate668.evaluated;
+  const evaluated0 = validate671.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -28197,7 +28254,7 @@ function validate668(
     }
     if (data.ward !== undefined) {
       if (
-        !validate669(data.ward, {
+        !validate672(data.ward, {
           instancePath: instancePath + '/ward',
           parentData: data,
           parentDataProperty: 'ward',
@@ -28205,7 +28262,7 @@ function validate668(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate669.errors);
+        vErrors = joined(vErrors, validate672.errors);
         errors = vErrors.length;
       }
     }
@@ -28258,7 +28315,7 @@ function validate668(
     }
     if (data.title !== undefined) {
       if (
-        !validate671(data.title, {
+        !validate674(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -28266,13 +28323,13 @@ function validate668(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate671.errors);
+        vErrors = joined(vErrors, validate674.errors);
         errors = vErrors.length;
       }
     }
     if (data.about !== undefined) {
       if (
-        !validate671(data.about, {
+        !validate674(data.about, {
           instancePath: instancePath + '/about',
           parentData: data,
           parentDataProperty: 'about',
@@ -28280,13 +28337,13 @@ function validate668(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate671.errors);
+        vErrors = joined(vErrors, validate674.errors);
         errors = vErrors.length;
       }
     }
     if (data.ladder !== undefined) {
       if (
-        !validate669(data.ladder, {
+        !validate672(data.ladder, {
           instancePath: instancePath + '/ladder',
           parentData: data,
           parentDataProperty: 'ladder',
@@ -28294,7 +28351,7 @@ function validate668(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate669.errors);
+        vErrors = joined(vErrors, validate672.errors);
         errors = vErrors.length;
       }
     }
@@ -28410,7 +28467,7 @@ function validate668(
         const len0 = data7.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate671(data7[i0], {
+            !validate674(data7[i0], {
               instancePath: instancePath + '/owners/' + i0,
               parentData: data7,
               parentDataProperty: i0,
@@ -28418,7 +28475,7 @@ function validate668(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate671.errors);
+            vErrors = joined(vErrors, validate674.errors);
             errors = vErrors.length;
           }
         }
@@ -28443,7 +28500,7 @@ function validate668(
         for (const key1 in data9) {
           const _errs17 = errors;
           if (
-            !validate669(key1, {
+            !validate672(key1, {
               instancePath: instancePath + '/sources',
               parentData: data9,
               parentDataProperty: 'sources',
@@ -28451,7 +28508,7 @@ function validate668(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate669.errors);
+            vErrors = joined(vErrors, validate672.errors);
             errors = vErrors.length;
           }
           var valid3 = _errs17 === errors;
@@ -28472,7 +28529,7 @@ function validate668(
         }
         for (const key2 in data9) {
           if (
-            !validate677(data9[key2], {
+            !validate680(data9[key2], {
               instancePath: instancePath + '/sources/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data9,
               parentDataProperty: key2,
@@ -28480,7 +28537,7 @@ function validate668(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate677.errors);
+            vErrors = joined(vErrors, validate680.errors);
             errors = vErrors.length;
           }
         }
@@ -28533,7 +28590,7 @@ function validate668(
         const len1 = data11.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate681(data11[i1], {
+            !validate684(data11[i1], {
               instancePath: instancePath + '/reads_with/' + i1,
               parentData: data11,
               parentDataProperty: i1,
@@ -28541,7 +28598,7 @@ function validate668(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate681.errors);
+            vErrors = joined(vErrors, validate684.errors);
             errors = vErrors.length;
           }
         }
@@ -28566,7 +28623,7 @@ function validate668(
         for (const key3 in data13) {
           const _errs25 = errors;
           if (
-            !validate669(key3, {
+            !validate672(key3, {
               instancePath: instancePath + '/plans',
               parentData: data13,
               parentDataProperty: 'plans',
@@ -28574,7 +28631,7 @@ function validate668(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate669.errors);
+            vErrors = joined(vErrors, validate672.errors);
             errors = vErrors.length;
           }
           var valid7 = _errs25 === errors;
@@ -28595,7 +28652,7 @@ function validate668(
         }
         for (const key4 in data13) {
           if (
-            !validate693(data13[key4], {
+            !validate696(data13[key4], {
               instancePath: instancePath + '/plans/' + key4.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data13,
               parentDataProperty: key4,
@@ -28603,7 +28660,7 @@ function validate668(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate693.errors);
+            vErrors = joined(vErrors, validate696.errors);
             errors = vErrors.length;
           }
         }
@@ -28642,7 +28699,7 @@ function validate668(
         const len2 = data15.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate713(data15[i2], {
+            !validate716(data15[i2], {
               instancePath: instancePath + '/never_together/' + i2,
               parentData: data15,
               parentDataProperty: i2,
@@ -28650,7 +28707,7 @@ function validate668(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate713.errors);
+            vErrors = joined(vErrors, validate716.errors);
             errors = vErrors.length;
           }
         }
@@ -28678,12 +28735,12 @@ function validate668(
     }
     errors++;
   }
-  validate668.errors = vErrors;
+  validate671.errors = vErrors;
   return errors === 0;
 }
-validate668.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate671.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const ward_cases = validate716;
+export const ward_cases = validate719;
 const schema183 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ward_cases.schema.json',
@@ -28734,13 +28791,13 @@ const schema183 = {
   },
 };
 
-function validate717(
+function validate720(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate717.evaluated;
+  const evaluated0 = validate720.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -28780,10 +28837,10 @@ function validate717(
     }
     errors++;
   }
-  validate717.errors = vErrors;
+  validate720.errors = vErrors;
   return errors === 0;
 }
-validate717.evaluated = { dynamicProps: false, dynamicItems: false };
+validate720.evaluated = { dynamicProps: false, dynamicItems: false };
 
 const schema185 = {
   type: 'object',
@@ -28800,13 +28857,13 @@ const schema185 = {
   additionalProperties: false,
 };
 
-function validate720(
+function validate723(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate720.evaluated;
+  const evaluated0 = validate723.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -28841,10 +28898,10 @@ function validate720(
     }
     errors++;
   }
-  validate720.errors = vErrors;
+  validate723.errors = vErrors;
   return errors === 0;
 }
-validate720.evaluated = { dynamicProps: false, dynamicItems: false };
+validate723.evaluated = { dynamicProps: false, dynamicItems: false };
 
 const schema187 = {
   type: 'object',
@@ -28864,13 +28921,13 @@ const schema187 = {
   additionalProperties: false,
 };
 
-function validate727(
+function validate730(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate727.evaluated;
+  const evaluated0 = validate730.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -28959,18 +29016,18 @@ function validate727(
     }
     errors++;
   }
-  validate727.errors = vErrors;
+  validate730.errors = vErrors;
   return errors === 0;
 }
-validate727.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate730.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate735(
+function validate738(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate735.evaluated;
+  const evaluated0 = validate738.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -29000,18 +29057,18 @@ function validate735(
     }
     errors++;
   }
-  validate735.errors = vErrors;
+  validate738.errors = vErrors;
   return errors === 0;
 }
-validate735.evaluated = { dynamicProps: false, dynamicItems: false };
+validate738.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate738(
+function validate741(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate738.evaluated;
+  const evaluated0 = validate741.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -29381,18 +29438,18 @@ function validate738(
     }
     errors++;
   }
-  validate738.errors = vErrors;
+  validate741.errors = vErrors;
   return errors === 0;
 }
-validate738.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate741.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate726(
+function validate729(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate726.evaluated;
+  const evaluated0 = validate729.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -29439,7 +29496,7 @@ function validate726(
     }
     if (data.level !== undefined) {
       if (
-        !validate727(data.level, {
+        !validate730(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -29447,7 +29504,7 @@ function validate726(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate727.errors);
+        vErrors = joined(vErrors, validate730.errors);
         errors = vErrors.length;
       }
     }
@@ -29485,7 +29542,7 @@ function validate726(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate720(data1[i0], {
+            !validate723(data1[i0], {
               instancePath: instancePath + '/tell/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -29493,7 +29550,7 @@ function validate726(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate720.errors);
+            vErrors = joined(vErrors, validate723.errors);
             errors = vErrors.length;
           }
         }
@@ -29514,7 +29571,7 @@ function validate726(
     }
     if (data.plan !== undefined) {
       if (
-        !validate717(data.plan, {
+        !validate720(data.plan, {
           instancePath: instancePath + '/plan',
           parentData: data,
           parentDataProperty: 'plan',
@@ -29522,13 +29579,13 @@ function validate726(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate717.errors);
+        vErrors = joined(vErrors, validate720.errors);
         errors = vErrors.length;
       }
     }
     if (data.in_force !== undefined) {
       if (
-        !validate717(data.in_force, {
+        !validate720(data.in_force, {
           instancePath: instancePath + '/in_force',
           parentData: data,
           parentDataProperty: 'in_force',
@@ -29536,13 +29593,13 @@ function validate726(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate717.errors);
+        vErrors = joined(vErrors, validate720.errors);
         errors = vErrors.length;
       }
     }
     if (data.may_step_down !== undefined) {
       if (
-        !validate735(data.may_step_down, {
+        !validate738(data.may_step_down, {
           instancePath: instancePath + '/may_step_down',
           parentData: data,
           parentDataProperty: 'may_step_down',
@@ -29550,7 +29607,7 @@ function validate726(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate735.errors);
+        vErrors = joined(vErrors, validate738.errors);
         errors = vErrors.length;
       }
     }
@@ -29560,7 +29617,7 @@ function validate726(
         for (const key1 in data6) {
           const _errs11 = errors;
           if (
-            !validate717(key1, {
+            !validate720(key1, {
               instancePath: instancePath + '/protocols',
               parentData: data6,
               parentDataProperty: 'protocols',
@@ -29568,7 +29625,7 @@ function validate726(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate717.errors);
+            vErrors = joined(vErrors, validate720.errors);
             errors = vErrors.length;
           }
           var valid3 = _errs11 === errors;
@@ -29589,7 +29646,7 @@ function validate726(
         }
         for (const key2 in data6) {
           if (
-            !validate738(data6[key2], {
+            !validate741(data6[key2], {
               instancePath: instancePath + '/protocols/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data6,
               parentDataProperty: key2,
@@ -29597,7 +29654,7 @@ function validate726(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate738.errors);
+            vErrors = joined(vErrors, validate741.errors);
             errors = vErrors.length;
           }
         }
@@ -29625,18 +29682,18 @@ function validate726(
     }
     errors++;
   }
-  validate726.errors = vErrors;
+  validate729.errors = vErrors;
   return errors === 0;
 }
-validate726.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate729.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate757(
+function validate760(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate757.evaluated;
+  const evaluated0 = validate760.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -29734,18 +29791,18 @@ function validate757(
     }
     errors++;
   }
-  validate757.errors = vErrors;
+  validate760.errors = vErrors;
   return errors === 0;
 }
-validate757.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate760.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate719(
+function validate722(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate719.evaluated;
+  const evaluated0 = validate722.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -29807,7 +29864,7 @@ function validate719(
     }
     if (data.case !== undefined) {
       if (
-        !validate720(data.case, {
+        !validate723(data.case, {
           instancePath: instancePath + '/case',
           parentData: data,
           parentDataProperty: 'case',
@@ -29815,13 +29872,13 @@ function validate719(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate720.errors);
+        vErrors = joined(vErrors, validate723.errors);
         errors = vErrors.length;
       }
     }
     if (data.story !== undefined) {
       if (
-        !validate720(data.story, {
+        !validate723(data.story, {
           instancePath: instancePath + '/story',
           parentData: data,
           parentDataProperty: 'story',
@@ -29829,13 +29886,13 @@ function validate719(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate720.errors);
+        vErrors = joined(vErrors, validate723.errors);
         errors = vErrors.length;
       }
     }
     if (data.source !== undefined) {
       if (
-        !validate717(data.source, {
+        !validate720(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -29843,7 +29900,7 @@ function validate719(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate717.errors);
+        vErrors = joined(vErrors, validate720.errors);
         errors = vErrors.length;
       }
     }
@@ -29877,7 +29934,7 @@ function validate719(
     }
     if (data.expect !== undefined) {
       if (
-        !validate726(data.expect, {
+        !validate729(data.expect, {
           instancePath: instancePath + '/expect',
           parentData: data,
           parentDataProperty: 'expect',
@@ -29885,13 +29942,13 @@ function validate719(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate726.errors);
+        vErrors = joined(vErrors, validate729.errors);
         errors = vErrors.length;
       }
     }
     if (data.teach !== undefined) {
       if (
-        !validate757(data.teach, {
+        !validate760(data.teach, {
           instancePath: instancePath + '/teach',
           parentData: data,
           parentDataProperty: 'teach',
@@ -29899,7 +29956,7 @@ function validate719(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate757.errors);
+        vErrors = joined(vErrors, validate760.errors);
         errors = vErrors.length;
       }
     }
@@ -29912,18 +29969,18 @@ function validate719(
     }
     errors++;
   }
-  validate719.errors = vErrors;
+  validate722.errors = vErrors;
   return errors === 0;
 }
-validate719.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate722.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate716(
+function validate719(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ward_cases.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate716.evaluated;
+  const evaluated0 = validate719.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -29977,7 +30034,7 @@ function validate716(
     }
     if (data.ward !== undefined) {
       if (
-        !validate717(data.ward, {
+        !validate720(data.ward, {
           instancePath: instancePath + '/ward',
           parentData: data,
           parentDataProperty: 'ward',
@@ -29985,7 +30042,7 @@ function validate716(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate717.errors);
+        vErrors = joined(vErrors, validate720.errors);
         errors = vErrors.length;
       }
     }
@@ -30009,7 +30066,7 @@ function validate716(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate719(data1[i0], {
+            !validate722(data1[i0], {
               instancePath: instancePath + '/cases/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -30017,7 +30074,7 @@ function validate716(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate719.errors);
+            vErrors = joined(vErrors, validate722.errors);
             errors = vErrors.length;
           }
         }
@@ -30045,12 +30102,12 @@ function validate716(
     }
     errors++;
   }
-  validate716.errors = vErrors;
+  validate719.errors = vErrors;
   return errors === 0;
 }
-validate716.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate719.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const ward_outcome = validate762;
+export const ward_outcome = validate765;
 const schema192 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ward_outcome.schema.json',
@@ -30178,13 +30235,13 @@ const schema192 = {
   },
 };
 
-function validate763(
+function validate766(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate763.evaluated;
+  const evaluated0 = validate766.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -30224,18 +30281,18 @@ function validate763(
     }
     errors++;
   }
-  validate763.errors = vErrors;
+  validate766.errors = vErrors;
   return errors === 0;
 }
-validate763.evaluated = { dynamicProps: false, dynamicItems: false };
+validate766.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate765(
+function validate768(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate765.evaluated;
+  const evaluated0 = validate768.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -30270,10 +30327,10 @@ function validate765(
     }
     errors++;
   }
-  validate765.errors = vErrors;
+  validate768.errors = vErrors;
   return errors === 0;
 }
-validate765.evaluated = { dynamicProps: false, dynamicItems: false };
+validate768.evaluated = { dynamicProps: false, dynamicItems: false };
 
 const schema195 = {
   type: 'object',
@@ -30287,13 +30344,13 @@ const schema195 = {
   additionalProperties: false,
 };
 
-function validate767(
+function validate770(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate767.evaluated;
+  const evaluated0 = validate770.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -30482,18 +30539,18 @@ function validate767(
     }
     errors++;
   }
-  validate767.errors = vErrors;
+  validate770.errors = vErrors;
   return errors === 0;
 }
-validate767.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate770.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate769(
+function validate772(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate769.evaluated;
+  const evaluated0 = validate772.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -30632,10 +30689,10 @@ function validate769(
       }
     }
   }
-  validate769.errors = vErrors;
+  validate772.errors = vErrors;
   return errors === 0;
 }
-validate769.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate772.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema197 = {
   type: 'object',
@@ -30648,13 +30705,13 @@ const schema197 = {
   additionalProperties: false,
 };
 
-function validate772(
+function validate775(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate772.evaluated;
+  const evaluated0 = validate775.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -30722,7 +30779,7 @@ function validate772(
     }
     if (data.plan !== undefined) {
       if (
-        !validate763(data.plan, {
+        !validate766(data.plan, {
           instancePath: instancePath + '/plan',
           parentData: data,
           parentDataProperty: 'plan',
@@ -30730,13 +30787,13 @@ function validate772(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate763.errors);
+        vErrors = joined(vErrors, validate766.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate765(data.title, {
+        !validate768(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -30744,13 +30801,13 @@ function validate772(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate765.errors);
+        vErrors = joined(vErrors, validate768.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate765(data.says, {
+        !validate768(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -30758,7 +30815,7 @@ function validate772(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate765.errors);
+        vErrors = joined(vErrors, validate768.errors);
         errors = vErrors.length;
       }
     }
@@ -30771,10 +30828,10 @@ function validate772(
     }
     errors++;
   }
-  validate772.errors = vErrors;
+  validate775.errors = vErrors;
   return errors === 0;
 }
-validate772.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate775.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema198 = {
   type: 'object',
@@ -30791,13 +30848,13 @@ const schema198 = {
   additionalProperties: false,
 };
 
-function validate780(
+function validate783(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate780.evaluated;
+  const evaluated0 = validate783.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -30886,18 +30943,18 @@ function validate780(
     }
     errors++;
   }
-  validate780.errors = vErrors;
+  validate783.errors = vErrors;
   return errors === 0;
 }
-validate780.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate783.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate785(
+function validate788(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate785.evaluated;
+  const evaluated0 = validate788.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -30937,18 +30994,18 @@ function validate785(
     }
     errors++;
   }
-  validate785.errors = vErrors;
+  validate788.errors = vErrors;
   return errors === 0;
 }
-validate785.evaluated = { dynamicProps: false, dynamicItems: false };
+validate788.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate788(
+function validate791(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate788.evaluated;
+  const evaluated0 = validate791.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -31037,18 +31094,18 @@ function validate788(
     }
     errors++;
   }
-  validate788.errors = vErrors;
+  validate791.errors = vErrors;
   return errors === 0;
 }
-validate788.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate791.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate792(
+function validate795(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate792.evaluated;
+  const evaluated0 = validate795.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -31198,18 +31255,18 @@ function validate792(
     }
     errors++;
   }
-  validate792.errors = vErrors;
+  validate795.errors = vErrors;
   return errors === 0;
 }
-validate792.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate795.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate777(
+function validate780(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate777.evaluated;
+  const evaluated0 = validate780.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -31271,7 +31328,7 @@ function validate777(
     }
     if (data.level !== undefined) {
       if (
-        !validate763(data.level, {
+        !validate766(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -31279,13 +31336,13 @@ function validate777(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate763.errors);
+        vErrors = joined(vErrors, validate766.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate765(data.says, {
+        !validate768(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -31293,7 +31350,7 @@ function validate777(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate765.errors);
+        vErrors = joined(vErrors, validate768.errors);
         errors = vErrors.length;
       }
     }
@@ -31303,7 +31360,7 @@ function validate777(
         const len0 = data2.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate780(data2[i0], {
+            !validate783(data2[i0], {
               instancePath: instancePath + '/tell/' + i0,
               parentData: data2,
               parentDataProperty: i0,
@@ -31311,7 +31368,7 @@ function validate777(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate780.errors);
+            vErrors = joined(vErrors, validate783.errors);
             errors = vErrors.length;
           }
         }
@@ -31332,38 +31389,10 @@ function validate777(
     }
     if (data.respond !== undefined) {
       if (
-        !validate785(data.respond, {
+        !validate788(data.respond, {
           instancePath: instancePath + '/respond',
           parentData: data,
           parentDataProperty: 'respond',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate785.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.reassess !== undefined) {
-      if (
-        !validate785(data.reassess, {
-          instancePath: instancePath + '/reassess',
-          parentData: data,
-          parentDataProperty: 'reassess',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate785.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.if_no_answer !== undefined) {
-      if (
-        !validate788(data.if_no_answer, {
-          instancePath: instancePath + '/if_no_answer',
-          parentData: data,
-          parentDataProperty: 'if_no_answer',
           rootData,
           dynamicAnchors,
         })
@@ -31372,9 +31401,37 @@ function validate777(
         errors = vErrors.length;
       }
     }
+    if (data.reassess !== undefined) {
+      if (
+        !validate788(data.reassess, {
+          instancePath: instancePath + '/reassess',
+          parentData: data,
+          parentDataProperty: 'reassess',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate788.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.if_no_answer !== undefined) {
+      if (
+        !validate791(data.if_no_answer, {
+          instancePath: instancePath + '/if_no_answer',
+          parentData: data,
+          parentDataProperty: 'if_no_answer',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate791.errors);
+        errors = vErrors.length;
+      }
+    }
     if (data.step_down !== undefined) {
       if (
-        !validate792(data.step_down, {
+        !validate795(data.step_down, {
           instancePath: instancePath + '/step_down',
           parentData: data,
           parentDataProperty: 'step_down',
@@ -31382,7 +31439,7 @@ function validate777(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate792.errors);
+        vErrors = joined(vErrors, validate795.errors);
         errors = vErrors.length;
       }
     }
@@ -31395,18 +31452,18 @@ function validate777(
     }
     errors++;
   }
-  validate777.errors = vErrors;
+  validate780.errors = vErrors;
   return errors === 0;
 }
-validate777.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate780.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate797(
+function validate800(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate797.evaluated;
+  const evaluated0 = validate800.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -31667,10 +31724,10 @@ function validate797(
     }
     errors++;
   }
-  validate797.errors = vErrors;
+  validate800.errors = vErrors;
   return errors === 0;
 }
-validate797.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate800.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema204 = {
   type: 'object',
@@ -31689,13 +31746,13 @@ const schema204 = {
   additionalProperties: false,
 };
 
-function validate804(
+function validate807(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate804.evaluated;
+  const evaluated0 = validate807.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -31735,18 +31792,18 @@ function validate804(
     }
     errors++;
   }
-  validate804.errors = vErrors;
+  validate807.errors = vErrors;
   return errors === 0;
 }
-validate804.evaluated = { dynamicProps: false, dynamicItems: false };
+validate807.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate810(
+function validate813(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate810.evaluated;
+  const evaluated0 = validate813.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -31772,18 +31829,18 @@ function validate810(
     }
     errors++;
   }
-  validate810.errors = vErrors;
+  validate813.errors = vErrors;
   return errors === 0;
 }
-validate810.evaluated = { dynamicProps: false, dynamicItems: false };
+validate813.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate812(
+function validate815(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate812.evaluated;
+  const evaluated0 = validate815.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -31815,18 +31872,18 @@ function validate812(
     }
     errors++;
   }
-  validate812.errors = vErrors;
+  validate815.errors = vErrors;
   return errors === 0;
 }
-validate812.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate815.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate802(
+function validate805(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate802.evaluated;
+  const evaluated0 = validate805.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -31922,7 +31979,7 @@ function validate802(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate763(data.protocol, {
+        !validate766(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -31930,13 +31987,13 @@ function validate802(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate763.errors);
+        vErrors = joined(vErrors, validate766.errors);
         errors = vErrors.length;
       }
     }
     if (data.rule !== undefined) {
       if (
-        !validate804(data.rule, {
+        !validate807(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -31944,13 +32001,13 @@ function validate802(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate804.errors);
+        vErrors = joined(vErrors, validate807.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate765(data.title, {
+        !validate768(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -31958,13 +32015,13 @@ function validate802(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate765.errors);
+        vErrors = joined(vErrors, validate768.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate804(data.level, {
+        !validate807(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -31972,13 +32029,13 @@ function validate802(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate804.errors);
+        vErrors = joined(vErrors, validate807.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate765(data.says, {
+        !validate768(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -31986,13 +32043,13 @@ function validate802(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate765.errors);
+        vErrors = joined(vErrors, validate768.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate765(data.because, {
+        !validate768(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -32000,13 +32057,13 @@ function validate802(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate765.errors);
+        vErrors = joined(vErrors, validate768.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained_by !== undefined) {
       if (
-        !validate810(data.explained_by, {
+        !validate813(data.explained_by, {
           instancePath: instancePath + '/explained_by',
           parentData: data,
           parentDataProperty: 'explained_by',
@@ -32014,13 +32071,13 @@ function validate802(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate810.errors);
+        vErrors = joined(vErrors, validate813.errors);
         errors = vErrors.length;
       }
     }
     if (data.ask !== undefined) {
       if (
-        !validate812(data.ask, {
+        !validate815(data.ask, {
           instancePath: instancePath + '/ask',
           parentData: data,
           parentDataProperty: 'ask',
@@ -32028,13 +32085,13 @@ function validate802(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate812.errors);
+        vErrors = joined(vErrors, validate815.errors);
         errors = vErrors.length;
       }
     }
     if (data.do !== undefined) {
       if (
-        !validate812(data.do, {
+        !validate815(data.do, {
           instancePath: instancePath + '/do',
           parentData: data,
           parentDataProperty: 'do',
@@ -32042,7 +32099,7 @@ function validate802(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate812.errors);
+        vErrors = joined(vErrors, validate815.errors);
         errors = vErrors.length;
       }
     }
@@ -32055,18 +32112,18 @@ function validate802(
     }
     errors++;
   }
-  validate802.errors = vErrors;
+  validate805.errors = vErrors;
   return errors === 0;
 }
-validate802.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate805.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate817(
+function validate820(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate817.evaluated;
+  const evaluated0 = validate820.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -32098,18 +32155,18 @@ function validate817(
     }
     errors++;
   }
-  validate817.errors = vErrors;
+  validate820.errors = vErrors;
   return errors === 0;
 }
-validate817.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate820.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate822(
+function validate825(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate822.evaluated;
+  const evaluated0 = validate825.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -32186,10 +32243,10 @@ function validate822(
     }
     errors++;
   }
-  validate822.errors = vErrors;
+  validate825.errors = vErrors;
   return errors === 0;
 }
-validate822.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate825.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema210 = {
   type: 'object',
@@ -32205,13 +32262,13 @@ const schema210 = {
   additionalProperties: false,
 };
 
-function validate832(
+function validate835(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate832.evaluated;
+  const evaluated0 = validate835.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -32371,10 +32428,10 @@ function validate832(
     }
     errors++;
   }
-  validate832.errors = vErrors;
+  validate835.errors = vErrors;
   return errors === 0;
 }
-validate832.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate835.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema212 = {
   type: 'object',
@@ -32388,13 +32445,13 @@ const schema212 = {
   additionalProperties: false,
 };
 
-function validate836(
+function validate839(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate836.evaluated;
+  const evaluated0 = validate839.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -32462,7 +32519,7 @@ function validate836(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate763(data.protocol, {
+        !validate766(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -32470,13 +32527,13 @@ function validate836(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate763.errors);
+        vErrors = joined(vErrors, validate766.errors);
         errors = vErrors.length;
       }
     }
     if (data.rule !== undefined) {
       if (
-        !validate804(data.rule, {
+        !validate807(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -32484,13 +32541,13 @@ function validate836(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate804.errors);
+        vErrors = joined(vErrors, validate807.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate765(data.title, {
+        !validate768(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -32498,13 +32555,13 @@ function validate836(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate765.errors);
+        vErrors = joined(vErrors, validate768.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate804(data.level, {
+        !validate807(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -32512,7 +32569,7 @@ function validate836(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate804.errors);
+        vErrors = joined(vErrors, validate807.errors);
         errors = vErrors.length;
       }
     }
@@ -32525,18 +32582,18 @@ function validate836(
     }
     errors++;
   }
-  validate836.errors = vErrors;
+  validate839.errors = vErrors;
   return errors === 0;
 }
-validate836.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate839.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate827(
+function validate830(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate827.evaluated;
+  const evaluated0 = validate830.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -32653,7 +32710,7 @@ function validate827(
     }
     if (data.fault !== undefined) {
       if (
-        !validate804(data.fault, {
+        !validate807(data.fault, {
           instancePath: instancePath + '/fault',
           parentData: data,
           parentDataProperty: 'fault',
@@ -32661,13 +32718,13 @@ function validate827(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate804.errors);
+        vErrors = joined(vErrors, validate807.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate765(data.title, {
+        !validate768(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -32675,13 +32732,13 @@ function validate827(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate765.errors);
+        vErrors = joined(vErrors, validate768.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate765(data.says, {
+        !validate768(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -32689,13 +32746,13 @@ function validate827(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate765.errors);
+        vErrors = joined(vErrors, validate768.errors);
         errors = vErrors.length;
       }
     }
     if (data.do !== undefined) {
       if (
-        !validate812(data.do, {
+        !validate815(data.do, {
           instancePath: instancePath + '/do',
           parentData: data,
           parentDataProperty: 'do',
@@ -32703,7 +32760,7 @@ function validate827(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate812.errors);
+        vErrors = joined(vErrors, validate815.errors);
         errors = vErrors.length;
       }
     }
@@ -32713,7 +32770,7 @@ function validate827(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate832(data4[i0], {
+            !validate835(data4[i0], {
               instancePath: instancePath + '/readings/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -32721,7 +32778,7 @@ function validate827(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate832.errors);
+            vErrors = joined(vErrors, validate835.errors);
             errors = vErrors.length;
           }
         }
@@ -32746,7 +32803,7 @@ function validate827(
         const len1 = data6.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate836(data6[i1], {
+            !validate839(data6[i1], {
               instancePath: instancePath + '/changes/' + i1,
               parentData: data6,
               parentDataProperty: i1,
@@ -32754,7 +32811,7 @@ function validate827(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate836.errors);
+            vErrors = joined(vErrors, validate839.errors);
             errors = vErrors.length;
           }
         }
@@ -32782,18 +32839,18 @@ function validate827(
     }
     errors++;
   }
-  validate827.errors = vErrors;
+  validate830.errors = vErrors;
   return errors === 0;
 }
-validate827.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate830.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate843(
+function validate846(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate843.evaluated;
+  const evaluated0 = validate846.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -32912,18 +32969,18 @@ function validate843(
     }
     errors++;
   }
-  validate843.errors = vErrors;
+  validate846.errors = vErrors;
   return errors === 0;
 }
-validate843.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate846.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate762(
+function validate765(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ward_outcome.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate762.evaluated;
+  const evaluated0 = validate765.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -33187,7 +33244,7 @@ function validate762(
     }
     if (data.ward !== undefined) {
       if (
-        !validate763(data.ward, {
+        !validate766(data.ward, {
           instancePath: instancePath + '/ward',
           parentData: data,
           parentDataProperty: 'ward',
@@ -33195,7 +33252,7 @@ function validate762(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate763.errors);
+        vErrors = joined(vErrors, validate766.errors);
         errors = vErrors.length;
       }
     }
@@ -33218,7 +33275,7 @@ function validate762(
     }
     if (data.title !== undefined) {
       if (
-        !validate765(data.title, {
+        !validate768(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -33226,7 +33283,7 @@ function validate762(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate765.errors);
+        vErrors = joined(vErrors, validate768.errors);
         errors = vErrors.length;
       }
     }
@@ -33248,7 +33305,7 @@ function validate762(
     }
     if (data.policy !== undefined) {
       if (
-        !validate767(data.policy, {
+        !validate770(data.policy, {
           instancePath: instancePath + '/policy',
           parentData: data,
           parentDataProperty: 'policy',
@@ -33256,7 +33313,7 @@ function validate762(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate767.errors);
+        vErrors = joined(vErrors, validate770.errors);
         errors = vErrors.length;
       }
     }
@@ -33279,24 +33336,10 @@ function validate762(
     }
     if (data.level !== undefined) {
       if (
-        !validate769(data.level, {
+        !validate772(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate769.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.plan !== undefined) {
-      if (
-        !validate772(data.plan, {
-          instancePath: instancePath + '/plan',
-          parentData: data,
-          parentDataProperty: 'plan',
           rootData,
           dynamicAnchors,
         })
@@ -33305,9 +33348,23 @@ function validate762(
         errors = vErrors.length;
       }
     }
+    if (data.plan !== undefined) {
+      if (
+        !validate775(data.plan, {
+          instancePath: instancePath + '/plan',
+          parentData: data,
+          parentDataProperty: 'plan',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate775.errors);
+        errors = vErrors.length;
+      }
+    }
     if (data.response !== undefined) {
       if (
-        !validate777(data.response, {
+        !validate780(data.response, {
           instancePath: instancePath + '/response',
           parentData: data,
           parentDataProperty: 'response',
@@ -33315,13 +33372,13 @@ function validate762(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate777.errors);
+        vErrors = joined(vErrors, validate780.errors);
         errors = vErrors.length;
       }
     }
     if (data.in_force !== undefined) {
       if (
-        !validate797(data.in_force, {
+        !validate800(data.in_force, {
           instancePath: instancePath + '/in_force',
           parentData: data,
           parentDataProperty: 'in_force',
@@ -33329,7 +33386,7 @@ function validate762(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate797.errors);
+        vErrors = joined(vErrors, validate800.errors);
         errors = vErrors.length;
       }
     }
@@ -33372,7 +33429,7 @@ function validate762(
         const len1 = data12.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate802(data12[i1], {
+            !validate805(data12[i1], {
               instancePath: instancePath + '/advice/' + i1,
               parentData: data12,
               parentDataProperty: i1,
@@ -33380,7 +33437,7 @@ function validate762(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate802.errors);
+            vErrors = joined(vErrors, validate805.errors);
             errors = vErrors.length;
           }
         }
@@ -33401,7 +33458,7 @@ function validate762(
     }
     if (data.ask_first !== undefined) {
       if (
-        !validate817(data.ask_first, {
+        !validate820(data.ask_first, {
           instancePath: instancePath + '/ask_first',
           parentData: data,
           parentDataProperty: 'ask_first',
@@ -33409,13 +33466,13 @@ function validate762(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate817.errors);
+        vErrors = joined(vErrors, validate820.errors);
         errors = vErrors.length;
       }
     }
     if (data.take_first !== undefined) {
       if (
-        !validate817(data.take_first, {
+        !validate820(data.take_first, {
           instancePath: instancePath + '/take_first',
           parentData: data,
           parentDataProperty: 'take_first',
@@ -33423,13 +33480,13 @@ function validate762(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate817.errors);
+        vErrors = joined(vErrors, validate820.errors);
         errors = vErrors.length;
       }
     }
     if (data.missing !== undefined) {
       if (
-        !validate817(data.missing, {
+        !validate820(data.missing, {
           instancePath: instancePath + '/missing',
           parentData: data,
           parentDataProperty: 'missing',
@@ -33437,7 +33494,7 @@ function validate762(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate817.errors);
+        vErrors = joined(vErrors, validate820.errors);
         errors = vErrors.length;
       }
     }
@@ -33447,7 +33504,7 @@ function validate762(
         const len2 = data17.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate822(data17[i2], {
+            !validate825(data17[i2], {
               instancePath: instancePath + '/unobtainable/' + i2,
               parentData: data17,
               parentDataProperty: i2,
@@ -33455,7 +33512,7 @@ function validate762(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate822.errors);
+            vErrors = joined(vErrors, validate825.errors);
             errors = vErrors.length;
           }
         }
@@ -33480,7 +33537,7 @@ function validate762(
         const len3 = data19.length;
         for (let i3 = 0; i3 < len3; i3++) {
           if (
-            !validate822(data19[i3], {
+            !validate825(data19[i3], {
               instancePath: instancePath + '/declined/' + i3,
               parentData: data19,
               parentDataProperty: i3,
@@ -33488,7 +33545,7 @@ function validate762(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate822.errors);
+            vErrors = joined(vErrors, validate825.errors);
             errors = vErrors.length;
           }
         }
@@ -33509,7 +33566,7 @@ function validate762(
     }
     if (data.would_tell_more !== undefined) {
       if (
-        !validate817(data.would_tell_more, {
+        !validate820(data.would_tell_more, {
           instancePath: instancePath + '/would_tell_more',
           parentData: data,
           parentDataProperty: 'would_tell_more',
@@ -33517,7 +33574,7 @@ function validate762(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate817.errors);
+        vErrors = joined(vErrors, validate820.errors);
         errors = vErrors.length;
       }
     }
@@ -33527,7 +33584,7 @@ function validate762(
         const len4 = data22.length;
         for (let i4 = 0; i4 < len4; i4++) {
           if (
-            !validate827(data22[i4], {
+            !validate830(data22[i4], {
               instancePath: instancePath + '/faults/' + i4,
               parentData: data22,
               parentDataProperty: i4,
@@ -33535,7 +33592,7 @@ function validate762(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate827.errors);
+            vErrors = joined(vErrors, validate830.errors);
             errors = vErrors.length;
           }
         }
@@ -33560,7 +33617,7 @@ function validate762(
         const len5 = data24.length;
         for (let i5 = 0; i5 < len5; i5++) {
           if (
-            !validate843(data24[i5], {
+            !validate846(data24[i5], {
               instancePath: instancePath + '/refused/' + i5,
               parentData: data24,
               parentDataProperty: i5,
@@ -33568,7 +33625,7 @@ function validate762(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate843.errors);
+            vErrors = joined(vErrors, validate846.errors);
             errors = vErrors.length;
           }
         }
@@ -33593,7 +33650,7 @@ function validate762(
         const len6 = data26.length;
         for (let i6 = 0; i6 < len6; i6++) {
           if (
-            !validate843(data26[i6], {
+            !validate846(data26[i6], {
               instancePath: instancePath + '/questioned/' + i6,
               parentData: data26,
               parentDataProperty: i6,
@@ -33601,7 +33658,7 @@ function validate762(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate843.errors);
+            vErrors = joined(vErrors, validate846.errors);
             errors = vErrors.length;
           }
         }
@@ -33622,7 +33679,7 @@ function validate762(
     }
     if (data.caution !== undefined) {
       if (
-        !validate765(data.caution, {
+        !validate768(data.caution, {
           instancePath: instancePath + '/caution',
           parentData: data,
           parentDataProperty: 'caution',
@@ -33630,7 +33687,7 @@ function validate762(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate765.errors);
+        vErrors = joined(vErrors, validate768.errors);
         errors = vErrors.length;
       }
     }
@@ -33643,10 +33700,10 @@ function validate762(
     }
     errors++;
   }
-  validate762.errors = vErrors;
+  validate765.errors = vErrors;
   return errors === 0;
 }
-validate762.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate765.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 function joined(all, more) {
   if (all === null) return more;
