@@ -7,7 +7,7 @@ import type {
   ComparedSide,
   Witness,
 } from '../review/compare/comparison.ts';
-import { groundInWords, regionLines, ruleIsWords } from '../review/compare/comparison-in-words.ts';
+import { groundInWords, notWhole, regionLines, ruleIsWords } from '../review/compare/comparison-in-words.ts';
 import { shortDigest } from './short-digest.ts';
 import { plainText, wrap } from './wrap.ts';
 
@@ -24,7 +24,15 @@ export function showComparison(comparison: Comparison, { width }: Shown): string
   say(sideWords(comparison.after), 'after:  ');
   lines.push('');
   say(comparison.says);
+  if (!comparison.levels_whole) say(notWhole);
   for (const each of comparison.levels) sayLevel(each, heading, say);
+  for (const { protocol, levels, levels_whole: whole } of comparison.by_protocol) {
+    heading(
+      `${protocol} BY ITSELF: ${levels.length === 0 ? 'no complete set gets another level from it' : 'sets that get another level from it'}`,
+    );
+    if (!whole) say(notWhole);
+    for (const each of levels) sayLevel(each, heading, say);
+  }
   for (const each of comparison.rules) sayRule(each, heading, say);
   if (comparison.renamed.length > 0) {
     heading('RENAMED, and asking the same');

@@ -25,10 +25,10 @@ export const usage = `vitalwright: protocols for reading vital signs, written by
       with the edition of a ward policy that is in force, now or
       --at a time
 
-  vitalwright compare OLD NEW [--json]
+  vitalwright compare OLD NEW [--json] [--html FILE]
       says exactly which sets get another level or other rules, of two
       protocols, ward policies or sealed editions; ends with 1 when
-      some do, or when that is not settled
+      some do, or when that is not settled; --html writes a report
 
   vitalwright seal PROTOCOL [--author NAME]...
       writes the edition that its file states, never to be edited,

@@ -1,6 +1,7 @@
 import { cutPoints } from '../logic/cut-points.ts';
 import type { Compiled } from '../outcome/compile.ts';
-import type { Protocol, Rule } from '../protocol/protocol.ts';
+import type { Rule } from '../protocol/protocol.ts';
+import { asOneProtocol } from './as-one-protocol.ts';
 import { boxToInputs, everySet, type Box } from './box.ts';
 import { observationsBehind } from './observations-behind.ts';
 import { searchBoxes, type Asked } from './search-boxes.ts';
@@ -25,7 +26,7 @@ const mostBoxes = 20_000;
 export function advisedTogether(first: RuleOf, second: RuleOf): Together {
   if (first.rule === second.rule) return { kind: 'found', set: '' };
   const both = [first, second];
-  const union = together(both.map(({ compiled }) => compiled.protocol));
+  const union = asOneProtocol(both.map(({ compiled }) => compiled.protocol));
   const reads = both.flatMap(readsOf);
   const answers = both.map(answerOf);
   const searched = searchBoxes({
@@ -40,16 +41,6 @@ export function advisedTogether(first: RuleOf, second: RuleOf): Together {
     return { kind: 'found', set: setInWords(searched.set, new Set(reads), union) };
   }
   return { kind: searched.kind === 'none' ? 'never' : 'not_settled' };
-}
-
-/** What two protocols read, as if it were one. */
-function together(protocols: readonly Protocol[]): Protocol {
-  const [first] = protocols as [Protocol];
-  return {
-    ...first,
-    observations: new Map(protocols.flatMap(({ observations }) => [...observations])),
-    contradictions: [...new Set(protocols.flatMap(({ contradictions }) => contradictions))],
-  };
 }
 
 function readsOf({ compiled: { logic }, rule }: RuleOf): readonly string[] {

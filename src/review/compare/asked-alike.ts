@@ -24,7 +24,7 @@ export function asksAlike({ before, after }: RulePair, atoms: Atoms, node: Node)
 }
 
 /** Whether two rules call for the same level. */
-export function callAlike({ before, after }: RulePair): boolean {
+export function callAlike({ before, after }: Pick<RulePair, 'before' | 'after'>): boolean {
   const [first, second] = [before, after].map((here) => {
     const level = (index: number | null | undefined): string | undefined =>
       here?.member.protocol.ladder.levels[index ?? -1]?.name;

@@ -36,7 +36,8 @@ export interface Asking {
   readonly most: number;
 }
 
-const mostNodes = 60_000;
+/** Of a protocol alone; a policy whose protocols together grow larger is told protocol by protocol. */
+const mostNodes = { protocol: 100_000, ward: 15_000 } as const;
 
 export function askingOf(before: Side, after: Side): Asking {
   const all = [...before.members, ...after.members];
@@ -64,7 +65,7 @@ export function askingOf(before: Side, after: Side): Asking {
     sameLadder: levelNames[0].join(' ') === levelNames[1].join(' '),
     limitsAlike: limitChanges(members).length === 0,
     sameMeasure: sameMeasures(members, same),
-    most: mostNodes,
+    most: mostNodes[after.kind],
   };
 }
 

@@ -8,6 +8,7 @@ import type { Series } from '../../series/series.ts';
 import { mergeLevels } from '../../ward/merge-levels.ts';
 import type { ChangedCase } from './comparison.ts';
 import { levelInWords } from './levels-in-words.ts';
+import type { RuleHere, RulePair } from './rule-pairs.ts';
 import type { Compared, Side } from './side.ts';
 
 /** What one side answers to a patient. */
@@ -38,6 +39,7 @@ export function caseChanges(
   cases: Document,
   compared: readonly [Compared, Compared],
   sides: readonly [Side, Side],
+  pairs: readonly RulePair[],
 ): { readonly changed: readonly ChangedCase[]; readonly read: number } {
   const { node } = partAt(cases, ['cases']);
   const items = node.kind === 'list' ? node.items : [];
@@ -48,12 +50,8 @@ export function caseChanges(
     const [first, second] = stories;
     if (!first || !second) continue;
     read += 1;
-    const difference = differenceOf(
-      first.name,
-      answerOf(sides[0], first.series),
-      answerOf(sides[1], second.series),
-      sides,
-    );
+    const answers = [answerOf(sides[0], first.series), answerOf(sides[1], second.series)] as const;
+    const difference = differenceOf(first.name, answers, sides, pairs);
     if (difference) changed.push(difference);
   }
   return { changed, read };
@@ -76,16 +74,21 @@ function storyAt(
 
 function differenceOf(
   name: string,
-  before: Answer,
-  after: Answer,
+  [before, after]: readonly [Answer, Answer],
   [first, second]: readonly [Side, Side],
+  pairs: readonly RulePair[],
 ): ChangedCase | null {
   const [was, is] = [levelInWords(before.level, first.ladder), levelInWords(after.level, second.ladder)];
-  const rules = [...new Set([...before.states.keys(), ...after.states.keys()])].flatMap((rule) => {
-    const [one, other] = [before.states.get(rule) ?? 'not there', after.states.get(rule) ?? 'not there'];
-    return one === other
-      ? []
-      : [`${rule}: ${one.replace('_', ' ')} before, ${other.replace('_', ' ')} after`];
+  const rules = pairs.flatMap((pair) => {
+    const [one, other] = [stateOf(pair.before, before), stateOf(pair.after, after)];
+    const rule = keyOf((pair.after ?? pair.before) as RuleHere);
+    return one === other ? [] : [`${rule}: ${one.replace('_', ' ')} before, ${other.replace('_', ' ')} now`];
   });
   return was === is && rules.length === 0 ? null : { case: name, before: was, after: is, rules };
 }
+
+const keyOf = ({ member, rule }: RuleHere): string => `${member.protocol.name}.${rule.name}`;
+
+/** That a rule is not there says the same as that it is not met. */
+const stateOf = (here: RuleHere | null, { states }: Answer): string =>
+  (here ? states.get(keyOf(here)) : undefined) ?? 'not_met';

@@ -7,7 +7,9 @@ import type { Region } from './partitioner.ts';
 import { ruleInWords } from './rule-differences.ts';
 import { ruleQuestion } from './rule-question.ts';
 import { callAlike } from './asked-alike.ts';
-import { pointNode } from './node.ts';
+import type { Asking } from './asking.ts';
+import { pointNode, type Node } from './node.ts';
+import type { RulePair } from './rule-pairs.ts';
 import type { Side } from './side.ts';
 import { groundOf, regionsTold, witnessOf } from './told.ts';
 import type { Working } from './working.ts';
@@ -24,7 +26,7 @@ export function changedLevels(working: Working): {
     const key = JSON.stringify(region.change);
     groups.set(key, [...(groups.get(key) ?? []), region]);
   }
-  const changed = [...groups.values()].map((each) => toldOf(each, question, working));
+  const changed = [...groups.values()].map((each) => toldOf(each, question, working, unsettled.length === 0));
   return { changed: changed.sort(inOrder), tooLarge: unsettled.length > 0 };
 }
 
@@ -32,12 +34,13 @@ function toldOf(
   regions: readonly Region<LevelChange>[],
   question: ReturnType<typeof levelQuestion>,
   working: Working,
+  whole: boolean,
 ): ChangedLevel {
   const { asking, partitioner, sides, over, all } = working;
   const [{ change }] = regions as [Region<LevelChange>];
   const [before, after] = sides;
   const words = [levelInWords(change.from, before.ladder), levelInWords(change.to, after.ladder)] as const;
-  const regionsSaid = regionsTold(regions, question, asking, partitioner);
+  const regionsSaid = regionsTold(regions, question, asking, partitioner, whole);
   const { witness } = regionsSaid;
   return {
     from: nameOf(change.from, before),
@@ -94,11 +97,8 @@ function becauseOf(regions: readonly Region<LevelChange>[], { asking }: Working)
   const made = rules.filter((pair) => {
     const question = ruleQuestion(pair, asking);
     return regions.slice(0, mostAsked).some(({ node, witness }) => {
-      const verdict = question(
-        pointNode({ ...node, stands: new Uint8Array(node.stands.length) }, witness),
-        () => witness,
-      );
-      return verdict.kind === 'other' || !callAlike(pair);
+      const at = pointNode({ ...node, stands: new Uint8Array(node.stands.length) }, witness);
+      return question(at, () => witness).kind === 'other' || callsOtherwise(pair, at, asking);
     });
   });
   const applies = asking.members
@@ -110,4 +110,11 @@ function becauseOf(regions: readonly Region<LevelChange>[], { asking }: Working)
     });
   const ladder = asking.sameLadder ? [] : ['the ladder has other levels'];
   return [...made.map((pair) => ruleInWords(pair, asking)), ...applies, ...ladder];
+}
+
+/** Whether a rule that is there, and met, on both sides calls for another level. */
+function callsOtherwise({ before, after }: RulePair, at: Node, { tightened }: Asking): boolean {
+  if (!before || !after || callAlike({ before, after })) return false;
+  const asked = tightened.get(after.member);
+  return asked !== undefined && asked.rules.get(after.rule.name)?.certain(asked.run(at)) === 1;
 }

@@ -29,7 +29,9 @@ export function changedRules(working: Working): {
       renamed_from: pair.renamed ? (pair.before?.rule.name ?? null) : null,
       is: whatOf(pair, groups.size > 0),
       differences: ruleDifferences(pair, working.asking),
-      stands: [...groups.values()].map((each) => standTold(each, pair, question, working)),
+      stands: [...groups.values()].map((each) =>
+        standTold(each, pair, question, working, unsettled.length === 0),
+      ),
     };
   });
   return { changed, tooLarge };
@@ -55,9 +57,10 @@ function standTold(
   pair: RulePair,
   question: ReturnType<typeof ruleQuestion>,
   { asking, partitioner, sides, over, all }: Working,
+  whole: boolean,
 ): ChangedStand {
   const [{ change }] = regions as [Region<RuleChange>];
-  const regionsSaid = regionsTold(regions, question, asking, partitioner);
+  const regionsSaid = regionsTold(regions, question, asking, partitioner, whole);
   const { witness } = regionsSaid;
   return {
     before: standWords(change.from),

@@ -6,10 +6,12 @@ import { changedLevels } from './changed-levels.ts';
 import { changedRules } from './changed-rules.ts';
 import type { ComparedSide, Comparison } from './comparison.ts';
 import { builtAlike, declaredOtherwise, gapsOf, overWords } from './gaps.ts';
+import { incompleteAlike } from './incomplete.ts';
 import { limitChanges } from './limit-changes.ts';
 import { Partitioner } from './partitioner.ts';
 import { sideOf, type Compared, type Side } from './side.ts';
 import { wordChanges } from './word-changes.ts';
+import type { Working } from './working.ts';
 
 /**
  * What changes from one protocol, or ward policy, to another: exactly which sets get another level or other rules.
@@ -19,29 +21,28 @@ import { wordChanges } from './word-changes.ts';
  * `cases`: a case file whose stories are read by both. It is exact about what `over` names, and says what it does not answer.
  */
 export function compareSides(before: Compared, after: Compared, cases: Document | null): Comparison {
-  const sides = [sideOf(before), sideOf(after)] as const;
-  const asking = askingOf(...sides);
-  const partitioner = new Partitioner(asking);
-  const over = new Set(asking.space.dimensions.flatMap(({ lookBack }, place) => (lookBack ? [] : [place])));
-  const all = countAll(asking, partitioner, over);
+  const working = workingOf([sideOf(before), sideOf(after)]);
+  const { asking, sides, all } = working;
   const alike = builtAlike(asking, sides);
   const canAsk = declaredOtherwise(sides).length === 0;
-  const with_ = { asking, partitioner, sides, over, all };
-  const levels = alike || !canAsk ? { changed: [], tooLarge: false } : changedLevels(with_);
-  const rules = alike || !canAsk ? { changed: [], tooLarge: false } : changedRules(with_);
-  const gaps = alike ? [] : gapsOf(asking, sides, levels.tooLarge || rules.tooLarge, false);
+  const levels = alike || !canAsk ? { changed: [], tooLarge: false } : changedLevels(working);
+  const rules = alike || !canAsk ? { changed: [], tooLarge: false } : changedRules(working);
   const changes = levels.changed.length > 0 || rules.changed.some(({ stands }) => stands.length > 0);
+  const withMissing = !alike && canAsk && !changes && incompleteAlike(asking);
+  const gaps = alike ? [] : gapsOf(asking, sides, levels.tooLarge || rules.tooLarge, withMissing);
   const verdict = changes ? 'changes' : gaps.length > 0 ? 'not_settled' : 'nothing_changes';
-  const inCases = cases ? caseChanges(cases, [before, after], sides) : { changed: [], read: 0 };
+  const inCases = cases ? caseChanges(cases, [before, after], sides, asking.pairs) : { changed: [], read: 0 };
   return {
     before: told(sides[0]),
     after: told(sides[1]),
     verdict,
     says: verdictWords(verdict, alike),
-    over: alike ? [everything] : overWords(asking, sides),
+    over: alike ? [everything] : [...overWords(asking, sides), ...(withMissing ? [missingToo] : [])],
     not_settled: gaps,
     all_sets: all === null ? null : String(all),
     levels: levels.changed,
+    levels_whole: !levels.tooLarge,
+    by_protocol: 'members' in before && !alike && canAsk ? byProtocol(asking) : [],
     rules: rules.changed,
     renamed: renamedIn(asking),
     limits: limitChanges(asking.members),
@@ -54,6 +55,16 @@ export function compareSides(before: Compared, after: Compared, cases: Document 
 
 const everything =
   'every set and series, whatever is known or missing, whatever earlier sets there are and whatever limit is changed for a patient: both sides are built alike';
+
+const missingToo =
+  'every set in which some observations are missing or could not be obtained, in every combination';
+
+function workingOf(sides: readonly [Side, Side]): Working {
+  const asking = askingOf(...sides);
+  const partitioner = new Partitioner(asking);
+  const over = new Set(asking.space.dimensions.flatMap(({ lookBack }, place) => (lookBack ? [] : [place])));
+  return { asking, partitioner, sides, over, all: countAll(asking, partitioner, over) };
+}
 
 function countAll(
   { space, atoms }: Asking,
@@ -83,6 +94,17 @@ function verdictWords(verdict: Comparison['verdict'], alike: boolean): string {
     return `No set gets another level or other rules${alike ? '' : ', of all that were looked at'}; that is proven. ${truth}`;
   if (verdict === 'changes') return `Some sets get another level or other rules. ${truth}`;
   return `No complete set gets another level or other rules, but not everything is settled. ${truth}`;
+}
+
+/** Each protocol of a ward by itself, as the ward reads with it; those that are on one side alone are told among the rules. */
+function byProtocol({ members }: Asking): Comparison['by_protocol'] {
+  return members.flatMap(({ before, after }) => {
+    if (!before || !after) return [];
+    const working = workingOf([sideOf(before), sideOf(after)]);
+    if (builtAlike(working.asking, working.sides)) return [];
+    const { changed, tooLarge } = changedLevels(working);
+    return [{ protocol: after.protocol.name, levels: changed, levels_whole: !tooLarge }];
+  });
 }
 
 const renamedIn = ({ pairs }: Asking): Comparison['renamed'] =>

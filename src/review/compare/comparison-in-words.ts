@@ -37,6 +37,10 @@ export function regionLines({
   ];
 }
 
+/** That what is told is not all. */
+export const notWhole =
+  'The search grew too large: each of these is true, and there may be more sets. No count below is whole.';
+
 /** What happened to a rule, in a few words. */
 export function ruleIsWords({ is, stands, renamed_from: from }: ChangedRule): string {
   const named = from === null ? '' : `, until now ${from}`;

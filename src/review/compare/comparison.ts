@@ -102,6 +102,14 @@ export interface Comparison {
   readonly not_settled: readonly string[];
   readonly all_sets: string | null;
   readonly levels: readonly ChangedLevel[];
+  /** Whether these are all. Where not, the search grew too large: each is true, and there may be more sets. */
+  readonly levels_whole: boolean;
+  /** Of a ward policy: what each of its protocols by itself calls for otherwise. The level of the ward is the highest of theirs. */
+  readonly by_protocol: readonly {
+    readonly protocol: string;
+    readonly levels: readonly ChangedLevel[];
+    readonly levels_whole: boolean;
+  }[];
   readonly rules: readonly ChangedRule[];
   readonly renamed: readonly { readonly protocol: string; readonly from: string; readonly to: string }[];
   readonly limits: readonly {

@@ -104,7 +104,9 @@ export class Partitioner {
       const [low, high] = [lows[place] as number, highs[place] as number];
       if (low === high) continue;
       const inside = (this.#asking.cuts[place] ?? []).filter((at) => at > low && at <= high);
-      const weight = inside.length > 0 ? 1e13 + inside.length : high - low;
+      const isNumber = this.#asking.space.dimensions[place]?.kind === 'number';
+      // An edge first, then a choice; only then is a number cut where nothing turns.
+      const weight = inside.length > 0 ? 1e15 + inside.length : isNumber ? high - low : 1e14;
       if (best && weight <= most) continue;
       most = weight;
       best = { place, at: inside[inside.length >> 1] ?? low + Math.ceil((high - low) / 2) };

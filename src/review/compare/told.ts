@@ -26,18 +26,20 @@ export function regionsTold<Change>(
   question: Question<Change>,
   asking: Asking,
   partitioner: Partitioner,
+  whole: boolean,
 ): Told {
   const { wide, left } = widened(regions, question, asking, mostTold);
   const terms = wide.map(({ node, section }) => regionInWords(node, section, asking));
   const [first = []] = terms;
-  // With regions that are not told, nothing is known to be common to all.
-  const common = left.length === 0 ? first.filter((term) => terms.every((each) => each.includes(term))) : [];
+  // With sets that are not told, nothing is known to be common to all.
+  const common =
+    left.length === 0 && whole ? first.filter((term) => terms.every((each) => each.includes(term))) : [];
   const own = terms.map((each) => each.filter((term) => !common.includes(term)));
   const [widest] = wide;
   const found = widest ? partitioner.find(widest.node) : 'none';
   const words = {
     in_common: common,
-    regions: own.length === 1 ? [] : own,
+    regions: own.length === 1 && common.length > 0 ? [] : own,
     more: left.length,
     earlier_sets: [...wide, ...left].some(({ node }) => readsEarlier(node, asking)),
   };

@@ -20,8 +20,8 @@ const declared = `observations:
 `;
 
 /** A small protocol with these parts below its observations. */
-export const small = (parts: string, ladder?: string): Compiled =>
-  guarded(`${declared}${parts}`, 'cases: []\n', ladder).compiled;
+export const small = (parts: string, ladder?: string, edit = (text: string): string => text): Compiled =>
+  guarded(edit(`${declared}${parts}`), 'cases: []\n', ladder).compiled;
 
 /** What every set comes out as on both sides, one by one, by the whole way of a set. */
 export function everyOne(
