@@ -1,7 +1,7 @@
 import { sha256 } from '@noble/hashes/sha2.js';
 import { utf8ToBytes } from '@noble/hashes/utils.js';
 import { handoutOf } from '../teach/handout.ts';
-import { html, Html } from './html.ts';
+import { html, Html } from '../review/html.ts';
 import type { HandbookInput } from './input.ts';
 import { approvals } from './sections/approvals.ts';
 import { cases } from './sections/cases.ts';

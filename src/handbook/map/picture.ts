@@ -1,5 +1,5 @@
 import { valueAt, type Axis, type Plane } from '../../review/cells/plane.ts';
-import { html, type Html } from '../html.ts';
+import { html, type Html } from '../../review/html.ts';
 import { gridOf, windowOf, type Grid, type Window } from './grid.ts';
 import { hatchingsOf, patterns, type Hatching, type Pattern } from './hatching.ts';
 import { areaOf, edgesOf, roomiestOf, type Scale } from './shapes.ts';

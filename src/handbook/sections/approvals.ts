@@ -1,4 +1,4 @@
-import { html } from '../html.ts';
+import { html } from '../../review/html.ts';
 import type { Section } from './section.ts';
 
 /** Who approved a sealed edition, and what is lacking; of a draft there is nothing to tell. */

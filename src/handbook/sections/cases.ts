@@ -1,4 +1,4 @@
-import { html, type Html } from '../html.ts';
+import { html, type Html } from '../../review/html.ts';
 import { rulesInWords } from '../../teach/verdict-in-words.ts';
 import type { CaseCard } from '../../teach/case-card.ts';
 import type { Drill } from '../../teach/unfold.ts';

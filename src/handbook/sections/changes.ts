@@ -1,6 +1,6 @@
 import { groundInWords, regionLines, ruleIsWords } from '../../review/compare/comparison-in-words.ts';
 import type { ChangedLevel, ChangedRule, ChangedWords, Comparison } from '../../review/compare/comparison.ts';
-import { html, type Html } from '../html.ts';
+import { html, type Html } from '../../review/html.ts';
 import { shortDigest } from '../short-digest.ts';
 import { list } from './logic.ts';
 import type { Section } from './section.ts';

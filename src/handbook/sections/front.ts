@@ -1,5 +1,5 @@
 import { shortDigest } from '../short-digest.ts';
-import { html, type Html } from '../html.ts';
+import { html, type Html } from '../../review/html.ts';
 import type { Contents, Section } from './section.ts';
 
 /** What this is, of which edition, whose, and whether it holds. */

@@ -1,4 +1,4 @@
-import { html } from '../html.ts';
+import { html } from '../../review/html.ts';
 import type { Section } from './section.ts';
 
 /** How the sentences are to be understood. */

@@ -1,4 +1,4 @@
-import { html, type Html } from '../html.ts';
+import { html, type Html } from '../../review/html.ts';
 import type { HandoutLevel } from '../../teach/handout.ts';
 import type { Plan } from '../../ward/ward.ts';
 import type { Contents, Section } from './section.ts';

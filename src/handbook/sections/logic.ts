@@ -1,4 +1,4 @@
-import { html, type Html } from '../html.ts';
+import { html, type Html } from '../../review/html.ts';
 import type { Sentence } from '../sentences/sentence.ts';
 
 /** Sentences as nested lists: what is shown is their whole text, so that it can be read back from the page. */

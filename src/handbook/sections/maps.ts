@@ -1,6 +1,6 @@
 import { planeOf } from '../../review/cells/plane-of.ts';
 import { teacherOf } from '../../teach/teacher.ts';
-import { html, type Html } from '../html.ts';
+import { html, type Html } from '../../review/html.ts';
 import { mapPicture } from '../map/picture.ts';
 import type { Part } from './section.ts';
 

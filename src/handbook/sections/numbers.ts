@@ -1,5 +1,5 @@
 import type { Fault } from '../../protocol/protocol.ts';
-import { html, type Html } from '../html.ts';
+import { html, type Html } from '../../review/html.ts';
 import { list, logic } from './logic.ts';
 import { actionOf } from './rules.ts';
 import { numbersOf } from './sources.ts';

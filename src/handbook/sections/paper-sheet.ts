@@ -1,5 +1,5 @@
 import type { Rule } from '../../protocol/protocol.ts';
-import { html, type Html } from '../html.ts';
+import { html, type Html } from '../../review/html.ts';
 import { cutAt } from '../sentences/apart.ts';
 import { behindLevels } from './behind.ts';
 import { ladderTable } from './ladder.ts';

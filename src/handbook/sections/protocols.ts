@@ -1,5 +1,5 @@
 import type { Fault } from '../../protocol/protocol.ts';
-import { html, type Html } from '../html.ts';
+import { html, type Html } from '../../review/html.ts';
 import { mapOf } from './maps.ts';
 import { faultsOf, forWhom, limitsOf, measuresOf, partitionsOf } from './numbers.ts';
 import { rulesOf } from './rules.ts';

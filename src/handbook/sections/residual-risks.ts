@@ -1,4 +1,4 @@
-import { html } from '../html.ts';
+import { html } from '../../review/html.ts';
 import type { Section } from './section.ts';
 
 /** Risks that stay, with the reason for which they were accepted, and by whom. */

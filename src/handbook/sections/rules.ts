@@ -1,5 +1,5 @@
 import type { Action, Rule } from '../../protocol/protocol.ts';
-import { html, type Html } from '../html.ts';
+import { html, type Html } from '../../review/html.ts';
 import { list, logic } from './logic.ts';
 import { numbersOf } from './sources.ts';
 import type { Part } from './section.ts';

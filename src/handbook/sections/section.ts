@@ -1,7 +1,7 @@
 import type { Compiled } from '../../outcome/compile.ts';
 import type { Handout } from '../../teach/handout.ts';
 import type { Ward } from '../../ward/ward.ts';
-import type { Html } from '../html.ts';
+import type { Html } from '../../review/html.ts';
 import type { HandbookInput } from '../input.ts';
 import type { Spoken } from '../sentences/spoken.ts';
 

@@ -1,4 +1,4 @@
-import { html, type Html } from '../html.ts';
+import { html, type Html } from '../../review/html.ts';
 import type { Part } from './section.ts';
 
 /** The number by which each source of a protocol is cited, in the order of its file, from 1. */

@@ -7,7 +7,7 @@ import type {
   Comparison,
 } from '../comparison.ts';
 import { groundInWords, notWhole, regionLines, ruleIsWords } from '../comparison-in-words.ts';
-import { html, Html } from './html.ts';
+import { html, Html } from '../../html.ts';
 import { style } from './style.ts';
 
 /** Nothing runs and nothing is fetched; the one style stands in the page. */
