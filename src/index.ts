@@ -66,6 +66,7 @@ export {
 } from './review/guards/look-for-unguarded.ts';
 export { readEdition } from './editions/read-edition.ts';
 export { showProblem } from './problems/show-problem.ts';
+export { proveRequirements } from './review/requirements/prove.ts';
 export {
   blanks,
   blanksLeft,

@@ -9,6 +9,7 @@ const calls: Readonly<Record<string, () => Promise<Call>>> = {
   read: async () => (await import('./read.ts')).read,
   build: async () => (await import('./build.ts')).build,
   serve: async () => (await import('./serve.ts')).serve,
+  prove: async () => (await import('./prove.ts')).prove,
   seal: async () => (await import('./seal.ts')).seal,
   approvers: async () => (await import('./approvers.ts')).approvers,
   approve: async () => (await import('./approve.ts')).approve,

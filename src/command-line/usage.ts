@@ -12,6 +12,11 @@ export const usage = `vitalwright: protocols for reading vital signs, written by
       one and no reason is given; prints a case that would, and, as
       no failure, which rules and edges the cases do not show
 
+  vitalwright prove [PROTOCOL...] [--json]
+      answers each safety requirement that is stated under must_always:
+      proven, refuted with the plainest example, or not settled;
+      without a name, of everything below protocols/
+
   vitalwright read PROTOCOL [--set JSON] [--json | --handoff]
       reads one set or series with a protocol; without --set it is
       taken from standard input; --handoff writes it as a handoff,

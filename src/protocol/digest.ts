@@ -27,7 +27,9 @@ export function digestOf(
 ): { digest: string; logicDigest: string } {
   const digests = basedOn.length === 0 ? undefined : basedOn.map((parent) => parent.digest);
   const whole = { language, protocol: file, based_on: digests, observations, ladder };
-  return { digest: digest(plain(whole, new Set())), logicDigest: digest(plain(whole, wording)) };
+  // What must always hold decides nothing of an outcome.
+  const logic = { ...whole, protocol: { ...file, hazards: undefined, must_always: undefined } };
+  return { digest: digest(plain(whole, new Set())), logicDigest: digest(plain(logic, wording)) };
 }
 
 /** The digest of anything that is made of plain data, wording too: a ward policy with the digests of its protocols. */

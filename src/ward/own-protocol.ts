@@ -32,6 +32,8 @@ export function ownProtocol(
     rules: [],
     rulesInOrder: [],
     partitions: new Map(),
+    hazards: new Map(),
+    requirements: [],
     digest: '',
     logicDigest: '',
   };

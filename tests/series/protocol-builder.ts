@@ -54,6 +54,8 @@ export function protocolOf({ observations, elsewhere = [], ...parts }: Parts): P
     rules: [],
     rulesInOrder: [],
     partitions: new Map(),
+    hazards: new Map(),
+    requirements: [],
     digest: 'sha256:0',
     logicDigest: 'sha256:0',
   };

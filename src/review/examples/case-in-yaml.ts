@@ -19,7 +19,8 @@ export function caseInYaml(change: Change, given: Given, before: Answered, told:
   ].join('\n');
 }
 
-function givenLines({ key, node }: Given): string[] {
+/** What is given, as lines of a case. */
+export function givenLines({ key, node }: Given): string[] {
   const sets = node.entries.find((entry) => entry.key === 'sets')?.value;
   if (sets?.kind !== 'list') return [`    ${key}: ${nodeToYaml(node)}`];
   const others = node.entries.filter((entry) => entry.key !== 'sets');

@@ -3150,6 +3150,39 @@ export const protocol: Schema = {
       propertyNames: { $ref: '#/$defs/name' },
       additionalProperties: { $ref: '#/$defs/conditions' },
     },
+    hazards: {
+      description:
+        'The hazards that the safety requirements control: what can go wrong for a patient, by name.',
+      examples: [
+        {
+          unseen_shock: {
+            harm: 'A patient in shock waits, because no single number shouts.',
+            severity: 'life_threatening',
+            owner: 'Alder Bay practice council',
+          },
+        },
+      ],
+      type: 'object',
+      propertyNames: { $ref: '#/$defs/name' },
+      additionalProperties: { $ref: '#/$defs/hazard' },
+    },
+    must_always: {
+      description:
+        'Safety requirements: what must hold for every possible set, not only for the cases. vitalwright prove answers each; an edition is sealed only when all hold.',
+      examples: [
+        [
+          {
+            requirement: 'very_low_is_never_quiet',
+            where: { systolic: { at_most: 90 } },
+            level_at_least: 'call_doctor',
+            controls: ['unseen_shock'],
+          },
+        ],
+      ],
+      type: 'array',
+      items: { $ref: '#/$defs/requirement' },
+      maxItems: 200,
+    },
   },
   required: ['protocol', 'edition', 'title', 'ladder'],
   additionalProperties: false,
@@ -3914,6 +3947,224 @@ export const protocol: Schema = {
       required: ['rule', 'when'],
       additionalProperties: false,
     },
+    requirement: {
+      title: 'Requirement',
+      description: 'A safety requirement: what must hold for every possible set. It has exactly one kind.',
+      examples: [
+        {
+          requirement: 'very_low_is_never_quiet',
+          where: { systolic: { at_most: 90 } },
+          level_at_least: 'call_doctor',
+          controls: ['unseen_shock'],
+        },
+      ],
+      type: 'object',
+      properties: {
+        requirement: {
+          description: "The requirement's name.",
+          examples: ['very_low_is_never_quiet'],
+          $ref: 'dictionary.schema.json#/$defs/name',
+        },
+        title: {
+          description: 'The requirement in plain words.',
+          examples: ['A very low systolic always calls the doctor'],
+          $ref: 'dictionary.schema.json#/$defs/text',
+        },
+        controls: {
+          description: 'The hazards that it controls: names from hazards.',
+          examples: [['unseen_shock']],
+          type: 'array',
+          items: { $ref: 'dictionary.schema.json#/$defs/name' },
+          minItems: 1,
+          maxItems: 20,
+        },
+        because: {
+          description: 'Why it must hold.',
+          examples: ['Below 90 little is left for the kidneys and the brain.'],
+          $ref: 'dictionary.schema.json#/$defs/text',
+        },
+        source: {
+          description: 'Where it comes from: names from sources.',
+          examples: [['council']],
+          type: 'array',
+          items: { $ref: 'dictionary.schema.json#/$defs/name' },
+          maxItems: 200,
+        },
+        where: {
+          description:
+            'For which sets it must hold; without it for every one of the patients whom this is for. It may name whatever a rule may name.',
+          examples: [{ systolic: { at_most: 90 } }],
+          $ref: 'protocol.schema.json#/$defs/condition',
+        },
+        limits: {
+          description:
+            'as_written: it must hold at the limits as they are written. Without this it must hold for every value of each limit inside its bounds.',
+          examples: ['as_written'],
+          type: 'string',
+          enum: ['as_written'],
+        },
+        level_at_least: {
+          description: 'Kind: the level of the set is this one or a higher one.',
+          examples: ['call_doctor'],
+          $ref: 'dictionary.schema.json#/$defs/name',
+        },
+        level_at_most: {
+          description: 'Kind: the level of the set is this one or a lower one, and could be no higher.',
+          examples: ['look_again'],
+          $ref: 'dictionary.schema.json#/$defs/name',
+        },
+        rule_met: {
+          description: 'Kind: this rule is met.',
+          examples: ['mean_too_low'],
+          $ref: 'dictionary.schema.json#/$defs/name',
+        },
+        never_together: {
+          description: 'Kind: these rules are never all met in one set.',
+          examples: [['low_and_narrow', 'low_and_wide']],
+          type: 'array',
+          items: { $ref: 'dictionary.schema.json#/$defs/name' },
+          minItems: 2,
+          maxItems: 20,
+        },
+        getting_worse_never_lowers: {
+          description:
+            'Kind: of two sets that differ in one observation alone, the one with the worse value never has the lower level.',
+          examples: [{ observation: 'respiratory_rate', going: 'up', between: [12, 60] }],
+          $ref: 'protocol.schema.json#/$defs/getting_worse',
+        },
+        nothing_hides: {
+          description:
+            'Kind: what is left blank never gives a calmer headline than an answer would: what the level could be is never below the level with the answer.',
+          examples: [{ blank: ['systolic', 'diastolic'] }, {}],
+          $ref: 'protocol.schema.json#/$defs/nothing_hides',
+        },
+        no_level: {
+          description: 'Kind: these sets never get a level, because this is not for such patients.',
+          examples: ['yes'],
+          type: ['string', 'boolean'],
+          enum: ['yes', true],
+        },
+        fault_never_lowers: {
+          description:
+            'Kind: a fault of technique never lowers the level: with any fault it is no lower than without one.',
+          examples: ['yes'],
+          type: ['string', 'boolean'],
+          enum: ['yes', true],
+        },
+        always_some_advice: {
+          description: 'Kind: some rule that says, asks or does something is met.',
+          examples: ['yes'],
+          type: ['string', 'boolean'],
+          enum: ['yes', true],
+        },
+      },
+      required: ['requirement', 'controls'],
+      additionalProperties: false,
+    },
+    hazard: {
+      title: 'Hazard',
+      description: 'What can go wrong for a patient, how bad that is, and who answers for it.',
+      examples: [
+        {
+          harm: 'A patient in shock waits, because no single number shouts.',
+          severity: 'life_threatening',
+          owner: 'Alder Bay practice council',
+        },
+      ],
+      type: 'object',
+      properties: {
+        harm: {
+          description: 'What would happen to the patient.',
+          examples: ['A patient in shock waits, because no single number shouts.'],
+          $ref: 'dictionary.schema.json#/$defs/text',
+        },
+        severity: {
+          description: 'How bad that is at its worst.',
+          examples: ['life_threatening'],
+          type: 'string',
+          enum: ['slight', 'serious', 'life_threatening'],
+        },
+        owner: {
+          description: 'Who answers for it.',
+          examples: ['Alder Bay practice council'],
+          $ref: 'dictionary.schema.json#/$defs/text',
+        },
+      },
+      required: ['harm', 'severity', 'owner'],
+      additionalProperties: false,
+    },
+    getting_worse: {
+      title: 'GettingWorse',
+      description:
+        'The one observation in which two sets differ, and which way is worse: going with a number, through with choices.',
+      examples: [
+        { observation: 'respiratory_rate', going: 'up', between: [12, 60] },
+        { observation: 'consciousness', through: ['alert', 'voice', 'pain', 'unresponsive'] },
+      ],
+      type: 'object',
+      properties: {
+        observation: {
+          description: 'The observation that gets worse; everything else stays unchanged.',
+          examples: ['respiratory_rate'],
+          $ref: 'dictionary.schema.json#/$defs/name',
+        },
+        going: {
+          description: 'Which way is worse, for a number.',
+          examples: ['up', 'down'],
+          type: 'string',
+          enum: ['up', 'down'],
+        },
+        between: {
+          description:
+            'Inside which range, for a number: both ends included. Without it, over all that is possible.',
+          examples: [[12, 60]],
+          type: 'array',
+          items: { $ref: 'dictionary.schema.json#/$defs/quantity' },
+          minItems: 2,
+          maxItems: 2,
+        },
+        through: {
+          description: 'The choices, each worse than the one before; for yes or no as well.',
+          examples: [
+            ['alert', 'voice', 'pain', 'unresponsive'],
+            ['no', 'yes'],
+          ],
+          type: 'array',
+          items: { type: ['string', 'boolean'] },
+          minItems: 2,
+          maxItems: 20,
+        },
+      },
+      required: ['observation'],
+      additionalProperties: false,
+    },
+    nothing_hides: {
+      title: 'NothingHides',
+      description:
+        'Which observations may be left blank. Without blank: all that are needed, what tells for whom this is, and what only an exception reads.',
+      examples: [{ blank: ['systolic', 'diastolic'] }, { except: ['infection_suspected'] }],
+      type: 'object',
+      properties: {
+        blank: {
+          description: 'The observations that may be left blank, alone or together.',
+          examples: [['systolic', 'diastolic']],
+          type: 'array',
+          items: { $ref: 'dictionary.schema.json#/$defs/name' },
+          minItems: 1,
+          maxItems: 200,
+        },
+        except: {
+          description:
+            'Of these, the ones that are not left blank, because a rule asks whether they are known, or a measure takes the first that is known. The answer shows the worst set of each.',
+          examples: [['infection_suspected']],
+          type: 'array',
+          items: { $ref: 'dictionary.schema.json#/$defs/name' },
+          minItems: 1,
+          maxItems: 200,
+        },
+      },
+      additionalProperties: false,
+    },
     exception: {
       title: 'Exception',
       description: 'What takes a rule back, with the reason.',
@@ -4616,6 +4867,39 @@ export const ward: Schema = {
       items: { $ref: '#/$defs/pair' },
       maxItems: 200,
     },
+    hazards: {
+      description:
+        'The hazards that the safety requirements control: what can go wrong for a patient, by name.',
+      examples: [
+        {
+          unseen_shock: {
+            harm: 'A patient in shock waits, because no single number shouts.',
+            severity: 'life_threatening',
+            owner: 'Alder Bay practice council',
+          },
+        },
+      ],
+      type: 'object',
+      propertyNames: { $ref: 'dictionary.schema.json#/$defs/name' },
+      additionalProperties: { $ref: 'protocol.schema.json#/$defs/hazard' },
+    },
+    must_always: {
+      description:
+        'Safety requirements of all protocols together: what must hold for every possible set of every patient whom one of them is for.',
+      examples: [
+        [
+          {
+            requirement: 'very_low_is_never_quiet',
+            where: { systolic: { at_most: 90 } },
+            level_at_least: 'call_doctor',
+            controls: ['unseen_shock'],
+          },
+        ],
+      ],
+      type: 'array',
+      items: { $ref: '#/$defs/requirement' },
+      maxItems: 200,
+    },
   },
   required: ['ward', 'edition', 'title', 'ladder', 'reads_with'],
   additionalProperties: false,
@@ -4731,6 +5015,108 @@ export const ward: Schema = {
       items: { $ref: 'dictionary.schema.json#/$defs/name' },
       minItems: 2,
       maxItems: 2,
+    },
+    requirement: {
+      title: 'WardRequirement',
+      description:
+        'A safety requirement of the whole ward policy: what must hold for every possible set. It has exactly one kind.',
+      examples: [
+        {
+          requirement: 'very_low_is_never_quiet',
+          where: { systolic: { at_most: 90 } },
+          level_at_least: 'call_doctor',
+          controls: ['unseen_shock'],
+        },
+      ],
+      type: 'object',
+      properties: {
+        requirement: {
+          description: "The requirement's name.",
+          examples: ['very_low_is_never_quiet'],
+          $ref: 'dictionary.schema.json#/$defs/name',
+        },
+        title: {
+          description: 'The requirement in plain words.',
+          examples: ['A very low systolic always calls the doctor'],
+          $ref: 'dictionary.schema.json#/$defs/text',
+        },
+        controls: {
+          description: 'The hazards that it controls: names from hazards.',
+          examples: [['unseen_shock']],
+          type: 'array',
+          items: { $ref: 'dictionary.schema.json#/$defs/name' },
+          minItems: 1,
+          maxItems: 20,
+        },
+        because: {
+          description: 'Why it must hold.',
+          examples: ['Below 90 little is left for the kidneys and the brain.'],
+          $ref: 'dictionary.schema.json#/$defs/text',
+        },
+        source: {
+          description: 'Where it comes from: names from sources.',
+          examples: [['council']],
+          type: 'array',
+          items: { $ref: 'dictionary.schema.json#/$defs/name' },
+          maxItems: 200,
+        },
+        where: {
+          description:
+            'For which sets it must hold; without it for every one of the patients whom this is for. It reads observations against numbers and choices.',
+          examples: [{ systolic: { at_most: 90 } }],
+          $ref: 'protocol.schema.json#/$defs/condition',
+        },
+        limits: {
+          description:
+            'as_written: it must hold at the limits as they are written. Without this it must hold for every value of each limit inside its bounds.',
+          examples: ['as_written'],
+          type: 'string',
+          enum: ['as_written'],
+        },
+        level_at_least: {
+          description: 'Kind: the level of the set is this one or a higher one.',
+          examples: ['call_doctor'],
+          $ref: 'dictionary.schema.json#/$defs/name',
+        },
+        level_at_most: {
+          description: 'Kind: the level of the set is this one or a lower one, and could be no higher.',
+          examples: ['look_again'],
+          $ref: 'dictionary.schema.json#/$defs/name',
+        },
+        getting_worse_never_lowers: {
+          description:
+            'Kind: of two sets that differ in one observation alone, the one with the worse value never has the lower level.',
+          examples: [{ observation: 'respiratory_rate', going: 'up', between: [12, 60] }],
+          $ref: 'protocol.schema.json#/$defs/getting_worse',
+        },
+        nothing_hides: {
+          description:
+            'Kind: what is left blank never gives a calmer headline than an answer would: what the level could be is never below the level with the answer.',
+          examples: [{ blank: ['systolic', 'diastolic'] }, {}],
+          $ref: 'protocol.schema.json#/$defs/nothing_hides',
+        },
+        no_level: {
+          description: 'Kind: these sets never get a level, because this is not for such patients.',
+          examples: ['yes'],
+          type: ['string', 'boolean'],
+          enum: ['yes', true],
+        },
+        fault_never_lowers: {
+          description:
+            'Kind: a fault of technique never lowers the level: with any fault it is no lower than without one.',
+          examples: ['yes'],
+          type: ['string', 'boolean'],
+          enum: ['yes', true],
+        },
+        always_some_advice: {
+          description: 'Kind: some rule that says, asks or does something is met.',
+          examples: ['yes'],
+          type: ['string', 'boolean'],
+          enum: ['yes', true],
+        },
+      },
+      required: ['requirement', 'controls'],
+      additionalProperties: false,
     },
   },
 };

@@ -18376,6 +18376,12 @@ const schema123 = {
       propertyNames: { $ref: '#/$defs/name' },
       additionalProperties: { $ref: '#/$defs/conditions' },
     },
+    hazards: {
+      type: 'object',
+      propertyNames: { $ref: '#/$defs/name' },
+      additionalProperties: { $ref: '#/$defs/hazard' },
+    },
+    must_always: { type: 'array', items: { $ref: '#/$defs/requirement' }, maxItems: 200 },
   },
   required: ['protocol', 'edition', 'title', 'ladder'],
   additionalProperties: false,
@@ -18606,6 +18612,83 @@ const schema123 = {
         accepted: { $ref: '#/$defs/text' },
       },
       required: ['rule', 'when'],
+      additionalProperties: false,
+    },
+    requirement: {
+      type: 'object',
+      properties: {
+        requirement: { $ref: 'dictionary.schema.json#/$defs/name' },
+        title: { $ref: 'dictionary.schema.json#/$defs/text' },
+        controls: {
+          type: 'array',
+          items: { $ref: 'dictionary.schema.json#/$defs/name' },
+          minItems: 1,
+          maxItems: 20,
+        },
+        because: { $ref: 'dictionary.schema.json#/$defs/text' },
+        source: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' }, maxItems: 200 },
+        where: { $ref: 'protocol.schema.json#/$defs/condition' },
+        limits: { type: 'string', enum: ['as_written'] },
+        level_at_least: { $ref: 'dictionary.schema.json#/$defs/name' },
+        level_at_most: { $ref: 'dictionary.schema.json#/$defs/name' },
+        rule_met: { $ref: 'dictionary.schema.json#/$defs/name' },
+        never_together: {
+          type: 'array',
+          items: { $ref: 'dictionary.schema.json#/$defs/name' },
+          minItems: 2,
+          maxItems: 20,
+        },
+        getting_worse_never_lowers: { $ref: 'protocol.schema.json#/$defs/getting_worse' },
+        nothing_hides: { $ref: 'protocol.schema.json#/$defs/nothing_hides' },
+        no_level: { type: ['string', 'boolean'], enum: ['yes', true] },
+        fault_never_lowers: { type: ['string', 'boolean'], enum: ['yes', true] },
+        always_some_advice: { type: ['string', 'boolean'], enum: ['yes', true] },
+      },
+      required: ['requirement', 'controls'],
+      additionalProperties: false,
+    },
+    hazard: {
+      type: 'object',
+      properties: {
+        harm: { $ref: 'dictionary.schema.json#/$defs/text' },
+        severity: { type: 'string', enum: ['slight', 'serious', 'life_threatening'] },
+        owner: { $ref: 'dictionary.schema.json#/$defs/text' },
+      },
+      required: ['harm', 'severity', 'owner'],
+      additionalProperties: false,
+    },
+    getting_worse: {
+      type: 'object',
+      properties: {
+        observation: { $ref: 'dictionary.schema.json#/$defs/name' },
+        going: { type: 'string', enum: ['up', 'down'] },
+        between: {
+          type: 'array',
+          items: { $ref: 'dictionary.schema.json#/$defs/quantity' },
+          minItems: 2,
+          maxItems: 2,
+        },
+        through: { type: 'array', items: { type: ['string', 'boolean'] }, minItems: 2, maxItems: 20 },
+      },
+      required: ['observation'],
+      additionalProperties: false,
+    },
+    nothing_hides: {
+      type: 'object',
+      properties: {
+        blank: {
+          type: 'array',
+          items: { $ref: 'dictionary.schema.json#/$defs/name' },
+          minItems: 1,
+          maxItems: 200,
+        },
+        except: {
+          type: 'array',
+          items: { $ref: 'dictionary.schema.json#/$defs/name' },
+          minItems: 1,
+          maxItems: 200,
+        },
+      },
       additionalProperties: false,
     },
     exception: {
@@ -23568,6 +23651,1252 @@ function validate590(
 }
 validate590.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
+const schema154 = {
+  type: 'object',
+  properties: {
+    harm: { $ref: 'dictionary.schema.json#/$defs/text' },
+    severity: { type: 'string', enum: ['slight', 'serious', 'life_threatening'] },
+    owner: { $ref: 'dictionary.schema.json#/$defs/text' },
+  },
+  required: ['harm', 'severity', 'owner'],
+  additionalProperties: false,
+};
+
+function validate619(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate619.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 2000) {
+      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 2000 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (func1(data) < 1) {
+      const err1 = { instancePath, schemaPath: '#/minLength', keyword: 'minLength', params: { limit: 1 } };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate619.errors = vErrors;
+  return errors === 0;
+}
+validate619.evaluated = { dynamicProps: false, dynamicItems: false };
+
+function validate618(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate618.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.harm === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'harm' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.severity === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'severity' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    if (data.owner === undefined) {
+      const err2 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'owner' },
+      };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'harm' || key0 === 'severity' || key0 === 'owner')) {
+        const err3 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+    }
+    if (data.harm !== undefined) {
+      if (
+        !validate619(data.harm, {
+          instancePath: instancePath + '/harm',
+          parentData: data,
+          parentDataProperty: 'harm',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate619.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.severity !== undefined) {
+      let data1 = data.severity;
+      if (typeof data1 !== 'string') {
+        const err4 = {
+          instancePath: instancePath + '/severity',
+          schemaPath: '#/properties/severity/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err4];
+        } else {
+          vErrors.push(err4);
+        }
+        errors++;
+      }
+      if (!(data1 === 'slight' || data1 === 'serious' || data1 === 'life_threatening')) {
+        const err5 = {
+          instancePath: instancePath + '/severity',
+          schemaPath: '#/properties/severity/enum',
+          keyword: 'enum',
+          params: { allowedValues: schema154.properties.severity.enum },
+        };
+        if (vErrors === null) {
+          vErrors = [err5];
+        } else {
+          vErrors.push(err5);
+        }
+        errors++;
+      }
+    }
+    if (data.owner !== undefined) {
+      if (
+        !validate619(data.owner, {
+          instancePath: instancePath + '/owner',
+          parentData: data,
+          parentDataProperty: 'owner',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate619.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err6 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err6];
+    } else {
+      vErrors.push(err6);
+    }
+    errors++;
+  }
+  validate618.errors = vErrors;
+  return errors === 0;
+}
+validate618.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema156 = {
+  type: 'object',
+  properties: {
+    requirement: { $ref: 'dictionary.schema.json#/$defs/name' },
+    title: { $ref: 'dictionary.schema.json#/$defs/text' },
+    controls: {
+      type: 'array',
+      items: { $ref: 'dictionary.schema.json#/$defs/name' },
+      minItems: 1,
+      maxItems: 20,
+    },
+    because: { $ref: 'dictionary.schema.json#/$defs/text' },
+    source: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' }, maxItems: 200 },
+    where: { $ref: 'protocol.schema.json#/$defs/condition' },
+    limits: { type: 'string', enum: ['as_written'] },
+    level_at_least: { $ref: 'dictionary.schema.json#/$defs/name' },
+    level_at_most: { $ref: 'dictionary.schema.json#/$defs/name' },
+    rule_met: { $ref: 'dictionary.schema.json#/$defs/name' },
+    never_together: {
+      type: 'array',
+      items: { $ref: 'dictionary.schema.json#/$defs/name' },
+      minItems: 2,
+      maxItems: 20,
+    },
+    getting_worse_never_lowers: { $ref: 'protocol.schema.json#/$defs/getting_worse' },
+    nothing_hides: { $ref: 'protocol.schema.json#/$defs/nothing_hides' },
+    no_level: { type: ['string', 'boolean'], enum: ['yes', true] },
+    fault_never_lowers: { type: ['string', 'boolean'], enum: ['yes', true] },
+    always_some_advice: { type: ['string', 'boolean'], enum: ['yes', true] },
+  },
+  required: ['requirement', 'controls'],
+  additionalProperties: false,
+};
+
+function validate624(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate624.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 60) {
+      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 60 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (!pattern3.test(data)) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/pattern',
+        keyword: 'pattern',
+        params: { pattern: '^[a-z][a-z0-9_]*$' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate624.errors = vErrors;
+  return errors === 0;
+}
+validate624.evaluated = { dynamicProps: false, dynamicItems: false };
+
+const schema158 = {
+  type: 'object',
+  properties: {
+    observation: { $ref: 'dictionary.schema.json#/$defs/name' },
+    going: { type: 'string', enum: ['up', 'down'] },
+    between: {
+      type: 'array',
+      items: { $ref: 'dictionary.schema.json#/$defs/quantity' },
+      minItems: 2,
+      maxItems: 2,
+    },
+    through: { type: 'array', items: { type: ['string', 'boolean'] }, minItems: 2, maxItems: 20 },
+  },
+  required: ['observation'],
+  additionalProperties: false,
+};
+
+function validate637(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate637.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (!(typeof data == 'number' && isFinite(data)) && typeof data !== 'string') {
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema26.type } };
+    if (vErrors === null) {
+      vErrors = [err0];
+    } else {
+      vErrors.push(err0);
+    }
+    errors++;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 60) {
+      const err1 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 60 } };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+  }
+  validate637.errors = vErrors;
+  return errors === 0;
+}
+validate637.evaluated = { dynamicProps: false, dynamicItems: false };
+
+function validate635(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate635.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.observation === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'observation' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'observation' || key0 === 'going' || key0 === 'between' || key0 === 'through')) {
+        const err1 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err1];
+        } else {
+          vErrors.push(err1);
+        }
+        errors++;
+      }
+    }
+    if (data.observation !== undefined) {
+      if (
+        !validate624(data.observation, {
+          instancePath: instancePath + '/observation',
+          parentData: data,
+          parentDataProperty: 'observation',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate624.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.going !== undefined) {
+      let data1 = data.going;
+      if (typeof data1 !== 'string') {
+        const err2 = {
+          instancePath: instancePath + '/going',
+          schemaPath: '#/properties/going/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+      if (!(data1 === 'up' || data1 === 'down')) {
+        const err3 = {
+          instancePath: instancePath + '/going',
+          schemaPath: '#/properties/going/enum',
+          keyword: 'enum',
+          params: { allowedValues: schema158.properties.going.enum },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+    }
+    if (data.between !== undefined) {
+      let data2 = data.between;
+      if (Array.isArray(data2)) {
+        if (data2.length > 2) {
+          const err4 = {
+            instancePath: instancePath + '/between',
+            schemaPath: '#/properties/between/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 2 },
+          };
+          if (vErrors === null) {
+            vErrors = [err4];
+          } else {
+            vErrors.push(err4);
+          }
+          errors++;
+        }
+        if (data2.length < 2) {
+          const err5 = {
+            instancePath: instancePath + '/between',
+            schemaPath: '#/properties/between/minItems',
+            keyword: 'minItems',
+            params: { limit: 2 },
+          };
+          if (vErrors === null) {
+            vErrors = [err5];
+          } else {
+            vErrors.push(err5);
+          }
+          errors++;
+        }
+        const len0 = data2.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          if (
+            !validate637(data2[i0], {
+              instancePath: instancePath + '/between/' + i0,
+              parentData: data2,
+              parentDataProperty: i0,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate637.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err6 = {
+          instancePath: instancePath + '/between',
+          schemaPath: '#/properties/between/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err6];
+        } else {
+          vErrors.push(err6);
+        }
+        errors++;
+      }
+    }
+    if (data.through !== undefined) {
+      let data4 = data.through;
+      if (Array.isArray(data4)) {
+        if (data4.length > 20) {
+          const err7 = {
+            instancePath: instancePath + '/through',
+            schemaPath: '#/properties/through/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 20 },
+          };
+          if (vErrors === null) {
+            vErrors = [err7];
+          } else {
+            vErrors.push(err7);
+          }
+          errors++;
+        }
+        if (data4.length < 2) {
+          const err8 = {
+            instancePath: instancePath + '/through',
+            schemaPath: '#/properties/through/minItems',
+            keyword: 'minItems',
+            params: { limit: 2 },
+          };
+          if (vErrors === null) {
+            vErrors = [err8];
+          } else {
+            vErrors.push(err8);
+          }
+          errors++;
+        }
+        const len1 = data4.length;
+        for (let i1 = 0; i1 < len1; i1++) {
+          let data5 = data4[i1];
+          if (typeof data5 !== 'string' && typeof data5 !== 'boolean') {
+            const err9 = {
+              instancePath: instancePath + '/through/' + i1,
+              schemaPath: '#/properties/through/items/type',
+              keyword: 'type',
+              params: { type: schema158.properties.through.items.type },
+            };
+            if (vErrors === null) {
+              vErrors = [err9];
+            } else {
+              vErrors.push(err9);
+            }
+            errors++;
+          }
+        }
+      } else {
+        const err10 = {
+          instancePath: instancePath + '/through',
+          schemaPath: '#/properties/through/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err10];
+        } else {
+          vErrors.push(err10);
+        }
+        errors++;
+      }
+    }
+  } else {
+    const err11 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err11];
+    } else {
+      vErrors.push(err11);
+    }
+    errors++;
+  }
+  validate635.errors = vErrors;
+  return errors === 0;
+}
+validate635.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema160 = {
+  type: 'object',
+  properties: {
+    blank: {
+      type: 'array',
+      items: { $ref: 'dictionary.schema.json#/$defs/name' },
+      minItems: 1,
+      maxItems: 200,
+    },
+    except: {
+      type: 'array',
+      items: { $ref: 'dictionary.schema.json#/$defs/name' },
+      minItems: 1,
+      maxItems: 200,
+    },
+  },
+  additionalProperties: false,
+};
+
+function validate640(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate640.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    for (const key0 in data) {
+      if (!(key0 === 'blank' || key0 === 'except')) {
+        const err0 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err0];
+        } else {
+          vErrors.push(err0);
+        }
+        errors++;
+      }
+    }
+    if (data.blank !== undefined) {
+      let data0 = data.blank;
+      if (Array.isArray(data0)) {
+        if (data0.length > 200) {
+          const err1 = {
+            instancePath: instancePath + '/blank',
+            schemaPath: '#/properties/blank/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 200 },
+          };
+          if (vErrors === null) {
+            vErrors = [err1];
+          } else {
+            vErrors.push(err1);
+          }
+          errors++;
+        }
+        if (data0.length < 1) {
+          const err2 = {
+            instancePath: instancePath + '/blank',
+            schemaPath: '#/properties/blank/minItems',
+            keyword: 'minItems',
+            params: { limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err2];
+          } else {
+            vErrors.push(err2);
+          }
+          errors++;
+        }
+        const len0 = data0.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          if (
+            !validate624(data0[i0], {
+              instancePath: instancePath + '/blank/' + i0,
+              parentData: data0,
+              parentDataProperty: i0,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate624.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err3 = {
+          instancePath: instancePath + '/blank',
+          schemaPath: '#/properties/blank/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+    }
+    if (data.except !== undefined) {
+      let data2 = data.except;
+      if (Array.isArray(data2)) {
+        if (data2.length > 200) {
+          const err4 = {
+            instancePath: instancePath + '/except',
+            schemaPath: '#/properties/except/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 200 },
+          };
+          if (vErrors === null) {
+            vErrors = [err4];
+          } else {
+            vErrors.push(err4);
+          }
+          errors++;
+        }
+        if (data2.length < 1) {
+          const err5 = {
+            instancePath: instancePath + '/except',
+            schemaPath: '#/properties/except/minItems',
+            keyword: 'minItems',
+            params: { limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err5];
+          } else {
+            vErrors.push(err5);
+          }
+          errors++;
+        }
+        const len1 = data2.length;
+        for (let i1 = 0; i1 < len1; i1++) {
+          if (
+            !validate624(data2[i1], {
+              instancePath: instancePath + '/except/' + i1,
+              parentData: data2,
+              parentDataProperty: i1,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate624.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err6 = {
+          instancePath: instancePath + '/except',
+          schemaPath: '#/properties/except/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err6];
+        } else {
+          vErrors.push(err6);
+        }
+        errors++;
+      }
+    }
+  } else {
+    const err7 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err7];
+    } else {
+      vErrors.push(err7);
+    }
+    errors++;
+  }
+  validate640.errors = vErrors;
+  return errors === 0;
+}
+validate640.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+function validate623(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate623.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.requirement === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'requirement' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.controls === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'controls' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!func5.call(schema156.properties, key0)) {
+        const err2 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+    if (data.requirement !== undefined) {
+      if (
+        !validate624(data.requirement, {
+          instancePath: instancePath + '/requirement',
+          parentData: data,
+          parentDataProperty: 'requirement',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate624.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.title !== undefined) {
+      if (
+        !validate619(data.title, {
+          instancePath: instancePath + '/title',
+          parentData: data,
+          parentDataProperty: 'title',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate619.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.controls !== undefined) {
+      let data2 = data.controls;
+      if (Array.isArray(data2)) {
+        if (data2.length > 20) {
+          const err3 = {
+            instancePath: instancePath + '/controls',
+            schemaPath: '#/properties/controls/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 20 },
+          };
+          if (vErrors === null) {
+            vErrors = [err3];
+          } else {
+            vErrors.push(err3);
+          }
+          errors++;
+        }
+        if (data2.length < 1) {
+          const err4 = {
+            instancePath: instancePath + '/controls',
+            schemaPath: '#/properties/controls/minItems',
+            keyword: 'minItems',
+            params: { limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err4];
+          } else {
+            vErrors.push(err4);
+          }
+          errors++;
+        }
+        const len0 = data2.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          if (
+            !validate624(data2[i0], {
+              instancePath: instancePath + '/controls/' + i0,
+              parentData: data2,
+              parentDataProperty: i0,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate624.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err5 = {
+          instancePath: instancePath + '/controls',
+          schemaPath: '#/properties/controls/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err5];
+        } else {
+          vErrors.push(err5);
+        }
+        errors++;
+      }
+    }
+    if (data.because !== undefined) {
+      if (
+        !validate619(data.because, {
+          instancePath: instancePath + '/because',
+          parentData: data,
+          parentDataProperty: 'because',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate619.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.source !== undefined) {
+      let data5 = data.source;
+      if (Array.isArray(data5)) {
+        if (data5.length > 200) {
+          const err6 = {
+            instancePath: instancePath + '/source',
+            schemaPath: '#/properties/source/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 200 },
+          };
+          if (vErrors === null) {
+            vErrors = [err6];
+          } else {
+            vErrors.push(err6);
+          }
+          errors++;
+        }
+        const len1 = data5.length;
+        for (let i1 = 0; i1 < len1; i1++) {
+          if (
+            !validate624(data5[i1], {
+              instancePath: instancePath + '/source/' + i1,
+              parentData: data5,
+              parentDataProperty: i1,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate624.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err7 = {
+          instancePath: instancePath + '/source',
+          schemaPath: '#/properties/source/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err7];
+        } else {
+          vErrors.push(err7);
+        }
+        errors++;
+      }
+    }
+    if (data.where !== undefined) {
+      if (
+        !validate475(data.where, {
+          instancePath: instancePath + '/where',
+          parentData: data,
+          parentDataProperty: 'where',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate475.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.limits !== undefined) {
+      let data8 = data.limits;
+      if (typeof data8 !== 'string') {
+        const err8 = {
+          instancePath: instancePath + '/limits',
+          schemaPath: '#/properties/limits/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err8];
+        } else {
+          vErrors.push(err8);
+        }
+        errors++;
+      }
+      if (!(data8 === 'as_written')) {
+        const err9 = {
+          instancePath: instancePath + '/limits',
+          schemaPath: '#/properties/limits/enum',
+          keyword: 'enum',
+          params: { allowedValues: schema156.properties.limits.enum },
+        };
+        if (vErrors === null) {
+          vErrors = [err9];
+        } else {
+          vErrors.push(err9);
+        }
+        errors++;
+      }
+    }
+    if (data.level_at_least !== undefined) {
+      if (
+        !validate624(data.level_at_least, {
+          instancePath: instancePath + '/level_at_least',
+          parentData: data,
+          parentDataProperty: 'level_at_least',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate624.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.level_at_most !== undefined) {
+      if (
+        !validate624(data.level_at_most, {
+          instancePath: instancePath + '/level_at_most',
+          parentData: data,
+          parentDataProperty: 'level_at_most',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate624.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.rule_met !== undefined) {
+      if (
+        !validate624(data.rule_met, {
+          instancePath: instancePath + '/rule_met',
+          parentData: data,
+          parentDataProperty: 'rule_met',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate624.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.never_together !== undefined) {
+      let data12 = data.never_together;
+      if (Array.isArray(data12)) {
+        if (data12.length > 20) {
+          const err10 = {
+            instancePath: instancePath + '/never_together',
+            schemaPath: '#/properties/never_together/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 20 },
+          };
+          if (vErrors === null) {
+            vErrors = [err10];
+          } else {
+            vErrors.push(err10);
+          }
+          errors++;
+        }
+        if (data12.length < 2) {
+          const err11 = {
+            instancePath: instancePath + '/never_together',
+            schemaPath: '#/properties/never_together/minItems',
+            keyword: 'minItems',
+            params: { limit: 2 },
+          };
+          if (vErrors === null) {
+            vErrors = [err11];
+          } else {
+            vErrors.push(err11);
+          }
+          errors++;
+        }
+        const len2 = data12.length;
+        for (let i2 = 0; i2 < len2; i2++) {
+          if (
+            !validate624(data12[i2], {
+              instancePath: instancePath + '/never_together/' + i2,
+              parentData: data12,
+              parentDataProperty: i2,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate624.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err12 = {
+          instancePath: instancePath + '/never_together',
+          schemaPath: '#/properties/never_together/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err12];
+        } else {
+          vErrors.push(err12);
+        }
+        errors++;
+      }
+    }
+    if (data.getting_worse_never_lowers !== undefined) {
+      if (
+        !validate635(data.getting_worse_never_lowers, {
+          instancePath: instancePath + '/getting_worse_never_lowers',
+          parentData: data,
+          parentDataProperty: 'getting_worse_never_lowers',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate635.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.nothing_hides !== undefined) {
+      if (
+        !validate640(data.nothing_hides, {
+          instancePath: instancePath + '/nothing_hides',
+          parentData: data,
+          parentDataProperty: 'nothing_hides',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate640.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.no_level !== undefined) {
+      let data16 = data.no_level;
+      if (typeof data16 !== 'string' && typeof data16 !== 'boolean') {
+        const err13 = {
+          instancePath: instancePath + '/no_level',
+          schemaPath: '#/properties/no_level/type',
+          keyword: 'type',
+          params: { type: schema156.properties.no_level.type },
+        };
+        if (vErrors === null) {
+          vErrors = [err13];
+        } else {
+          vErrors.push(err13);
+        }
+        errors++;
+      }
+      if (!(data16 === 'yes' || data16 === true)) {
+        const err14 = {
+          instancePath: instancePath + '/no_level',
+          schemaPath: '#/properties/no_level/enum',
+          keyword: 'enum',
+          params: { allowedValues: schema156.properties.no_level.enum },
+        };
+        if (vErrors === null) {
+          vErrors = [err14];
+        } else {
+          vErrors.push(err14);
+        }
+        errors++;
+      }
+    }
+    if (data.fault_never_lowers !== undefined) {
+      let data17 = data.fault_never_lowers;
+      if (typeof data17 !== 'string' && typeof data17 !== 'boolean') {
+        const err15 = {
+          instancePath: instancePath + '/fault_never_lowers',
+          schemaPath: '#/properties/fault_never_lowers/type',
+          keyword: 'type',
+          params: { type: schema156.properties.fault_never_lowers.type },
+        };
+        if (vErrors === null) {
+          vErrors = [err15];
+        } else {
+          vErrors.push(err15);
+        }
+        errors++;
+      }
+      if (!(data17 === 'yes' || data17 === true)) {
+        const err16 = {
+          instancePath: instancePath + '/fault_never_lowers',
+          schemaPath: '#/properties/fault_never_lowers/enum',
+          keyword: 'enum',
+          params: { allowedValues: schema156.properties.fault_never_lowers.enum },
+        };
+        if (vErrors === null) {
+          vErrors = [err16];
+        } else {
+          vErrors.push(err16);
+        }
+        errors++;
+      }
+    }
+    if (data.always_some_advice !== undefined) {
+      let data18 = data.always_some_advice;
+      if (typeof data18 !== 'string' && typeof data18 !== 'boolean') {
+        const err17 = {
+          instancePath: instancePath + '/always_some_advice',
+          schemaPath: '#/properties/always_some_advice/type',
+          keyword: 'type',
+          params: { type: schema156.properties.always_some_advice.type },
+        };
+        if (vErrors === null) {
+          vErrors = [err17];
+        } else {
+          vErrors.push(err17);
+        }
+        errors++;
+      }
+      if (!(data18 === 'yes' || data18 === true)) {
+        const err18 = {
+          instancePath: instancePath + '/always_some_advice',
+          schemaPath: '#/properties/always_some_advice/enum',
+          keyword: 'enum',
+          params: { allowedValues: schema156.properties.always_some_advice.enum },
+        };
+        if (vErrors === null) {
+          vErrors = [err18];
+        } else {
+          vErrors.push(err18);
+        }
+        errors++;
+      }
+    }
+  } else {
+    const err19 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err19];
+    } else {
+      vErrors.push(err19);
+    }
+    errors++;
+  }
+  validate623.errors = vErrors;
+  return errors === 0;
+}
+validate623.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
 function validate452(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
@@ -24311,12 +25640,121 @@ function validate452(
         errors++;
       }
     }
+    if (data.hazards !== undefined) {
+      let data26 = data.hazards;
+      if (data26 && typeof data26 == 'object' && !Array.isArray(data26)) {
+        for (const key11 in data26) {
+          const _errs50 = errors;
+          if (
+            !validate453(key11, {
+              instancePath: instancePath + '/hazards',
+              parentData: data26,
+              parentDataProperty: 'hazards',
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate453.errors);
+            errors = vErrors.length;
+          }
+          var valid17 = _errs50 === errors;
+          if (!valid17) {
+            const err27 = {
+              instancePath: instancePath + '/hazards',
+              schemaPath: '#/properties/hazards/propertyNames',
+              keyword: 'propertyNames',
+              params: { propertyName: key11 },
+            };
+            if (vErrors === null) {
+              vErrors = [err27];
+            } else {
+              vErrors.push(err27);
+            }
+            errors++;
+          }
+        }
+        for (const key12 in data26) {
+          if (
+            !validate618(data26[key12], {
+              instancePath: instancePath + '/hazards/' + key12.replace(/~/g, '~0').replace(/\//g, '~1'),
+              parentData: data26,
+              parentDataProperty: key12,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate618.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err28 = {
+          instancePath: instancePath + '/hazards',
+          schemaPath: '#/properties/hazards/type',
+          keyword: 'type',
+          params: { type: 'object' },
+        };
+        if (vErrors === null) {
+          vErrors = [err28];
+        } else {
+          vErrors.push(err28);
+        }
+        errors++;
+      }
+    }
+    if (data.must_always !== undefined) {
+      let data28 = data.must_always;
+      if (Array.isArray(data28)) {
+        if (data28.length > 200) {
+          const err29 = {
+            instancePath: instancePath + '/must_always',
+            schemaPath: '#/properties/must_always/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 200 },
+          };
+          if (vErrors === null) {
+            vErrors = [err29];
+          } else {
+            vErrors.push(err29);
+          }
+          errors++;
+        }
+        const len3 = data28.length;
+        for (let i3 = 0; i3 < len3; i3++) {
+          if (
+            !validate623(data28[i3], {
+              instancePath: instancePath + '/must_always/' + i3,
+              parentData: data28,
+              parentDataProperty: i3,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate623.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err30 = {
+          instancePath: instancePath + '/must_always',
+          schemaPath: '#/properties/must_always/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err30];
+        } else {
+          vErrors.push(err30);
+        }
+        errors++;
+      }
+    }
   } else {
-    const err27 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    const err31 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
     if (vErrors === null) {
-      vErrors = [err27];
+      vErrors = [err31];
     } else {
-      vErrors.push(err27);
+      vErrors.push(err31);
     }
     errors++;
   }
@@ -24325,8 +25763,8 @@ function validate452(
 }
 validate452.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const record_entry = validate617;
-const schema154 = {
+export const record_entry = validate645;
+const schema161 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'record_entry.schema.json',
   type: 'object',
@@ -24426,13 +25864,13 @@ const schema154 = {
   },
 };
 
-function validate618(
+function validate646(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate618.evaluated;
+  const evaluated0 = validate646.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24472,21 +25910,21 @@ function validate618(
     }
     errors++;
   }
-  validate618.errors = vErrors;
+  validate646.errors = vErrors;
   return errors === 0;
 }
-validate618.evaluated = { dynamicProps: false, dynamicItems: false };
+validate646.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema156 = { type: 'string', maxLength: 40, pattern: '^[0-9]{4}-[0-9]{2}-[0-9]{2}T' };
-const pattern35 = new RegExp('^[0-9]{4}-[0-9]{2}-[0-9]{2}T', 'u');
+const schema163 = { type: 'string', maxLength: 40, pattern: '^[0-9]{4}-[0-9]{2}-[0-9]{2}T' };
+const pattern36 = new RegExp('^[0-9]{4}-[0-9]{2}-[0-9]{2}T', 'u');
 
-function validate620(
+function validate648(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate620.evaluated;
+  const evaluated0 = validate648.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24503,7 +25941,7 @@ function validate620(
       }
       errors++;
     }
-    if (!pattern35.test(data)) {
+    if (!pattern36.test(data)) {
       const err1 = {
         instancePath,
         schemaPath: '#/pattern',
@@ -24526,12 +25964,12 @@ function validate620(
     }
     errors++;
   }
-  validate620.errors = vErrors;
+  validate648.errors = vErrors;
   return errors === 0;
 }
-validate620.evaluated = { dynamicProps: false, dynamicItems: false };
+validate648.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema157 = {
+const schema164 = {
   type: 'object',
   properties: {
     signing: { $ref: 'dictionary.schema.json#/$defs/yes' },
@@ -24555,13 +25993,13 @@ const schema157 = {
   additionalProperties: false,
 };
 
-function validate623(
+function validate651(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate623.evaluated;
+  const evaluated0 = validate651.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24591,18 +26029,18 @@ function validate623(
     }
     errors++;
   }
-  validate623.errors = vErrors;
+  validate651.errors = vErrors;
   return errors === 0;
 }
-validate623.evaluated = { dynamicProps: false, dynamicItems: false };
+validate651.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate625(
+function validate653(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate625.evaluated;
+  const evaluated0 = validate653.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24724,18 +26162,18 @@ function validate625(
     }
     errors++;
   }
-  validate625.errors = vErrors;
+  validate653.errors = vErrors;
   return errors === 0;
 }
-validate625.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate653.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate628(
+function validate656(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate628.evaluated;
+  const evaluated0 = validate656.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24885,20 +26323,20 @@ function validate628(
     }
     errors++;
   }
-  validate628.errors = vErrors;
+  validate656.errors = vErrors;
   return errors === 0;
 }
-validate628.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate656.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema161 = { type: 'string', minLength: 1, maxLength: 200 };
+const schema168 = { type: 'string', minLength: 1, maxLength: 200 };
 
-function validate633(
+function validate661(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate633.evaluated;
+  const evaluated0 = validate661.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24933,18 +26371,18 @@ function validate633(
     }
     errors++;
   }
-  validate633.errors = vErrors;
+  validate661.errors = vErrors;
   return errors === 0;
 }
-validate633.evaluated = { dynamicProps: false, dynamicItems: false };
+validate661.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate635(
+function validate663(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate635.evaluated;
+  const evaluated0 = validate663.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24975,18 +26413,18 @@ function validate635(
     }
     errors++;
   }
-  validate635.errors = vErrors;
+  validate663.errors = vErrors;
   return errors === 0;
 }
-validate635.evaluated = { dynamicProps: false, dynamicItems: false };
+validate663.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate637(
+function validate665(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate637.evaluated;
+  const evaluated0 = validate665.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25021,18 +26459,18 @@ function validate637(
     }
     errors++;
   }
-  validate637.errors = vErrors;
+  validate665.errors = vErrors;
   return errors === 0;
 }
-validate637.evaluated = { dynamicProps: false, dynamicItems: false };
+validate665.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate622(
+function validate650(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate622.evaluated;
+  const evaluated0 = validate650.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25149,7 +26587,7 @@ function validate622(
     }
     if (data.signing !== undefined) {
       if (
-        !validate623(data.signing, {
+        !validate651(data.signing, {
           instancePath: instancePath + '/signing',
           parentData: data,
           parentDataProperty: 'signing',
@@ -25157,7 +26595,7 @@ function validate622(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate623.errors);
+        vErrors = joined(vErrors, validate651.errors);
         errors = vErrors.length;
       }
     }
@@ -25195,7 +26633,7 @@ function validate622(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate625(data1[i0], {
+            !validate653(data1[i0], {
               instancePath: instancePath + '/needs/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -25203,7 +26641,7 @@ function validate622(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate625.errors);
+            vErrors = joined(vErrors, validate653.errors);
             errors = vErrors.length;
           }
         }
@@ -25256,7 +26694,7 @@ function validate622(
         const len1 = data3.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate628(data3[i1], {
+            !validate656(data3[i1], {
               instancePath: instancePath + '/people/' + i1,
               parentData: data3,
               parentDataProperty: i1,
@@ -25264,7 +26702,7 @@ function validate622(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate628.errors);
+            vErrors = joined(vErrors, validate656.errors);
             errors = vErrors.length;
           }
         }
@@ -25285,7 +26723,7 @@ function validate622(
     }
     if (data.minute !== undefined) {
       if (
-        !validate633(data.minute, {
+        !validate661(data.minute, {
           instancePath: instancePath + '/minute',
           parentData: data,
           parentDataProperty: 'minute',
@@ -25293,13 +26731,13 @@ function validate622(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate633.errors);
+        vErrors = joined(vErrors, validate661.errors);
         errors = vErrors.length;
       }
     }
     if (data.on !== undefined) {
       if (
-        !validate635(data.on, {
+        !validate663(data.on, {
           instancePath: instancePath + '/on',
           parentData: data,
           parentDataProperty: 'on',
@@ -25307,7 +26745,7 @@ function validate622(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate635.errors);
+        vErrors = joined(vErrors, validate663.errors);
         errors = vErrors.length;
       }
     }
@@ -25345,7 +26783,7 @@ function validate622(
         const len2 = data7.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate637(data7[i2], {
+            !validate665(data7[i2], {
               instancePath: instancePath + '/agreed_by/' + i2,
               parentData: data7,
               parentDataProperty: i2,
@@ -25353,7 +26791,7 @@ function validate622(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate637.errors);
+            vErrors = joined(vErrors, validate665.errors);
             errors = vErrors.length;
           }
         }
@@ -25381,12 +26819,12 @@ function validate622(
     }
     errors++;
   }
-  validate622.errors = vErrors;
+  validate650.errors = vErrors;
   return errors === 0;
 }
-validate622.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate650.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema164 = {
+const schema171 = {
   type: 'object',
   properties: {
     edition: { type: 'integer', minimum: 1, maximum: 9999 },
@@ -25401,13 +26839,13 @@ const schema164 = {
   additionalProperties: false,
 };
 
-function validate641(
+function validate669(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate641.evaluated;
+  const evaluated0 = validate669.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25438,18 +26876,18 @@ function validate641(
     }
     errors++;
   }
-  validate641.errors = vErrors;
+  validate669.errors = vErrors;
   return errors === 0;
 }
-validate641.evaluated = { dynamicProps: false, dynamicItems: false };
+validate669.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate645(
+function validate673(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate645.evaluated;
+  const evaluated0 = validate673.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25484,18 +26922,18 @@ function validate645(
     }
     errors++;
   }
-  validate645.errors = vErrors;
+  validate673.errors = vErrors;
   return errors === 0;
 }
-validate645.evaluated = { dynamicProps: false, dynamicItems: false };
+validate673.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate640(
+function validate668(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate640.evaluated;
+  const evaluated0 = validate668.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25674,7 +27112,7 @@ function validate640(
     }
     if (data.digest !== undefined) {
       if (
-        !validate641(data.digest, {
+        !validate669(data.digest, {
           instancePath: instancePath + '/digest',
           parentData: data,
           parentDataProperty: 'digest',
@@ -25682,13 +27120,13 @@ function validate640(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate641.errors);
+        vErrors = joined(vErrors, validate669.errors);
         errors = vErrors.length;
       }
     }
     if (data.seal !== undefined) {
       if (
-        !validate641(data.seal, {
+        !validate669(data.seal, {
           instancePath: instancePath + '/seal',
           parentData: data,
           parentDataProperty: 'seal',
@@ -25696,13 +27134,13 @@ function validate640(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate641.errors);
+        vErrors = joined(vErrors, validate669.errors);
         errors = vErrors.length;
       }
     }
     if (data.by !== undefined) {
       if (
-        !validate637(data.by, {
+        !validate665(data.by, {
           instancePath: instancePath + '/by',
           parentData: data,
           parentDataProperty: 'by',
@@ -25710,13 +27148,13 @@ function validate640(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate637.errors);
+        vErrors = joined(vErrors, validate665.errors);
         errors = vErrors.length;
       }
     }
     if (data.role !== undefined) {
       if (
-        !validate645(data.role, {
+        !validate673(data.role, {
           instancePath: instancePath + '/role',
           parentData: data,
           parentDataProperty: 'role',
@@ -25724,13 +27162,13 @@ function validate640(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate645.errors);
+        vErrors = joined(vErrors, validate673.errors);
         errors = vErrors.length;
       }
     }
     if (data.minute !== undefined) {
       if (
-        !validate633(data.minute, {
+        !validate661(data.minute, {
           instancePath: instancePath + '/minute',
           parentData: data,
           parentDataProperty: 'minute',
@@ -25738,13 +27176,13 @@ function validate640(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate633.errors);
+        vErrors = joined(vErrors, validate661.errors);
         errors = vErrors.length;
       }
     }
     if (data.on !== undefined) {
       if (
-        !validate635(data.on, {
+        !validate663(data.on, {
           instancePath: instancePath + '/on',
           parentData: data,
           parentDataProperty: 'on',
@@ -25752,7 +27190,7 @@ function validate640(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate635.errors);
+        vErrors = joined(vErrors, validate663.errors);
         errors = vErrors.length;
       }
     }
@@ -25765,12 +27203,12 @@ function validate640(
     }
     errors++;
   }
-  validate640.errors = vErrors;
+  validate668.errors = vErrors;
   return errors === 0;
 }
-validate640.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate668.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema167 = {
+const schema174 = {
   type: 'object',
   properties: {
     edition: { type: 'integer', minimum: 1, maximum: 9999 },
@@ -25783,15 +27221,15 @@ const schema167 = {
   required: ['edition', 'digest', 'seal', 'from', 'by', 'because'],
   additionalProperties: false,
 };
-const schema168 = { type: 'string', minLength: 1, maxLength: 1000 };
+const schema175 = { type: 'string', minLength: 1, maxLength: 1000 };
 
-function validate655(
+function validate683(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate655.evaluated;
+  const evaluated0 = validate683.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25826,18 +27264,18 @@ function validate655(
     }
     errors++;
   }
-  validate655.errors = vErrors;
+  validate683.errors = vErrors;
   return errors === 0;
 }
-validate655.evaluated = { dynamicProps: false, dynamicItems: false };
+validate683.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate650(
+function validate678(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate650.evaluated;
+  const evaluated0 = validate678.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26001,7 +27439,7 @@ function validate650(
     }
     if (data.digest !== undefined) {
       if (
-        !validate641(data.digest, {
+        !validate669(data.digest, {
           instancePath: instancePath + '/digest',
           parentData: data,
           parentDataProperty: 'digest',
@@ -26009,13 +27447,13 @@ function validate650(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate641.errors);
+        vErrors = joined(vErrors, validate669.errors);
         errors = vErrors.length;
       }
     }
     if (data.seal !== undefined) {
       if (
-        !validate641(data.seal, {
+        !validate669(data.seal, {
           instancePath: instancePath + '/seal',
           parentData: data,
           parentDataProperty: 'seal',
@@ -26023,13 +27461,13 @@ function validate650(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate641.errors);
+        vErrors = joined(vErrors, validate669.errors);
         errors = vErrors.length;
       }
     }
     if (data.from !== undefined) {
       if (
-        !validate620(data.from, {
+        !validate648(data.from, {
           instancePath: instancePath + '/from',
           parentData: data,
           parentDataProperty: 'from',
@@ -26037,13 +27475,13 @@ function validate650(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate620.errors);
+        vErrors = joined(vErrors, validate648.errors);
         errors = vErrors.length;
       }
     }
     if (data.by !== undefined) {
       if (
-        !validate637(data.by, {
+        !validate665(data.by, {
           instancePath: instancePath + '/by',
           parentData: data,
           parentDataProperty: 'by',
@@ -26051,13 +27489,13 @@ function validate650(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate637.errors);
+        vErrors = joined(vErrors, validate665.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate655(data.because, {
+        !validate683(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -26065,7 +27503,7 @@ function validate650(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate655.errors);
+        vErrors = joined(vErrors, validate683.errors);
         errors = vErrors.length;
       }
     }
@@ -26078,12 +27516,12 @@ function validate650(
     }
     errors++;
   }
-  validate650.errors = vErrors;
+  validate678.errors = vErrors;
   return errors === 0;
 }
-validate650.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate678.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema169 = {
+const schema176 = {
   type: 'object',
   properties: {
     from: { $ref: '#/$defs/moment' },
@@ -26095,13 +27533,13 @@ const schema169 = {
   additionalProperties: false,
 };
 
-function validate658(
+function validate686(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate658.evaluated;
+  const evaluated0 = validate686.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26183,7 +27621,7 @@ function validate658(
     }
     if (data.from !== undefined) {
       if (
-        !validate620(data.from, {
+        !validate648(data.from, {
           instancePath: instancePath + '/from',
           parentData: data,
           parentDataProperty: 'from',
@@ -26191,13 +27629,13 @@ function validate658(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate620.errors);
+        vErrors = joined(vErrors, validate648.errors);
         errors = vErrors.length;
       }
     }
     if (data.by !== undefined) {
       if (
-        !validate637(data.by, {
+        !validate665(data.by, {
           instancePath: instancePath + '/by',
           parentData: data,
           parentDataProperty: 'by',
@@ -26205,13 +27643,13 @@ function validate658(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate637.errors);
+        vErrors = joined(vErrors, validate665.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate655(data.because, {
+        !validate683(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -26219,13 +27657,13 @@ function validate658(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate655.errors);
+        vErrors = joined(vErrors, validate683.errors);
         errors = vErrors.length;
       }
     }
     if (data.instead !== undefined) {
       if (
-        !validate655(data.instead, {
+        !validate683(data.instead, {
           instancePath: instancePath + '/instead',
           parentData: data,
           parentDataProperty: 'instead',
@@ -26233,7 +27671,7 @@ function validate658(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate655.errors);
+        vErrors = joined(vErrors, validate683.errors);
         errors = vErrors.length;
       }
     }
@@ -26246,12 +27684,12 @@ function validate658(
     }
     errors++;
   }
-  validate658.errors = vErrors;
+  validate686.errors = vErrors;
   return errors === 0;
 }
-validate658.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate686.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema170 = {
+const schema177 = {
   type: 'object',
   properties: {
     by: { $ref: 'edition.schema.json#/$defs/person' },
@@ -26260,15 +27698,15 @@ const schema170 = {
   required: ['by', 'jws'],
   additionalProperties: false,
 };
-const pattern38 = new RegExp('^[A-Za-z0-9_-]+[.][.][A-Za-z0-9_-]+$', 'u');
+const pattern39 = new RegExp('^[A-Za-z0-9_-]+[.][.][A-Za-z0-9_-]+$', 'u');
 
-function validate664(
+function validate692(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate664.evaluated;
+  const evaluated0 = validate692.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26322,7 +27760,7 @@ function validate664(
     }
     if (data.by !== undefined) {
       if (
-        !validate637(data.by, {
+        !validate665(data.by, {
           instancePath: instancePath + '/by',
           parentData: data,
           parentDataProperty: 'by',
@@ -26330,7 +27768,7 @@ function validate664(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate637.errors);
+        vErrors = joined(vErrors, validate665.errors);
         errors = vErrors.length;
       }
     }
@@ -26351,7 +27789,7 @@ function validate664(
           }
           errors++;
         }
-        if (!pattern38.test(data1)) {
+        if (!pattern39.test(data1)) {
           const err4 = {
             instancePath: instancePath + '/jws',
             schemaPath: '#/properties/jws/pattern',
@@ -26389,18 +27827,18 @@ function validate664(
     }
     errors++;
   }
-  validate664.errors = vErrors;
+  validate692.errors = vErrors;
   return errors === 0;
 }
-validate664.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate692.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate617(
+function validate645(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="record_entry.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate617.evaluated;
+  const evaluated0 = validate645.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26479,7 +27917,7 @@ function validate617(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema154.properties, key0)) {
+      if (!func5.call(schema161.properties, key0)) {
         const err5 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -26496,7 +27934,7 @@ function validate617(
     }
     if (data.record !== undefined) {
       if (
-        !validate618(data.record, {
+        !validate646(data.record, {
           instancePath: instancePath + '/record',
           parentData: data,
           parentDataProperty: 'record',
@@ -26504,7 +27942,7 @@ function validate617(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate618.errors);
+        vErrors = joined(vErrors, validate646.errors);
         errors = vErrors.length;
       }
     }
@@ -26562,7 +28000,7 @@ function validate617(
           instancePath: instancePath + '/before',
           schemaPath: '#/properties/before/type',
           keyword: 'type',
-          params: { type: schema154.properties.before.type },
+          params: { type: schema161.properties.before.type },
         };
         if (vErrors === null) {
           vErrors = [err9];
@@ -26590,7 +28028,7 @@ function validate617(
     }
     if (data.at !== undefined) {
       if (
-        !validate620(data.at, {
+        !validate648(data.at, {
           instancePath: instancePath + '/at',
           parentData: data,
           parentDataProperty: 'at',
@@ -26598,44 +28036,16 @@ function validate617(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate620.errors);
+        vErrors = joined(vErrors, validate648.errors);
         errors = vErrors.length;
       }
     }
     if (data.approvers !== undefined) {
       if (
-        !validate622(data.approvers, {
+        !validate650(data.approvers, {
           instancePath: instancePath + '/approvers',
           parentData: data,
           parentDataProperty: 'approvers',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate622.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.approved !== undefined) {
-      if (
-        !validate640(data.approved, {
-          instancePath: instancePath + '/approved',
-          parentData: data,
-          parentDataProperty: 'approved',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate640.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.in_force !== undefined) {
-      if (
-        !validate650(data.in_force, {
-          instancePath: instancePath + '/in_force',
-          parentData: data,
-          parentDataProperty: 'in_force',
           rootData,
           dynamicAnchors,
         })
@@ -26644,9 +28054,37 @@ function validate617(
         errors = vErrors.length;
       }
     }
+    if (data.approved !== undefined) {
+      if (
+        !validate668(data.approved, {
+          instancePath: instancePath + '/approved',
+          parentData: data,
+          parentDataProperty: 'approved',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate668.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.in_force !== undefined) {
+      if (
+        !validate678(data.in_force, {
+          instancePath: instancePath + '/in_force',
+          parentData: data,
+          parentDataProperty: 'in_force',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate678.errors);
+        errors = vErrors.length;
+      }
+    }
     if (data.withdrawn !== undefined) {
       if (
-        !validate658(data.withdrawn, {
+        !validate686(data.withdrawn, {
           instancePath: instancePath + '/withdrawn',
           parentData: data,
           parentDataProperty: 'withdrawn',
@@ -26654,7 +28092,7 @@ function validate617(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate658.errors);
+        vErrors = joined(vErrors, validate686.errors);
         errors = vErrors.length;
       }
     }
@@ -26692,7 +28130,7 @@ function validate617(
         const len0 = data8.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate664(data8[i0], {
+            !validate692(data8[i0], {
               instancePath: instancePath + '/signatures/' + i0,
               parentData: data8,
               parentDataProperty: i0,
@@ -26700,7 +28138,7 @@ function validate617(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate664.errors);
+            vErrors = joined(vErrors, validate692.errors);
             errors = vErrors.length;
           }
         }
@@ -26721,7 +28159,7 @@ function validate617(
     }
     if (data.digest !== undefined) {
       if (
-        !validate641(data.digest, {
+        !validate669(data.digest, {
           instancePath: instancePath + '/digest',
           parentData: data,
           parentDataProperty: 'digest',
@@ -26729,7 +28167,7 @@ function validate617(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate641.errors);
+        vErrors = joined(vErrors, validate669.errors);
         errors = vErrors.length;
       }
     }
@@ -26742,15 +28180,15 @@ function validate617(
     }
     errors++;
   }
-  validate617.errors = vErrors;
+  validate645.errors = vErrors;
   return errors === 0;
 }
-validate617.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate645.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 export const set = validate296;
 
-export const ward = validate668;
-const schema171 = {
+export const ward = validate696;
+const schema178 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ward.schema.json',
   type: 'object',
@@ -26780,6 +28218,12 @@ const schema171 = {
       additionalProperties: { $ref: '#/$defs/plan' },
     },
     never_together: { type: 'array', items: { $ref: '#/$defs/pair' }, maxItems: 200 },
+    hazards: {
+      type: 'object',
+      propertyNames: { $ref: 'dictionary.schema.json#/$defs/name' },
+      additionalProperties: { $ref: 'protocol.schema.json#/$defs/hazard' },
+    },
+    must_always: { type: 'array', items: { $ref: '#/$defs/requirement' }, maxItems: 200 },
   },
   required: ['ward', 'edition', 'title', 'ladder', 'reads_with'],
   additionalProperties: false,
@@ -26821,16 +28265,42 @@ const schema171 = {
       minProperties: 1,
     },
     pair: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' }, minItems: 2, maxItems: 2 },
+    requirement: {
+      type: 'object',
+      properties: {
+        requirement: { $ref: 'dictionary.schema.json#/$defs/name' },
+        title: { $ref: 'dictionary.schema.json#/$defs/text' },
+        controls: {
+          type: 'array',
+          items: { $ref: 'dictionary.schema.json#/$defs/name' },
+          minItems: 1,
+          maxItems: 20,
+        },
+        because: { $ref: 'dictionary.schema.json#/$defs/text' },
+        source: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' }, maxItems: 200 },
+        where: { $ref: 'protocol.schema.json#/$defs/condition' },
+        limits: { type: 'string', enum: ['as_written'] },
+        level_at_least: { $ref: 'dictionary.schema.json#/$defs/name' },
+        level_at_most: { $ref: 'dictionary.schema.json#/$defs/name' },
+        getting_worse_never_lowers: { $ref: 'protocol.schema.json#/$defs/getting_worse' },
+        nothing_hides: { $ref: 'protocol.schema.json#/$defs/nothing_hides' },
+        no_level: { type: ['string', 'boolean'], enum: ['yes', true] },
+        fault_never_lowers: { type: ['string', 'boolean'], enum: ['yes', true] },
+        always_some_advice: { type: ['string', 'boolean'], enum: ['yes', true] },
+      },
+      required: ['requirement', 'controls'],
+      additionalProperties: false,
+    },
   },
 };
 
-function validate669(
+function validate697(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate669.evaluated;
+  const evaluated0 = validate697.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26870,18 +28340,18 @@ function validate669(
     }
     errors++;
   }
-  validate669.errors = vErrors;
+  validate697.errors = vErrors;
   return errors === 0;
 }
-validate669.evaluated = { dynamicProps: false, dynamicItems: false };
+validate697.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate671(
+function validate699(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate671.evaluated;
+  const evaluated0 = validate699.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26916,18 +28386,18 @@ function validate671(
     }
     errors++;
   }
-  validate671.errors = vErrors;
+  validate699.errors = vErrors;
   return errors === 0;
 }
-validate671.evaluated = { dynamicProps: false, dynamicItems: false };
+validate699.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate677(
+function validate705(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate677.evaluated;
+  const evaluated0 = validate705.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -27048,12 +28518,12 @@ function validate677(
     }
     errors++;
   }
-  validate677.errors = vErrors;
+  validate705.errors = vErrors;
   return errors === 0;
 }
-validate677.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate705.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema175 = {
+const schema182 = {
   type: 'object',
   properties: {
     protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -27064,13 +28534,13 @@ const schema175 = {
   additionalProperties: false,
 };
 
-function validate683(
+function validate711(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate683.evaluated;
+  const evaluated0 = validate711.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -27207,18 +28677,18 @@ function validate683(
     }
     errors++;
   }
-  validate683.errors = vErrors;
+  validate711.errors = vErrors;
   return errors === 0;
 }
-validate683.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate711.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate681(
+function validate709(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate681.evaluated;
+  const evaluated0 = validate709.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -27272,7 +28742,7 @@ function validate681(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate669(data.protocol, {
+        !validate697(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -27280,7 +28750,7 @@ function validate681(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate669.errors);
+        vErrors = joined(vErrors, validate697.errors);
         errors = vErrors.length;
       }
     }
@@ -27333,7 +28803,7 @@ function validate681(
     }
     if (data.when !== undefined) {
       if (
-        !validate683(data.when, {
+        !validate711(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -27341,7 +28811,7 @@ function validate681(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate683.errors);
+        vErrors = joined(vErrors, validate711.errors);
         errors = vErrors.length;
       }
     }
@@ -27354,12 +28824,12 @@ function validate681(
     }
     errors++;
   }
-  validate681.errors = vErrors;
+  validate709.errors = vErrors;
   return errors === 0;
 }
-validate681.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate709.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema177 = {
+const schema184 = {
   type: 'object',
   properties: {
     says: { $ref: 'dictionary.schema.json#/$defs/text' },
@@ -27373,7 +28843,7 @@ const schema177 = {
   required: ['says', 'levels', 'source'],
   additionalProperties: false,
 };
-const schema178 = {
+const schema185 = {
   type: 'object',
   properties: {
     says: { $ref: 'dictionary.schema.json#/$defs/text' },
@@ -27386,13 +28856,13 @@ const schema178 = {
   minProperties: 1,
 };
 
-function validate698(
+function validate726(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate698.evaluated;
+  const evaluated0 = validate726.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -27481,18 +28951,18 @@ function validate698(
     }
     errors++;
   }
-  validate698.errors = vErrors;
+  validate726.errors = vErrors;
   return errors === 0;
 }
-validate698.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate726.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate703(
+function validate731(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate703.evaluated;
+  const evaluated0 = validate731.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -27532,18 +29002,18 @@ function validate703(
     }
     errors++;
   }
-  validate703.errors = vErrors;
+  validate731.errors = vErrors;
   return errors === 0;
 }
-validate703.evaluated = { dynamicProps: false, dynamicItems: false };
+validate731.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate706(
+function validate734(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate706.evaluated;
+  const evaluated0 = validate734.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -27632,18 +29102,18 @@ function validate706(
     }
     errors++;
   }
-  validate706.errors = vErrors;
+  validate734.errors = vErrors;
   return errors === 0;
 }
-validate706.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate734.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate696(
+function validate724(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate696.evaluated;
+  const evaluated0 = validate724.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -27689,7 +29159,7 @@ function validate696(
     }
     if (data.says !== undefined) {
       if (
-        !validate671(data.says, {
+        !validate699(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -27697,7 +29167,7 @@ function validate696(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate671.errors);
+        vErrors = joined(vErrors, validate699.errors);
         errors = vErrors.length;
       }
     }
@@ -27735,7 +29205,7 @@ function validate696(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate698(data1[i0], {
+            !validate726(data1[i0], {
               instancePath: instancePath + '/tell/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -27743,7 +29213,7 @@ function validate696(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate698.errors);
+            vErrors = joined(vErrors, validate726.errors);
             errors = vErrors.length;
           }
         }
@@ -27764,7 +29234,7 @@ function validate696(
     }
     if (data.respond !== undefined) {
       if (
-        !validate703(data.respond, {
+        !validate731(data.respond, {
           instancePath: instancePath + '/respond',
           parentData: data,
           parentDataProperty: 'respond',
@@ -27772,13 +29242,13 @@ function validate696(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate703.errors);
+        vErrors = joined(vErrors, validate731.errors);
         errors = vErrors.length;
       }
     }
     if (data.reassess !== undefined) {
       if (
-        !validate703(data.reassess, {
+        !validate731(data.reassess, {
           instancePath: instancePath + '/reassess',
           parentData: data,
           parentDataProperty: 'reassess',
@@ -27786,13 +29256,13 @@ function validate696(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate703.errors);
+        vErrors = joined(vErrors, validate731.errors);
         errors = vErrors.length;
       }
     }
     if (data.if_no_answer !== undefined) {
       if (
-        !validate706(data.if_no_answer, {
+        !validate734(data.if_no_answer, {
           instancePath: instancePath + '/if_no_answer',
           parentData: data,
           parentDataProperty: 'if_no_answer',
@@ -27800,7 +29270,7 @@ function validate696(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate706.errors);
+        vErrors = joined(vErrors, validate734.errors);
         errors = vErrors.length;
       }
     }
@@ -27813,18 +29283,18 @@ function validate696(
     }
     errors++;
   }
-  validate696.errors = vErrors;
+  validate724.errors = vErrors;
   return errors === 0;
 }
-validate696.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate724.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate693(
+function validate721(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate693.evaluated;
+  const evaluated0 = validate721.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -27892,7 +29362,7 @@ function validate693(
     }
     if (data.says !== undefined) {
       if (
-        !validate671(data.says, {
+        !validate699(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -27900,7 +29370,7 @@ function validate693(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate671.errors);
+        vErrors = joined(vErrors, validate699.errors);
         errors = vErrors.length;
       }
     }
@@ -27910,7 +29380,7 @@ function validate693(
         for (const key1 in data1) {
           const _errs5 = errors;
           if (
-            !validate669(key1, {
+            !validate697(key1, {
               instancePath: instancePath + '/levels',
               parentData: data1,
               parentDataProperty: 'levels',
@@ -27918,7 +29388,7 @@ function validate693(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate669.errors);
+            vErrors = joined(vErrors, validate697.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs5 === errors;
@@ -27939,7 +29409,7 @@ function validate693(
         }
         for (const key2 in data1) {
           if (
-            !validate696(data1[key2], {
+            !validate724(data1[key2], {
               instancePath: instancePath + '/levels/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data1,
               parentDataProperty: key2,
@@ -27947,7 +29417,7 @@ function validate693(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate696.errors);
+            vErrors = joined(vErrors, validate724.errors);
             errors = vErrors.length;
           }
         }
@@ -27986,7 +29456,7 @@ function validate693(
         const len0 = data3.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate669(data3[i0], {
+            !validate697(data3[i0], {
               instancePath: instancePath + '/source/' + i0,
               parentData: data3,
               parentDataProperty: i0,
@@ -27994,7 +29464,7 @@ function validate693(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate669.errors);
+            vErrors = joined(vErrors, validate697.errors);
             errors = vErrors.length;
           }
         }
@@ -28022,25 +29492,25 @@ function validate693(
     }
     errors++;
   }
-  validate693.errors = vErrors;
+  validate721.errors = vErrors;
   return errors === 0;
 }
-validate693.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate721.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema182 = {
+const schema189 = {
   type: 'array',
   items: { $ref: 'dictionary.schema.json#/$defs/name' },
   minItems: 2,
   maxItems: 2,
 };
 
-function validate713(
+function validate741(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate713.evaluated;
+  const evaluated0 = validate741.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -28069,7 +29539,7 @@ function validate713(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate669(data[i0], {
+        !validate697(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -28077,7 +29547,7 @@ function validate713(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate669.errors);
+        vErrors = joined(vErrors, validate697.errors);
         errors = vErrors.length;
       }
     }
@@ -28090,18 +29560,1000 @@ function validate713(
     }
     errors++;
   }
-  validate713.errors = vErrors;
+  validate741.errors = vErrors;
   return errors === 0;
 }
-validate713.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate741.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate668(
+function validate745(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate745.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.harm === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'harm' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.severity === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'severity' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    if (data.owner === undefined) {
+      const err2 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'owner' },
+      };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'harm' || key0 === 'severity' || key0 === 'owner')) {
+        const err3 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+    }
+    if (data.harm !== undefined) {
+      if (
+        !validate619(data.harm, {
+          instancePath: instancePath + '/harm',
+          parentData: data,
+          parentDataProperty: 'harm',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate619.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.severity !== undefined) {
+      let data1 = data.severity;
+      if (typeof data1 !== 'string') {
+        const err4 = {
+          instancePath: instancePath + '/severity',
+          schemaPath: '#/properties/severity/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err4];
+        } else {
+          vErrors.push(err4);
+        }
+        errors++;
+      }
+      if (!(data1 === 'slight' || data1 === 'serious' || data1 === 'life_threatening')) {
+        const err5 = {
+          instancePath: instancePath + '/severity',
+          schemaPath: '#/properties/severity/enum',
+          keyword: 'enum',
+          params: { allowedValues: schema154.properties.severity.enum },
+        };
+        if (vErrors === null) {
+          vErrors = [err5];
+        } else {
+          vErrors.push(err5);
+        }
+        errors++;
+      }
+    }
+    if (data.owner !== undefined) {
+      if (
+        !validate619(data.owner, {
+          instancePath: instancePath + '/owner',
+          parentData: data,
+          parentDataProperty: 'owner',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate619.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err6 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err6];
+    } else {
+      vErrors.push(err6);
+    }
+    errors++;
+  }
+  validate745.errors = vErrors;
+  return errors === 0;
+}
+validate745.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema191 = {
+  type: 'object',
+  properties: {
+    requirement: { $ref: 'dictionary.schema.json#/$defs/name' },
+    title: { $ref: 'dictionary.schema.json#/$defs/text' },
+    controls: {
+      type: 'array',
+      items: { $ref: 'dictionary.schema.json#/$defs/name' },
+      minItems: 1,
+      maxItems: 20,
+    },
+    because: { $ref: 'dictionary.schema.json#/$defs/text' },
+    source: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' }, maxItems: 200 },
+    where: { $ref: 'protocol.schema.json#/$defs/condition' },
+    limits: { type: 'string', enum: ['as_written'] },
+    level_at_least: { $ref: 'dictionary.schema.json#/$defs/name' },
+    level_at_most: { $ref: 'dictionary.schema.json#/$defs/name' },
+    getting_worse_never_lowers: { $ref: 'protocol.schema.json#/$defs/getting_worse' },
+    nothing_hides: { $ref: 'protocol.schema.json#/$defs/nothing_hides' },
+    no_level: { type: ['string', 'boolean'], enum: ['yes', true] },
+    fault_never_lowers: { type: ['string', 'boolean'], enum: ['yes', true] },
+    always_some_advice: { type: ['string', 'boolean'], enum: ['yes', true] },
+  },
+  required: ['requirement', 'controls'],
+  additionalProperties: false,
+};
+
+function validate758(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate758.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.observation === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'observation' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'observation' || key0 === 'going' || key0 === 'between' || key0 === 'through')) {
+        const err1 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err1];
+        } else {
+          vErrors.push(err1);
+        }
+        errors++;
+      }
+    }
+    if (data.observation !== undefined) {
+      if (
+        !validate624(data.observation, {
+          instancePath: instancePath + '/observation',
+          parentData: data,
+          parentDataProperty: 'observation',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate624.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.going !== undefined) {
+      let data1 = data.going;
+      if (typeof data1 !== 'string') {
+        const err2 = {
+          instancePath: instancePath + '/going',
+          schemaPath: '#/properties/going/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+      if (!(data1 === 'up' || data1 === 'down')) {
+        const err3 = {
+          instancePath: instancePath + '/going',
+          schemaPath: '#/properties/going/enum',
+          keyword: 'enum',
+          params: { allowedValues: schema158.properties.going.enum },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+    }
+    if (data.between !== undefined) {
+      let data2 = data.between;
+      if (Array.isArray(data2)) {
+        if (data2.length > 2) {
+          const err4 = {
+            instancePath: instancePath + '/between',
+            schemaPath: '#/properties/between/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 2 },
+          };
+          if (vErrors === null) {
+            vErrors = [err4];
+          } else {
+            vErrors.push(err4);
+          }
+          errors++;
+        }
+        if (data2.length < 2) {
+          const err5 = {
+            instancePath: instancePath + '/between',
+            schemaPath: '#/properties/between/minItems',
+            keyword: 'minItems',
+            params: { limit: 2 },
+          };
+          if (vErrors === null) {
+            vErrors = [err5];
+          } else {
+            vErrors.push(err5);
+          }
+          errors++;
+        }
+        const len0 = data2.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          if (
+            !validate637(data2[i0], {
+              instancePath: instancePath + '/between/' + i0,
+              parentData: data2,
+              parentDataProperty: i0,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate637.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err6 = {
+          instancePath: instancePath + '/between',
+          schemaPath: '#/properties/between/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err6];
+        } else {
+          vErrors.push(err6);
+        }
+        errors++;
+      }
+    }
+    if (data.through !== undefined) {
+      let data4 = data.through;
+      if (Array.isArray(data4)) {
+        if (data4.length > 20) {
+          const err7 = {
+            instancePath: instancePath + '/through',
+            schemaPath: '#/properties/through/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 20 },
+          };
+          if (vErrors === null) {
+            vErrors = [err7];
+          } else {
+            vErrors.push(err7);
+          }
+          errors++;
+        }
+        if (data4.length < 2) {
+          const err8 = {
+            instancePath: instancePath + '/through',
+            schemaPath: '#/properties/through/minItems',
+            keyword: 'minItems',
+            params: { limit: 2 },
+          };
+          if (vErrors === null) {
+            vErrors = [err8];
+          } else {
+            vErrors.push(err8);
+          }
+          errors++;
+        }
+        const len1 = data4.length;
+        for (let i1 = 0; i1 < len1; i1++) {
+          let data5 = data4[i1];
+          if (typeof data5 !== 'string' && typeof data5 !== 'boolean') {
+            const err9 = {
+              instancePath: instancePath + '/through/' + i1,
+              schemaPath: '#/properties/through/items/type',
+              keyword: 'type',
+              params: { type: schema158.properties.through.items.type },
+            };
+            if (vErrors === null) {
+              vErrors = [err9];
+            } else {
+              vErrors.push(err9);
+            }
+            errors++;
+          }
+        }
+      } else {
+        const err10 = {
+          instancePath: instancePath + '/through',
+          schemaPath: '#/properties/through/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err10];
+        } else {
+          vErrors.push(err10);
+        }
+        errors++;
+      }
+    }
+  } else {
+    const err11 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err11];
+    } else {
+      vErrors.push(err11);
+    }
+    errors++;
+  }
+  validate758.errors = vErrors;
+  return errors === 0;
+}
+validate758.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+function validate762(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate762.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    for (const key0 in data) {
+      if (!(key0 === 'blank' || key0 === 'except')) {
+        const err0 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err0];
+        } else {
+          vErrors.push(err0);
+        }
+        errors++;
+      }
+    }
+    if (data.blank !== undefined) {
+      let data0 = data.blank;
+      if (Array.isArray(data0)) {
+        if (data0.length > 200) {
+          const err1 = {
+            instancePath: instancePath + '/blank',
+            schemaPath: '#/properties/blank/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 200 },
+          };
+          if (vErrors === null) {
+            vErrors = [err1];
+          } else {
+            vErrors.push(err1);
+          }
+          errors++;
+        }
+        if (data0.length < 1) {
+          const err2 = {
+            instancePath: instancePath + '/blank',
+            schemaPath: '#/properties/blank/minItems',
+            keyword: 'minItems',
+            params: { limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err2];
+          } else {
+            vErrors.push(err2);
+          }
+          errors++;
+        }
+        const len0 = data0.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          if (
+            !validate624(data0[i0], {
+              instancePath: instancePath + '/blank/' + i0,
+              parentData: data0,
+              parentDataProperty: i0,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate624.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err3 = {
+          instancePath: instancePath + '/blank',
+          schemaPath: '#/properties/blank/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+    }
+    if (data.except !== undefined) {
+      let data2 = data.except;
+      if (Array.isArray(data2)) {
+        if (data2.length > 200) {
+          const err4 = {
+            instancePath: instancePath + '/except',
+            schemaPath: '#/properties/except/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 200 },
+          };
+          if (vErrors === null) {
+            vErrors = [err4];
+          } else {
+            vErrors.push(err4);
+          }
+          errors++;
+        }
+        if (data2.length < 1) {
+          const err5 = {
+            instancePath: instancePath + '/except',
+            schemaPath: '#/properties/except/minItems',
+            keyword: 'minItems',
+            params: { limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err5];
+          } else {
+            vErrors.push(err5);
+          }
+          errors++;
+        }
+        const len1 = data2.length;
+        for (let i1 = 0; i1 < len1; i1++) {
+          if (
+            !validate624(data2[i1], {
+              instancePath: instancePath + '/except/' + i1,
+              parentData: data2,
+              parentDataProperty: i1,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate624.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err6 = {
+          instancePath: instancePath + '/except',
+          schemaPath: '#/properties/except/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err6];
+        } else {
+          vErrors.push(err6);
+        }
+        errors++;
+      }
+    }
+  } else {
+    const err7 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err7];
+    } else {
+      vErrors.push(err7);
+    }
+    errors++;
+  }
+  validate762.errors = vErrors;
+  return errors === 0;
+}
+validate762.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+function validate749(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate749.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.requirement === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'requirement' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.controls === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'controls' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!func5.call(schema191.properties, key0)) {
+        const err2 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+    if (data.requirement !== undefined) {
+      if (
+        !validate697(data.requirement, {
+          instancePath: instancePath + '/requirement',
+          parentData: data,
+          parentDataProperty: 'requirement',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate697.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.title !== undefined) {
+      if (
+        !validate699(data.title, {
+          instancePath: instancePath + '/title',
+          parentData: data,
+          parentDataProperty: 'title',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate699.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.controls !== undefined) {
+      let data2 = data.controls;
+      if (Array.isArray(data2)) {
+        if (data2.length > 20) {
+          const err3 = {
+            instancePath: instancePath + '/controls',
+            schemaPath: '#/properties/controls/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 20 },
+          };
+          if (vErrors === null) {
+            vErrors = [err3];
+          } else {
+            vErrors.push(err3);
+          }
+          errors++;
+        }
+        if (data2.length < 1) {
+          const err4 = {
+            instancePath: instancePath + '/controls',
+            schemaPath: '#/properties/controls/minItems',
+            keyword: 'minItems',
+            params: { limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err4];
+          } else {
+            vErrors.push(err4);
+          }
+          errors++;
+        }
+        const len0 = data2.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          if (
+            !validate697(data2[i0], {
+              instancePath: instancePath + '/controls/' + i0,
+              parentData: data2,
+              parentDataProperty: i0,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate697.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err5 = {
+          instancePath: instancePath + '/controls',
+          schemaPath: '#/properties/controls/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err5];
+        } else {
+          vErrors.push(err5);
+        }
+        errors++;
+      }
+    }
+    if (data.because !== undefined) {
+      if (
+        !validate699(data.because, {
+          instancePath: instancePath + '/because',
+          parentData: data,
+          parentDataProperty: 'because',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate699.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.source !== undefined) {
+      let data5 = data.source;
+      if (Array.isArray(data5)) {
+        if (data5.length > 200) {
+          const err6 = {
+            instancePath: instancePath + '/source',
+            schemaPath: '#/properties/source/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 200 },
+          };
+          if (vErrors === null) {
+            vErrors = [err6];
+          } else {
+            vErrors.push(err6);
+          }
+          errors++;
+        }
+        const len1 = data5.length;
+        for (let i1 = 0; i1 < len1; i1++) {
+          if (
+            !validate697(data5[i1], {
+              instancePath: instancePath + '/source/' + i1,
+              parentData: data5,
+              parentDataProperty: i1,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate697.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err7 = {
+          instancePath: instancePath + '/source',
+          schemaPath: '#/properties/source/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err7];
+        } else {
+          vErrors.push(err7);
+        }
+        errors++;
+      }
+    }
+    if (data.where !== undefined) {
+      if (
+        !validate711(data.where, {
+          instancePath: instancePath + '/where',
+          parentData: data,
+          parentDataProperty: 'where',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate711.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.limits !== undefined) {
+      let data8 = data.limits;
+      if (typeof data8 !== 'string') {
+        const err8 = {
+          instancePath: instancePath + '/limits',
+          schemaPath: '#/properties/limits/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err8];
+        } else {
+          vErrors.push(err8);
+        }
+        errors++;
+      }
+      if (!(data8 === 'as_written')) {
+        const err9 = {
+          instancePath: instancePath + '/limits',
+          schemaPath: '#/properties/limits/enum',
+          keyword: 'enum',
+          params: { allowedValues: schema191.properties.limits.enum },
+        };
+        if (vErrors === null) {
+          vErrors = [err9];
+        } else {
+          vErrors.push(err9);
+        }
+        errors++;
+      }
+    }
+    if (data.level_at_least !== undefined) {
+      if (
+        !validate697(data.level_at_least, {
+          instancePath: instancePath + '/level_at_least',
+          parentData: data,
+          parentDataProperty: 'level_at_least',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate697.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.level_at_most !== undefined) {
+      if (
+        !validate697(data.level_at_most, {
+          instancePath: instancePath + '/level_at_most',
+          parentData: data,
+          parentDataProperty: 'level_at_most',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate697.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.getting_worse_never_lowers !== undefined) {
+      if (
+        !validate758(data.getting_worse_never_lowers, {
+          instancePath: instancePath + '/getting_worse_never_lowers',
+          parentData: data,
+          parentDataProperty: 'getting_worse_never_lowers',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate758.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.nothing_hides !== undefined) {
+      if (
+        !validate762(data.nothing_hides, {
+          instancePath: instancePath + '/nothing_hides',
+          parentData: data,
+          parentDataProperty: 'nothing_hides',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate762.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.no_level !== undefined) {
+      let data13 = data.no_level;
+      if (typeof data13 !== 'string' && typeof data13 !== 'boolean') {
+        const err10 = {
+          instancePath: instancePath + '/no_level',
+          schemaPath: '#/properties/no_level/type',
+          keyword: 'type',
+          params: { type: schema191.properties.no_level.type },
+        };
+        if (vErrors === null) {
+          vErrors = [err10];
+        } else {
+          vErrors.push(err10);
+        }
+        errors++;
+      }
+      if (!(data13 === 'yes' || data13 === true)) {
+        const err11 = {
+          instancePath: instancePath + '/no_level',
+          schemaPath: '#/properties/no_level/enum',
+          keyword: 'enum',
+          params: { allowedValues: schema191.properties.no_level.enum },
+        };
+        if (vErrors === null) {
+          vErrors = [err11];
+        } else {
+          vErrors.push(err11);
+        }
+        errors++;
+      }
+    }
+    if (data.fault_never_lowers !== undefined) {
+      let data14 = data.fault_never_lowers;
+      if (typeof data14 !== 'string' && typeof data14 !== 'boolean') {
+        const err12 = {
+          instancePath: instancePath + '/fault_never_lowers',
+          schemaPath: '#/properties/fault_never_lowers/type',
+          keyword: 'type',
+          params: { type: schema191.properties.fault_never_lowers.type },
+        };
+        if (vErrors === null) {
+          vErrors = [err12];
+        } else {
+          vErrors.push(err12);
+        }
+        errors++;
+      }
+      if (!(data14 === 'yes' || data14 === true)) {
+        const err13 = {
+          instancePath: instancePath + '/fault_never_lowers',
+          schemaPath: '#/properties/fault_never_lowers/enum',
+          keyword: 'enum',
+          params: { allowedValues: schema191.properties.fault_never_lowers.enum },
+        };
+        if (vErrors === null) {
+          vErrors = [err13];
+        } else {
+          vErrors.push(err13);
+        }
+        errors++;
+      }
+    }
+    if (data.always_some_advice !== undefined) {
+      let data15 = data.always_some_advice;
+      if (typeof data15 !== 'string' && typeof data15 !== 'boolean') {
+        const err14 = {
+          instancePath: instancePath + '/always_some_advice',
+          schemaPath: '#/properties/always_some_advice/type',
+          keyword: 'type',
+          params: { type: schema191.properties.always_some_advice.type },
+        };
+        if (vErrors === null) {
+          vErrors = [err14];
+        } else {
+          vErrors.push(err14);
+        }
+        errors++;
+      }
+      if (!(data15 === 'yes' || data15 === true)) {
+        const err15 = {
+          instancePath: instancePath + '/always_some_advice',
+          schemaPath: '#/properties/always_some_advice/enum',
+          keyword: 'enum',
+          params: { allowedValues: schema191.properties.always_some_advice.enum },
+        };
+        if (vErrors === null) {
+          vErrors = [err15];
+        } else {
+          vErrors.push(err15);
+        }
+        errors++;
+      }
+    }
+  } else {
+    const err16 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err16];
+    } else {
+      vErrors.push(err16);
+    }
+    errors++;
+  }
+  validate749.errors = vErrors;
+  return errors === 0;
+}
+validate749.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+function validate696(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ward.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate668.evaluated;
+  const evaluated0 = validate696.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -28180,7 +30632,7 @@ function validate668(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema171.properties, key0)) {
+      if (!func5.call(schema178.properties, key0)) {
         const err5 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -28197,7 +30649,7 @@ function validate668(
     }
     if (data.ward !== undefined) {
       if (
-        !validate669(data.ward, {
+        !validate697(data.ward, {
           instancePath: instancePath + '/ward',
           parentData: data,
           parentDataProperty: 'ward',
@@ -28205,7 +30657,7 @@ function validate668(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate669.errors);
+        vErrors = joined(vErrors, validate697.errors);
         errors = vErrors.length;
       }
     }
@@ -28258,7 +30710,7 @@ function validate668(
     }
     if (data.title !== undefined) {
       if (
-        !validate671(data.title, {
+        !validate699(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -28266,13 +30718,13 @@ function validate668(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate671.errors);
+        vErrors = joined(vErrors, validate699.errors);
         errors = vErrors.length;
       }
     }
     if (data.about !== undefined) {
       if (
-        !validate671(data.about, {
+        !validate699(data.about, {
           instancePath: instancePath + '/about',
           parentData: data,
           parentDataProperty: 'about',
@@ -28280,13 +30732,13 @@ function validate668(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate671.errors);
+        vErrors = joined(vErrors, validate699.errors);
         errors = vErrors.length;
       }
     }
     if (data.ladder !== undefined) {
       if (
-        !validate669(data.ladder, {
+        !validate697(data.ladder, {
           instancePath: instancePath + '/ladder',
           parentData: data,
           parentDataProperty: 'ladder',
@@ -28294,7 +30746,7 @@ function validate668(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate669.errors);
+        vErrors = joined(vErrors, validate697.errors);
         errors = vErrors.length;
       }
     }
@@ -28410,7 +30862,7 @@ function validate668(
         const len0 = data7.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate671(data7[i0], {
+            !validate699(data7[i0], {
               instancePath: instancePath + '/owners/' + i0,
               parentData: data7,
               parentDataProperty: i0,
@@ -28418,7 +30870,7 @@ function validate668(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate671.errors);
+            vErrors = joined(vErrors, validate699.errors);
             errors = vErrors.length;
           }
         }
@@ -28443,7 +30895,7 @@ function validate668(
         for (const key1 in data9) {
           const _errs17 = errors;
           if (
-            !validate669(key1, {
+            !validate697(key1, {
               instancePath: instancePath + '/sources',
               parentData: data9,
               parentDataProperty: 'sources',
@@ -28451,7 +30903,7 @@ function validate668(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate669.errors);
+            vErrors = joined(vErrors, validate697.errors);
             errors = vErrors.length;
           }
           var valid3 = _errs17 === errors;
@@ -28472,7 +30924,7 @@ function validate668(
         }
         for (const key2 in data9) {
           if (
-            !validate677(data9[key2], {
+            !validate705(data9[key2], {
               instancePath: instancePath + '/sources/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data9,
               parentDataProperty: key2,
@@ -28480,7 +30932,7 @@ function validate668(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate677.errors);
+            vErrors = joined(vErrors, validate705.errors);
             errors = vErrors.length;
           }
         }
@@ -28533,7 +30985,7 @@ function validate668(
         const len1 = data11.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate681(data11[i1], {
+            !validate709(data11[i1], {
               instancePath: instancePath + '/reads_with/' + i1,
               parentData: data11,
               parentDataProperty: i1,
@@ -28541,7 +30993,7 @@ function validate668(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate681.errors);
+            vErrors = joined(vErrors, validate709.errors);
             errors = vErrors.length;
           }
         }
@@ -28566,7 +31018,7 @@ function validate668(
         for (const key3 in data13) {
           const _errs25 = errors;
           if (
-            !validate669(key3, {
+            !validate697(key3, {
               instancePath: instancePath + '/plans',
               parentData: data13,
               parentDataProperty: 'plans',
@@ -28574,7 +31026,7 @@ function validate668(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate669.errors);
+            vErrors = joined(vErrors, validate697.errors);
             errors = vErrors.length;
           }
           var valid7 = _errs25 === errors;
@@ -28595,7 +31047,7 @@ function validate668(
         }
         for (const key4 in data13) {
           if (
-            !validate693(data13[key4], {
+            !validate721(data13[key4], {
               instancePath: instancePath + '/plans/' + key4.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data13,
               parentDataProperty: key4,
@@ -28603,7 +31055,7 @@ function validate668(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate693.errors);
+            vErrors = joined(vErrors, validate721.errors);
             errors = vErrors.length;
           }
         }
@@ -28642,7 +31094,7 @@ function validate668(
         const len2 = data15.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate713(data15[i2], {
+            !validate741(data15[i2], {
               instancePath: instancePath + '/never_together/' + i2,
               parentData: data15,
               parentDataProperty: i2,
@@ -28650,7 +31102,7 @@ function validate668(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate713.errors);
+            vErrors = joined(vErrors, validate741.errors);
             errors = vErrors.length;
           }
         }
@@ -28669,22 +31121,131 @@ function validate668(
         errors++;
       }
     }
+    if (data.hazards !== undefined) {
+      let data17 = data.hazards;
+      if (data17 && typeof data17 == 'object' && !Array.isArray(data17)) {
+        for (const key5 in data17) {
+          const _errs33 = errors;
+          if (
+            !validate697(key5, {
+              instancePath: instancePath + '/hazards',
+              parentData: data17,
+              parentDataProperty: 'hazards',
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate697.errors);
+            errors = vErrors.length;
+          }
+          var valid11 = _errs33 === errors;
+          if (!valid11) {
+            const err26 = {
+              instancePath: instancePath + '/hazards',
+              schemaPath: '#/properties/hazards/propertyNames',
+              keyword: 'propertyNames',
+              params: { propertyName: key5 },
+            };
+            if (vErrors === null) {
+              vErrors = [err26];
+            } else {
+              vErrors.push(err26);
+            }
+            errors++;
+          }
+        }
+        for (const key6 in data17) {
+          if (
+            !validate745(data17[key6], {
+              instancePath: instancePath + '/hazards/' + key6.replace(/~/g, '~0').replace(/\//g, '~1'),
+              parentData: data17,
+              parentDataProperty: key6,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate745.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err27 = {
+          instancePath: instancePath + '/hazards',
+          schemaPath: '#/properties/hazards/type',
+          keyword: 'type',
+          params: { type: 'object' },
+        };
+        if (vErrors === null) {
+          vErrors = [err27];
+        } else {
+          vErrors.push(err27);
+        }
+        errors++;
+      }
+    }
+    if (data.must_always !== undefined) {
+      let data19 = data.must_always;
+      if (Array.isArray(data19)) {
+        if (data19.length > 200) {
+          const err28 = {
+            instancePath: instancePath + '/must_always',
+            schemaPath: '#/properties/must_always/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 200 },
+          };
+          if (vErrors === null) {
+            vErrors = [err28];
+          } else {
+            vErrors.push(err28);
+          }
+          errors++;
+        }
+        const len3 = data19.length;
+        for (let i3 = 0; i3 < len3; i3++) {
+          if (
+            !validate749(data19[i3], {
+              instancePath: instancePath + '/must_always/' + i3,
+              parentData: data19,
+              parentDataProperty: i3,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate749.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err29 = {
+          instancePath: instancePath + '/must_always',
+          schemaPath: '#/properties/must_always/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err29];
+        } else {
+          vErrors.push(err29);
+        }
+        errors++;
+      }
+    }
   } else {
-    const err26 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    const err30 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
     if (vErrors === null) {
-      vErrors = [err26];
+      vErrors = [err30];
     } else {
-      vErrors.push(err26);
+      vErrors.push(err30);
     }
     errors++;
   }
-  validate668.errors = vErrors;
+  validate696.errors = vErrors;
   return errors === 0;
 }
-validate668.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate696.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const ward_cases = validate716;
-const schema183 = {
+export const ward_cases = validate767;
+const schema194 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ward_cases.schema.json',
   type: 'object',
@@ -28734,13 +31295,13 @@ const schema183 = {
   },
 };
 
-function validate717(
+function validate768(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate717.evaluated;
+  const evaluated0 = validate768.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -28780,12 +31341,12 @@ function validate717(
     }
     errors++;
   }
-  validate717.errors = vErrors;
+  validate768.errors = vErrors;
   return errors === 0;
 }
-validate717.evaluated = { dynamicProps: false, dynamicItems: false };
+validate768.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema185 = {
+const schema196 = {
   type: 'object',
   properties: {
     case: { $ref: 'dictionary.schema.json#/$defs/text' },
@@ -28800,13 +31361,13 @@ const schema185 = {
   additionalProperties: false,
 };
 
-function validate720(
+function validate771(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate720.evaluated;
+  const evaluated0 = validate771.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -28841,12 +31402,12 @@ function validate720(
     }
     errors++;
   }
-  validate720.errors = vErrors;
+  validate771.errors = vErrors;
   return errors === 0;
 }
-validate720.evaluated = { dynamicProps: false, dynamicItems: false };
+validate771.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema187 = {
+const schema198 = {
   type: 'object',
   properties: {
     level: { $ref: 'cases.schema.json#/$defs/expected_level' },
@@ -28864,13 +31425,13 @@ const schema187 = {
   additionalProperties: false,
 };
 
-function validate727(
+function validate778(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate727.evaluated;
+  const evaluated0 = validate778.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -28959,18 +31520,18 @@ function validate727(
     }
     errors++;
   }
-  validate727.errors = vErrors;
+  validate778.errors = vErrors;
   return errors === 0;
 }
-validate727.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate778.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate735(
+function validate786(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate735.evaluated;
+  const evaluated0 = validate786.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -29000,18 +31561,18 @@ function validate735(
     }
     errors++;
   }
-  validate735.errors = vErrors;
+  validate786.errors = vErrors;
   return errors === 0;
 }
-validate735.evaluated = { dynamicProps: false, dynamicItems: false };
+validate786.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate738(
+function validate789(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate738.evaluated;
+  const evaluated0 = validate789.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -29381,18 +31942,18 @@ function validate738(
     }
     errors++;
   }
-  validate738.errors = vErrors;
+  validate789.errors = vErrors;
   return errors === 0;
 }
-validate738.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate789.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate726(
+function validate777(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate726.evaluated;
+  const evaluated0 = validate777.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -29439,7 +32000,7 @@ function validate726(
     }
     if (data.level !== undefined) {
       if (
-        !validate727(data.level, {
+        !validate778(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -29447,7 +32008,7 @@ function validate726(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate727.errors);
+        vErrors = joined(vErrors, validate778.errors);
         errors = vErrors.length;
       }
     }
@@ -29485,7 +32046,7 @@ function validate726(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate720(data1[i0], {
+            !validate771(data1[i0], {
               instancePath: instancePath + '/tell/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -29493,7 +32054,7 @@ function validate726(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate720.errors);
+            vErrors = joined(vErrors, validate771.errors);
             errors = vErrors.length;
           }
         }
@@ -29514,7 +32075,7 @@ function validate726(
     }
     if (data.plan !== undefined) {
       if (
-        !validate717(data.plan, {
+        !validate768(data.plan, {
           instancePath: instancePath + '/plan',
           parentData: data,
           parentDataProperty: 'plan',
@@ -29522,13 +32083,13 @@ function validate726(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate717.errors);
+        vErrors = joined(vErrors, validate768.errors);
         errors = vErrors.length;
       }
     }
     if (data.in_force !== undefined) {
       if (
-        !validate717(data.in_force, {
+        !validate768(data.in_force, {
           instancePath: instancePath + '/in_force',
           parentData: data,
           parentDataProperty: 'in_force',
@@ -29536,13 +32097,13 @@ function validate726(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate717.errors);
+        vErrors = joined(vErrors, validate768.errors);
         errors = vErrors.length;
       }
     }
     if (data.may_step_down !== undefined) {
       if (
-        !validate735(data.may_step_down, {
+        !validate786(data.may_step_down, {
           instancePath: instancePath + '/may_step_down',
           parentData: data,
           parentDataProperty: 'may_step_down',
@@ -29550,7 +32111,7 @@ function validate726(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate735.errors);
+        vErrors = joined(vErrors, validate786.errors);
         errors = vErrors.length;
       }
     }
@@ -29560,7 +32121,7 @@ function validate726(
         for (const key1 in data6) {
           const _errs11 = errors;
           if (
-            !validate717(key1, {
+            !validate768(key1, {
               instancePath: instancePath + '/protocols',
               parentData: data6,
               parentDataProperty: 'protocols',
@@ -29568,7 +32129,7 @@ function validate726(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate717.errors);
+            vErrors = joined(vErrors, validate768.errors);
             errors = vErrors.length;
           }
           var valid3 = _errs11 === errors;
@@ -29589,7 +32150,7 @@ function validate726(
         }
         for (const key2 in data6) {
           if (
-            !validate738(data6[key2], {
+            !validate789(data6[key2], {
               instancePath: instancePath + '/protocols/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data6,
               parentDataProperty: key2,
@@ -29597,7 +32158,7 @@ function validate726(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate738.errors);
+            vErrors = joined(vErrors, validate789.errors);
             errors = vErrors.length;
           }
         }
@@ -29625,18 +32186,18 @@ function validate726(
     }
     errors++;
   }
-  validate726.errors = vErrors;
+  validate777.errors = vErrors;
   return errors === 0;
 }
-validate726.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate777.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate757(
+function validate808(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate757.evaluated;
+  const evaluated0 = validate808.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -29734,18 +32295,18 @@ function validate757(
     }
     errors++;
   }
-  validate757.errors = vErrors;
+  validate808.errors = vErrors;
   return errors === 0;
 }
-validate757.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate808.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate719(
+function validate770(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate719.evaluated;
+  const evaluated0 = validate770.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -29807,7 +32368,7 @@ function validate719(
     }
     if (data.case !== undefined) {
       if (
-        !validate720(data.case, {
+        !validate771(data.case, {
           instancePath: instancePath + '/case',
           parentData: data,
           parentDataProperty: 'case',
@@ -29815,13 +32376,13 @@ function validate719(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate720.errors);
+        vErrors = joined(vErrors, validate771.errors);
         errors = vErrors.length;
       }
     }
     if (data.story !== undefined) {
       if (
-        !validate720(data.story, {
+        !validate771(data.story, {
           instancePath: instancePath + '/story',
           parentData: data,
           parentDataProperty: 'story',
@@ -29829,13 +32390,13 @@ function validate719(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate720.errors);
+        vErrors = joined(vErrors, validate771.errors);
         errors = vErrors.length;
       }
     }
     if (data.source !== undefined) {
       if (
-        !validate717(data.source, {
+        !validate768(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -29843,7 +32404,7 @@ function validate719(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate717.errors);
+        vErrors = joined(vErrors, validate768.errors);
         errors = vErrors.length;
       }
     }
@@ -29877,7 +32438,7 @@ function validate719(
     }
     if (data.expect !== undefined) {
       if (
-        !validate726(data.expect, {
+        !validate777(data.expect, {
           instancePath: instancePath + '/expect',
           parentData: data,
           parentDataProperty: 'expect',
@@ -29885,13 +32446,13 @@ function validate719(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate726.errors);
+        vErrors = joined(vErrors, validate777.errors);
         errors = vErrors.length;
       }
     }
     if (data.teach !== undefined) {
       if (
-        !validate757(data.teach, {
+        !validate808(data.teach, {
           instancePath: instancePath + '/teach',
           parentData: data,
           parentDataProperty: 'teach',
@@ -29899,7 +32460,7 @@ function validate719(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate757.errors);
+        vErrors = joined(vErrors, validate808.errors);
         errors = vErrors.length;
       }
     }
@@ -29912,18 +32473,18 @@ function validate719(
     }
     errors++;
   }
-  validate719.errors = vErrors;
+  validate770.errors = vErrors;
   return errors === 0;
 }
-validate719.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate770.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate716(
+function validate767(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ward_cases.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate716.evaluated;
+  const evaluated0 = validate767.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -29977,7 +32538,7 @@ function validate716(
     }
     if (data.ward !== undefined) {
       if (
-        !validate717(data.ward, {
+        !validate768(data.ward, {
           instancePath: instancePath + '/ward',
           parentData: data,
           parentDataProperty: 'ward',
@@ -29985,7 +32546,7 @@ function validate716(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate717.errors);
+        vErrors = joined(vErrors, validate768.errors);
         errors = vErrors.length;
       }
     }
@@ -30009,7 +32570,7 @@ function validate716(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate719(data1[i0], {
+            !validate770(data1[i0], {
               instancePath: instancePath + '/cases/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -30017,7 +32578,7 @@ function validate716(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate719.errors);
+            vErrors = joined(vErrors, validate770.errors);
             errors = vErrors.length;
           }
         }
@@ -30045,13 +32606,13 @@ function validate716(
     }
     errors++;
   }
-  validate716.errors = vErrors;
+  validate767.errors = vErrors;
   return errors === 0;
 }
-validate716.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate767.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const ward_outcome = validate762;
-const schema192 = {
+export const ward_outcome = validate813;
+const schema203 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ward_outcome.schema.json',
   type: 'object',
@@ -30178,13 +32739,13 @@ const schema192 = {
   },
 };
 
-function validate763(
+function validate814(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate763.evaluated;
+  const evaluated0 = validate814.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -30224,18 +32785,18 @@ function validate763(
     }
     errors++;
   }
-  validate763.errors = vErrors;
+  validate814.errors = vErrors;
   return errors === 0;
 }
-validate763.evaluated = { dynamicProps: false, dynamicItems: false };
+validate814.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate765(
+function validate816(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate765.evaluated;
+  const evaluated0 = validate816.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -30270,12 +32831,12 @@ function validate765(
     }
     errors++;
   }
-  validate765.errors = vErrors;
+  validate816.errors = vErrors;
   return errors === 0;
 }
-validate765.evaluated = { dynamicProps: false, dynamicItems: false };
+validate816.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema195 = {
+const schema206 = {
   type: 'object',
   properties: {
     in_force_from: { type: 'string', maxLength: 40 },
@@ -30287,13 +32848,13 @@ const schema195 = {
   additionalProperties: false,
 };
 
-function validate767(
+function validate818(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate767.evaluated;
+  const evaluated0 = validate818.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -30482,18 +33043,18 @@ function validate767(
     }
     errors++;
   }
-  validate767.errors = vErrors;
+  validate818.errors = vErrors;
   return errors === 0;
 }
-validate767.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate818.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate769(
+function validate820(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate769.evaluated;
+  const evaluated0 = validate820.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -30632,12 +33193,12 @@ function validate769(
       }
     }
   }
-  validate769.errors = vErrors;
+  validate820.errors = vErrors;
   return errors === 0;
 }
-validate769.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate820.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema197 = {
+const schema208 = {
   type: 'object',
   properties: {
     plan: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -30648,13 +33209,13 @@ const schema197 = {
   additionalProperties: false,
 };
 
-function validate772(
+function validate823(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate772.evaluated;
+  const evaluated0 = validate823.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -30722,7 +33283,7 @@ function validate772(
     }
     if (data.plan !== undefined) {
       if (
-        !validate763(data.plan, {
+        !validate814(data.plan, {
           instancePath: instancePath + '/plan',
           parentData: data,
           parentDataProperty: 'plan',
@@ -30730,13 +33291,13 @@ function validate772(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate763.errors);
+        vErrors = joined(vErrors, validate814.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate765(data.title, {
+        !validate816(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -30744,13 +33305,13 @@ function validate772(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate765.errors);
+        vErrors = joined(vErrors, validate816.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate765(data.says, {
+        !validate816(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -30758,7 +33319,7 @@ function validate772(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate765.errors);
+        vErrors = joined(vErrors, validate816.errors);
         errors = vErrors.length;
       }
     }
@@ -30771,12 +33332,12 @@ function validate772(
     }
     errors++;
   }
-  validate772.errors = vErrors;
+  validate823.errors = vErrors;
   return errors === 0;
 }
-validate772.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate823.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema198 = {
+const schema209 = {
   type: 'object',
   properties: {
     level: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -30791,13 +33352,13 @@ const schema198 = {
   additionalProperties: false,
 };
 
-function validate780(
+function validate831(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate780.evaluated;
+  const evaluated0 = validate831.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -30886,18 +33447,18 @@ function validate780(
     }
     errors++;
   }
-  validate780.errors = vErrors;
+  validate831.errors = vErrors;
   return errors === 0;
 }
-validate780.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate831.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate785(
+function validate836(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate785.evaluated;
+  const evaluated0 = validate836.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -30937,18 +33498,18 @@ function validate785(
     }
     errors++;
   }
-  validate785.errors = vErrors;
+  validate836.errors = vErrors;
   return errors === 0;
 }
-validate785.evaluated = { dynamicProps: false, dynamicItems: false };
+validate836.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate788(
+function validate839(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate788.evaluated;
+  const evaluated0 = validate839.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -31037,18 +33598,18 @@ function validate788(
     }
     errors++;
   }
-  validate788.errors = vErrors;
+  validate839.errors = vErrors;
   return errors === 0;
 }
-validate788.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate839.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate792(
+function validate843(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate792.evaluated;
+  const evaluated0 = validate843.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -31198,18 +33759,18 @@ function validate792(
     }
     errors++;
   }
-  validate792.errors = vErrors;
+  validate843.errors = vErrors;
   return errors === 0;
 }
-validate792.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate843.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate777(
+function validate828(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate777.evaluated;
+  const evaluated0 = validate828.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -31271,7 +33832,7 @@ function validate777(
     }
     if (data.level !== undefined) {
       if (
-        !validate763(data.level, {
+        !validate814(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -31279,13 +33840,13 @@ function validate777(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate763.errors);
+        vErrors = joined(vErrors, validate814.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate765(data.says, {
+        !validate816(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -31293,7 +33854,7 @@ function validate777(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate765.errors);
+        vErrors = joined(vErrors, validate816.errors);
         errors = vErrors.length;
       }
     }
@@ -31303,7 +33864,7 @@ function validate777(
         const len0 = data2.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate780(data2[i0], {
+            !validate831(data2[i0], {
               instancePath: instancePath + '/tell/' + i0,
               parentData: data2,
               parentDataProperty: i0,
@@ -31311,7 +33872,7 @@ function validate777(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate780.errors);
+            vErrors = joined(vErrors, validate831.errors);
             errors = vErrors.length;
           }
         }
@@ -31332,7 +33893,7 @@ function validate777(
     }
     if (data.respond !== undefined) {
       if (
-        !validate785(data.respond, {
+        !validate836(data.respond, {
           instancePath: instancePath + '/respond',
           parentData: data,
           parentDataProperty: 'respond',
@@ -31340,13 +33901,13 @@ function validate777(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate785.errors);
+        vErrors = joined(vErrors, validate836.errors);
         errors = vErrors.length;
       }
     }
     if (data.reassess !== undefined) {
       if (
-        !validate785(data.reassess, {
+        !validate836(data.reassess, {
           instancePath: instancePath + '/reassess',
           parentData: data,
           parentDataProperty: 'reassess',
@@ -31354,13 +33915,13 @@ function validate777(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate785.errors);
+        vErrors = joined(vErrors, validate836.errors);
         errors = vErrors.length;
       }
     }
     if (data.if_no_answer !== undefined) {
       if (
-        !validate788(data.if_no_answer, {
+        !validate839(data.if_no_answer, {
           instancePath: instancePath + '/if_no_answer',
           parentData: data,
           parentDataProperty: 'if_no_answer',
@@ -31368,13 +33929,13 @@ function validate777(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate788.errors);
+        vErrors = joined(vErrors, validate839.errors);
         errors = vErrors.length;
       }
     }
     if (data.step_down !== undefined) {
       if (
-        !validate792(data.step_down, {
+        !validate843(data.step_down, {
           instancePath: instancePath + '/step_down',
           parentData: data,
           parentDataProperty: 'step_down',
@@ -31382,7 +33943,7 @@ function validate777(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate792.errors);
+        vErrors = joined(vErrors, validate843.errors);
         errors = vErrors.length;
       }
     }
@@ -31395,18 +33956,18 @@ function validate777(
     }
     errors++;
   }
-  validate777.errors = vErrors;
+  validate828.errors = vErrors;
   return errors === 0;
 }
-validate777.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate828.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate797(
+function validate848(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate797.evaluated;
+  const evaluated0 = validate848.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -31667,12 +34228,12 @@ function validate797(
     }
     errors++;
   }
-  validate797.errors = vErrors;
+  validate848.errors = vErrors;
   return errors === 0;
 }
-validate797.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate848.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema204 = {
+const schema215 = {
   type: 'object',
   properties: {
     protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -31689,13 +34250,13 @@ const schema204 = {
   additionalProperties: false,
 };
 
-function validate804(
+function validate855(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate804.evaluated;
+  const evaluated0 = validate855.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -31735,18 +34296,18 @@ function validate804(
     }
     errors++;
   }
-  validate804.errors = vErrors;
+  validate855.errors = vErrors;
   return errors === 0;
 }
-validate804.evaluated = { dynamicProps: false, dynamicItems: false };
+validate855.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate810(
+function validate861(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate810.evaluated;
+  const evaluated0 = validate861.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -31772,18 +34333,18 @@ function validate810(
     }
     errors++;
   }
-  validate810.errors = vErrors;
+  validate861.errors = vErrors;
   return errors === 0;
 }
-validate810.evaluated = { dynamicProps: false, dynamicItems: false };
+validate861.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate812(
+function validate863(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate812.evaluated;
+  const evaluated0 = validate863.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -31815,18 +34376,18 @@ function validate812(
     }
     errors++;
   }
-  validate812.errors = vErrors;
+  validate863.errors = vErrors;
   return errors === 0;
 }
-validate812.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate863.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate802(
+function validate853(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate802.evaluated;
+  const evaluated0 = validate853.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -31905,7 +34466,7 @@ function validate802(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema204.properties, key0)) {
+      if (!func5.call(schema215.properties, key0)) {
         const err5 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -31922,7 +34483,7 @@ function validate802(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate763(data.protocol, {
+        !validate814(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -31930,13 +34491,13 @@ function validate802(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate763.errors);
+        vErrors = joined(vErrors, validate814.errors);
         errors = vErrors.length;
       }
     }
     if (data.rule !== undefined) {
       if (
-        !validate804(data.rule, {
+        !validate855(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -31944,13 +34505,13 @@ function validate802(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate804.errors);
+        vErrors = joined(vErrors, validate855.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate765(data.title, {
+        !validate816(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -31958,13 +34519,13 @@ function validate802(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate765.errors);
+        vErrors = joined(vErrors, validate816.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate804(data.level, {
+        !validate855(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -31972,13 +34533,13 @@ function validate802(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate804.errors);
+        vErrors = joined(vErrors, validate855.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate765(data.says, {
+        !validate816(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -31986,13 +34547,13 @@ function validate802(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate765.errors);
+        vErrors = joined(vErrors, validate816.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate765(data.because, {
+        !validate816(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -32000,13 +34561,13 @@ function validate802(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate765.errors);
+        vErrors = joined(vErrors, validate816.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained_by !== undefined) {
       if (
-        !validate810(data.explained_by, {
+        !validate861(data.explained_by, {
           instancePath: instancePath + '/explained_by',
           parentData: data,
           parentDataProperty: 'explained_by',
@@ -32014,13 +34575,13 @@ function validate802(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate810.errors);
+        vErrors = joined(vErrors, validate861.errors);
         errors = vErrors.length;
       }
     }
     if (data.ask !== undefined) {
       if (
-        !validate812(data.ask, {
+        !validate863(data.ask, {
           instancePath: instancePath + '/ask',
           parentData: data,
           parentDataProperty: 'ask',
@@ -32028,13 +34589,13 @@ function validate802(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate812.errors);
+        vErrors = joined(vErrors, validate863.errors);
         errors = vErrors.length;
       }
     }
     if (data.do !== undefined) {
       if (
-        !validate812(data.do, {
+        !validate863(data.do, {
           instancePath: instancePath + '/do',
           parentData: data,
           parentDataProperty: 'do',
@@ -32042,7 +34603,7 @@ function validate802(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate812.errors);
+        vErrors = joined(vErrors, validate863.errors);
         errors = vErrors.length;
       }
     }
@@ -32055,18 +34616,18 @@ function validate802(
     }
     errors++;
   }
-  validate802.errors = vErrors;
+  validate853.errors = vErrors;
   return errors === 0;
 }
-validate802.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate853.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate817(
+function validate868(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate817.evaluated;
+  const evaluated0 = validate868.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -32098,18 +34659,18 @@ function validate817(
     }
     errors++;
   }
-  validate817.errors = vErrors;
+  validate868.errors = vErrors;
   return errors === 0;
 }
-validate817.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate868.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate822(
+function validate873(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate822.evaluated;
+  const evaluated0 = validate873.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -32186,12 +34747,12 @@ function validate822(
     }
     errors++;
   }
-  validate822.errors = vErrors;
+  validate873.errors = vErrors;
   return errors === 0;
 }
-validate822.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate873.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema210 = {
+const schema221 = {
   type: 'object',
   properties: {
     fault: { $ref: 'outcome.schema.json#/$defs/name' },
@@ -32205,13 +34766,13 @@ const schema210 = {
   additionalProperties: false,
 };
 
-function validate832(
+function validate883(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate832.evaluated;
+  const evaluated0 = validate883.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -32371,12 +34932,12 @@ function validate832(
     }
     errors++;
   }
-  validate832.errors = vErrors;
+  validate883.errors = vErrors;
   return errors === 0;
 }
-validate832.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate883.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema212 = {
+const schema223 = {
   type: 'object',
   properties: {
     protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -32388,13 +34949,13 @@ const schema212 = {
   additionalProperties: false,
 };
 
-function validate836(
+function validate887(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate836.evaluated;
+  const evaluated0 = validate887.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -32462,7 +35023,7 @@ function validate836(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate763(data.protocol, {
+        !validate814(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -32470,13 +35031,13 @@ function validate836(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate763.errors);
+        vErrors = joined(vErrors, validate814.errors);
         errors = vErrors.length;
       }
     }
     if (data.rule !== undefined) {
       if (
-        !validate804(data.rule, {
+        !validate855(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -32484,13 +35045,13 @@ function validate836(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate804.errors);
+        vErrors = joined(vErrors, validate855.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate765(data.title, {
+        !validate816(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -32498,13 +35059,13 @@ function validate836(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate765.errors);
+        vErrors = joined(vErrors, validate816.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate804(data.level, {
+        !validate855(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -32512,7 +35073,7 @@ function validate836(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate804.errors);
+        vErrors = joined(vErrors, validate855.errors);
         errors = vErrors.length;
       }
     }
@@ -32525,18 +35086,18 @@ function validate836(
     }
     errors++;
   }
-  validate836.errors = vErrors;
+  validate887.errors = vErrors;
   return errors === 0;
 }
-validate836.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate887.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate827(
+function validate878(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate827.evaluated;
+  const evaluated0 = validate878.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -32653,7 +35214,7 @@ function validate827(
     }
     if (data.fault !== undefined) {
       if (
-        !validate804(data.fault, {
+        !validate855(data.fault, {
           instancePath: instancePath + '/fault',
           parentData: data,
           parentDataProperty: 'fault',
@@ -32661,13 +35222,13 @@ function validate827(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate804.errors);
+        vErrors = joined(vErrors, validate855.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate765(data.title, {
+        !validate816(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -32675,13 +35236,13 @@ function validate827(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate765.errors);
+        vErrors = joined(vErrors, validate816.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate765(data.says, {
+        !validate816(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -32689,13 +35250,13 @@ function validate827(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate765.errors);
+        vErrors = joined(vErrors, validate816.errors);
         errors = vErrors.length;
       }
     }
     if (data.do !== undefined) {
       if (
-        !validate812(data.do, {
+        !validate863(data.do, {
           instancePath: instancePath + '/do',
           parentData: data,
           parentDataProperty: 'do',
@@ -32703,7 +35264,7 @@ function validate827(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate812.errors);
+        vErrors = joined(vErrors, validate863.errors);
         errors = vErrors.length;
       }
     }
@@ -32713,7 +35274,7 @@ function validate827(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate832(data4[i0], {
+            !validate883(data4[i0], {
               instancePath: instancePath + '/readings/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -32721,7 +35282,7 @@ function validate827(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate832.errors);
+            vErrors = joined(vErrors, validate883.errors);
             errors = vErrors.length;
           }
         }
@@ -32746,7 +35307,7 @@ function validate827(
         const len1 = data6.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate836(data6[i1], {
+            !validate887(data6[i1], {
               instancePath: instancePath + '/changes/' + i1,
               parentData: data6,
               parentDataProperty: i1,
@@ -32754,7 +35315,7 @@ function validate827(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate836.errors);
+            vErrors = joined(vErrors, validate887.errors);
             errors = vErrors.length;
           }
         }
@@ -32782,18 +35343,18 @@ function validate827(
     }
     errors++;
   }
-  validate827.errors = vErrors;
+  validate878.errors = vErrors;
   return errors === 0;
 }
-validate827.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate878.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate843(
+function validate894(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate843.evaluated;
+  const evaluated0 = validate894.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -32912,18 +35473,18 @@ function validate843(
     }
     errors++;
   }
-  validate843.errors = vErrors;
+  validate894.errors = vErrors;
   return errors === 0;
 }
-validate843.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate894.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate762(
+function validate813(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ward_outcome.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate762.evaluated;
+  const evaluated0 = validate813.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -33170,7 +35731,7 @@ function validate762(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema192.properties, key0)) {
+      if (!func5.call(schema203.properties, key0)) {
         const err17 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -33187,7 +35748,7 @@ function validate762(
     }
     if (data.ward !== undefined) {
       if (
-        !validate763(data.ward, {
+        !validate814(data.ward, {
           instancePath: instancePath + '/ward',
           parentData: data,
           parentDataProperty: 'ward',
@@ -33195,7 +35756,7 @@ function validate762(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate763.errors);
+        vErrors = joined(vErrors, validate814.errors);
         errors = vErrors.length;
       }
     }
@@ -33218,7 +35779,7 @@ function validate762(
     }
     if (data.title !== undefined) {
       if (
-        !validate765(data.title, {
+        !validate816(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -33226,7 +35787,7 @@ function validate762(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate765.errors);
+        vErrors = joined(vErrors, validate816.errors);
         errors = vErrors.length;
       }
     }
@@ -33248,7 +35809,7 @@ function validate762(
     }
     if (data.policy !== undefined) {
       if (
-        !validate767(data.policy, {
+        !validate818(data.policy, {
           instancePath: instancePath + '/policy',
           parentData: data,
           parentDataProperty: 'policy',
@@ -33256,7 +35817,7 @@ function validate762(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate767.errors);
+        vErrors = joined(vErrors, validate818.errors);
         errors = vErrors.length;
       }
     }
@@ -33267,7 +35828,7 @@ function validate762(
           instancePath: instancePath + '/at',
           schemaPath: '#/properties/at/type',
           keyword: 'type',
-          params: { type: schema192.properties.at.type },
+          params: { type: schema203.properties.at.type },
         };
         if (vErrors === null) {
           vErrors = [err20];
@@ -33279,7 +35840,7 @@ function validate762(
     }
     if (data.level !== undefined) {
       if (
-        !validate769(data.level, {
+        !validate820(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -33287,13 +35848,13 @@ function validate762(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate769.errors);
+        vErrors = joined(vErrors, validate820.errors);
         errors = vErrors.length;
       }
     }
     if (data.plan !== undefined) {
       if (
-        !validate772(data.plan, {
+        !validate823(data.plan, {
           instancePath: instancePath + '/plan',
           parentData: data,
           parentDataProperty: 'plan',
@@ -33301,13 +35862,13 @@ function validate762(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate772.errors);
+        vErrors = joined(vErrors, validate823.errors);
         errors = vErrors.length;
       }
     }
     if (data.response !== undefined) {
       if (
-        !validate777(data.response, {
+        !validate828(data.response, {
           instancePath: instancePath + '/response',
           parentData: data,
           parentDataProperty: 'response',
@@ -33315,13 +35876,13 @@ function validate762(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate777.errors);
+        vErrors = joined(vErrors, validate828.errors);
         errors = vErrors.length;
       }
     }
     if (data.in_force !== undefined) {
       if (
-        !validate797(data.in_force, {
+        !validate848(data.in_force, {
           instancePath: instancePath + '/in_force',
           parentData: data,
           parentDataProperty: 'in_force',
@@ -33329,7 +35890,7 @@ function validate762(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate797.errors);
+        vErrors = joined(vErrors, validate848.errors);
         errors = vErrors.length;
       }
     }
@@ -33372,7 +35933,7 @@ function validate762(
         const len1 = data12.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate802(data12[i1], {
+            !validate853(data12[i1], {
               instancePath: instancePath + '/advice/' + i1,
               parentData: data12,
               parentDataProperty: i1,
@@ -33380,7 +35941,7 @@ function validate762(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate802.errors);
+            vErrors = joined(vErrors, validate853.errors);
             errors = vErrors.length;
           }
         }
@@ -33401,7 +35962,7 @@ function validate762(
     }
     if (data.ask_first !== undefined) {
       if (
-        !validate817(data.ask_first, {
+        !validate868(data.ask_first, {
           instancePath: instancePath + '/ask_first',
           parentData: data,
           parentDataProperty: 'ask_first',
@@ -33409,13 +35970,13 @@ function validate762(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate817.errors);
+        vErrors = joined(vErrors, validate868.errors);
         errors = vErrors.length;
       }
     }
     if (data.take_first !== undefined) {
       if (
-        !validate817(data.take_first, {
+        !validate868(data.take_first, {
           instancePath: instancePath + '/take_first',
           parentData: data,
           parentDataProperty: 'take_first',
@@ -33423,13 +35984,13 @@ function validate762(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate817.errors);
+        vErrors = joined(vErrors, validate868.errors);
         errors = vErrors.length;
       }
     }
     if (data.missing !== undefined) {
       if (
-        !validate817(data.missing, {
+        !validate868(data.missing, {
           instancePath: instancePath + '/missing',
           parentData: data,
           parentDataProperty: 'missing',
@@ -33437,7 +35998,7 @@ function validate762(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate817.errors);
+        vErrors = joined(vErrors, validate868.errors);
         errors = vErrors.length;
       }
     }
@@ -33447,7 +36008,7 @@ function validate762(
         const len2 = data17.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate822(data17[i2], {
+            !validate873(data17[i2], {
               instancePath: instancePath + '/unobtainable/' + i2,
               parentData: data17,
               parentDataProperty: i2,
@@ -33455,7 +36016,7 @@ function validate762(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate822.errors);
+            vErrors = joined(vErrors, validate873.errors);
             errors = vErrors.length;
           }
         }
@@ -33480,7 +36041,7 @@ function validate762(
         const len3 = data19.length;
         for (let i3 = 0; i3 < len3; i3++) {
           if (
-            !validate822(data19[i3], {
+            !validate873(data19[i3], {
               instancePath: instancePath + '/declined/' + i3,
               parentData: data19,
               parentDataProperty: i3,
@@ -33488,7 +36049,7 @@ function validate762(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate822.errors);
+            vErrors = joined(vErrors, validate873.errors);
             errors = vErrors.length;
           }
         }
@@ -33509,7 +36070,7 @@ function validate762(
     }
     if (data.would_tell_more !== undefined) {
       if (
-        !validate817(data.would_tell_more, {
+        !validate868(data.would_tell_more, {
           instancePath: instancePath + '/would_tell_more',
           parentData: data,
           parentDataProperty: 'would_tell_more',
@@ -33517,7 +36078,7 @@ function validate762(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate817.errors);
+        vErrors = joined(vErrors, validate868.errors);
         errors = vErrors.length;
       }
     }
@@ -33527,7 +36088,7 @@ function validate762(
         const len4 = data22.length;
         for (let i4 = 0; i4 < len4; i4++) {
           if (
-            !validate827(data22[i4], {
+            !validate878(data22[i4], {
               instancePath: instancePath + '/faults/' + i4,
               parentData: data22,
               parentDataProperty: i4,
@@ -33535,7 +36096,7 @@ function validate762(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate827.errors);
+            vErrors = joined(vErrors, validate878.errors);
             errors = vErrors.length;
           }
         }
@@ -33560,7 +36121,7 @@ function validate762(
         const len5 = data24.length;
         for (let i5 = 0; i5 < len5; i5++) {
           if (
-            !validate843(data24[i5], {
+            !validate894(data24[i5], {
               instancePath: instancePath + '/refused/' + i5,
               parentData: data24,
               parentDataProperty: i5,
@@ -33568,7 +36129,7 @@ function validate762(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate843.errors);
+            vErrors = joined(vErrors, validate894.errors);
             errors = vErrors.length;
           }
         }
@@ -33593,7 +36154,7 @@ function validate762(
         const len6 = data26.length;
         for (let i6 = 0; i6 < len6; i6++) {
           if (
-            !validate843(data26[i6], {
+            !validate894(data26[i6], {
               instancePath: instancePath + '/questioned/' + i6,
               parentData: data26,
               parentDataProperty: i6,
@@ -33601,7 +36162,7 @@ function validate762(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate843.errors);
+            vErrors = joined(vErrors, validate894.errors);
             errors = vErrors.length;
           }
         }
@@ -33622,7 +36183,7 @@ function validate762(
     }
     if (data.caution !== undefined) {
       if (
-        !validate765(data.caution, {
+        !validate816(data.caution, {
           instancePath: instancePath + '/caution',
           parentData: data,
           parentDataProperty: 'caution',
@@ -33630,7 +36191,7 @@ function validate762(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate765.errors);
+        vErrors = joined(vErrors, validate816.errors);
         errors = vErrors.length;
       }
     }
@@ -33643,10 +36204,10 @@ function validate762(
     }
     errors++;
   }
-  validate762.errors = vErrors;
+  validate813.errors = vErrors;
   return errors === 0;
 }
-validate762.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate813.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 function joined(all, more) {
   if (all === null) return more;
