@@ -17,6 +17,8 @@ export default defineConfig({
   plugins: [executable],
   // Bundled dependencies start faster than some hundred small files looked up in node_modules.
   ssr: { noExternal: true },
+  // Read as JSON, the schemas take a tenth of the time that they take as code.
+  json: { stringify: true, namedExports: false },
   build: {
     ssr: true,
     target: 'node20',
@@ -31,7 +33,16 @@ export default defineConfig({
         format: 'esm',
         entryFileNames: '[name].js',
         chunkFileNames: 'chunks/[name]-[hash].js',
-        banner: (chunk) => (chunk.name === 'main' ? '#!/usr/bin/env node' : ''),
+        // What every reading needs stands in one file, as forty small ones take longer to find; what every call needs stands in another.
+        codeSplitting: {
+          groups: [
+            { name: 'call', test: /src\/(document\/limits|problems\/visible)\.ts$/, priority: 1 },
+            {
+              name: 'reading',
+              test: /src\/(vocabulary|document|shape|protocol|logic|series|targets\/evaluator|outcome)\//,
+            },
+          ],
+        },
       },
     },
   },

@@ -2,16 +2,25 @@ import react from '@vitejs/plugin-react';
 import { fileURLToPath } from 'node:url';
 import { defineConfig, type Plugin } from 'vite';
 import { siteBelow } from '../src/command-line/site-protocols.ts';
+import type { Terminal } from '../src/command-line/terminal.ts';
 import { siteFiles } from '../src/command-line/site-files.ts';
 
 const root = fileURLToPath(new URL('.', import.meta.url));
 const folder = fileURLToPath(new URL('../protocols', import.meta.url));
 
+/** Says when the site is made: a ward's patients are read with what is in force then. What fails is said with it, and in the rooms. */
+function thisMoment(): Terminal {
+  const now = `${new Date().toISOString().slice(0, 16)}:00Z`;
+  const err = (text: string): void => void process.stderr.write(text);
+  const stdin = (): Promise<string> => Promise.resolve('');
+  return { out: err, err, stdin, width: 80, colour: false, today: now.slice(0, 10), now, seenFolder: null };
+}
+
 /** Puts the bundled protocols into the site, as the text that they are. A site of files alone cannot save. */
 const protocols: Plugin = {
   name: 'protocols',
   async generateBundle() {
-    const source = JSON.stringify(await siteBelow(folder, false));
+    const source = JSON.stringify(await siteBelow(folder, false, thisMoment()));
     this.emitFile({ type: 'asset', fileName: siteFiles.protocols, source });
   },
 };

@@ -10,10 +10,9 @@
 import { documentToCasesReport, type CasesReport } from './authoring/document-to-cases-report.ts';
 import { formOf, type Form } from './bedside/form.ts';
 import { caseProblems } from './cases/case-problems.ts';
-import { documentToCases } from './cases/document-to-cases.ts';
 import type { CaseResult } from './cases/case-result.ts';
-import { runCase } from './cases/run-case.ts';
-import { runWardCases as casesOfWard } from './cases/ward-cases.ts';
+import { casesIn } from './cases/run-cases.ts';
+import { runWardCases as casesOfWard, type WardCaseResult } from './cases/ward-cases.ts';
 import type { Document } from './document/document.ts';
 import { yamlToDocument } from './document/yaml-to-document.ts';
 import type { Compiled } from './outcome/compile.ts';
@@ -37,7 +36,7 @@ import { protocolsAsOne } from './ward/as-one.ts';
 import { wardOutcomeOf } from './ward/series-to-ward-outcome.ts';
 import type { Ward } from './ward/ward.ts';
 
-export { isName, startTexts, type StartFrom } from './authoring/start-texts.ts';
+export { isName, schemaNear, startTexts, type StartFrom } from './authoring/start-texts.ts';
 export { completionsAt, type AuthoringQuestion, type Completion } from './authoring/completions-at.ts';
 export { ordinaryValues, type OrdinaryValue } from './authoring/ordinary-values.ts';
 export {
@@ -50,7 +49,9 @@ export {
 export { addCase, type CasesHead } from './authoring/edits/add-case.ts';
 export { addEntry, addItem } from './authoring/edits/add-part.ts';
 export { removePart } from './authoring/edits/remove-part.ts';
+export { alikeLines, withOwnLineEnds } from './authoring/alike-lines.ts';
 export { setValue } from './authoring/edits/set-value.ts';
+export { wardLevelSays } from './authoring/ward-level-says.ts';
 export { hoverAt, type Hover } from './authoring/hover-at.ts';
 export type { AuthoringSurroundings, WrittenKind } from './authoring/known/known.ts';
 export { linesOf, type FileLines, type PartLines } from './authoring/lines-of.ts';
@@ -64,16 +65,18 @@ export {
   type UnguardedChange,
   type UnguardedSearch,
 } from './review/guards/look-for-unguarded.ts';
-export { readEdition } from './editions/read-edition.ts';
+export { beginReadEdition, readEdition } from './editions/read-edition.ts';
 export { showProblem } from './problems/show-problem.ts';
 export { proveRequirements } from './review/requirements/prove.ts';
 export {
   blanks,
   blanksLeft,
+  draftSaid,
   emptyBackground,
   handoffText,
   type Background,
   type HandoffFacts,
+  type SaidOfSource,
 } from './bedside/handoff.ts';
 export type { Course } from './bedside/course.ts';
 export type { Field, FieldGroup, LimitField } from './bedside/form.ts';
@@ -293,7 +296,7 @@ export function runWardCases(
   file: string,
   text: string,
   ward: Ward,
-): { results: readonly CaseResult[]; problems: readonly Problem[] } {
+): { results: readonly WardCaseResult[]; problems: readonly Problem[] } {
   const { document, problems } = yamlToDocument(file, text);
   if (!document) return { results: [], problems: textToFile('ward_cases', file, text).problems };
   const { results, problems: found } = casesOfWard(document, ward);
@@ -302,8 +305,7 @@ export function runWardCases(
 }
 
 /**
- * Runs the cases of a protocol from their YAML. A case that does not come out as expected is a problem at the line that
- * expects otherwise.
+ * Runs the cases of a protocol from their YAML. A case that comes out otherwise is a problem at the line that expects it.
  *
  * `runCases('cases.yaml', text, protocol).results.every(({ differences }) => differences.length === 0)` when all is well.
  */
@@ -314,10 +316,8 @@ export function runCases(
 ): { results: readonly CaseResult[]; problems: readonly Problem[] } {
   const { document, problems } = yamlToDocument(file, text);
   if (!document) return { results: [], problems: textToFile('cases', file, text).problems };
-  const read = documentToCases(document, protocol.protocol);
-  const results = read.cases.map((each) => runCase(protocol, each));
-  const failed = results.flatMap((result) => caseProblems(result, document));
-  return { results, problems: [...problems, ...read.problems, ...failed] };
+  const { results, problems: found } = casesIn(document, protocol);
+  return { results, problems: [...problems, ...found] };
 }
 
 /**

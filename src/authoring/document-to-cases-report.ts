@@ -110,7 +110,10 @@ function levelNames(level: LevelAnswer | null, { levels }: Ladder): CaseReport['
 }
 
 /** Never what it is at least without what it could be. */
-export function levelInWords({ applies, level }: Answers, { levels }: Ladder): string {
+export function levelInWords(
+  { applies, level }: Pick<Answers, 'applies' | 'level'>,
+  { levels }: Ladder,
+): string {
   if (!level) return 'Not for this patient: no level.';
   const title = (index: number): string => levels[index]?.title ?? '';
   const unsure = applies === 'unsure' ? ' Whether the protocol is for this patient is not known.' : '';

@@ -1,8 +1,16 @@
+/**
+ * The first line of a file, which tells an editor where the schema of it stands; nothing where no schema stands near. The path leads from
+ * the file's folder to the folder `schema`.
+ */
+export const schemaLine = (schema: string | null, kind: 'protocol' | 'cases' | 'ladder'): string =>
+  schema === null ? '' : `# yaml-language-server: $schema=${schema}/${kind}.schema.json\n`;
+
 /** The protocol that `new` writes: it passes the check, and its comments say what to change. */
 export const firstProtocol = (
   name: string,
   ladder: string,
-): string => `# A first protocol. Every line can be changed; ask "vitalwright check" after each change.
+  schema: string | null,
+): string => `${schemaLine(schema, 'protocol')}# A first protocol. Every line can be changed; ask "vitalwright check" after each change.
 protocol: ${name}
 edition: 1
 title: Low pressure with a fast rate
@@ -64,7 +72,8 @@ rules:
 /** Cases beside it: what the council expects, on both sides of each number. */
 export const firstCases = (
   name: string,
-): string => `# What we expect the protocol to say. A case that fails is shown with the line that expects it.
+  schema: string | null,
+): string => `${schemaLine(schema, 'cases')}# What we expect the protocol to say. A case that fails is shown with the line that expects it.
 protocol: ${name}
 cases:
   - case: An ordinary set is settled at the lowest level
@@ -111,7 +120,8 @@ cases:
 /** A ladder for a folder that has none within reach. */
 export const firstLadder = (
   name: string,
-): string => `# The levels, lowest first. Put your own roles and times here.
+  schema: string | null,
+): string => `${schemaLine(schema, 'ladder')}# The levels, lowest first. Put your own roles and times here.
 ladder: ${name}
 edition: 1
 levels:

@@ -1,6 +1,6 @@
 import { reservedWords } from '../protocol/gather-names.ts';
 import { textToYaml } from '../review/examples/node-to-yaml.ts';
-import { firstCases, firstProtocol } from './first-protocol.ts';
+import { firstCases, firstProtocol, schemaLine } from './first-protocol.ts';
 
 /** Whether a protocol, or anything else that people name, can have a name: small letters, digits and underscores. */
 export const isName = (name: string): boolean =>
@@ -8,7 +8,8 @@ export const isName = (name: string): boolean =>
 
 /** What a new protocol is begun from: nothing, a copy of another one to be changed at will, or another one that it adapts. */
 export type StartFrom =
-  | { readonly kind: 'nothing'; readonly ladder: string }
+  /** `schema`: the way from the new folder to that of the schemas; null where there is none. */
+  | { readonly kind: 'nothing'; readonly ladder: string; readonly schema: string | null }
   | { readonly kind: 'copy' | 'based_on'; readonly protocol: string; readonly cases: string | null };
 
 /** The first texts of a new protocol. */
@@ -18,9 +19,13 @@ export function startTexts(
   from: StartFrom,
 ): { readonly protocol: string; readonly cases: string } {
   if (from.kind === 'nothing') {
-    return { protocol: retitled(firstProtocol(name, from.ladder), title), cases: firstCases(name) };
+    const { ladder, schema } = from;
+    return {
+      protocol: retitled(firstProtocol(name, ladder, schema), title),
+      cases: firstCases(name, schema),
+    };
   }
-  const cases = from.cases === null ? firstCases(name) : renamed(from.cases, name);
+  const cases = from.cases === null ? firstCases(name, schemaNear(from.protocol)) : renamed(from.cases, name);
   const protocol =
     from.kind === 'copy'
       ? retitled(renamed(from.protocol, name), title)
@@ -28,9 +33,16 @@ export function startTexts(
   return { protocol, cases };
 }
 
+/** The way from a folder at the top to that of the schemas. */
+const fromTheTop = '../../schema';
+
+/** The way from a new folder to that of the schemas, where another protocol names one; else null. */
+export const schemaNear = (protocol: string): string | null =>
+  /^# yaml-language-server: \$schema=(?:\.\.\/)+schema\//.test(protocol) ? fromTheTop : null;
+
 const renamed = (text: string, name: string): string =>
   text
-    .replace(/^(# yaml-language-server: \$schema=)(?:\.\.\/)+schema\//, '$1../../schema/')
+    .replace(/^(# yaml-language-server: \$schema=)(?:\.\.\/)+schema\//, `$1${fromTheTop}/`)
     .replace(/^protocol:.*$/m, `protocol: ${name}`);
 
 const retitled = (text: string, title: string): string =>
@@ -45,8 +57,7 @@ const adapting = (
   name: string,
   title: string,
   parent: string,
-): string => `# yaml-language-server: $schema=../../schema/protocol.schema.json
-protocol: ${name}
+): string => `${schemaLine(schemaNear(parent), 'protocol')}protocol: ${name}
 edition: 1
 title: ${textToYaml(title)}
 

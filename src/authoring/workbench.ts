@@ -1,8 +1,9 @@
 import { caseProblems } from '../cases/case-problems.ts';
 import type { Case } from '../cases/case.ts';
+import type { CaseResult } from '../cases/case-result.ts';
 import { documentToCases, type ReadCases } from '../cases/document-to-cases.ts';
 import { askCase, compareCase } from '../cases/run-case.ts';
-import { toPlain, type Document } from '../document/document.ts';
+import { partAt, toPlain, type Document } from '../document/document.ts';
 import { YamlReader } from '../document/yaml-reader.ts';
 import type { Compiled } from '../outcome/compile.ts';
 import type { Problem } from '../problems/problem.ts';
@@ -53,7 +54,10 @@ interface Checked extends Pick<Written, 'compiled' | 'document' | 'rules'> {
   readonly decidesLike: string;
 }
 
-type Ran = Pick<Written, 'read' | 'cases'> & { readonly problems: readonly Problem[] };
+type Ran = Pick<Written, 'read' | 'cases'> & {
+  readonly problems: readonly Problem[];
+  readonly cameTo: ReadonlyMap<string, CameTo>;
+};
 
 /**
  * Checks a protocol and its cases again and again while they are written. The answer is always that of `readProtocol` and `runCases`; what has not
@@ -94,8 +98,11 @@ export class Workbench {
     const before = this.lastRun;
     const isSame = before?.document === document && before.readsLike === readsLike;
     const readCases = isSame ? before.readCases : documentToCases(document, compiled.protocol);
+    const known = before?.decidesLike === decidesLike ? before.ran.cameTo : new Map<string, CameTo>();
     const ran =
-      isSame && before.decidesLike === decidesLike ? before.ran : runAll(document, compiled, readCases);
+      isSame && before.decidesLike === decidesLike
+        ? before.ran
+        : runAll(document, compiled, readCases, known);
     this.lastRun = { document, readsLike, decidesLike, readCases, ran };
     return ran;
   }
@@ -151,29 +158,45 @@ const partsIn = (list: unknown): readonly Readonly<Record<string, unknown>>[] =>
 const withoutWords = (list: unknown): unknown =>
   partsIn(list).map((part) => Object.entries(part).filter(([key]) => !onlyWords.has(key)));
 
-function runAll(document: Document, compiled: Compiled, { cases: read, problems }: ReadCases): Ran {
+/** What a case came to, wherever its lines stand now. */
+interface CameTo extends Pick<CaseAnswer, 'levelSays' | 'met'> {
+  readonly result: CaseResult;
+}
+
+/** Cases are told apart by their place in the list and their text; one that was asked before, of the same protocol, is not asked again. */
+function runAll(
+  document: Document,
+  compiled: Compiled,
+  { cases: read, problems }: ReadCases,
+  before: ReadonlyMap<string, CameTo>,
+): Ran {
   const places = new Map(linesOf(document).cases.map((place) => [place.path[1], place]));
   const failed: Problem[] = [];
+  const cameTo = new Map<string, CameTo>();
   const cases = read.flatMap((each): CaseAnswer[] => {
     const lines = places.get(each.path[1]);
     if (!lines) return [];
-    const asked = askCase(compiled, each);
-    const differs = caseProblems(compareCase(asked, each), document);
+    const { span } = partAt(document, each.path).node;
+    const key = `${each.path.join(' ')} ${document.text.slice(span.start, span.end)}`;
+    const came = before.get(key) ?? whatCameOf(each, compiled);
+    cameTo.set(key, came);
+    const differs = caseProblems(came.result, document);
     failed.push(...differs);
-    const { level, rules } = asked.answers;
-    const by = decidingAnswers(asked.answers).map(({ rule }) => rule.title);
-    const levelSays = levelInWords(asked.answers, compiled.protocol.ladder);
-    const met = level ? rules.filter(({ state }) => state === 'met').map(({ rule }) => rule.name) : [];
-    return [
-      {
-        name: each.name,
-        lines,
-        passes: differs.length === 0,
-        differences: differs.map(({ says }) => says),
-        levelSays: by.length === 0 ? levelSays : `${levelSays} By: ${by.join('; ')}.`,
-        met,
-      },
-    ];
+    const { levelSays, met } = came;
+    const differences = differs.map(({ says }) => says);
+    return [{ name: each.name, lines, passes: differs.length === 0, differences, levelSays, met }];
   });
-  return { read, cases, problems: [...problems, ...failed] };
+  return { read, cases, problems: [...problems, ...failed], cameTo };
+}
+
+function whatCameOf(each: Case, compiled: Compiled): CameTo {
+  const asked = askCase(compiled, each);
+  const { level, rules } = asked.answers;
+  const by = decidingAnswers(asked.answers).map(({ rule }) => rule.title);
+  const levelSays = levelInWords(asked.answers, compiled.protocol.ladder);
+  return {
+    result: compareCase(asked, each),
+    levelSays: by.length === 0 ? levelSays : `${levelSays} By: ${by.join('; ')}.`,
+    met: level ? rules.filter(({ state }) => state === 'met').map(({ rule }) => rule.name) : [],
+  };
 }

@@ -44,11 +44,33 @@ export interface HandoffFacts {
   readonly earlier: readonly string[];
 }
 
+/** What is to be said of what was read with, beside its name. */
+export interface SaidOfSource {
+  /** Before everything else: what failed or is overdue. */
+  readonly warnings: readonly string[];
+  /** Since when it is in force, or that it is not; null where that is not known. */
+  readonly says: string | null;
+}
+
+const nothingSaid: SaidOfSource = { warnings: [], says: null };
+
+/** Of what is read as its text stands, and not as the record says. */
+export const draftSaid: SaidOfSource = {
+  warnings: [],
+  says: 'A draft, not in force: read as its text stands here, whatever was approved.',
+};
+
 /**
  * A handoff in the order that the trade uses: Situation, Background, Assessment, Recommendation. Plain text, wrapped nowhere, one
- * fact a line. While a blank is left, its first line says so.
+ * fact a line. While a blank is left, its first line says so; only what must be said of the policy stands before that.
  */
-export function handoffText(sheet: BedsideSheet, facts: HandoffFacts, background: Background): string {
+export function handoffText(
+  sheet: BedsideSheet,
+  facts: HandoffFacts,
+  background: Background,
+  { warnings, says }: SaidOfSource = nothingSaid,
+): string {
+  const about = warnings.flatMap((line) => [`ABOUT THIS POLICY: ${line}`, '']);
   const left = blanksLeft(background);
   const unfinished =
     left > 0
@@ -59,9 +81,9 @@ export function handoffText(sheet: BedsideSheet, facts: HandoffFacts, background
     section('BACKGROUND', backgroundLines(sheet, facts, background)),
     section('ASSESSMENT', assessment(sheet, facts)),
     section('RECOMMENDATION', recommendation(sheet)),
-    [`Read with: ${sheet.title} (${sheet.edition})`, sheet.caution],
+    [`Read with: ${sheet.title} (${sheet.edition})`, ...(says === null ? [] : [says]), sheet.caution],
   ];
-  return `${[...unfinished, ...parts.flatMap((lines) => [...lines, '']).slice(0, -1)].join('\n')}\n`;
+  return `${[...about, ...unfinished, ...parts.flatMap((lines) => [...lines, '']).slice(0, -1)].join('\n')}\n`;
 }
 
 const section = (heading: string, lines: readonly string[]): string[] => [heading, ...lines];
@@ -111,20 +133,36 @@ function assessment(sheet: BedsideSheet, { earlier }: HandoffFacts): string[] {
     ...new Set(sheet.refused.map(({ says }) => `NOT USED: ${says}`)),
     ...new Set(sheet.questioned.map(({ says }) => `QUESTIONED: ${says}`)),
   ];
-  const findings = sheet.why.map(({ title, decidedBy }) =>
-    decidedBy.length > 0 ? `${title}: ${decidedBy.join('; ')}` : title,
-  );
   return [
     ...items(remarks),
     'Observations:',
     ...items(sheet.observed.map(({ title, words }) => `${title}: ${words}`)),
     ...(earlier.length > 0 ? ['Earlier sets:', ...items(earlier)] : []),
-    ...(findings.length > 0 ? ['Found:', ...items(findings)] : ['Found: no rule is met by what is known.']),
+    ...found(sheet),
     ...(sheet.faults ? ['How it was taken:', ...items(sheet.faults.open), sheet.faults.matters] : []),
     ...(sheet.notReassuring.length > 0
       ? ['Not met, but that reassures nobody:', ...items(sheet.notReassuring)]
       : []),
     ...sheet.level.inForce,
+  ];
+}
+
+/** In full what calls for the level; the rest by its titles alone, so that whoever listens hears what matters. */
+function found({ why, level }: BedsideSheet): string[] {
+  if (why.length === 0) return ['Found: no rule is met by what is known.'];
+  const reached = level.ladder[level.reached ?? -1] ?? null;
+  const calling = why.filter((rule) => rule.level !== null && rule.level === reached);
+  const told = calling.length > 0 ? calling : why;
+  const rest = [...new Set(why.filter((rule) => !told.includes(rule)).map(({ title }) => title))];
+  return [
+    'Found:',
+    ...items(
+      told.map(({ title, of, decidedBy }) => {
+        const name = of === null ? title : `${title} (${of})`;
+        return decidedBy.length > 0 ? `${name}: ${decidedBy.join('; ')}` : name;
+      }),
+    ),
+    ...(rest.length > 0 ? [`Also met: ${rest.join('; ')}`] : []),
   ];
 }
 

@@ -1,6 +1,6 @@
 import { answersOf, type LevelAnswer, type State } from '../outcome/answers.ts';
-import { outcomeOf } from '../outcome/bounds-to-outcome.ts';
 import type { Compiled } from '../outcome/compile.ts';
+import { gapsOf } from '../outcome/gaps.ts';
 import type { Path } from '../problems/place.ts';
 import type { Ladder } from '../protocol/protocol.ts';
 import type { Series } from '../series/series.ts';
@@ -110,6 +110,9 @@ function stateDifferences(expect: Expectation, { answers, path }: Asked): Differ
   ];
 }
 
+/** Outside its scope a protocol asks for nothing. */
+const nothingToTake = { takeFirst: [], askFirst: [] };
+
 function listDifferences(expect: Expectation, asked: Asked): Difference[] {
   const { compiled, bounds, answers, path } = asked;
   const explained = answers.rules.filter((each) => each.explained).map(({ rule }) => rule.name);
@@ -125,7 +128,7 @@ function listDifferences(expect: Expectation, asked: Asked): Difference[] {
     missingFrom(expect.questioned, observed(bounds.facts.questioned), 'questioned', [...path, 'questioned']),
   ].flat();
   if (expect.takeFirst.length === 0 && expect.askFirst.length === 0) return differences;
-  const { take_first: takeFirst, ask_first: askFirst } = outcomeOf(compiled, bounds);
+  const { takeFirst, askFirst } = answers.level ? gapsOf({ compiled, bounds, answers }) : nothingToTake;
   const begins = expect.takeFirst.join(', ');
   const found = takeFirst.slice(0, expect.takeFirst.length).join(', ');
   return [

@@ -25,11 +25,17 @@ interface WardCase {
   readonly path: Path;
 }
 
+/** How a case of a ward policy came out, with what was observed and what the ward says of it. */
+export interface WardCaseResult extends CaseResult {
+  readonly series: Series;
+  readonly outcome: File.WardOutcome;
+}
+
 /** Reads the cases of a ward policy and runs them; a case with a mistake is told of and not run. */
 export function runWardCases(
   document: Document,
   ward: Ward,
-): { results: readonly CaseResult[]; problems: readonly Problem[] } {
+): { results: readonly WardCaseResult[]; problems: readonly Problem[] } {
   const { value: file, problems } = checkShape('ward_cases', document);
   if (!file) return { results: [], problems };
   const findings: Finding[] = [];
@@ -38,7 +44,7 @@ export function runWardCases(
     report('case_of_another_protocol', ['ward'], { name: file.ward, protocol: ward.name });
   const seen = new Set<string>();
   const inSets: Problem[] = [];
-  const results = file.cases.flatMap((each, index): CaseResult[] => {
+  const results = file.cases.flatMap((each, index): WardCaseResult[] => {
     const path = ['cases', index];
     if (seen.has(each.case)) report('case_twice', [...path, 'case'], { name: each.case });
     seen.add(each.case);
@@ -54,7 +60,8 @@ export function runWardCases(
       ...expected,
       path: [...path, 'expect'],
     };
-    return [{ name: read.name, differences: differencesOfWard(ward, read) }];
+    const outcome = wardOutcomeOf(ward, series);
+    return [{ name: read.name, series, outcome, differences: differencesOfWard(ward, read, outcome) }];
   });
   const found = [...problems, ...findingsToProblems(document, findings), ...inSets];
   return {
@@ -101,8 +108,11 @@ function readExpected(
   };
 }
 
-function differencesOfWard(ward: Ward, { series, expect, level, protocols, path }: WardCase): Difference[] {
-  const found = wardOutcomeOf(ward, series);
+function differencesOfWard(
+  ward: Ward,
+  { series, expect, level, protocols, path }: WardCase,
+  found: File.WardOutcome,
+): Difference[] {
   const yesOrNo = (yes: boolean | null | undefined): string | null =>
     yes === null || yes === undefined ? null : yes ? 'yes' : 'no';
   const told = found.response?.tell.map(({ who }) => who).join(', ') ?? 'nobody';

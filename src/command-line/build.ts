@@ -3,12 +3,17 @@ import { showProblem } from '../problems/show-problem.ts';
 import { kindOf } from './kind-of.ts';
 import { findProtocol, UnreadableFile } from './files.ts';
 import { loadProtocol } from './load.ts';
+import type { BuildOptions } from './build-smt.ts';
 import { parseCall } from './parse-call.ts';
+import type { Unreadable } from './smt-question.ts';
 import { exit, type Call, type Terminal } from './terminal.ts';
 import { UnwritableFile, writeWhole } from './write-whole.ts';
 
+/** A protocol as the text of a target; or why what else was asked for cannot be read. */
+type Write = (compiled: Compiled, more: BuildOptions) => string | Unreadable;
+
 /** What a protocol can be written as. Each writer is loaded only when it is asked for. */
-const targets: Readonly<Record<string, () => Promise<(compiled: Compiled) => string>>> = {
+const targets: Readonly<Record<string, () => Promise<Write>>> = {
   'json-logic': async () => {
     const { logicToArtefact } = await import('../targets/json-logic/logic-to-artefact.ts');
     return ({ logic, protocol }) => logicToArtefact(logic, protocol);
@@ -17,11 +22,24 @@ const targets: Readonly<Record<string, () => Promise<(compiled: Compiled) => str
     const { logicToTypescript } = await import('../targets/typescript/logic-to-typescript.ts');
     return ({ logic, protocol }) => logicToTypescript(logic, protocol);
   },
+  'smt-lib': async () => (await import('./build-smt.ts')).writeSmt,
 };
 
-/** `vitalwright build PROTOCOL --to json-logic|typescript [--out FILE]`. */
+/** Options of `build` beside `--to` and `--out`. Only SMT-LIB takes them. */
+const questionOptions = {
+  ask: { type: 'string' },
+  where: { type: 'string', multiple: true },
+  sets: { type: 'string' },
+  limits: { type: 'string' },
+} as const;
+
+/** `vitalwright build PROTOCOL --to json-logic|smt-lib|typescript [--out FILE]`, and a question with SMT-LIB. */
 export const build: Call = async (args, terminal) => {
-  const call = parseCall(args, { to: { type: 'string' }, out: { type: 'string' } }, terminal);
+  const call = parseCall(
+    args,
+    { to: { type: 'string' }, out: { type: 'string' }, ...questionOptions },
+    terminal,
+  );
   if (!call) return exit.couldNotAsk;
   const [asked, ...more] = call.positionals;
   if (asked === undefined || more.length > 0) {
@@ -34,10 +52,19 @@ export const build: Call = async (args, terminal) => {
     terminal.err(`--to takes ${Object.keys(targets).join(' or ')}.\n`);
     return exit.couldNotAsk;
   }
+  const question = Object.keys(questionOptions).find((name) => name in call.values || name in call.lists);
+  if (question !== undefined && to !== 'smt-lib') {
+    terminal.err(`--${question} is for --to smt-lib alone.\n`);
+    return exit.couldNotAsk;
+  }
   try {
     const compiled = await loadOne(asked, terminal);
     if (!compiled) return exit.couldNotAsk;
-    const text = (await target())(compiled);
+    const text = (await target())(compiled, { ...call.values, where: call.lists['where'] ?? [] });
+    if (typeof text !== 'string') {
+      terminal.err(`${text.why}.\n`);
+      return exit.couldNotAsk;
+    }
     if (call.values.out === undefined) terminal.out(text);
     else await writeWhole(String(call.values.out), text);
     return exit.well;

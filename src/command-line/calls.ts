@@ -1,4 +1,4 @@
-import { version } from '../../package.json' with { type: 'json' };
+import manifest from '../../package.json' with { type: 'json' };
 import { plainTerminal } from './plain-terminal.ts';
 import { usage } from './usage.ts';
 import { exit, type Call, type Exit, type Terminal } from './terminal.ts';
@@ -7,7 +7,9 @@ import { exit, type Call, type Exit, type Terminal } from './terminal.ts';
 const calls: Readonly<Record<string, () => Promise<Call>>> = {
   check: async () => (await import('./check.ts')).check,
   read: async () => (await import('./read.ts')).read,
+  compare: async () => (await import('./compare.ts')).compare,
   build: async () => (await import('./build.ts')).build,
+  handbook: async () => (await import('./handbook.ts')).handbook,
   serve: async () => (await import('./serve.ts')).serve,
   prove: async () => (await import('./prove.ts')).prove,
   seal: async () => (await import('./seal.ts')).seal,
@@ -46,7 +48,7 @@ const answers: Readonly<Record<string, string>> = {
   help: usage,
   '--help': usage,
   '-h': usage,
-  '--version': `vitalwright ${version}\n`,
+  '--version': `vitalwright ${manifest.version}\n`,
 };
 
 function alone(name: string, answer: string, rest: readonly string[], terminal: Terminal): Exit {

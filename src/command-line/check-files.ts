@@ -2,7 +2,8 @@ import { dirname, join } from 'node:path';
 import { yamlToDocument } from '../document/yaml-to-document.ts';
 import { toPlain, type Document } from '../document/document.ts';
 import { hasErrors } from '../problems/problem.ts';
-import { readLadder, runCases, runWardCases } from '../index.ts';
+import { readLadder, runWardCases } from '../index.ts';
+import { casesIn } from '../cases/run-cases.ts';
 import { unknownReasons } from '../review/guards/reasons.ts';
 import { textToFile } from '../shape/text-to-file.ts';
 import { exists, fileNames, filesBelow, readText } from './files.ts';
@@ -71,13 +72,15 @@ async function checkProtocol(path: string, today: string): Promise<FileReport> {
     return { ...named, rules: compiled?.protocol.rules.length ?? null, problems, cases: [] };
   }
   const text = await readText(casesPath);
-  const { results, problems: inCases } = runCases(text.file, text.text, compiled);
-  const read = yamlToDocument(text.file, text.text).document;
-  const reasons = read && document ? unknownReasons(read, document, compiled.protocol) : [];
+  const read = yamlToDocument(text.file, text.text);
+  const { results, problems: inCases } = read.document
+    ? casesIn(read.document, compiled)
+    : { results: [], problems: textToFile('cases', text.file, text.text).problems };
+  const reasons = read.document && document ? unknownReasons(read.document, document, compiled.protocol) : [];
   return {
     ...named,
     rules: compiled.protocol.rules.length,
-    problems: [...problems, ...inCases, ...reasons],
+    problems: [...problems, ...(read.document ? read.problems : []), ...inCases, ...reasons],
     cases: results,
   };
 }

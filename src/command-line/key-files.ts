@@ -1,12 +1,13 @@
-import { readFile, realpath, stat } from 'node:fs/promises';
+import { realpath, stat } from 'node:fs/promises';
 import { dirname, join, resolve } from 'node:path';
 import type { PrivateKey } from '../editions/signatures.ts';
-import { UnreadableFile } from './files.ts';
+import { readText } from './files.ts';
 
-/** Reads a private key from its file; null when it is none. */
+/** Reads a private key from its file, which is no pipe and no device; null when it is none. */
 export async function readKey(path: string): Promise<PrivateKey | null> {
+  const { text } = await readText(path);
   try {
-    const key = JSON.parse(await readFile(path, 'utf8')) as Partial<PrivateKey> | null;
+    const key = JSON.parse(text) as Partial<PrivateKey> | null;
     const isKey =
       key?.kty === 'OKP' &&
       key.crv === 'Ed25519' &&
@@ -14,7 +15,7 @@ export async function readKey(path: string): Promise<PrivateKey | null> {
     return isKey ? (key as PrivateKey) : null;
   } catch (error) {
     if (error instanceof SyntaxError) return null;
-    throw new UnreadableFile(path, (error as NodeJS.ErrnoException).code ?? 'unknown');
+    throw error;
   }
 }
 

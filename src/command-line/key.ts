@@ -10,7 +10,7 @@ export const key: Call = async (args, terminal) => {
   const call = parseCall(args, {}, terminal);
   if (!call) return exit.couldNotAsk;
   const [what, path, ...more] = call.positionals;
-  if (what !== 'new' || path === undefined || more.length > 0)
+  if (what !== 'new' || path === undefined || path === '' || more.length > 0)
     return cannotAsk(
       'To be given: new, and the file for the private key, outside every repository.',
       terminal,

@@ -1,5 +1,5 @@
 import { mkdtemp, rename, rm, stat, writeFile } from 'node:fs/promises';
-import { join } from 'node:path';
+import { join, relative, sep } from 'node:path';
 import { firstCases, firstLadder, firstProtocol } from '../authoring/first-protocol.ts';
 import { isName } from '../authoring/start-texts.ts';
 import { fileNames, findLadder } from './files.ts';
@@ -29,11 +29,12 @@ export const newProtocol: Call = async (args, terminal) => {
     (await findLadder('alder_ladder', join(folder, fileNames.protocol))) === null
       ? ownLadder
       : 'alder_ladder';
+  const schema = await schemaFrom(folder);
   try {
     await writeWhole(folder, parent, {
-      [fileNames.protocol]: firstProtocol(name, ladder),
-      [fileNames.cases]: firstCases(name),
-      ...(ladder === ownLadder ? { [fileNames.ladder]: firstLadder(ownLadder) } : {}),
+      [fileNames.protocol]: firstProtocol(name, ladder, schema),
+      [fileNames.cases]: firstCases(name, schema),
+      ...(ladder === ownLadder ? { [fileNames.ladder]: firstLadder(ownLadder, schema) } : {}),
     });
   } catch (error) {
     terminal.err(
@@ -44,6 +45,12 @@ export const newProtocol: Call = async (args, terminal) => {
   terminal.out(`Written: ${folder}. Now change it, and ask:\n  vitalwright check ${folder}\n`);
   return exit.well;
 };
+
+/** The way from a new folder to `schema/`, where that stands in the folder of the call; null: there is none. */
+async function schemaFrom(folder: string): Promise<string | null> {
+  const found = await stat(join('schema', 'protocol.schema.json')).catch(() => null);
+  return found?.isFile() ? relative(folder, 'schema').split(sep).join('/') : null;
+}
 
 /** Writes a folder beside its place and moves it there in one step, so that a half-written one is never seen. */
 async function writeWhole(

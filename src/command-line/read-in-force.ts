@@ -1,4 +1,4 @@
-import { banners, withPolicy } from '../editions/said-of-policy.ts';
+import { banners, inForceSince, withPolicy } from '../editions/said-of-policy.ts';
 import { textToTime } from '../series/text-to-time.ts';
 import type { Series } from '../series/series.ts';
 import { wardOutcomeOf } from '../ward/series-to-ward-outcome.ts';
@@ -39,14 +39,14 @@ function momentOf(written: string, terminal: Terminal): Moment | null {
 
 /** What a policy that is in force says of a series, with what must be said of it before everything else. */
 export async function answerInForce(
-  { ward, said }: PolicyReading,
+  { ward, file, said }: PolicyReading,
   series: Series,
   form: Form,
   { width, colour }: Terminal,
 ): Promise<string> {
   if (form === 'handoff') {
     const { handoffFor } = await import('./handoff.ts');
-    return [...banners(said), handoffFor(ward, series)].join('\n\n');
+    return handoffFor(ward, series, { warnings: banners(said), says: inForceSince(file.edition, said) });
   }
   const outcome = withPolicy(wardOutcomeOf(ward, series), said);
   return form === 'json'

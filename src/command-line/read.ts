@@ -1,18 +1,15 @@
-import type { Problem } from '../problems/problem.ts';
-import { showProblem } from '../problems/show-problem.ts';
 import type { Compiled } from '../outcome/compile.ts';
 import { seriesToOutcome } from '../outcome/series-to-outcome.ts';
 import type { Series } from '../series/series.ts';
 import { setVocabularyOf } from '../series/set-reading.ts';
 import { textToSeries } from '../series/text-to-series.ts';
 import type { Ward } from '../ward/ward.ts';
-import { findEdition, loadEdition } from './edition-files.ts';
-import { findProtocol, UnreadableFile } from './files.ts';
+import { UnreadableFile } from './files.ts';
 import type { Form } from './form.ts';
 import { jsonText } from './json-text.ts';
-import { kindOf } from './kind-of.ts';
-import { loadProtocol } from './load.ts';
+import { namedReader, type NamedReader } from './named-reader.ts';
 import { parseCall } from './parse-call.ts';
+import { sayProblems } from './say.ts';
 import { showOutcome } from './show-outcome.ts';
 import { exit, type Call, type Exit, type Terminal } from './terminal.ts';
 
@@ -45,11 +42,11 @@ export const read: Call = async (args, terminal) => {
     terminal.err('--at says when a policy is in force; it stands beside --in-force.\n');
     return exit.couldNotAsk;
   }
-  const reader = await readReader(asked, terminal);
-  if (!reader) return exit.couldNotAsk;
-  const series = await seriesGiven(call.values.set, reader, terminal);
+  const found = await namedReader(asked, terminal);
+  if (!found) return exit.couldNotAsk;
+  const series = await seriesGiven(call.values.set, found.reader, terminal);
   if (!series) return exit.couldNotAsk;
-  terminal.out(await answer(reader, series, form, terminal));
+  terminal.out(await answer(found, series, form, terminal));
   return exit.well;
 };
 
@@ -94,14 +91,14 @@ async function standardInput(terminal: Terminal): Promise<string | null> {
 }
 
 async function answer(
-  reader: Compiled | Ward,
+  { reader, isSealed }: NamedReader,
   series: Series,
   form: Form,
   { width, colour }: Terminal,
 ): Promise<string> {
   if (form === 'handoff') {
-    const { handoffFor } = await import('./handoff.ts');
-    return handoffFor(reader, series);
+    const { draftSaid, handoffFor } = await import('./handoff.ts');
+    return isSealed ? handoffFor(reader, series) : handoffFor(reader, series, draftSaid);
   }
   if ('members' in reader) {
     const { answerOfWard } = await import('./answer-of-ward.ts');
@@ -111,50 +108,14 @@ async function answer(
   return form === 'json' ? jsonText(outcome) : showOutcome(outcome, reader.protocol, { width, colour });
 }
 
-/** The protocol, or the ward policy, that is asked for; null when it cannot be read, which is then said. */
-async function readReader(asked: string, terminal: Terminal): Promise<Compiled | Ward | null> {
-  const path = (await findProtocol(asked)) ?? (await findEdition(asked))?.path ?? null;
-  if (path === null) {
-    terminal.err(
-      `There is no protocol "${asked}": no such file, no such folder, and no such name below protocols/.\n`,
-    );
-    return null;
-  }
-  try {
-    const kind = await kindOf(path);
-    if (kind === 'edition') {
-      const { edition, problems } = await loadEdition(path);
-      if (!edition) say(problems, terminal);
-      return edition?.asked ?? null;
-    }
-    if (kind === 'ward') {
-      const { loadWard } = await import('./load-ward.ts');
-      const { ward, problems } = await loadWard(path, null);
-      if (!ward) say(problems, terminal);
-      return ward;
-    }
-    const { compiled, problems } = await loadProtocol(path, null);
-    if (!compiled) say(problems, terminal);
-    return compiled;
-  } catch (error) {
-    if (!(error instanceof UnreadableFile)) throw error;
-    terminal.err(`${error.message}\n`);
-    return null;
-  }
-}
-
 function seriesOf(file: string, text: string, reader: Compiled | Ward, terminal: Terminal): Series | null {
   const vocabulary = 'members' in reader ? reader.vocabulary : setVocabularyOf(reader.protocol);
   const { series, problems } = textToSeries(file, text, vocabulary);
   if (!series) terminal.err(`${nothingRead}\n\n`);
-  say(problems, terminal);
+  sayProblems(problems, terminal);
   return series;
 }
 
 /** Stands first, so that nobody takes a list of slips for an answer about a patient. */
 const nothingRead =
   'NOTHING HAS BEEN READ: this is not a result. Where the patient looks unwell or worries you, call now; do not wait to correct this.';
-
-function say(problems: readonly Problem[], terminal: Terminal): void {
-  for (const problem of problems) terminal.err(`${showProblem(problem)}\n\n`);
-}

@@ -50,7 +50,8 @@ export async function siteBelow(
     .filter((path) => basename(path) === fileNames.ladder)
     .map(async (path) => ({ file: `${idOf(path, folder)}/${fileNames.ladder}`, ...(await textOf(path)) }));
   const [drafts, below] = await Promise.all([protocolsIn(all, folder), Promise.all(inside)]);
-  const found = terminal === null ? drafts : await withInForce(drafts, all, folder, terminal);
+  const found =
+    terminal === null ? drafts : await withInForce(drafts, all, { folder, terminal, isLive: saves });
   const called = found.flatMap(({ ladder }) => (ladder ? [ladder] : []));
   const texts = new Set<string>();
   const ladders = [...below, ...called].filter(({ text }) => !texts.has(text) && texts.add(text));
@@ -86,8 +87,7 @@ async function protocolsIn(all: readonly string[], folder: string): Promise<read
 async function withInForce(
   drafts: readonly SiteProtocol[],
   all: readonly string[],
-  folder: string,
-  terminal: Terminal,
+  { folder, terminal, isLive }: { folder: string; terminal: Terminal; isLive: boolean },
 ): Promise<readonly SiteProtocol[]> {
   const { siteInForce } = await import('./site-in-force.ts');
   const recorded = new Map(
@@ -100,7 +100,7 @@ async function withInForce(
       const place = draft.kind === 'ward' ? recorded.get(draft.id) : undefined;
       return place === undefined
         ? draft
-        : { ...draft, in_force: await siteInForce(place, draft.id, terminal) };
+        : { ...draft, in_force: await siteInForce(place, draft.id, terminal, isLive) };
     }),
   );
 }

@@ -24,6 +24,11 @@ export const usage = `vitalwright: protocols for reading vital signs, written by
       with the edition of a ward policy that is in force, now or
       --at a time
 
+  vitalwright compare OLD NEW [--json]
+      says exactly which sets get another level or other rules, of two
+      protocols, ward policies or sealed editions; ends with 1 when
+      some do, or when that is not settled
+
   vitalwright seal PROTOCOL [--author NAME]...
       writes the edition that its file states, never to be edited,
       when everything that it must hold holds
@@ -51,10 +56,22 @@ export const usage = `vitalwright: protocols for reading vital signs, written by
       opens the rooms in the browser, on this machine only, with the
       protocols below FOLDER (default: protocols/)
 
-  vitalwright build PROTOCOL --to json-logic|typescript [--out FILE]
-      writes the protocol as a program for other systems: JSON Logic, or
-      a TypeScript module without dependencies; without --out it goes
-      to standard output
+  vitalwright build PROTOCOL --to json-logic|smt-lib|typescript
+      [--out FILE]
+      writes the protocol as a program for other systems: JSON Logic,
+      SMT-LIB for solvers, or a TypeScript module without dependencies;
+      without --out it goes to standard output
+
+  vitalwright build PROTOCOL --to smt-lib --ask QUESTION
+      [--sets complete|partial|any] [--limits as_written|within_bounds]
+      [--where NAME=WHAT]... [--out FILE]
+      writes a question over all such sets: rule:NAME, level:NAME,
+      together:NAME,NAME and others (schema/reference/smt_lib.md)
+
+  vitalwright handbook PROTOCOL [--out FILE]
+      writes the policy document as one page of HTML that prints well:
+      every rule as a sentence that was read back to what runs, the
+      ladder, numbers, limits, maps, cases, and a paper sheet
 
   vitalwright new NAME
       writes a first protocol with its cases, ready to be changed

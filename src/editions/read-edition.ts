@@ -1,16 +1,34 @@
 import type { Problem } from '../problems/problem.ts';
 import type { Asked } from './cases-to-answers.ts';
-import { textToEdition } from './text-to-edition.ts';
+import { beginEdition } from './text-to-edition.ts';
+
+/** What came of reading a sealed edition. */
+interface Read {
+  readonly reader: Asked | null;
+  readonly problems: readonly Problem[];
+}
 
 /**
  * Reads a sealed edition of a protocol or of a ward policy. Null when it is not as it was sealed, or this kit reads it otherwise.
  *
  * `readEdition('1.yaml', text).reader` is what its protocol, or its ward policy, is asked with.
  */
-export function readEdition(
-  file: string,
-  text: string,
-): { readonly reader: Asked | null; readonly problems: readonly Problem[] } {
-  const { edition, problems } = textToEdition(file, text, null);
-  return { reader: edition?.asked ?? null, problems };
+export function readEdition(file: string, text: string): Read {
+  return beginReadEdition(file, text).finish();
+}
+
+/**
+ * The same in two steps. What the first gives shows what is to be entered, and answers nothing about a patient; `finish` runs its cases
+ * and gives what may.
+ */
+export function beginReadEdition(file: string, text: string): Read & { readonly finish: () => Read } {
+  const { asked, problems, finish } = beginEdition(file, text, null);
+  return {
+    reader: asked,
+    problems,
+    finish: () => {
+      const { edition, problems: all } = finish();
+      return { reader: edition?.asked ?? null, problems: all };
+    },
+  };
 }

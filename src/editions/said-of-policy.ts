@@ -1,3 +1,4 @@
+import { timeInWords } from '../outcome/time-in-words.ts';
 import type { InForceEntry, WardOutcome, WardPolicyInForce } from '../shape/generated/types.ts';
 
 /** What must be said of a policy that is in force, beside what it answers. */
@@ -20,6 +21,10 @@ export function withPolicy(outcome: WardOutcome, policy: WardPolicyInForce): War
   const { ward, edition, title, digest, ...rest } = outcome;
   return { ward, edition, title, digest, policy, ...rest };
 }
+
+/** Since when an edition is in force: `Edition 1 is in force since 2026-03-03 08:00 UTC.` */
+export const inForceSince = (edition: number, { in_force_from: from }: WardPolicyInForce): string =>
+  `Edition ${edition} is in force since ${timeInWords(from)}.`;
 
 /** What stands above every answer, in sentences; none when all is well. */
 export function banners({ review_overdue: due, warning }: WardPolicyInForce): readonly string[] {

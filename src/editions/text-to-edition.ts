@@ -22,24 +22,56 @@ export interface EditionPlace {
   readonly edition: number;
 }
 
+/** What came of reading an edition. */
+export interface EditionRead {
+  readonly edition: Edition | null;
+  readonly problems: readonly Problem[];
+}
+
+/** An edition of which all was read and not yet everything checked. */
+export interface EditionBegun {
+  /** What it is asked with once it is checked; until then, only what is to be entered may be taken from it. Null when it cannot be read. */
+  readonly asked: Asked | null;
+  readonly problems: readonly Problem[];
+  /** Checks that it answers its cases as when it was sealed: only what this gives may answer about a patient. */
+  readonly finish: () => EditionRead;
+}
+
 /**
  * Reads a sealed edition; null when it is not as it was sealed, stands elsewhere than it belongs, or this kit reads it otherwise.
  *
  *     text ─► seal ─► shape ─► place ─► its parts, read anew ─► digest ─► answers to its cases
  */
-export function textToEdition(
-  file: string,
-  text: string,
-  place: EditionPlace | null,
-): { readonly edition: Edition | null; readonly problems: readonly Problem[] } {
-  const broken = brokenSeal(file, text);
-  if (broken) return { edition: null, problems: [broken] };
-  const { value, document, problems } = textToFile('edition', file, text);
-  if (!value || !document) return { edition: null, problems };
-  const findings: Finding[] = [];
-  const edition = readEdition(value, place, reporter(findings));
-  return { edition, problems: [...problems, ...findingsToProblems(document, findings)] };
+export function textToEdition(file: string, text: string, place: EditionPlace | null): EditionRead {
+  return beginEdition(file, text, place).finish();
 }
+
+/** The same in two steps, so that a form can be shown while its cases are still being run. */
+export function beginEdition(file: string, text: string, place: EditionPlace | null): EditionBegun {
+  const broken = brokenSeal(file, text);
+  if (broken) return unread([broken]);
+  const { value, document, problems } = textToFile('edition', file, text);
+  if (!value || !document) return unread(problems);
+  const findings: Finding[] = [];
+  const report = reporter(findings);
+  const told = (): Problem[] => [...problems, ...findingsToProblems(document, findings)];
+  const asked = readEdition(value, place, report);
+  if (!asked) return unread(told());
+  return {
+    asked,
+    problems: told(),
+    finish: () => {
+      const edition = answersAsSealed(value, asked, report) ? { file: value, asked } : null;
+      return { edition, problems: told() };
+    },
+  };
+}
+
+const unread = (problems: readonly Problem[]): EditionBegun => ({
+  asked: null,
+  problems,
+  finish: () => ({ edition: null, problems }),
+});
 
 /** Why a text is no edition as it was sealed; null when it is. */
 function brokenSeal(file: string, text: string): Problem | null {
@@ -49,7 +81,7 @@ function brokenSeal(file: string, text: string): Problem | null {
   return problemAt(file, text, { start: 0, end: 1 }, code, {});
 }
 
-function readEdition(file: EditionFile, place: EditionPlace | null, report: Report): Edition | null {
+function readEdition(file: EditionFile, place: EditionPlace | null, report: Report): Asked | null {
   const isElsewhere = place !== null && (place.name !== file.name || place.edition !== file.edition);
   if (isElsewhere) {
     const belongs = `edition ${place.edition} of "${place.name}"`;
@@ -61,8 +93,7 @@ function readEdition(file: EditionFile, place: EditionPlace | null, report: Repo
     return null;
   }
   const asked = readParts(file, report);
-  if (!asked) return null;
-  return hasItsDigest(file, asked, report) && answersAsSealed(file, asked, report) ? { file, asked } : null;
+  return asked && hasItsDigest(file, asked, report) ? asked : null;
 }
 
 function hasItsDigest(file: EditionFile, asked: Asked, report: Report): boolean {

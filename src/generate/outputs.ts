@@ -1,5 +1,4 @@
 import { dictionaryOutput } from './dictionary-output.ts';
-import { schemasOutput } from './schemas-output.ts';
 import { dictionaryTypesOutput, typesOutput } from './types-output.ts';
 import { validatorTypesOutput, validatorsOutput } from './validators-output.ts';
 import { measureKindsPage } from './measure-kinds-page.ts';
@@ -11,7 +10,6 @@ import type { Output } from './output.ts';
 export const outputs: readonly Output[] = [
   dictionaryTypesOutput,
   typesOutput,
-  schemasOutput,
   validatorsOutput,
   validatorTypesOutput,
   dictionaryOutput,

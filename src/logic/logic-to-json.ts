@@ -3,12 +3,23 @@ import type { Input } from './inputs.ts';
 import type { Logic } from './logic.ts';
 import { contradictionsToJson, observationsToJson, otherwiseToJson } from './set-to-json.ts';
 
+interface InputAsJson extends Readonly<Record<string, unknown>> {
+  readonly otherwise?: number;
+}
+
+/** The document, as far as those who add to it need to know. */
+interface LogicAsJson extends Readonly<Record<string, unknown>> {
+  readonly inputs: readonly InputAsJson[];
+  readonly steps: readonly object[];
+  readonly answers: object;
+}
+
 /**
  * Logic as a JSON document of its own, after schema/logic.schema.json: all that is needed to ask it about a set.
  *
  * What the protocol is based on is already worked in.
  */
-export function logicToJson(logic: Logic, protocol: Protocol): object {
+export function logicToJson(logic: Logic, protocol: Protocol): LogicAsJson {
   const { applies, levels, rules, measures } = logic;
   return {
     logic: 1,
@@ -48,7 +59,7 @@ export function logicToJson(logic: Logic, protocol: Protocol): object {
   };
 }
 
-function inputToJson({ name, of, owner, part, choice }: Input, protocol: Protocol): object {
+function inputToJson({ name, of, owner, part, choice }: Input, protocol: Protocol): InputAsJson {
   const entry =
     of === 'limit'
       ? protocol.limits.get(owner)

@@ -26,15 +26,57 @@ export function digestOf(
   { observations, ladder, basedOn }: Pick<Protocol, 'observations' | 'ladder' | 'basedOn'>,
 ): { digest: string; logicDigest: string } {
   const digests = basedOn.length === 0 ? undefined : basedOn.map((parent) => parent.digest);
-  const whole = { language, protocol: file, based_on: digests, observations, ladder };
+  const own = { language, protocol: file, based_on: digests };
   // What must always hold decides nothing of an outcome.
-  const logic = { ...whole, protocol: { ...file, hazards: undefined, must_always: undefined } };
-  return { digest: digest(plain(whole, new Set())), logicDigest: digest(plain(logic, wording)) };
+  const logic = { ...own, protocol: { ...file, hazards: undefined, must_always: undefined } };
+  const lent = { observations: Object.fromEntries(observations), ladder };
+  return { digest: digestOfBoth(own, lent, nothing), logicDigest: digestOfBoth(logic, lent, wording) };
 }
+
+const nothing: ReadonlySet<string> = new Set();
+
+/** The digest of what a protocol says itself together with what it is lent, of which the canonical text is kept. */
+function digestOfBoth(
+  own: Readonly<Record<string, unknown>>,
+  { observations, ladder }: { observations: Readonly<Record<string, object>>; ladder: object },
+  leftOut: ReadonlySet<string>,
+): string {
+  const parts = Object.entries(plain(own, leftOut) as Readonly<Record<string, unknown>>).map(
+    ([key, value]): [string, string] => [key, canonicalText(value)],
+  );
+  const entries = Object.entries(observations).map(([name, each]): [string, string] => [
+    name.normalize('NFC'),
+    keptText(each, leftOut),
+  ]);
+  return digestOfText(
+    together([...parts, ['observations', together(entries)], ['ladder', keptText(ladder, leftOut)]]),
+  );
+}
+
+/** Canonical texts of the dictionary's entries and of ladders: data that is never changed, and read again at every change of a protocol. */
+const kept = new Map<ReadonlySet<string>, WeakMap<object, string>>([
+  [nothing, new WeakMap()],
+  [wording, new WeakMap()],
+]);
+
+function keptText(part: object, leftOut: ReadonlySet<string>): string {
+  const known = kept.get(leftOut)?.get(part);
+  if (known !== undefined) return known;
+  const text = canonicalText(plain(part, leftOut));
+  kept.get(leftOut)?.set(part, text);
+  return text;
+}
+
+/** An object of canonical JSON, from its keys and the canonical text of what stands under each: in the order of UTF-16 code units. */
+const together = (entries: readonly (readonly [string, string])[]): string =>
+  `{${entries
+    .toSorted(([left], [right]) => (left < right ? -1 : 1))
+    .map(([key, text]) => `${JSON.stringify(key)}:${text}`)
+    .join(',')}}`;
 
 /** The digest of anything that is made of plain data, wording too: a ward policy with the digests of its protocols. */
 export const digestOfParts = (parts: Readonly<Record<string, unknown>>): string =>
-  digest(plain({ language, ...parts }, new Set()));
+  digest(plain({ language, ...parts }, nothing));
 
 /** The same without the words for people. */
 export const digestOfLogicParts = (parts: Readonly<Record<string, unknown>>): string =>
@@ -43,7 +85,9 @@ export const digestOfLogicParts = (parts: Readonly<Record<string, unknown>>): st
 /** The digest of a text: SHA-256 over its UTF-8 bytes. `digestOfText('')` begins with `sha256:e3b0c442`. */
 export const digestOfText = (text: string): string => `sha256:${bytesToHex(sha256(utf8ToBytes(text)))}`;
 
-const digest = (value: unknown): string => digestOfText(canonicalize(value) ?? '');
+const digest = (value: unknown): string => digestOfText(canonicalText(value));
+
+const canonicalText = (value: unknown): string => canonicalize(value) ?? '';
 
 function plain(value: unknown, leftOut: ReadonlySet<string>): unknown {
   if (typeof value === 'string') return value.normalize('NFC');

@@ -1,5 +1,5 @@
 import type { Input } from '../logic/inputs.ts';
-import type { Protocol } from '../protocol/protocol.ts';
+import type { LookBack, Protocol } from '../protocol/protocol.ts';
 import { never } from '../logic/inputs.ts';
 import { possibleRange } from '../vocabulary/possible-range.ts';
 
@@ -66,11 +66,16 @@ function lookBackValue(measure: string, part: Input['part'], protocol: Protocol)
   if (part === 'sure' || part === 'maybe' || part === 'count') return 1;
   const how = protocol.measures.get(measure)?.how;
   if (!how || !('over' in how)) return 0;
-  if (how.kind === 'count') return part === 'low' ? 0 : 1_000_000;
-  if (how.kind === 'minutes_since') return part === 'low' ? 0 : never;
-  if (how.kind === 'held') return part === 'low' ? 0 : how.over;
-  const observation = protocol.observations.get(how.observation ?? '');
-  const { low, high } = observation ? possibleRange(observation) : { low: 0, high: 0 };
-  if (how.kind === 'change') return part === 'low' ? low - high : high - low;
+  const { low, high } = lookBackRange(how, protocol);
   return part === 'low' ? low : high;
+}
+
+/** The lowest and the highest value that a look back can have, whatever earlier sets there are. */
+export function lookBackRange(how: LookBack, { observations }: Protocol): { low: number; high: number } {
+  if (how.kind === 'count') return { low: 0, high: 1_000_000 };
+  if (how.kind === 'minutes_since') return { low: 0, high: never };
+  if (how.kind === 'held') return { low: 0, high: how.over };
+  const observation = observations.get(how.observation ?? '');
+  const { low, high } = observation ? possibleRange(observation) : { low: 0, high: 0 };
+  return how.kind === 'change' ? { low: low - high, high: high - low } : { low, high };
 }

@@ -1,4 +1,4 @@
-import * as schemas from './generated/schemas.ts';
+import { schemas } from './schemas.ts';
 import type {
   ApproversFile,
   CasesFile,

@@ -1,6 +1,6 @@
 import type { Path } from '../problems/place.ts';
 import { schemaOf, type Kind } from './files.ts';
-import * as schemas from './generated/schemas.ts';
+import { schemas } from './schemas.ts';
 import type { Schema } from './schema.ts';
 
 /** What is stated about one place of a file. */

@@ -1,5 +1,5 @@
 import type { Outcome, WardOutcome } from '../shape/generated/types.ts';
-import type { Level, Protocol } from '../protocol/protocol.ts';
+import type { Level, Observation, Protocol } from '../protocol/protocol.ts';
 import type { Ward } from './ward.ts';
 
 /** What all protocols of a ward know by name, as if they were one: for titles, and for the ladder. It decides nothing. */
@@ -9,11 +9,23 @@ export function protocolsAsOne({ own, members, ladder, vocabulary }: Ward): Prot
     ...own,
     ladder,
     vocabulary: vocabulary.observations,
-    observations: new Map(all.flatMap(({ observations }) => [...observations])),
+    observations: strongest(all.flatMap(({ observations }) => [...observations.values()])),
     limits: vocabulary.limits,
     faults: all[0]?.faults ?? [],
     measures: new Map(all.flatMap(({ measures }) => [...measures])),
   };
+}
+
+/** Weakest first: what one protocol needs is needed, whatever it is for the others. */
+const roles: readonly Observation['role'][] = ['helps', 'scope', 'needs'];
+
+function strongest(all: readonly Observation[]): Map<string, Observation> {
+  const found = new Map<string, Observation>();
+  for (const each of all) {
+    const before = found.get(each.name);
+    if (!before || roles.indexOf(each.role) > roles.indexOf(before.role)) found.set(each.name, each);
+  }
+  return found;
 }
 
 /** The outcomes of all protocols of a ward as if they were one, with what the ward says of them together. It decides nothing. */

@@ -36,6 +36,7 @@ test.each([
   ['check --json', `check ${lesson} --json`],
   ['check --show', `check ${lesson} --show logic`],
   ['build', `build ${lesson} --to typescript`],
+  ['read --handoff', `read ${lesson} --set '{}' --handoff`],
   ['--help', '--help'],
   ['--version', '--version'],
 ])('%s: an answer that a full disk does not take ends with 2 and is said', (_, args) => {
@@ -52,6 +53,12 @@ test.each([
   ['build', 'build no_such --to typescript'],
   ['new', 'new Ward'],
   ['serve', 'serve no_such --port 0'],
+  ['seal', 'seal no_such'],
+  ['approvers', 'approvers no_such --agreed-by A --minute 7'],
+  ['approve', 'approve no_such@1 --as A --role R --minute 7'],
+  ['put-in-force', 'put-in-force no_such@1 --by A --because B'],
+  ['withdraw', 'withdraw no_such --by A --because B --instead C'],
+  ['key', 'key new README.md'],
   ['an unknown call', 'chekc'],
 ])('%s: a problem that a full disk does not take ends with 2', (_, args) => {
   expect(shell(`vitalwright ${args} 2> /dev/full`)).toEqual({ code: 2, out: '', err: '' });

@@ -1,68 +1,24 @@
-import { spawnSync } from 'node:child_process';
-import { mkdirSync, mkdtempSync, readdirSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
 import { afterAll, expect, test } from 'vitest';
 import { ask } from '../command-line/ask.ts';
+import { at, everyName, place, removePlace, unreadable } from './unreadable.ts';
 
 // Each call with what it cannot be asked: it ends with 2, says why on stderr in words, prints nothing, and leaves no file.
 
-const place = mkdtempSync(join(tmpdir(), 'misuse-'));
-const at = (...names: string[]): string => join(place, ...names);
-
-mkdirSync(at('a_folder', 'protocol.yaml'), { recursive: true });
-mkdirSync(at('with_pipe'));
-mkdirSync(at('nothing'));
-mkdirSync(at('too_large'));
-writeFileSync(at('empty.yaml'), '');
-writeFileSync(at('bytes.yaml'), Buffer.from([0xff, 0xfe, 0x70, 0x00]));
-writeFileSync(at('a_list.yaml'), '- protocol\n');
-writeFileSync(at('too_large', 'protocol.yaml'), 'x'.repeat(1_048_577));
-symlinkSync('circle', at('circle'));
-for (const pipe of [at('pipe'), at('with_pipe', 'protocol.yaml')])
-  spawnSync('bash', ['-c', 'mkfifo "$0"', pipe]);
-const everyName = (): string[] => readdirSync(place, { recursive: true }).map(String).toSorted();
 const whatIsThere = everyName();
 
-afterAll(() => rmSync(place, { recursive: true, force: true }));
+afterAll(removePlace);
 
 const lesson = 'protocols/lessons/one_threshold';
 const logic = ['build', lesson, '--to', 'json-logic'];
-
-/** What no protocol can be read from, and what `check` and the others say of it. */
-const unreadable: readonly (readonly [name: string, path: string, check: RegExp | null, other: RegExp])[] = [
-  ['a path that is not there', at('no_such'), /there is no such file/, /There is no protocol/],
-  ['no name at all', '', /"": there is no such file/, /There is no protocol ""/],
-  ['a path through a file', 'README.md/protocol.yaml', /its folder is a file/, /There is no protocol/],
-  ['a circle of links', at('circle'), /link that leads back/, /There is no protocol/],
-  ['a pipe that nobody writes to', at('pipe'), /neither a file nor a folder/, /There is no protocol/],
-  ['a folder with such a pipe', at('with_pipe'), /There is no protocol, ladder/, /There is no protocol/],
-  ['a device without end', '/dev/zero', /neither a file nor a folder/, /There is no protocol/],
-  [
-    'a folder that is called as a file',
-    at('a_folder'),
-    /There is no protocol, ladder/,
-    /There is no protocol/,
-  ],
-  ['a folder with nothing in it', at('nothing'), /There is no protocol, ladder/, /There is no protocol/],
-  ['a file over 1 MiB', at('too_large'), /larger than 1 MiB/, /larger than 1 MiB/],
-  ['a file that the system does not give', '/proc/self/mem', /cannot be read \(/, /cannot be read \(/],
-  ['an empty file', at('empty.yaml'), null, /Nothing is written here/],
-  ['another encoding', at('bytes.yaml'), null, /broken \(U\+FFFD\)/],
-  ['a list', at('a_list.yaml'), null, /a list, where a file begins/],
-  [
-    'a name that would colour the terminal',
-    at('a\u001b[31m\u009bb\u202e'),
-    /a␛\[31m<U\+009B>b<U\+202E>/,
-    /␛/,
-  ],
-  ['a name of 5,000 letters', 'x'.repeat(5000), /cannot be read \(ENAMETOOLONG\)/, /There is no protocol/],
-];
+const smt = ['build', lesson, '--to', 'smt-lib'];
 
 const calls: readonly (readonly [name: string, (path: string) => string[]])[] = [
   ['read', (path) => ['read', path, '--set', '{}']],
+  ['compare', (path) => ['compare', path, lesson]],
+  ['compare, as the newer', (path) => ['compare', lesson, path]],
   ['read --handoff', (path) => ['read', path, '--set', '{}', '--handoff']],
   ['build', (path) => ['build', path, '--to', 'typescript', '--out', at('never.ts')]],
+  ['handbook', (path) => ['handbook', path, '--out', at('never.html')]],
 ];
 
 const opensRooms = new Set(['a_folder', 'with_pipe', 'nothing'].map((name) => at(name)));
@@ -104,6 +60,14 @@ const rows: readonly Row[] = [
   ['check: a report on a full disk', ['check', lesson, '--junit', '/dev/full'], /neither a file nor free/],
   ['check: a report without a name', ['check', lesson, '--junit', ''], /was not written/],
   ['check: one path of two', ['check', lesson, at('no_such')], /no such file/],
+  ['compare: one protocol', ['compare', lesson], /Two protocols/],
+  ['compare: three protocols', ['compare', lesson, lesson, lesson], /Two protocols/],
+  [
+    'compare: a protocol and a policy',
+    ['compare', lesson, 'alder_wing'],
+    /with a protocol, and a ward policy with/,
+  ],
+  ['compare: an unknown option', ['compare', lesson, lesson, '--jsn'], /Unknown option/],
   ['read: no protocol', ['read'], /One protocol/],
   ['read: two protocols', ['read', lesson, lesson, '--set', '{}'], /One protocol/],
   ['read: a set twice', ['read', lesson, '--set', '{}', '--set', '{}'], /'--set' is given more than once/],
@@ -130,6 +94,54 @@ const rows: readonly Row[] = [
   ['build: to a pipe', [...logic, '--out', at('pipe')], /neither a file nor free/],
   ['build: to a circle of links', [...logic, '--out', at('circle')], /was not written/],
   ['build: below a name that would colour', [...logic, '--out', at('\u001b[31m', 'a')], /␛\[31m/],
+  ['build: a question to JSON Logic', [...logic, '--ask', 'set'], /--ask is for --to smt-lib alone/],
+  [
+    'build: sets of a module',
+    ['build', lesson, '--to', 'typescript', '--where', 'systolic=1'],
+    /--where is for/,
+  ],
+  ['build: a question that is none', [...smt, '--ask', 'constructor'], /--ask takes set, rule:NAME/],
+  ['build: an empty question', [...smt, '--ask', ''], /--ask takes set, rule:NAME/],
+  ['build: two questions', [...smt, '--ask', 'set', '--ask', 'set'], /'--ask' is given more than once/],
+  ['build: a rule that is not there', [...smt, '--ask', 'rule:systolic_lwo'], /Did you mean "systolic_low"/i],
+  [
+    'build: a rule that every object has',
+    [...smt, '--ask', 'rule:__proto__'],
+    /there is no rule "__proto__"/,
+  ],
+  ['build: a rule that would colour', [...smt, '--ask', 'rule:\u001b[31m'], /there is no rule "␛\[31m"/],
+  [
+    'build: a rule that would end a symbol',
+    [...smt, '--ask', 'rule:| (assert false)'],
+    /there is no rule "\|/,
+  ],
+  ['build: a state that is none', [...smt, '--ask', 'rule:systolic_low=maybe'], /met, not_met or undecided/],
+  ['build: a level that is not there', [...smt, '--ask', 'level:call'], /there is no level "call"/],
+  ['build: what a level is not asked', [...smt, '--ask', 'level:call_doctor=met'], /at_least or could_be/],
+  ['build: one rule together', [...smt, '--ask', 'together:systolic_low'], /takes two rules/],
+  ['build: sets that are none', [...smt, '--sets', 'all'], /--sets takes complete, partial or any/],
+  ['build: limits that are none', [...smt, '--limits', 'none'], /--limits takes as_written or within_bounds/],
+  ['build: where nothing is', [...smt, '--where', 'systolic'], /--where takes NAME=WHAT/],
+  ['build: where nobody reads it', [...smt, '--where', 'sistolic=90'], /Did you mean "systolic"/i],
+  ['build: where it is no number', [...smt, '--where', 'systolic=low'], /"low" is no plain number in mmHg/],
+  ['build: where it is beyond all', [...smt, '--where', 'systolic=90..9000'], /not possible at any age/],
+  ['build: where it is between two steps', [...smt, '--where', 'systolic=90.5'], /between two steps/],
+  ['build: where no number is', [...smt, '--where', 'systolic=100..90'], /down to "90"/],
+  ['build: where it is twice', [...smt, '--where', 'systolic=90', '--where', 'systolic=91'], /there twice/],
+  ['build: where nothing is assumed', [...smt, '--where', 'systolic=assumed'], /nothing is assumed/],
+  [
+    'build: a question to a full disk',
+    [...smt, '--ask', 'set', '--out', '/dev/full'],
+    /neither a file nor free/,
+  ],
+  ['handbook: nothing is named', ['handbook'], /One protocol or ward policy/],
+  ['handbook: two of them', ['handbook', lesson, lesson], /One protocol or ward policy/],
+  ['handbook: two files', ['handbook', lesson, '--out', at('a'), '--out', at('b')], /more than once/],
+  ['handbook: to a folder', ['handbook', lesson, '--out', place], /it is a folder/],
+  ['handbook: to a full disk', ['handbook', lesson, '--out', '/dev/full'], /neither a file nor free/],
+  ['handbook: an edition that is not there', ['handbook', 'alder_wing@99'], /no sealed edition 99/],
+  ['handbook: the file of an edition', ['handbook', 'protocols/alder_wing/editions/1.yaml'], /NAME@N/],
+  ['handbook: a ladder', ['handbook', 'protocols/alder_ladder/ladder.yaml'], /NAME@N/],
   ['new: no name', ['new'], /One name/],
   ['new: two names', ['new', 'one', 'two'], /One name/],
   ['new: a name that leads out', ['new', '../out'], /One name/],

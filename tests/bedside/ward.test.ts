@@ -30,6 +30,19 @@ test('only who is on duty at the ward is told', () => {
   expect(tell.join()).not.toContain('Ward doctor on duty');
 });
 
+test('what one protocol of a ward needs stands among what is needed, though it only helps another', () => {
+  const named = (role: 'needs' | 'helps'): string[] =>
+    reader.form[role].flatMap(({ fields }) => fields.map(({ name }) => name));
+  const ofMembers = ward.members.flatMap(({ protocol }) => [...protocol.observations.values()]);
+  const needed = ofMembers.filter(({ role, standing }) => role === 'needs' && !standing);
+  const alsoHelping = needed.filter(({ name }) =>
+    ofMembers.some((each) => each.name === name && each.role === 'helps'),
+  );
+  expect(alsoHelping.map(({ name }) => name)).toContain('oxygen_saturation');
+  expect(named('needs')).toEqual(expect.arrayContaining(needed.map(({ name }) => name)));
+  expect(named('helps').filter((name) => needed.some((each) => each.name === name))).toEqual([]);
+});
+
 test('a plan changes whom to tell, is told first, and leaves the level', () => {
   const set = { at: '2026-01-12T14:00:00Z', ...nearlyGone };
   const planned = levelOf({ ...set, escalation_plan: 'comfort_care' });

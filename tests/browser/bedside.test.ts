@@ -1,24 +1,13 @@
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import { evaluate, readSet } from '../../src/index.ts';
 import { askable, bundled } from '../bundled.ts';
-import { openBrowser, openRoom, type Room } from './room.ts';
-import { buildSite, type BuiltSite } from './site.ts';
+import { inBrowser } from './in-browser.ts';
+import { openRoom, type Room } from './room.ts';
 
-let site: BuiltSite;
-let browser: Browser;
+const rooms = inBrowser();
 
-beforeAll(async () => {
-  [site, browser] = await Promise.all([buildSite(), openBrowser()]);
-}, 120_000);
-
-afterAll(async () => {
-  await browser.close();
-  await site.close();
-});
-
-const address = (): string => `${site.origin}/#/bedside/pressure_reading`;
-const pressureRoom = async (): Promise<Room> => openRoom(browser, address());
+const address = (): string => `${rooms.site.origin}/#/bedside/pressure_reading`;
+const pressureRoom = async (): Promise<Room> => openRoom(rooms.browser, address());
 
 /** A whole set by keys alone, from the first field of the form on. */
 const wholeSet = [
@@ -80,9 +69,9 @@ test('nothing that was observed is in the address, kept, logged or sent', async 
   await room.page.waitForTimeout(600);
   expect(room.page.url()).toBe(address());
   expect(room.requests.slice(loaded)).toEqual([]);
-  expect(room.requests.every((url) => url.startsWith(`${site.origin}/`) || url.startsWith('data:,'))).toBe(
-    true,
-  );
+  expect(
+    room.requests.every((url) => url.startsWith(`${rooms.site.origin}/`) || url.startsWith('data:,')),
+  ).toBe(true);
   expect(room.noise).toEqual([]);
   const kept = 'JSON.stringify([{ ...localStorage }, { ...sessionStorage }, document.cookie, history.state])';
   expect(await room.page.evaluate(kept)).toBe('[{},{},"",null]');
@@ -199,6 +188,35 @@ test('a limit that a prescriber changed counts once it is said who changed it', 
   expect(await room.page.getByText('not used until').count()).toBe(0);
 });
 
+test('a limit holds until the time that is said; after that it is not used, which is said', async () => {
+  const { page, enter } = await pressureRoom();
+  await page.getByLabel('Set taken at').fill('2026-03-04T20:10');
+  await page.locator('.stated > summary').click();
+  await enter('Lowest acceptable mean pressure', '80');
+  await page.getByLabel(/Who stated it/).fill('Dr Ash');
+  const until = page.getByLabel('Lowest acceptable mean pressure: until when');
+  await until.fill('2026-03-04T20:11');
+  await enter('Systolic pressure', '118');
+  await enter('Diastolic pressure', '60');
+  await page.locator('.numbers > summary').click();
+  const stated = page.locator('.numbers').getByText('80 mmHg, by Dr Ash, until 2026-03-04 20:11');
+  await stated.waitFor();
+  await until.fill('2026-03-04T20:10');
+  await page.locator('.before').getByText('what was stated ended before this set was taken').waitFor();
+  await stated.waitFor({ state: 'detached' });
+  expect(await page.locator('.numbers').textContent()).not.toContain('by Dr Ash');
+});
+
+test('a pressure in kPa is taken as what it is in mmHg, which is said, and the unit stays for the next one', async () => {
+  const { page, enter } = await pressureRoom();
+  await page.getByLabel('Systolic pressure: unit', { exact: true }).selectOption({ label: 'kPa' });
+  await enter('Systolic pressure', '11.7');
+  await page.getByRole('heading', { name: 'Act now on: Call the doctor' }).waitFor();
+  await page.locator('.numbers > summary').click();
+  await page.getByText('11.7 kPa is taken as 88 mmHg').waitFor();
+  expect(await page.getByLabel('Diastolic pressure: unit', { exact: true }).inputValue()).toBe('kPa');
+});
+
 test('earlier sets are pasted as a table, drawn, and what is wrong in a table is told with its line', async () => {
   const room = await pressureRoom();
   await typeWholeSet(room);
@@ -222,7 +240,7 @@ test('earlier sets are pasted as a table, drawn, and what is wrong in a table is
 });
 
 test('a set is kept as an earlier one, and the way down from its level is counted', async () => {
-  const room = await openRoom(browser, `${site.origin}/#/bedside/lessons/one_threshold`);
+  const room = await openRoom(rooms.browser, `${rooms.site.origin}/#/bedside/lessons/one_threshold`);
   await room.enter('Systolic pressure', '88');
   await room.page.getByRole('heading', { name: 'Call the doctor', exact: true }).waitFor();
   await room.page.locator('.earlier > summary').click();

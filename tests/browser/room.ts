@@ -23,13 +23,23 @@ export async function openBrowser(): Promise<Browser> {
   return chromium.launch({ executablePath, args: [...flags, ...sandbox] });
 }
 
-/** One page with a room in it, and what it did. */
-export interface Room {
+/** How large a page is, in pixels. */
+export interface PageSize {
+  readonly width: number;
+  readonly height: number;
+}
+
+/** A page, and what it did. */
+export interface OpenedPage {
   readonly page: Page;
   /** What the page wrote to the console, and errors that nobody caught. */
   readonly noise: readonly string[];
   /** Addresses that were asked for. */
   readonly requests: readonly string[];
+}
+
+/** A page with the Bedside room in it. */
+export interface Room extends OpenedPage {
   readonly outcome: Locator;
   /** What a screen reader is told, each time that it changes. */
   heard(): Promise<readonly string[]>;
@@ -39,14 +49,11 @@ export interface Room {
 
 const pictures = fileURLToPath(new URL('../../dist/pictures/', import.meta.url));
 
-/** A page, and what it did. */
-export type OpenedPage = Pick<Room, 'page' | 'noise' | 'requests'>;
-
 /** Opens an address in a context of its own. When the test fails, a picture of it is left in dist/pictures/. */
 export async function openPage(
   browser: Browser,
   url: string,
-  size = { width: 1440, height: 900 },
+  size: PageSize = { width: 1440, height: 900 },
 ): Promise<OpenedPage> {
   const context = await browser.newContext({ viewport: size });
   const page = await context.newPage();
@@ -65,26 +72,47 @@ export async function openPage(
   return { page, noise, requests };
 }
 
+/** Keeps what a screen reader is told, each time that it changes. */
+export async function listen(page: Page): Promise<void> {
+  await page.evaluate(`(() => {
+    window.heard = [];
+    const said = document.querySelector('[data-testid=said]');
+    new MutationObserver(() => window.heard.push(said.textContent))
+      .observe(said, { childList: true, characterData: true, subtree: true });
+  })()`);
+}
+
+/** All that was told since `listen`. */
+export const heardOn = async (page: Page): Promise<readonly string[]> => page.evaluate('window.heard');
+
+/** How many places tell a screen reader of changes by themselves; what lies behind a dialog does not. */
+export const liveRegions = async (page: Page): Promise<number> =>
+  page.evaluate(`[...document.querySelectorAll('[role=status], [role=alert], [role=log], [aria-live]:not([aria-live=off])')]
+    .filter((each) => each.closest('[aria-hidden=true], [inert]') === null).length`);
+
+/** What moves on a page by itself. */
+export const moving = async (page: Page): Promise<string[]> =>
+  page.evaluate(`[...document.querySelectorAll('*')].filter((each) => {
+    const { transitionDuration, animationDuration, scrollBehavior } = getComputedStyle(each);
+    const seconds = [transitionDuration, animationDuration].flatMap((all) => all.split(',').map(parseFloat));
+    return scrollBehavior === 'smooth' || seconds.some((each) => each > 0.01);
+  }).map((each) => each.outerHTML.slice(0, 80))`);
+
+/** Whether nothing of a page lies beside it. */
+export const fitsItsWidth = async (page: Page): Promise<boolean> =>
+  page.evaluate('document.documentElement.scrollWidth <= innerWidth');
+
 /** Opens the Bedside room. */
-export async function openRoom(
-  browser: Browser,
-  url: string,
-  size?: { width: number; height: number },
-): Promise<Room> {
-  const { page, noise, requests } = await openPage(browser, url, size);
+export async function openRoom(browser: Browser, url: string, size?: PageSize): Promise<Room> {
+  const opened = await openPage(browser, url, size);
+  const { page } = opened;
   const outcome = page.locator('#outcome');
   await outcome.waitFor();
-  await page.evaluate(`
-    window.heard = [];
-    new MutationObserver(() => window.heard.push(document.querySelector('[data-testid="said"]').textContent))
-      .observe(document.querySelector('[data-testid="said"]'), { childList: true, characterData: true, subtree: true });
-  `);
+  await listen(page);
   return {
-    page,
-    noise,
-    requests,
+    ...opened,
     outcome,
-    heard: async () => page.evaluate('window.heard'),
+    heard: async () => heardOn(page),
     enter: async (title, value) => {
       await page.getByLabel(title, { exact: true }).fill(value);
       await page.keyboard.press('Enter');

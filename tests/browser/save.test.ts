@@ -1,46 +1,35 @@
 import { readFileSync } from 'node:fs';
 import { createServer } from 'node:http';
 import { join } from 'node:path';
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import type { Page } from 'playwright-core';
+import { expect, test } from 'vitest';
 import { download } from '../../editor/src/common/download.ts';
 import { digestOf } from '../../editor/src/common/save.ts';
 import { refusals } from '../../src/command-line/saving/refusals.ts';
 import { siteBelow } from '../../src/command-line/site-protocols.ts';
-import { openBrowser } from './room.ts';
-import { buildSite, type BuiltSite } from './site.ts';
+import { inBrowser } from './in-browser.ts';
 
-let site: BuiltSite;
-let browser: Browser;
-
-beforeAll(async () => {
-  [site, browser] = await Promise.all([buildSite(), openBrowser()]);
-}, 120_000);
-
-afterAll(async () => {
-  await browser.close();
-  await site.close();
-});
+const rooms = inBrowser();
 
 const id = 'lessons/a_curve';
-const onDisk = (): string => readFileSync(join(site.folder, id, 'protocol.yaml'), 'utf8');
+const onDisk = (): string => readFileSync(join(rooms.site.folder, id, 'protocol.yaml'), 'utf8');
 const asked = (text: string): string =>
   JSON.stringify({ id, part: 'protocol', text, on_disk: digestOf(onDisk()) });
 
 /** Asks for a save from the script of a page, as the page's own client does it. */
 const fromPage = async (page: Page, body: string, more = ''): Promise<{ status: number; answer: unknown }> =>
-  page.evaluate(`fetch('${site.origin}/save', {
+  page.evaluate(`fetch('${rooms.site.origin}/save', {
     method: 'POST', headers: { 'Content-Type': 'application/json' }, body: ${JSON.stringify(body)}, ${more}
   }).then(async (response) => ({ status: response.status, answer: await response.json() }), (error) => ({ status: 0, answer: String(error) }))`);
 
 async function openPage(url: string): Promise<Page> {
-  const page = await browser.newPage();
+  const page = await rooms.browser.newPage();
   await page.goto(url);
   return page;
 }
 
 test('a page of the rooms saves, by either name of this machine; its cookie is not for scripts', async () => {
-  for (const origin of [site.origin, site.origin.replace('127.0.0.1', 'localhost')]) {
+  for (const origin of [rooms.site.origin, rooms.site.origin.replace('127.0.0.1', 'localhost')]) {
     const page = await openPage(origin);
     const text = `# ${origin}\n`;
     const body = JSON.stringify(asked(text));
@@ -55,13 +44,19 @@ test('a page of the rooms saves, by either name of this machine; its cookie is n
   }
 });
 
-test('the static site holds the same protocols, and says that it cannot save', async () => {
-  const body = readFileSync(join(site.built, 'protocols.json'), 'utf8');
-  expect(JSON.parse(body)).toEqual(await siteBelow('protocols', false));
+test('the static site holds the same protocols, with what was in force when it was made; it cannot save', async () => {
+  const body = readFileSync(join(rooms.site.built, 'protocols.json'), 'utf8');
+  const { protocols, ...more } = JSON.parse(body) as Awaited<ReturnType<typeof siteBelow>>;
+  const drafts = protocols.map(({ in_force: _, ...draft }) => draft);
+  expect({ ...more, protocols: drafts }).toEqual(await siteBelow('protocols', false));
+  expect(protocols.find((each) => each.id === 'alder_wing')?.in_force).toMatchObject({
+    kind: 'policy',
+    warnings: [expect.stringContaining('These rooms are files')],
+  });
 });
 
 test('a text that is too large is refused in words that reach the page', async () => {
-  const page = await openPage(site.origin);
+  const page = await openPage(rooms.site.origin);
   const { status, answer } = await fromPage(page, asked('a'.repeat(5_000_000)));
   expect({ status, answer }).toEqual({ status: 413, answer: { says: refusals.too_large[1] } });
   await page.close();
@@ -75,9 +70,9 @@ test('a page of another server on this machine saves nothing, whatever it sends'
   const address = other.address();
   const port = typeof address === 'object' && address !== null ? address.port : 0;
   const untouched = onDisk();
-  const context = await browser.newContext();
+  const context = await rooms.browser.newContext();
   // The rooms are open beside it, so the browser holds the cookie.
-  await (await context.newPage()).goto(site.origin);
+  await (await context.newPage()).goto(rooms.site.origin);
   for (const name of ['127.0.0.1', 'localhost']) {
     const page = await context.newPage();
     await page.goto(`http://${name}:${port}/`);
@@ -91,14 +86,14 @@ test('a page of another server on this machine saves nothing, whatever it sends'
     }
     await page.evaluate(`{
       const form = document.createElement('form');
-      Object.assign(form, { method: 'post', action: '${site.origin}/save', enctype: 'text/plain' });
+      Object.assign(form, { method: 'post', action: '${rooms.site.origin}/save', enctype: 'text/plain' });
       const field = document.createElement('input');
       Object.assign(field, { name: ${JSON.stringify(asked('theirs').slice(0, -1))}, value: '"}' });
       form.append(field);
       document.body.append(form);
       form.submit();
     }`);
-    await page.waitForURL(`${site.origin}/save`);
+    await page.waitForURL(`${rooms.site.origin}/save`);
     expect(await page.locator('body').textContent()).toContain(refusals.another_page[1]);
     expect(onDisk()).toBe(untouched);
   }
@@ -110,7 +105,7 @@ test('a page of another server on this machine saves nothing, whatever it sends'
 });
 
 test('a text is downloaded under the policy of the rooms, byte for byte, and large ones too', async () => {
-  const page = await openPage(site.origin);
+  const page = await openPage(rooms.site.origin);
   const noise: string[] = [];
   page.on('console', (message) => noise.push(message.text()));
   for (const text of ['title: "Größe 🩺 #1 % %41 \\" "\r\n', `# ${'ä'.repeat(500_000)}`]) {
@@ -121,6 +116,6 @@ test('a text is downloaded under the policy of the rooms, byte for byte, and lar
     expect(readFileSync(await given.path(), 'utf8') === text).toBe(true);
   }
   expect(noise).toEqual([]);
-  expect(page.url()).toBe(`${site.origin}/`);
+  expect(page.url()).toBe(`${rooms.site.origin}/`);
   await page.close();
 });

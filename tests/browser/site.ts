@@ -7,6 +7,7 @@ import { promisify } from 'node:util';
 import { newToken } from '../../src/command-line/saving/token.ts';
 import { siteBelow, type SiteProtocol } from '../../src/command-line/site-protocols.ts';
 import { siteServer } from '../../src/command-line/site-server.ts';
+import { terminalAt } from '../command-line/terminal-at.ts';
 
 const path = (name: string): string => fileURLToPath(new URL(`../../${name}`, import.meta.url));
 
@@ -39,7 +40,11 @@ export async function buildSite(): Promise<BuiltSite> {
   cpSync(path('protocols'), folder, { recursive: true });
   let others: readonly SiteProtocol[] | null = null;
   const protocols = async (): Promise<string> =>
-    JSON.stringify(others ? { saves: false, protocols: others, ladders: [] } : await siteBelow(folder, true));
+    JSON.stringify(
+      others
+        ? { saves: false, protocols: others, ladders: [] }
+        : await siteBelow(folder, true, terminalAt(new Date().toISOString())),
+    );
   const server = siteServer({ folder: outDir, token: newToken(), protocols, saves: folder });
   server.prependListener('request', (request) => {
     if (request.url?.startsWith(`${prefix}/`)) request.url = request.url.slice(prefix.length);

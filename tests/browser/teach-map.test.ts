@@ -1,49 +1,45 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
-import type { Browser, Locator, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import type { Locator, Page } from 'playwright-core';
+import { expect, test } from 'vitest';
 import { lightAt, visions } from './light.ts';
-import { accessibilityFaults, openBrowser, openPage, openRoom, type OpenedPage } from './room.ts';
-import { buildSite, type BuiltSite } from './site.ts';
+import {
+  accessibilityFaults,
+  fitsItsWidth,
+  heardOn,
+  listen,
+  liveRegions,
+  moving,
+  openPage,
+  openRoom,
+  type OpenedPage,
+} from './room.ts';
+import { inBrowser } from './in-browser.ts';
 
 // The answer of a drill as it is heard and seen, and the map in it and in the handout.
 
-let site: BuiltSite;
-let browser: Browser;
-
-beforeAll(async () => {
-  [site, browser] = await Promise.all([buildSite(), openBrowser()]);
-}, 120_000);
-
-afterAll(async () => {
-  await browser.close();
-  await site.close();
-});
+const rooms = inBrowser();
 
 const patient = { timeout: 60_000 };
 const newly = 'Each number nearly fine, and newly confused';
 
 async function answered(id: string, name: string, width = 1440): Promise<OpenedPage> {
-  const opened = await openPage(browser, `${site.origin}/#/teach/${id}?case=${encodeURIComponent(name)}`, {
-    width,
-    height: 900,
-  });
+  const opened = await openPage(
+    rooms.browser,
+    `${rooms.site.origin}/#/teach/${id}?case=${encodeURIComponent(name)}`,
+    {
+      width,
+      height: 900,
+    },
+  );
   const { page } = opened;
   await page.getByLabel('Look again', { exact: true }).waitFor();
-  await page.evaluate(listen);
+  await listen(page);
   await page.getByLabel('Look again', { exact: true }).check();
   await page.getByRole('button', { name: 'See what your ward’s rule says' }).click();
   await page.getByRole('region', { name: 'Your answer' }).waitFor();
   return opened;
 }
-
-/** Keeps what is told, each time that it changes. */
-const listen = `(() => {
-  window.heard = [];
-  const said = document.querySelector('[data-testid=said]');
-  new MutationObserver(() => window.heard.push(said.textContent))
-    .observe(said, { childList: true, characterData: true, subtree: true });
-})()`;
 
 async function mapOf(page: Page): Promise<Locator> {
   const map = page.getByRole('region', { name: 'On the map' });
@@ -52,17 +48,14 @@ async function mapOf(page: Page): Promise<Locator> {
   return map;
 }
 
-const liveRegions = `[...document.querySelectorAll('[role=status], [role=alert], [role=log], [aria-live]:not([aria-live=off])')]
-  .filter((each) => each.closest('[aria-hidden=true], [inert]') === null).length`;
-
 test('an answer is heard once, and the map that is drawn after it says nothing by itself', async () => {
   const { page, noise } = await answered('pressure_reading', newly);
   const map = await mapOf(page);
   await page.waitForTimeout(1000);
-  expect(await page.evaluate('window.heard')).toEqual([
+  expect(await heardOn(page)).toEqual([
     'Called too little. Your ward’s rule says: Call the doctor. You said: Look again.',
   ]);
-  expect(await page.evaluate(liveRegions)).toBe(1);
+  expect(await liveRegions(page)).toBe(1);
   expect(await map.locator('output').getAttribute('aria-live')).toBe('off');
   expect(noise).toEqual([]);
 });
@@ -92,11 +85,11 @@ test('of a series it is said that the map is of the last set alone', async () =>
 });
 
 test('where there is no map it is said why', async () => {
-  const { page } = await openPage(browser, `${site.origin}/#/teach/lessons/one_threshold`);
+  const { page } = await openPage(rooms.browser, `${rooms.site.origin}/#/teach/lessons/one_threshold`);
   await page.getByRole('tab', { name: 'Handout' }).click();
   const map = page.locator('.handout-map');
   await expect.poll(async () => map.textContent(), patient).toContain('reads fewer than two numbers');
-  await page.goto(`${site.origin}/#/teach/alder_wing`);
+  await page.goto(`${rooms.site.origin}/#/teach/alder_wing`);
   await page.getByRole('tab', { name: 'Handout' }).click();
   await expect.poll(async () => map.textContent(), patient).toContain('A map is drawn of one protocol');
 });
@@ -110,7 +103,7 @@ test.each([1440, 1024, 390])('every word on the map is 11 pixels high or more, %
   await page.locator('.still-map .map-plot svg').waitFor(patient);
   await page.waitForTimeout(300);
   await expectReadable(page, '.handout');
-  expect(await page.evaluate('document.documentElement.scrollWidth <= innerWidth')).toBe(true);
+  expect(await fitsItsWidth(page)).toBe(true);
 });
 
 /** Every word of the map that stands in some part of the page is large enough. */
@@ -128,12 +121,7 @@ test('whoever wants no motion sees none', async () => {
   const { page } = await answered('pressure_reading', newly);
   await page.emulateMedia({ reducedMotion: 'reduce' });
   await mapOf(page);
-  const moving = await page.evaluate<string[]>(`[...document.querySelectorAll('*')].filter((each) => {
-    const { transitionDuration, animationDuration, scrollBehavior } = getComputedStyle(each);
-    const seconds = [transitionDuration, animationDuration].flatMap((all) => all.split(',').map(parseFloat));
-    return scrollBehavior === 'smooth' || seconds.some((each) => each > 0.01);
-  }).map((each) => each.outerHTML.slice(0, 80))`);
-  expect(moving).toEqual([]);
+  expect(await moving(page)).toEqual([]);
 });
 
 test.each(visions)(
@@ -166,7 +154,7 @@ function expectApart(lights: readonly number[]): void {
 }
 
 test('the handout has the map in greys, with its legend in words, and no part of it that only a screen can use', async () => {
-  const { page } = await openPage(browser, `${site.origin}/#/teach/pressure_reading`, {
+  const { page } = await openPage(rooms.browser, `${rooms.site.origin}/#/teach/pressure_reading`, {
     width: 794,
     height: 1123,
   });
@@ -196,7 +184,7 @@ test('the handout has the map in greys, with its legend in words, and no part of
 
 test('the Bedside room loads neither what draws maps nor the editor', async () => {
   const marks = ['map-picture', 'monaco-editor'];
-  const folder = join(site.built, 'assets');
+  const folder = join(rooms.site.built, 'assets');
   const holding = new Map(
     readdirSync(folder)
       .filter((name) => name.endsWith('.js'))
@@ -206,7 +194,10 @@ test('the Bedside room loads neither what draws maps nor the editor', async () =
       }),
   );
   for (const mark of marks) expect([...holding.values()].flat()).toContain(mark);
-  const { page, requests, enter } = await openRoom(browser, `${site.origin}/#/bedside/pressure_reading`);
+  const { page, requests, enter } = await openRoom(
+    rooms.browser,
+    `${rooms.site.origin}/#/bedside/pressure_reading`,
+  );
   await enter('Systolic pressure', '95');
   await page.getByRole('heading', { name: 'Look again' }).first().waitFor();
   const loaded = requests.map((url) => basename(new URL(url).pathname)).filter((name) => holding.has(name));

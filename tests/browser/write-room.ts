@@ -1,14 +1,8 @@
-import { mkdirSync } from 'node:fs';
-import { fileURLToPath } from 'node:url';
 import type { Browser, Locator, Page } from 'playwright-core';
-import { onTestFailed } from 'vitest';
+import { openPage, type OpenedPage, type PageSize } from './room.ts';
 
 /** The Write room in a page, and what the page did. */
-export interface WriteRoom {
-  readonly page: Page;
-  /** What the page wrote to the console, and errors that nobody caught. */
-  readonly noise: readonly string[];
-  readonly requests: readonly string[];
+export interface WriteRoom extends OpenedPage {
   readonly problems: Locator;
   readonly save: Locator;
   /** Puts the caret behind the last sign of the line that holds some words. */
@@ -18,32 +12,13 @@ export interface WriteRoom {
   part(name: 'protocol.yaml' | 'cases.yaml'): Promise<void>;
 }
 
-const pictures = fileURLToPath(new URL('../../dist/pictures/', import.meta.url));
-
-/** Opens the room with a protocol and waits until its cases were run. When the test fails, a picture of it is left in dist/pictures/. */
-export async function openWrite(
-  browser: Browser,
-  url: string,
-  size = { width: 1440, height: 900 },
-): Promise<WriteRoom> {
-  const context = await browser.newContext({ viewport: size });
-  const page = await context.newPage();
-  const [noise, requests]: [string[], string[]] = [[], []];
-  page.on('console', (message) => noise.push(message.text()));
-  page.on('pageerror', (error) => noise.push(error.message));
-  page.on('request', (request) => requests.push(request.url()));
-  onTestFailed(async ({ task }) => {
-    mkdirSync(pictures, { recursive: true });
-    await page.screenshot({
-      path: `${pictures}write_${task.name.replace(/\W+/g, '_').slice(0, 80)}.png`,
-      fullPage: true,
-    });
-  });
-  await page.goto(url);
-  return roomIn(page, noise, requests);
+/** Opens the room with a protocol and waits until its cases were run. */
+export async function openWrite(browser: Browser, url: string, size?: PageSize): Promise<WriteRoom> {
+  return roomIn(await openPage(browser, url, size));
 }
 
-async function roomIn(page: Page, noise: string[], requests: string[]): Promise<WriteRoom> {
+async function roomIn(opened: OpenedPage): Promise<WriteRoom> {
+  const { page } = opened;
   await ready(page);
   const find = async (words: string): Promise<void> => {
     await page.locator('.text-field').click({ position: { x: 300, y: 60 } });
@@ -57,9 +32,7 @@ async function roomIn(page: Page, noise: string[], requests: string[]): Promise<
     await page.locator('.find-widget.visible').waitFor({ state: 'detached' });
   };
   return {
-    page,
-    noise,
-    requests,
+    ...opened,
     problems: page.locator('.problems'),
     save: page.getByRole('button', { name: 'Save', exact: true }),
     find,

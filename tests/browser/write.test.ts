@@ -1,29 +1,19 @@
 import { execFileSync } from 'node:child_process';
-import { readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import type { Page } from 'playwright-core';
+import { expect, test } from 'vitest';
 import { bundledText } from '../bundled.ts';
-import { openBrowser } from './room.ts';
-import { buildSite, type BuiltSite } from './site.ts';
+import { inBrowser } from './in-browser.ts';
+import type { PageSize } from './room.ts';
 import { openWrite, ready, type WriteRoom } from './write-room.ts';
 
-let site: BuiltSite;
-let browser: Browser;
+const rooms = inBrowser();
 
-beforeAll(async () => {
-  [site, browser] = await Promise.all([buildSite(), openBrowser()]);
-}, 240_000);
+const open = async (id: string, size?: PageSize): Promise<WriteRoom> =>
+  openWrite(rooms.browser, `${rooms.site.origin}/#/write/${id}`, size);
 
-afterAll(async () => {
-  await browser.close();
-  await site.close();
-});
-
-const open = async (id: string, size?: { width: number; height: number }): Promise<WriteRoom> =>
-  openWrite(browser, `${site.origin}/#/write/${id}`, size);
-
-const pathOf = (id: string, file: string): string => join(site.folder, id, file);
+const pathOf = (id: string, file: string): string => join(rooms.site.folder, id, file);
 const onDisk = (id: string, file = 'protocol.yaml'): string => readFileSync(pathOf(id, file), 'utf8');
 
 /** How many lines differ from the bundled file, as `git diff --numstat` counts them. */
@@ -64,6 +54,16 @@ test('a mistake is marked and told in the command line’s words, and one click 
   await problems.getByRole('button', { name: 'Put “call_doctor” for “call_docto”' }).click();
   await page.locator('.case').first().waitFor();
   await problems.getByText('Nothing is wrong').waitFor();
+  await find('level: call_doctor');
+  await page.keyboard.press('End');
+  await page.keyboard.press('Backspace');
+  await page.keyboard.press('Escape');
+  await problems.getByText('Did you mean “call_doctor”?').waitFor();
+  await page.keyboard.press('Control+.');
+  await page.locator('.action-widget').getByText('Put “call_doctor” for “call_docto”').waitFor();
+  await page.keyboard.press('Enter');
+  await problems.getByText('Nothing is wrong').waitFor();
+  await page.locator('.case').first().waitFor();
   expect(noise).toEqual([]);
 });
 
@@ -185,12 +185,66 @@ test('somebody else changed the file: both versions are shown, and nothing is lo
   expect(onDisk(id)).toContain('edition: 1 # mine');
 });
 
+test('mine is kept over theirs, knowingly; and as a new file where theirs is gone', async () => {
+  const id = 'lessons/a_score';
+  const { page, caretBehind, save } = await open(id);
+  await caretBehind('edition: 1');
+  await page.keyboard.type(' # mine');
+  writeFileSync(pathOf(id, 'protocol.yaml'), `${onDisk(id)}# theirs\n`);
+  await save.click();
+  await page.getByRole('button', { name: 'Save mine over it' }).click();
+  await page.getByText(/Saved: protocol\.yaml/).waitFor();
+  const mine = bundledText(`${id}/protocol.yaml`).replace('edition: 1', 'edition: 1 # mine');
+  expect(onDisk(id)).toBe(mine);
+  await caretBehind('# mine');
+  await page.keyboard.type('!');
+  await page.getByText(/Not saved: protocol\.yaml/).waitFor();
+  rmSync(pathOf(id, 'protocol.yaml'));
+  await save.click();
+  await page.getByText('The file that you opened is no longer there').waitFor();
+  await page.getByRole('button', { name: 'Save mine as a new file' }).click();
+  await page.getByRole('dialog').waitFor({ state: 'detached' });
+  await expect.poll(() => existsSync(pathOf(id, 'protocol.yaml'))).toBe(true);
+  expect(onDisk(id)).toBe(mine.replace('# mine', '# mine!'));
+});
+
+test('a file with mixed line ends is as it was to the byte, but for the line that was written', async () => {
+  const id = 'lessons/a_curve';
+  const lines = bundledText(`${id}/protocol.yaml`).split('\n');
+  const mixed = lines.map((line, index) => line + ['\n', '\r\n', '\r\n'][index % 3]).join('');
+  writeFileSync(pathOf(id, 'protocol.yaml'), mixed);
+  const { page, caretBehind, save } = await open(id);
+  expect(await page.locator('.part-state').allTextContents()).toEqual(['saved', 'saved']);
+  await caretBehind('edition: 1');
+  await page.keyboard.type(' # mine');
+  await save.click();
+  await page.getByText(/Saved: protocol\.yaml/).waitFor();
+  expect(onDisk(id)).toBe(mixed.replace('edition: 1', 'edition: 1 # mine'));
+  writeFileSync(pathOf(id, 'protocol.yaml'), bundledText(`${id}/protocol.yaml`));
+});
+
+test('a ward’s case shows what is observed, what each protocol calls for, and which rules decided it', async () => {
+  const { page } = await open('alder_wing');
+  const row = page.locator('.case').filter({ hasText: 'Each number nearly fine' });
+  expect(await row.locator('.case-why').textContent()).toMatch(/Emergency call.*Tell: /);
+  await row.getByRole('button').click();
+  const detail = page.getByRole('region', { name: 'The chosen case' });
+  await detail.locator('.deciding li').first().waitFor();
+  expect(await detail.locator('.observed-table').textContent()).toContain('Systolic pressure');
+  expect(await detail.locator('.case-outcome').textContent()).toContain('Emergency call');
+  expect(await detail.textContent()).toContain('What each protocol calls for');
+  const decided = detail.locator('.deciding li').filter({ hasText: 'Emergency call' });
+  expect(await decided.first().textContent()).toContain('National Early Warning Score of 2017');
+});
+
 test('a draft outlives a reload; whoever leaves what is not saved is asked', async () => {
   const { page, caretBehind } = await open('lessons/a_curve');
   await caretBehind('edition: 1');
   await page.keyboard.type(' # half a thought');
   await page.getByText(/Not saved: protocol\.yaml/).waitFor();
-  await page.waitForTimeout(400);
+  await expect
+    .poll(async () => page.evaluate<string>('JSON.stringify({ ...localStorage })'))
+    .toContain('half a thought');
   page.on('dialog', (dialog) => void dialog.accept());
   await page.reload();
   await ready(page);
@@ -218,12 +272,46 @@ test('a new protocol begins as a draft from another one, and the first save make
   await dialog.getByLabel('Begin from').selectOption('based_on pressure_reading');
   await dialog.getByRole('button', { name: 'Begin' }).click();
   await page.locator('.view-line').getByText('based_on:').waitFor();
-  await page.locator('.case').first().waitFor();
-  expect(await page.locator('.case-fails').count()).toBe(0);
+  await page.getByText(/all \d+ pass/).waitFor();
   await save.click();
   await page.getByText(/Saved: protocol\.yaml and cases\.yaml/).waitFor();
   expect(onDisk('our_ward')).toContain('protocol: pressure_reading');
   expect(onDisk('our_ward', 'cases.yaml')).toContain('protocol: our_ward');
+});
+
+test.each([
+  ['a copy of a lesson', 'copy lessons/two_signs_together', 'my_two_signs'],
+  ['nothing', 'nothing', 'my_first'],
+])('a new protocol begins from %s, passes its cases and names the schema', async (_, from, name) => {
+  const { page, save } = await open('lessons/two_signs_together');
+  await page.getByRole('button', { name: 'New protocol' }).click();
+  const dialog = page.getByRole('dialog');
+  await dialog.getByLabel('Title, as people will read it').fill('Our own: "quoted"');
+  await dialog.getByLabel('Name of its folder').fill(name);
+  await dialog.getByLabel('Begin from').selectOption(from);
+  await dialog.getByRole('button', { name: 'Begin' }).click();
+  await page.locator('.view-line').getByText(`protocol: ${name}`).waitFor();
+  await page.getByText(/all \d+ pass/).waitFor();
+  await save.click();
+  await page.getByText(/Saved: protocol\.yaml and cases\.yaml/).waitFor();
+  for (const part of ['protocol', 'cases'])
+    expect(onDisk(name, `${part}.yaml`)).toMatch(
+      new RegExp(`^# yaml-language-server: \\$schema=\\.\\./\\.\\./schema/${part}\\.schema\\.json\n`),
+    );
+  expect(onDisk(name)).toContain('title: "Our own: \\"quoted\\""');
+});
+
+test('whoever leaves can save on the way', async () => {
+  const id = 'lessons/a_ward_adapts';
+  const { page, caretBehind } = await open(id);
+  await caretBehind('edition: 1');
+  await page.keyboard.type(' # saved on leaving');
+  await page.getByText(/Not saved: protocol\.yaml/).waitFor();
+  await page.getByRole('link', { name: 'Bedside' }).click();
+  await page.getByRole('alertdialog').getByRole('button', { name: 'Save and leave' }).click();
+  await page.locator('#outcome').waitFor();
+  expect(onDisk(id)).toContain('# saved on leaving');
+  expect(await page.evaluate('localStorage.length')).toBe(0);
 });
 
 test('a set of the bedside becomes a case only once it is said to be made up; it is never in an address or in storage', async () => {
@@ -260,14 +348,14 @@ test('nothing is loaded from elsewhere, no policy is offended, and the room work
   await page.keyboard.press('Backspace');
   await page.locator('.case').first().waitFor();
   expect(noise).toEqual([]);
-  expect(requests.filter((url) => !url.startsWith(site.origin))).toEqual([]);
+  expect(requests.filter((url) => !url.startsWith(rooms.site.origin))).toEqual([]);
 });
 
 test('the Bedside room loads nothing of the text field', async () => {
-  const page = await browser.newPage();
+  const page = await rooms.browser.newPage();
   const requests: string[] = [];
   page.on('request', (request) => requests.push(request.url()));
-  await page.goto(`${site.origin}/#/bedside/pressure_reading`);
+  await page.goto(`${rooms.site.origin}/#/bedside/pressure_reading`);
   await page.locator('#outcome').waitFor();
   expect(requests.filter((url) => /write|yaml|monaco|codicon/.test(url))).toEqual([]);
 });

@@ -25,7 +25,8 @@ test('the bundled protocols hold', async () => {
   expect(exit).toBe(0);
   expect(out).toContain('pressure_reading');
   expect(out).toContain('All is well');
-});
+  // Every case of every protocol, and every sealed edition.
+}, 240_000);
 
 test('a case that fails is shown at the line that expects otherwise, and ends with 1', async () => {
   const place = changed('early_warning_score', 'at_most: 8', 'at_most: 7');

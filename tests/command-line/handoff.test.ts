@@ -36,6 +36,14 @@ test('a refused value stands first in the assessment', async () => {
   expect(out).toMatch(/ASSESSMENT\n- NOT USED: .*940/);
 });
 
+test('a draft is never handed over as what is in force; of a sealed edition nothing is said that is not known', async () => {
+  const draft = await ask(['read', 'pressure_reading', '--handoff'], set);
+  expect(draft.out).toMatch(/^A draft, not in force: read as its text stands here/m);
+  const sealed = await ask(['read', 'pressure_reading@1', '--handoff'], set);
+  expect(sealed.exit).toBe(0);
+  expect(sealed.out).not.toContain('in force');
+});
+
 test('either JSON or a handoff is printed, not both', async () => {
   const { exit, out } = await ask(['read', 'pressure_reading', '--handoff', '--json'], set);
   expect({ exit, out }).toEqual({ exit: 2, out: '' });

@@ -124,7 +124,10 @@ test('an overdue review is said in every outcome, and it still answers', async (
   const json = await at('2027-01-01T12:00:00Z', reading(ward, '--json'));
   expect((JSON.parse(json.out) as { policy: object }).policy).toMatchObject({ review_overdue: '2026-12-31' });
   const handoff = await at('2027-01-01T12:00:00Z', reading(ward, '--handoff'));
-  expect(handoff.out).toContain('was due by 2026-12-31 and is overdue');
+  expect(handoff.out).toMatch(
+    /^ABOUT THIS POLICY: The review of this policy was due by 2026-12-31 and is overdue/,
+  );
+  expect(handoff.out).toContain('Edition 2 is in force since 2026-03-10 08:00 UTC.');
 });
 
 test('when the edition in force fails its check, the copy that was checked here answers, with a banner', async () => {

@@ -1,5 +1,5 @@
 import { spawnSync } from 'node:child_process';
-import { mkdirSync, mkdtempSync, readdirSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -37,6 +37,20 @@ test('below protocols/ it is found by its name', () => {
   const { status, stdout } = call(place, 'read', 'ward_pressure', '--set', '{}', '--json');
   expect(status).toBe(0);
   expect(JSON.parse(stdout)).toMatchObject({ protocol: 'ward_pressure' });
+});
+
+test('beside the schemas each file names its own in its first line; elsewhere none does', () => {
+  const [near, far] = [folder(), folder()];
+  for (const name of ['protocols', 'schema']) mkdirSync(join(near, name));
+  writeFileSync(join(near, 'schema', 'protocol.schema.json'), '{}');
+  for (const place of [near, far]) expect(call(place, 'new', 'ward_pressure').status).toBe(0);
+  for (const kind of ['protocol', 'cases', 'ladder']) {
+    const [here, there] = [join(near, 'protocols', 'ward_pressure'), join(far, 'ward_pressure')].map((each) =>
+      readFileSync(join(each, `${kind}.yaml`), 'utf8'),
+    );
+    const line = `# yaml-language-server: $schema=../../schema/${kind}.schema.json\n`;
+    expect(here).toBe(`${line}${there}`);
+  }
 });
 
 test('what is there already stays as it is', () => {

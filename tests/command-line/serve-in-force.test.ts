@@ -2,22 +2,12 @@ import { readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { siteBelow } from '../../src/command-line/site-protocols.ts';
-import type { Terminal } from '../../src/command-line/terminal.ts';
+import type { SiteInForce } from '../../src/command-line/site-in-force.ts';
 import { readEdition } from '../../src/index.ts';
+import { terminalAt } from './terminal-at.ts';
 import { inForce, place, steps, twoInForce, type Place } from './policy.ts';
 
 // What the rooms get of a ward with a record: what is in force, beside the draft.
-
-const terminalAt = (now: string, seenFolder: string | null = null): Terminal => ({
-  out: () => undefined,
-  err: () => undefined,
-  stdin: () => Promise.resolve(''),
-  width: 80,
-  colour: false,
-  today: now.slice(0, 10),
-  now,
-  seenFolder,
-});
 
 const tuesday = '2026-03-03T12:00:00Z';
 
@@ -40,11 +30,28 @@ test('what is in force comes as the sealed edition, with since when; the draft s
   expect(readEdition('1.yaml', text.replace('at_most: 90', 'at_most: 80')).reader).toBe(null);
 });
 
-test('a ward without a record is read from its text, and so is a site of files alone', async () => {
-  const made = await place();
-  expect(await inForceAt(made, tuesday)).toBe(undefined);
-  const { protocols } = await siteBelow((await inForce()).protocols, false);
-  expect(protocols.find(({ id }) => id === 'small_ward')?.in_force).toBe(undefined);
+test('a ward without a record is read from its text', async () => {
+  expect(await inForceAt(await place(), tuesday)).toBe(undefined);
+});
+
+test('a site of files alone reads with what was in force when it was made, and says that it knows nothing since', async () => {
+  const made = await inForce();
+  const onFiles = async (now: string): Promise<SiteInForce | undefined> => {
+    const { protocols } = await siteBelow(made.protocols, false, terminalAt(now));
+    return protocols.find(({ id }) => id === 'small_ward')?.in_force;
+  };
+  const since = /made at 2026-03-03 12:00 UTC\. They cannot know what was put in force or withdrawn since/;
+  expect(await onFiles(tuesday)).toMatchObject({
+    ...(await inForceAt(made, tuesday)),
+    warnings: [expect.stringMatching(since)],
+  });
+  expect(await onFiles('2026-03-03T07:59:59Z')).toEqual({
+    kind: 'none',
+    says: [
+      'No policy in force: use the paper policy.',
+      expect.stringContaining('made at 2026-03-03 07:59:59 UTC'),
+    ],
+  });
 });
 
 test('nothing in force: the paper policy, and what applies instead', async () => {

@@ -77,6 +77,17 @@ test('a fact that a prescriber states, and a limit, count only with a name', () 
   });
 });
 
+test('what was stated until a time is over from that time on, and that is said', () => {
+  const until = (time: string): string[] => {
+    const limit = { ...noStatement, entry: number('70', 'mm[Hg]'), by: 'Dr Ash', until: time };
+    const given = { ...newPatient, at, limits: { mean_floor: limit } };
+    return heldBack(given, [], form.patient, form.limits).map(({ says }) => says);
+  };
+  expect(until('2026-03-04T21:11:00+01:00')).toEqual([]);
+  for (const time of [at, '2026-03-04T21:10:00+01:00', '2026-03-01T08:00:00+00:00'])
+    expect(until(time)).toEqual([expect.stringContaining('ended before this set was taken')]);
+});
+
 test('the next set leaves the last one among the earlier ones, and a new patient leaves nothing', () => {
   const entered = changed(newPatient, {
     does: 'enter',

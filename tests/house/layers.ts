@@ -59,6 +59,11 @@ export const layers: readonly Layer[] = [
     holds:
       'what an educator and a learner use: cases that unfold, answers held against the rules, decks, results, the handout',
   },
+  {
+    folder: 'handbook',
+    pure: true,
+    holds: 'the policy document that a council signs: rules as sentences that read back, and its pages',
+  },
   { folder: 'command-line', pure: false, holds: '`vitalwright`: files, printing, exit codes' },
   { folder: 'generate', pure: false, holds: 'writes the generated files and reference pages' },
 ];

@@ -98,7 +98,7 @@ export function byHand(set: HandSet, out: Int32Array, at: number): void {
 }
 
 /** Too small a cuff, a cuff over clothing, an arm below the heart: the truth may be lower than what was read. */
-const lowering = 1 | 4 | 8;
+const lowering = 1 | 4 | 16;
 
 /** The diastolic that this systolic ought to have, times 90. */
 function expectedTimes90(systolic: number): number {

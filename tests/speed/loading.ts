@@ -6,7 +6,7 @@ import { documentToChecked } from '../../src/review/document-to-checked.ts';
 import { vitalSigns } from '../../src/vocabulary/vital-signs.ts';
 import { readLadder, readProtocol, runCases, type Compiled } from '../../src/index.ts';
 import { quickest } from './clock.ts';
-import type { Figure } from './run.ts';
+import type { Figure } from './figure.ts';
 
 const { ladder } = readLadder(
   'ladder.yaml',

@@ -2,20 +2,18 @@ import { mkdirSync, writeFileSync } from 'node:fs';
 import { cpus } from 'node:os';
 import { fileURLToPath } from 'node:url';
 import { measureEngines } from './engines.ts';
+import type { Figure } from './figure.ts';
 import { measureLoading } from './loading.ts';
-
-/** One figure, what is aimed at, and whether it is reached. */
-export interface Figure {
-  readonly what: string;
-  readonly found: string;
-  /** Empty where nothing is aimed at. */
-  readonly aim: string;
-  /** Null where nothing is aimed at. */
-  readonly reached: boolean | null;
-}
+import { measureRooms } from './rooms/measure-rooms.ts';
+import { measureStartUp } from './start-up.ts';
 
 /** `npm run speed`: measures, prints, and with --write keeps the figures beside this file with the machine named. Not a test. */
-const figures = [...(await measureEngines()), ...measureLoading()];
+const figures: readonly Figure[] = [
+  ...measureStartUp(),
+  ...(await measureEngines()),
+  ...measureLoading(),
+  ...(await measureRooms()),
+];
 const [cpu] = cpus();
 const peak = Math.round(process.resourceUsage().maxRSS / 1024);
 const wordFor = (reached: boolean | null): string => (reached === null ? '' : reached ? 'reached' : 'missed');

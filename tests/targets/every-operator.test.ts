@@ -11,6 +11,7 @@ import { operators } from '../../src/logic/operators.ts';
 const root = fileURLToPath(new URL('../..', import.meta.url));
 const targets = [
   'src/targets/evaluator/operations.ts',
+  'src/targets/smt-lib/operators.ts',
   'src/targets/typescript/graph.ts',
   'src/targets/typescript/write-parts.ts',
 ];

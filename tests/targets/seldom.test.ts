@@ -125,7 +125,7 @@ test.each<[string, Given, object]>([
 ])('%s: kit, JSON Logic, module and columns say the same', (_, set, states) => {
   const said = kit(set);
   expect(said.rules).toMatchObject(states);
-  const { inputs, refused } = setToInputs(file, { ...set });
+  const { inputs, refused } = setToInputs(file, apply, { ...set });
   const library = answersOf(file, apply, inputs);
   expect({ rules: library.rules, refused: [...refused].sort(), could_be: library.level?.could_be }).toEqual(
     said,

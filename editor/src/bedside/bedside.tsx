@@ -1,5 +1,5 @@
 import { useCallback, useMemo, useReducer, useState, type ReactNode } from 'react';
-import type { Form } from '../../../src/index.ts';
+import { draftSaid, type Form, type SaidOfSource } from '../../../src/index.ts';
 import { timeFor } from './time-for.ts';
 import { withOffset } from '../common/clock.ts';
 import { Fault } from '../common/fault-boundary.tsx';
@@ -100,6 +100,7 @@ function Room({ protocol, protocols, form, onChoose, onMakeCase, onNewPatient }:
     },
     onTyping: setTyping,
   };
+  const said = saidOf(protocol);
   const now = (): string => timeFor(patient.earlier);
   return (
     <>
@@ -113,7 +114,7 @@ function Room({ protocol, protocols, form, onChoose, onMakeCase, onNewPatient }:
         onTakenAt={(at) => change({ does: 'take_at', at })}
         onNewPatient={onNewPatient}
       />
-      <PolicySaid protocol={protocol} />
+      <PolicySaid said={said} />
       <main className="room">
         <div className="entry-side">
           <EntryForm
@@ -158,6 +159,7 @@ function Room({ protocol, protocols, form, onChoose, onMakeCase, onNewPatient }:
         <HandoffDialog
           reading={reading.reading}
           background={patient.background}
+          said={said}
           onFill={(background) => change({ does: 'fill', background })}
           onClose={() => setHandingOver(false)}
         />
@@ -176,3 +178,7 @@ function Room({ protocol, protocols, form, onChoose, onMakeCase, onNewPatient }:
     </>
   );
 }
+
+/** What is to be said of what the room reads with. */
+const saidOf = ({ in_force: inForce }: SiteProtocol): SaidOfSource =>
+  inForce?.kind === 'policy' ? inForce : draftSaid;

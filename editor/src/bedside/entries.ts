@@ -105,9 +105,9 @@ export interface HeldBack {
   readonly says: string;
 }
 
-/** What is entered, and not used: no number, or nobody named who states it. */
+/** What is entered, and not used: no number, nobody named who states it, or over when the set was taken. */
 export function heldBack(
-  { entries, facts, limits }: Given,
+  { at, entries, facts, limits }: Given,
   fields: readonly Field[],
   patient: readonly Field[],
   changeable: readonly LimitField[],
@@ -124,10 +124,19 @@ export function heldBack(
     if (!statement?.entry) return [];
     const says = `${title} is not used until it is said who stated it (${setBy ?? ''}).`;
     const needsName = setBy !== null && statement.by.trim() === '';
-    return [...noNumber(name, title, statement.entry), ...(needsName ? [{ name, title, says }] : [])];
+    const over = `${title} is not used: what was stated ended before this set was taken.`;
+    return [
+      ...noNumber(name, title, statement.entry),
+      ...(needsName ? [{ name, title, says }] : []),
+      ...(isOver(statement, at) ? [{ name, title, says: over }] : []),
+    ];
   });
   return [...inSet, ...stated];
 }
+
+/** `until` itself is excluded. */
+const isOver = ({ until }: Statement, at: string): boolean =>
+  until !== '' && Date.parse(until) <= Date.parse(at);
 
 function noNumber(name: string, title: string, entry: Entry | null): HeldBack[] {
   const why = entry?.kind === 'number' ? whyNoNumber(entry.text) : null;

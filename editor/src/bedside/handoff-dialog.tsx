@@ -1,12 +1,15 @@
 import { useEffect, useId, useState, type ReactNode } from 'react';
 import { Button, Dialog, Heading, Modal, ModalOverlay } from 'react-aria-components';
-import { blanks, blanksLeft, handoffText, type Background } from '../../../src/index.ts';
+import { blanks, blanksLeft, handoffText, type Background, type SaidOfSource } from '../../../src/index.ts';
 import type { PageReading } from './messages.ts';
+import { TypedLines } from '../common/typed-field.tsx';
 import { sentence } from '../common/sentence.ts';
 
 interface Props {
   readonly reading: PageReading;
   readonly background: Background;
+  /** What is to be said of what was read with. */
+  readonly said: SaidOfSource;
   readonly onFill: (change: Partial<Background>) => void;
   readonly onClose: () => void;
 }
@@ -14,10 +17,10 @@ interface Props {
 const keys = Object.keys(blanks) as (keyof Background)[];
 
 /** The handoff: what only a person knows is filled in beside the text, which looks unfinished until it is. */
-export function HandoffDialog({ reading, background, onFill, onClose }: Props): ReactNode {
+export function HandoffDialog({ reading, background, said, onFill, onClose }: Props): ReactNode {
   const id = useId();
   const [copied, setCopied] = useState('');
-  const text = handoffText(reading.sheet, reading.facts, background);
+  const text = handoffText(reading.sheet, reading.facts, background, said);
   const left = blanksLeft(background);
   useEffect(() => {
     document.body.dataset['print'] = 'handoff';
@@ -41,13 +44,13 @@ export function HandoffDialog({ reading, background, onFill, onClose }: Props): 
               {keys.map((key) => (
                 <div key={key}>
                   <label htmlFor={`${id}-${key}`}>{sentence(blanks[key])}</label>
-                  <textarea
+                  <TypedLines
                     id={`${id}-${key}`}
                     className="text-input"
                     rows={key === 'caller' || key === 'bed' ? 1 : 2}
                     autoComplete="off"
                     value={background[key]}
-                    onChange={(event) => onFill({ [key]: event.target.value })}
+                    onType={(typed) => onFill({ [key]: typed })}
                   />
                 </div>
               ))}
@@ -106,7 +109,7 @@ function HandoffText({ text }: { readonly text: string }): ReactNode {
 }
 
 function classOf(line: string): string {
-  if (line.startsWith('UNFINISHED')) return 'unfinished';
+  if (line.startsWith('UNFINISHED') || line.startsWith('ABOUT THIS POLICY')) return 'unfinished';
   if (/^[A-Z]+$/.test(line)) return 'handoff-heading';
   return line.startsWith('- ') ? 'handoff-item' : 'handoff-line';
 }

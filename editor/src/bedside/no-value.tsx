@@ -1,5 +1,6 @@
 import { useId, type ReactNode } from 'react';
 import { ToggleButton, ToggleButtonGroup } from 'react-aria-components';
+import { TypedLine } from '../common/typed-field.tsx';
 import type { Entry } from './entries.ts';
 
 const kinds = {
@@ -56,7 +57,7 @@ export function NoValueReason({ title, entry, onEnter }: Props): ReactNode {
   return (
     <div className="reason">
       <label htmlFor={id}>Why? It may stay empty</label>
-      <input
+      <TypedLine
         id={id}
         className="text-input"
         aria-label={`${title}: why it was ${kind}`}
@@ -64,7 +65,7 @@ export function NoValueReason({ title, entry, onEnter }: Props): ReactNode {
         maxLength={200}
         autoComplete="off"
         placeholder={kind === 'declined' ? 'asked not to be woken' : 'cold fingers'}
-        onChange={(event) => onEnter({ kind, because: event.target.value })}
+        onType={(typed) => onEnter({ kind, because: typed })}
       />
     </div>
   );

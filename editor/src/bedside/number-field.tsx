@@ -1,6 +1,7 @@
-import { useState, type FocusEvent, type KeyboardEvent, type ReactNode } from 'react';
+import type { FocusEvent, KeyboardEvent, ReactNode } from 'react';
 import type { Field } from '../../../src/index.ts';
 import { sentence } from '../common/sentence.ts';
+import { useTyped } from '../common/use-typed.ts';
 import type { Entry } from './entries.ts';
 import { kindOfKey, nothing } from './no-value.tsx';
 import { moveOn } from './move-on.ts';
@@ -23,13 +24,7 @@ interface Props {
 export function NumberField(props: Props): ReactNode {
   const { field, entry, usualUnit, describedBy, lettersWork, onEnter, onTyping } = props;
   const written = entry?.kind === 'number' ? entry.text : '';
-  const [draft, setDraft] = useState(written);
-  const [shown, setShown] = useState(written);
-  // What is entered from elsewhere replaces what stands here; nothing else does.
-  if (shown !== written) {
-    setShown(written);
-    setDraft(written);
-  }
+  const typed = useTyped<HTMLInputElement>(written, (text) => onTyping(text.trim() !== written));
   const unit = entry?.kind === 'number' ? entry.unit : usualUnit;
 
   /** Takes what stands in the field itself, whatever has been drawn of it. */
@@ -45,7 +40,8 @@ export function NumberField(props: Props): ReactNode {
     const kind = lettersWork ? kindOfKey(event.key) : undefined;
     if (kind !== undefined) {
       event.preventDefault();
-      setDraft('');
+      event.currentTarget.value = '';
+      typed.onChange({ target: event.currentTarget });
       onTyping(false);
       onEnter(nothing(kind));
     } else if (event.key === '/' && field.name === 'systolic') {
@@ -62,12 +58,8 @@ export function NumberField(props: Props): ReactNode {
         aria-describedby={describedBy}
         inputMode={isWhole ? 'numeric' : 'decimal'}
         autoComplete="off"
-        value={draft}
         maxLength={12}
-        onChange={(event) => {
-          setDraft(event.target.value);
-          onTyping(event.target.value.trim() !== written);
-        }}
+        {...typed}
         onBlur={take}
         onKeyDown={onKey}
       />

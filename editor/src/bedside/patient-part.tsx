@@ -2,6 +2,7 @@ import { useId, type ReactNode } from 'react';
 import type { Field, Form, LimitField } from '../../../src/index.ts';
 import { fromField, toField } from '../common/clock.ts';
 import { sentence } from '../common/sentence.ts';
+import { TypedLine } from '../common/typed-field.tsx';
 import { noStatement, type Statement, type Statements } from './entries.ts';
 import type { Entering } from './entry-form.tsx';
 import { FieldRow } from './field-row.tsx';
@@ -143,25 +144,25 @@ function WhoAndUntil({ title, setBy, statement, onChange }: WhoProps): ReactNode
     <div className="who">
       <div data-stop="">
         <label htmlFor={`${id}-by`}>{`Who stated it (${setBy})`}</label>
-        <input
+        <TypedLine
           id={`${id}-by`}
           className="text-input"
           autoComplete="off"
           maxLength={80}
           aria-describedby={isMissing ? `${id}-wants` : undefined}
           value={statement.by}
-          onChange={(event) => onChange({ by: event.target.value })}
+          onType={(by) => onChange({ by })}
         />
       </div>
       <div data-stop="">
         <label htmlFor={`${id}-why`}>Why</label>
-        <input
+        <TypedLine
           id={`${id}-why`}
           className="text-input"
           autoComplete="off"
           maxLength={120}
           value={statement.reason}
-          onChange={(event) => onChange({ reason: event.target.value })}
+          onType={(reason) => onChange({ reason })}
         />
       </div>
       <div>

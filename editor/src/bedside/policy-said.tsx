@@ -1,21 +1,18 @@
 import type { ReactNode } from 'react';
+import type { SaidOfSource } from '../../../src/index.ts';
 import { keyed } from '../common/keyed.ts';
-import type { SiteProtocol } from '../common/site-protocol.ts';
 
-/** What must be said of a policy that is in force: since when, and what failed or is overdue, before anybody acts on it. */
-export function PolicySaid({ protocol }: { readonly protocol: SiteProtocol }): ReactNode {
-  const { in_force: inForce } = protocol;
-  if (inForce?.kind !== 'policy') return null;
-  const warnings = keyed(inForce.warnings);
+/** What must be said of what is read with, before anybody acts on it: since when it is in force, or that it is a draft; what failed or is overdue. */
+export function PolicySaid({ said }: { readonly said: SaidOfSource }): ReactNode {
   return (
     <aside className="policy-said" aria-label="About this policy">
-      {warnings.map(({ key, line }) => (
+      {keyed(said.warnings).map(({ key, line }) => (
         <p key={key} className="policy-warning">
           <strong>About this policy: </strong>
           {line}
         </p>
       ))}
-      <p>{inForce.says}</p>
+      {said.says !== null && <p>{said.says}</p>}
     </aside>
   );
 }

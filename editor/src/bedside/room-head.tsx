@@ -1,7 +1,9 @@
 import { useId, type ReactNode } from 'react';
 import { fromField, toField } from '../common/clock.ts';
+import { ProtocolChoice } from '../common/protocol-choice.tsx';
 import { RoomHeading } from '../common/room-name.tsx';
 import type { SiteProtocol } from '../common/site-protocol.ts';
+import { TypedLine } from '../common/typed-field.tsx';
 import { idleMinutes } from './use-idle.ts';
 
 interface Props {
@@ -27,30 +29,17 @@ export function RoomHead(props: Props): ReactNode {
         purpose="Enter a set of observations; read what your ward’s protocol makes of it."
       />
       <div className="head-fields">
-        <div className="head-field head-protocol">
-          <label htmlFor={`${id}-protocol`}>Read with</label>
-          <select
-            id={`${id}-protocol`}
-            value={protocol.id}
-            onChange={(event) => onChoose(event.target.value)}
-          >
-            {protocols.map((each) => (
-              <option key={each.id} value={each.id}>
-                {each.title}
-              </option>
-            ))}
-          </select>
-        </div>
+        <ProtocolChoice label="Read with" chosen={protocol.id} protocols={protocols} onChoose={onChoose} />
         <div className="head-field head-bed">
           <label htmlFor={`${id}-bed`}>Bed label</label>
-          <input
+          <TypedLine
             id={`${id}-bed`}
             className="text-input"
             autoComplete="off"
             maxLength={40}
             placeholder="no names"
             value={bed}
-            onChange={(event) => onBed(event.target.value)}
+            onType={onBed}
           />
         </div>
         <div className="head-field head-time">

@@ -1,4 +1,4 @@
-import { protocolReader, readEdition, wardReader, type Reader } from '../../../src/index.ts';
+import { beginReadEdition, protocolReader, wardReader, type Reader } from '../../../src/index.ts';
 import { answerQuestions } from '../common/answer-questions.ts';
 import { localTime } from '../common/clock.ts';
 import { beginReader, problemInWords, type PageProblem } from '../common/open-reader.ts';
@@ -17,11 +17,19 @@ let opened: () => Opened = () => ({ reader: null, problems: [] });
 function openInForce(inForce: NonNullable<SiteProtocol['in_force']>): Answers['open'] {
   opened = () => ({ reader: null, problems: [] });
   if (inForce.kind === 'none') return { form: null, problems: inForce.says };
-  const { reader: found, problems } = readEdition(inForce.file, inForce.text);
-  const reader = found && ('members' in found ? wardReader(found) : protocolReader(found));
-  opened = () => ({ reader, problems });
-  return { form: reader?.form ?? null, problems: problems.map(problemInWords) };
+  const { reader, problems, finish } = beginReadEdition(inForce.file, inForce.text);
+  let done: Opened | null = null;
+  opened = () => (done ??= sealedReader(finish()));
+  return { form: readerOf(reader)?.form ?? null, problems: reader ? [] : problems.map(problemInWords) };
 }
+
+const readerOf = (asked: ReturnType<typeof beginReadEdition>['reader']): Reader | null =>
+  asked && ('members' in asked ? wardReader(asked) : protocolReader(asked));
+
+const sealedReader = ({ reader, problems }: Omit<ReturnType<typeof beginReadEdition>, 'finish'>): Opened => ({
+  reader: readerOf(reader),
+  problems,
+});
 
 function open(asked: SiteProtocol, all: readonly SiteProtocol[]): Answers['open'] {
   if (asked.in_force) return openInForce(asked.in_force);

@@ -1,7 +1,8 @@
-import { useEffect, useId, type ReactNode } from 'react';
+import { useEffect, type ReactNode } from 'react';
 import { Tab, TabList, TabPanel, Tabs } from 'react-aria-components';
 import { Fault } from '../common/fault-boundary.tsx';
 import { keyed } from '../common/keyed.ts';
+import { ProtocolChoice } from '../common/protocol-choice.tsx';
 import { RoomHeading } from '../common/room-name.tsx';
 import type { RoomProps } from '../common/room.ts';
 import { HandoutPage } from './handout.tsx';
@@ -29,7 +30,6 @@ export function Teach(props: RoomProps): ReactNode {
 }
 
 function TeachHead({ protocol, protocols, onGo }: RoomProps): ReactNode {
-  const id = useId();
   return (
     <header className="head">
       <RoomHeading
@@ -38,20 +38,12 @@ function TeachHead({ protocol, protocols, onGo }: RoomProps): ReactNode {
         purpose="Practise on a protocol’s cases, set by set, or print them to teach with."
       />
       <div className="head-fields">
-        <div className="head-field head-protocol">
-          <label htmlFor={`${id}-protocol`}>Teach from</label>
-          <select
-            id={`${id}-protocol`}
-            value={protocol.id}
-            onChange={(event) => onGo({ protocol: event.target.value, case: null, axes: null })}
-          >
-            {protocols.map((each) => (
-              <option key={each.id} value={each.id}>
-                {each.title}
-              </option>
-            ))}
-          </select>
-        </div>
+        <ProtocolChoice
+          label="Teach from"
+          chosen={protocol.id}
+          protocols={protocols}
+          onChoose={(id) => onGo({ protocol: id, case: null, axes: null })}
+        />
       </div>
       <p className="nothing-kept">
         Every patient here is invented. Your answers stay in this browser until you wipe them.

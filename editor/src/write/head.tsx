@@ -1,4 +1,5 @@
-import { useId, type ReactNode } from 'react';
+import type { ReactNode } from 'react';
+import { ProtocolChoice } from '../common/protocol-choice.tsx';
 import { RoomHeading } from '../common/room-name.tsx';
 import type { RoomProps } from '../common/room.ts';
 import { draftIds, readDraft } from './desk/drafts.ts';
@@ -20,9 +21,13 @@ interface Props extends RoomProps {
 /** The head of the room: what it is for, what is written, and saving. */
 export function Head(props: Props): ReactNode {
   const { protocol, protocols, site, onGo, open, saving, part, said, onSave, onNew } = props;
-  const id = useId();
   const { unsaved } = open.state;
-  const notYetThere = draftIds().filter((each) => protocols.every((other) => other.id !== each));
+  const notYetThere = draftIds()
+    .filter((each) => protocols.every((other) => other.id !== each))
+    .map((id) => ({
+      id,
+      title: `${titleIn(readDraft(id)?.texts.protocol ?? '') ?? id} (a draft in this browser)`,
+    }));
   return (
     <header className="head">
       <RoomHeading
@@ -31,25 +36,12 @@ export function Head(props: Props): ReactNode {
         purpose="Write a protocol, and see at once what its cases make of it."
       />
       <div className="head-fields">
-        <div className="head-field head-protocol">
-          <label htmlFor={`${id}-protocol`}>Write</label>
-          <select
-            id={`${id}-protocol`}
-            value={protocol.id}
-            onChange={(event) => onGo({ protocol: event.target.value, case: null, axes: null })}
-          >
-            {protocols.map((each) => (
-              <option key={each.id} value={each.id}>
-                {each.title}
-              </option>
-            ))}
-            {notYetThere.map((each) => (
-              <option key={each} value={each}>
-                {`${titleIn(readDraft(each)?.texts.protocol ?? '') ?? each} (a draft in this browser)`}
-              </option>
-            ))}
-          </select>
-        </div>
+        <ProtocolChoice
+          label="Write"
+          chosen={protocol.id}
+          protocols={[...protocols, ...notYetThere]}
+          onChoose={(id) => onGo({ protocol: id, case: null, axes: null })}
+        />
         <button type="button" className="button" onClick={onNew}>
           New protocol
         </button>

@@ -119,6 +119,12 @@ export interface CaseInFull {
   readonly heading: string;
   readonly couldBe: string | null;
   readonly reasons: readonly string[];
+  /** What is to be taken and asked first, in short. */
+  readonly toGet: readonly string[];
+  /** On a ward: the plan that holds, whom to tell, and what each of its protocols calls for. Else null or empty. */
+  readonly plan: string | null;
+  readonly tell: readonly string[];
+  readonly reads: readonly string[];
   readonly rules: readonly RuleInCase[];
 }
 
@@ -126,6 +132,8 @@ export interface CaseInFull {
 export interface RuleInCase {
   readonly name: string;
   readonly title: string;
+  /** On a ward: the protocol that it stands in. */
+  readonly of: string | null;
   readonly level: string | null;
   readonly decidedBy: readonly string[];
   readonly lines: LinesHere | null;

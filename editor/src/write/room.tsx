@@ -33,7 +33,7 @@ export function Room(props: RoomProps): ReactNode {
   const leaving = useLeaving(protocol.id, state.unsaved.length > 0, address);
   const save = (): void => {
     if (site.saves) void saving.saveAll();
-    else download(fileOf(part, protocol.kind), desk.text(part), document);
+    else download(fileOf(part, protocol.kind), desk.toSave(part), document);
   };
   const show = useCallback((to: Part, line: number) => {
     setPart(to);

@@ -673,6 +673,10 @@ export interface LogicFile {
    */
   readonly contradictions: readonly LogicContradiction[];
   /**
+   * Steps that stand before all others: they read what a set gives, and find out what of it fits, contradicts, counts and is refused. Beside earlier ones they read name:given and name:tried (a value, or unobtainable: 0 or 1), name:from and name:to (the ends of a number in steps) and name:gave:choice (0 or 1).
+   */
+  readonly reading?: readonly LogicStep[];
+  /**
    * What goes in, in this order.
    */
   readonly inputs: readonly LogicInput[];
@@ -845,6 +849,14 @@ export interface LogicInput {
    * What goes in while nothing is known: a missing number has its whole possible range, a choice may be anything. Left out with look backs, which need the earlier sets.
    */
   readonly otherwise?: number;
+  /**
+   * What it is, over the steps of reading; left out with limits and look backs, which a set does not give.
+   */
+  readonly is?: LogicExpression;
+  /**
+   * What it is with room for the truth, where faults of technique are there; over inputs and steps. Left out where no fault touches it.
+   */
+  readonly wide?: LogicExpression;
 }
 
 /**

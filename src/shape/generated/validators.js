@@ -9397,6 +9397,7 @@ const schema108 = {
     levels: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' } },
     observations: { type: 'array', items: { $ref: '#/$defs/observation' } },
     contradictions: { type: 'array', items: { $ref: '#/$defs/contradiction' } },
+    reading: { type: 'array', items: { $ref: '#/$defs/step' } },
     inputs: { type: 'array', items: { $ref: '#/$defs/input' } },
     steps: { type: 'array', items: { $ref: '#/$defs/step' } },
     faults: { type: 'array', items: { $ref: '#/$defs/fault' } },
@@ -9486,6 +9487,8 @@ const schema108 = {
         unit: { type: 'string' },
         steps_per_unit: { type: 'string', pattern: '^[0-9]+(/[0-9]+)?$' },
         otherwise: { type: 'integer' },
+        is: { $ref: '#/$defs/expression' },
+        wide: { $ref: '#/$defs/expression' },
       },
       required: ['input', 'of', 'name', 'part'],
       additionalProperties: false,
@@ -10291,6 +10294,436 @@ validate397.evaluated = { props: true, dynamicProps: false, dynamicItems: false 
 
 const schema113 = {
   type: 'object',
+  properties: { step: { type: 'string' }, is: { $ref: '#/$defs/expression' } },
+  required: ['step', 'is'],
+  additionalProperties: false,
+};
+const schema114 = {
+  type: ['integer', 'boolean', 'object'],
+  properties: {
+    var: { type: 'string' },
+    '+': { $ref: '#/$defs/parts' },
+    '-': { $ref: '#/$defs/parts' },
+    '*': { $ref: '#/$defs/parts' },
+    min: { $ref: '#/$defs/parts' },
+    max: { $ref: '#/$defs/parts' },
+    '<': { $ref: '#/$defs/parts' },
+    '<=': { $ref: '#/$defs/parts' },
+    and: { $ref: '#/$defs/parts' },
+    or: { $ref: '#/$defs/parts' },
+    '!': { $ref: '#/$defs/parts' },
+    if: { $ref: '#/$defs/parts' },
+  },
+  minProperties: 1,
+  maxProperties: 1,
+  additionalProperties: false,
+};
+const schema115 = { type: 'array', items: { $ref: '#/$defs/expression' }, minItems: 1 };
+const wrapper1 = { validate: validate402 };
+
+function validate403(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate403.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (Array.isArray(data)) {
+    if (data.length < 1) {
+      const err0 = { instancePath, schemaPath: '#/minItems', keyword: 'minItems', params: { limit: 1 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    const len0 = data.length;
+    for (let i0 = 0; i0 < len0; i0++) {
+      if (
+        !wrapper1.validate(data[i0], {
+          instancePath: instancePath + '/' + i0,
+          parentData: data,
+          parentDataProperty: i0,
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, wrapper1.validate.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err1 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'array' } };
+    if (vErrors === null) {
+      vErrors = [err1];
+    } else {
+      vErrors.push(err1);
+    }
+    errors++;
+  }
+  validate403.errors = vErrors;
+  return errors === 0;
+}
+validate403.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+
+function validate402(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate402.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (
+    !(typeof data == 'number' && !(data % 1) && !isNaN(data) && isFinite(data)) &&
+    typeof data !== 'boolean' &&
+    !(data && typeof data == 'object' && !Array.isArray(data))
+  ) {
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema114.type } };
+    if (vErrors === null) {
+      vErrors = [err0];
+    } else {
+      vErrors.push(err0);
+    }
+    errors++;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (Object.keys(data).length > 1) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/maxProperties',
+        keyword: 'maxProperties',
+        params: { limit: 1 },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    if (Object.keys(data).length < 1) {
+      const err2 = {
+        instancePath,
+        schemaPath: '#/minProperties',
+        keyword: 'minProperties',
+        params: { limit: 1 },
+      };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!func5.call(schema114.properties, key0)) {
+        const err3 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+    }
+    if (data.var !== undefined) {
+      if (typeof data.var !== 'string') {
+        const err4 = {
+          instancePath: instancePath + '/var',
+          schemaPath: '#/properties/var/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err4];
+        } else {
+          vErrors.push(err4);
+        }
+        errors++;
+      }
+    }
+    if (data['+'] !== undefined) {
+      if (
+        !validate403(data['+'], {
+          instancePath: instancePath + '/+',
+          parentData: data,
+          parentDataProperty: '+',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate403.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data['-'] !== undefined) {
+      if (
+        !validate403(data['-'], {
+          instancePath: instancePath + '/-',
+          parentData: data,
+          parentDataProperty: '-',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate403.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data['*'] !== undefined) {
+      if (
+        !validate403(data['*'], {
+          instancePath: instancePath + '/*',
+          parentData: data,
+          parentDataProperty: '*',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate403.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.min !== undefined) {
+      if (
+        !validate403(data.min, {
+          instancePath: instancePath + '/min',
+          parentData: data,
+          parentDataProperty: 'min',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate403.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.max !== undefined) {
+      if (
+        !validate403(data.max, {
+          instancePath: instancePath + '/max',
+          parentData: data,
+          parentDataProperty: 'max',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate403.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data['<'] !== undefined) {
+      if (
+        !validate403(data['<'], {
+          instancePath: instancePath + '/<',
+          parentData: data,
+          parentDataProperty: '<',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate403.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data['<='] !== undefined) {
+      if (
+        !validate403(data['<='], {
+          instancePath: instancePath + '/<=',
+          parentData: data,
+          parentDataProperty: '<=',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate403.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.and !== undefined) {
+      if (
+        !validate403(data.and, {
+          instancePath: instancePath + '/and',
+          parentData: data,
+          parentDataProperty: 'and',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate403.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.or !== undefined) {
+      if (
+        !validate403(data.or, {
+          instancePath: instancePath + '/or',
+          parentData: data,
+          parentDataProperty: 'or',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate403.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data['!'] !== undefined) {
+      if (
+        !validate403(data['!'], {
+          instancePath: instancePath + '/!',
+          parentData: data,
+          parentDataProperty: '!',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate403.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.if !== undefined) {
+      if (
+        !validate403(data.if, {
+          instancePath: instancePath + '/if',
+          parentData: data,
+          parentDataProperty: 'if',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate403.errors);
+        errors = vErrors.length;
+      }
+    }
+  }
+  validate402.errors = vErrors;
+  return errors === 0;
+}
+validate402.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+function validate401(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate401.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.step === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'step' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.is === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'is' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'step' || key0 === 'is')) {
+        const err2 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+    if (data.step !== undefined) {
+      if (typeof data.step !== 'string') {
+        const err3 = {
+          instancePath: instancePath + '/step',
+          schemaPath: '#/properties/step/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+    }
+    if (data.is !== undefined) {
+      if (
+        !validate402(data.is, {
+          instancePath: instancePath + '/is',
+          parentData: data,
+          parentDataProperty: 'is',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate402.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err4 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err4];
+    } else {
+      vErrors.push(err4);
+    }
+    errors++;
+  }
+  validate401.errors = vErrors;
+  return errors === 0;
+}
+validate401.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema116 = {
+  type: 'object',
   properties: {
     input: { type: 'string' },
     of: { type: 'string', enum: ['observation', 'limit', 'look_back'] },
@@ -10315,18 +10748,20 @@ const schema113 = {
     unit: { type: 'string' },
     steps_per_unit: { type: 'string', pattern: '^[0-9]+(/[0-9]+)?$' },
     otherwise: { type: 'integer' },
+    is: { $ref: '#/$defs/expression' },
+    wide: { $ref: '#/$defs/expression' },
   },
   required: ['input', 'of', 'name', 'part'],
   additionalProperties: false,
 };
 
-function validate401(
+function validate417(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate401.evaluated;
+  const evaluated0 = validate417.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -10391,16 +10826,7 @@ function validate401(
       errors++;
     }
     for (const key0 in data) {
-      if (!(
-        key0 === 'input' ||
-        key0 === 'of' ||
-        key0 === 'name' ||
-        key0 === 'part' ||
-        key0 === 'choice' ||
-        key0 === 'unit' ||
-        key0 === 'steps_per_unit' ||
-        key0 === 'otherwise'
-      )) {
+      if (!func5.call(schema116.properties, key0)) {
         const err4 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -10452,7 +10878,7 @@ function validate401(
           instancePath: instancePath + '/of',
           schemaPath: '#/properties/of/enum',
           keyword: 'enum',
-          params: { allowedValues: schema113.properties.of.enum },
+          params: { allowedValues: schema116.properties.of.enum },
         };
         if (vErrors === null) {
           vErrors = [err7];
@@ -10509,7 +10935,7 @@ function validate401(
           instancePath: instancePath + '/part',
           schemaPath: '#/properties/part/enum',
           keyword: 'enum',
-          params: { allowedValues: schema113.properties.part.enum },
+          params: { allowedValues: schema116.properties.part.enum },
         };
         if (vErrors === null) {
           vErrors = [err9];
@@ -10598,6 +11024,34 @@ function validate401(
         errors++;
       }
     }
+    if (data.is !== undefined) {
+      if (
+        !validate402(data.is, {
+          instancePath: instancePath + '/is',
+          parentData: data,
+          parentDataProperty: 'is',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate402.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.wide !== undefined) {
+      if (
+        !validate402(data.wide, {
+          instancePath: instancePath + '/wide',
+          parentData: data,
+          parentDataProperty: 'wide',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate402.errors);
+        errors = vErrors.length;
+      }
+    }
   } else {
     const err14 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
     if (vErrors === null) {
@@ -10607,440 +11061,10 @@ function validate401(
     }
     errors++;
   }
-  validate401.errors = vErrors;
+  validate417.errors = vErrors;
   return errors === 0;
 }
-validate401.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
-
-const schema114 = {
-  type: 'object',
-  properties: { step: { type: 'string' }, is: { $ref: '#/$defs/expression' } },
-  required: ['step', 'is'],
-  additionalProperties: false,
-};
-const schema115 = {
-  type: ['integer', 'boolean', 'object'],
-  properties: {
-    var: { type: 'string' },
-    '+': { $ref: '#/$defs/parts' },
-    '-': { $ref: '#/$defs/parts' },
-    '*': { $ref: '#/$defs/parts' },
-    min: { $ref: '#/$defs/parts' },
-    max: { $ref: '#/$defs/parts' },
-    '<': { $ref: '#/$defs/parts' },
-    '<=': { $ref: '#/$defs/parts' },
-    and: { $ref: '#/$defs/parts' },
-    or: { $ref: '#/$defs/parts' },
-    '!': { $ref: '#/$defs/parts' },
-    if: { $ref: '#/$defs/parts' },
-  },
-  minProperties: 1,
-  maxProperties: 1,
-  additionalProperties: false,
-};
-const schema116 = { type: 'array', items: { $ref: '#/$defs/expression' }, minItems: 1 };
-const wrapper1 = { validate: validate406 };
-
-function validate407(
-  data,
-  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
-) {
-  let vErrors = null;
-  let errors = 0;
-  const evaluated0 = validate407.evaluated;
-  if (evaluated0.dynamicProps) {
-    evaluated0.props = undefined;
-  }
-  if (evaluated0.dynamicItems) {
-    evaluated0.items = undefined;
-  }
-  if (Array.isArray(data)) {
-    if (data.length < 1) {
-      const err0 = { instancePath, schemaPath: '#/minItems', keyword: 'minItems', params: { limit: 1 } };
-      if (vErrors === null) {
-        vErrors = [err0];
-      } else {
-        vErrors.push(err0);
-      }
-      errors++;
-    }
-    const len0 = data.length;
-    for (let i0 = 0; i0 < len0; i0++) {
-      if (
-        !wrapper1.validate(data[i0], {
-          instancePath: instancePath + '/' + i0,
-          parentData: data,
-          parentDataProperty: i0,
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, wrapper1.validate.errors);
-        errors = vErrors.length;
-      }
-    }
-  } else {
-    const err1 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'array' } };
-    if (vErrors === null) {
-      vErrors = [err1];
-    } else {
-      vErrors.push(err1);
-    }
-    errors++;
-  }
-  validate407.errors = vErrors;
-  return errors === 0;
-}
-validate407.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
-
-function validate406(
-  data,
-  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
-) {
-  let vErrors = null;
-  let errors = 0;
-  const evaluated0 = validate406.evaluated;
-  if (evaluated0.dynamicProps) {
-    evaluated0.props = undefined;
-  }
-  if (evaluated0.dynamicItems) {
-    evaluated0.items = undefined;
-  }
-  if (
-    !(typeof data == 'number' && !(data % 1) && !isNaN(data) && isFinite(data)) &&
-    typeof data !== 'boolean' &&
-    !(data && typeof data == 'object' && !Array.isArray(data))
-  ) {
-    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema115.type } };
-    if (vErrors === null) {
-      vErrors = [err0];
-    } else {
-      vErrors.push(err0);
-    }
-    errors++;
-  }
-  if (data && typeof data == 'object' && !Array.isArray(data)) {
-    if (Object.keys(data).length > 1) {
-      const err1 = {
-        instancePath,
-        schemaPath: '#/maxProperties',
-        keyword: 'maxProperties',
-        params: { limit: 1 },
-      };
-      if (vErrors === null) {
-        vErrors = [err1];
-      } else {
-        vErrors.push(err1);
-      }
-      errors++;
-    }
-    if (Object.keys(data).length < 1) {
-      const err2 = {
-        instancePath,
-        schemaPath: '#/minProperties',
-        keyword: 'minProperties',
-        params: { limit: 1 },
-      };
-      if (vErrors === null) {
-        vErrors = [err2];
-      } else {
-        vErrors.push(err2);
-      }
-      errors++;
-    }
-    for (const key0 in data) {
-      if (!func5.call(schema115.properties, key0)) {
-        const err3 = {
-          instancePath,
-          schemaPath: '#/additionalProperties',
-          keyword: 'additionalProperties',
-          params: { additionalProperty: key0 },
-        };
-        if (vErrors === null) {
-          vErrors = [err3];
-        } else {
-          vErrors.push(err3);
-        }
-        errors++;
-      }
-    }
-    if (data.var !== undefined) {
-      if (typeof data.var !== 'string') {
-        const err4 = {
-          instancePath: instancePath + '/var',
-          schemaPath: '#/properties/var/type',
-          keyword: 'type',
-          params: { type: 'string' },
-        };
-        if (vErrors === null) {
-          vErrors = [err4];
-        } else {
-          vErrors.push(err4);
-        }
-        errors++;
-      }
-    }
-    if (data['+'] !== undefined) {
-      if (
-        !validate407(data['+'], {
-          instancePath: instancePath + '/+',
-          parentData: data,
-          parentDataProperty: '+',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate407.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data['-'] !== undefined) {
-      if (
-        !validate407(data['-'], {
-          instancePath: instancePath + '/-',
-          parentData: data,
-          parentDataProperty: '-',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate407.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data['*'] !== undefined) {
-      if (
-        !validate407(data['*'], {
-          instancePath: instancePath + '/*',
-          parentData: data,
-          parentDataProperty: '*',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate407.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.min !== undefined) {
-      if (
-        !validate407(data.min, {
-          instancePath: instancePath + '/min',
-          parentData: data,
-          parentDataProperty: 'min',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate407.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.max !== undefined) {
-      if (
-        !validate407(data.max, {
-          instancePath: instancePath + '/max',
-          parentData: data,
-          parentDataProperty: 'max',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate407.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data['<'] !== undefined) {
-      if (
-        !validate407(data['<'], {
-          instancePath: instancePath + '/<',
-          parentData: data,
-          parentDataProperty: '<',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate407.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data['<='] !== undefined) {
-      if (
-        !validate407(data['<='], {
-          instancePath: instancePath + '/<=',
-          parentData: data,
-          parentDataProperty: '<=',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate407.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.and !== undefined) {
-      if (
-        !validate407(data.and, {
-          instancePath: instancePath + '/and',
-          parentData: data,
-          parentDataProperty: 'and',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate407.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.or !== undefined) {
-      if (
-        !validate407(data.or, {
-          instancePath: instancePath + '/or',
-          parentData: data,
-          parentDataProperty: 'or',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate407.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data['!'] !== undefined) {
-      if (
-        !validate407(data['!'], {
-          instancePath: instancePath + '/!',
-          parentData: data,
-          parentDataProperty: '!',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate407.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.if !== undefined) {
-      if (
-        !validate407(data.if, {
-          instancePath: instancePath + '/if',
-          parentData: data,
-          parentDataProperty: 'if',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate407.errors);
-        errors = vErrors.length;
-      }
-    }
-  }
-  validate406.errors = vErrors;
-  return errors === 0;
-}
-validate406.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
-
-function validate405(
-  data,
-  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
-) {
-  let vErrors = null;
-  let errors = 0;
-  const evaluated0 = validate405.evaluated;
-  if (evaluated0.dynamicProps) {
-    evaluated0.props = undefined;
-  }
-  if (evaluated0.dynamicItems) {
-    evaluated0.items = undefined;
-  }
-  if (data && typeof data == 'object' && !Array.isArray(data)) {
-    if (data.step === undefined) {
-      const err0 = {
-        instancePath,
-        schemaPath: '#/required',
-        keyword: 'required',
-        params: { missingProperty: 'step' },
-      };
-      if (vErrors === null) {
-        vErrors = [err0];
-      } else {
-        vErrors.push(err0);
-      }
-      errors++;
-    }
-    if (data.is === undefined) {
-      const err1 = {
-        instancePath,
-        schemaPath: '#/required',
-        keyword: 'required',
-        params: { missingProperty: 'is' },
-      };
-      if (vErrors === null) {
-        vErrors = [err1];
-      } else {
-        vErrors.push(err1);
-      }
-      errors++;
-    }
-    for (const key0 in data) {
-      if (!(key0 === 'step' || key0 === 'is')) {
-        const err2 = {
-          instancePath,
-          schemaPath: '#/additionalProperties',
-          keyword: 'additionalProperties',
-          params: { additionalProperty: key0 },
-        };
-        if (vErrors === null) {
-          vErrors = [err2];
-        } else {
-          vErrors.push(err2);
-        }
-        errors++;
-      }
-    }
-    if (data.step !== undefined) {
-      if (typeof data.step !== 'string') {
-        const err3 = {
-          instancePath: instancePath + '/step',
-          schemaPath: '#/properties/step/type',
-          keyword: 'type',
-          params: { type: 'string' },
-        };
-        if (vErrors === null) {
-          vErrors = [err3];
-        } else {
-          vErrors.push(err3);
-        }
-        errors++;
-      }
-    }
-    if (data.is !== undefined) {
-      if (
-        !validate406(data.is, {
-          instancePath: instancePath + '/is',
-          parentData: data,
-          parentDataProperty: 'is',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate406.errors);
-        errors = vErrors.length;
-      }
-    }
-  } else {
-    const err4 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
-    if (vErrors === null) {
-      vErrors = [err4];
-    } else {
-      vErrors.push(err4);
-    }
-    errors++;
-  }
-  validate405.errors = vErrors;
-  return errors === 0;
-}
-validate405.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate417.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema117 = {
   type: 'object',
@@ -11054,13 +11078,13 @@ const schema117 = {
   additionalProperties: false,
 };
 
-function validate421(
+function validate424(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate421.evaluated;
+  const evaluated0 = validate424.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11156,7 +11180,7 @@ function validate421(
     }
     if (data.is_there !== undefined) {
       if (
-        !validate406(data.is_there, {
+        !validate402(data.is_there, {
           instancePath: instancePath + '/is_there',
           parentData: data,
           parentDataProperty: 'is_there',
@@ -11164,7 +11188,7 @@ function validate421(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate406.errors);
+        vErrors = joined(vErrors, validate402.errors);
         errors = vErrors.length;
       }
     }
@@ -11279,10 +11303,10 @@ function validate421(
     }
     errors++;
   }
-  validate421.errors = vErrors;
+  validate424.errors = vErrors;
   return errors === 0;
 }
-validate421.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate424.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema118 = {
   type: 'object',
@@ -11302,13 +11326,13 @@ const schema119 = {
   additionalProperties: false,
 };
 
-function validate426(
+function validate429(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate426.evaluated;
+  const evaluated0 = validate429.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11362,7 +11386,7 @@ function validate426(
     }
     if (data.certain !== undefined) {
       if (
-        !validate406(data.certain, {
+        !validate402(data.certain, {
           instancePath: instancePath + '/certain',
           parentData: data,
           parentDataProperty: 'certain',
@@ -11370,13 +11394,13 @@ function validate426(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate406.errors);
+        vErrors = joined(vErrors, validate402.errors);
         errors = vErrors.length;
       }
     }
     if (data.possible !== undefined) {
       if (
-        !validate406(data.possible, {
+        !validate402(data.possible, {
           instancePath: instancePath + '/possible',
           parentData: data,
           parentDataProperty: 'possible',
@@ -11384,7 +11408,7 @@ function validate426(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate406.errors);
+        vErrors = joined(vErrors, validate402.errors);
         errors = vErrors.length;
       }
     }
@@ -11397,10 +11421,10 @@ function validate426(
     }
     errors++;
   }
-  validate426.errors = vErrors;
+  validate429.errors = vErrors;
   return errors === 0;
 }
-validate426.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate429.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema120 = {
   type: 'object',
@@ -11413,13 +11437,13 @@ const schema120 = {
   additionalProperties: false,
 };
 
-function validate430(
+function validate433(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate430.evaluated;
+  const evaluated0 = validate433.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11487,7 +11511,7 @@ function validate430(
     }
     if (data.raised !== undefined) {
       if (
-        !validate406(data.raised, {
+        !validate402(data.raised, {
           instancePath: instancePath + '/raised',
           parentData: data,
           parentDataProperty: 'raised',
@@ -11495,13 +11519,13 @@ function validate430(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate406.errors);
+        vErrors = joined(vErrors, validate402.errors);
         errors = vErrors.length;
       }
     }
     if (data.could !== undefined) {
       if (
-        !validate406(data.could, {
+        !validate402(data.could, {
           instancePath: instancePath + '/could',
           parentData: data,
           parentDataProperty: 'could',
@@ -11509,13 +11533,13 @@ function validate430(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate406.errors);
+        vErrors = joined(vErrors, validate402.errors);
         errors = vErrors.length;
       }
     }
     if (data.floor !== undefined) {
       if (
-        !validate406(data.floor, {
+        !validate402(data.floor, {
           instancePath: instancePath + '/floor',
           parentData: data,
           parentDataProperty: 'floor',
@@ -11523,7 +11547,7 @@ function validate430(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate406.errors);
+        vErrors = joined(vErrors, validate402.errors);
         errors = vErrors.length;
       }
     }
@@ -11536,10 +11560,10 @@ function validate430(
     }
     errors++;
   }
-  validate430.errors = vErrors;
+  validate433.errors = vErrors;
   return errors === 0;
 }
-validate430.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate433.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema121 = {
   type: 'object',
@@ -11555,13 +11579,13 @@ const schema121 = {
   additionalProperties: false,
 };
 
-function validate435(
+function validate438(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate435.evaluated;
+  const evaluated0 = validate438.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11678,7 +11702,7 @@ function validate435(
     }
     if (data.certain !== undefined) {
       if (
-        !validate406(data.certain, {
+        !validate402(data.certain, {
           instancePath: instancePath + '/certain',
           parentData: data,
           parentDataProperty: 'certain',
@@ -11686,13 +11710,13 @@ function validate435(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate406.errors);
+        vErrors = joined(vErrors, validate402.errors);
         errors = vErrors.length;
       }
     }
     if (data.possible !== undefined) {
       if (
-        !validate406(data.possible, {
+        !validate402(data.possible, {
           instancePath: instancePath + '/possible',
           parentData: data,
           parentDataProperty: 'possible',
@@ -11700,13 +11724,13 @@ function validate435(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate406.errors);
+        vErrors = joined(vErrors, validate402.errors);
         errors = vErrors.length;
       }
     }
     if (data.counts !== undefined) {
       if (
-        !validate406(data.counts, {
+        !validate402(data.counts, {
           instancePath: instancePath + '/counts',
           parentData: data,
           parentDataProperty: 'counts',
@@ -11714,13 +11738,13 @@ function validate435(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate406.errors);
+        vErrors = joined(vErrors, validate402.errors);
         errors = vErrors.length;
       }
     }
     if (data.could !== undefined) {
       if (
-        !validate406(data.could, {
+        !validate402(data.could, {
           instancePath: instancePath + '/could',
           parentData: data,
           parentDataProperty: 'could',
@@ -11728,13 +11752,13 @@ function validate435(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate406.errors);
+        vErrors = joined(vErrors, validate402.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained !== undefined) {
       if (
-        !validate426(data.explained, {
+        !validate429(data.explained, {
           instancePath: instancePath + '/explained',
           parentData: data,
           parentDataProperty: 'explained',
@@ -11742,13 +11766,13 @@ function validate435(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate426.errors);
+        vErrors = joined(vErrors, validate429.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_reliable !== undefined) {
       if (
-        !validate406(data.not_reliable, {
+        !validate402(data.not_reliable, {
           instancePath: instancePath + '/not_reliable',
           parentData: data,
           parentDataProperty: 'not_reliable',
@@ -11756,7 +11780,7 @@ function validate435(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate406.errors);
+        vErrors = joined(vErrors, validate402.errors);
         errors = vErrors.length;
       }
     }
@@ -11769,10 +11793,10 @@ function validate435(
     }
     errors++;
   }
-  validate435.errors = vErrors;
+  validate438.errors = vErrors;
   return errors === 0;
 }
-validate435.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate438.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema122 = {
   type: 'object',
@@ -11791,13 +11815,13 @@ const schema122 = {
 };
 const pattern26 = new RegExp('^[0-9]+$', 'u');
 
-function validate443(
+function validate446(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate443.evaluated;
+  const evaluated0 = validate446.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -11944,7 +11968,7 @@ function validate443(
     }
     if (data.low !== undefined) {
       if (
-        !validate406(data.low, {
+        !validate402(data.low, {
           instancePath: instancePath + '/low',
           parentData: data,
           parentDataProperty: 'low',
@@ -11952,13 +11976,13 @@ function validate443(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate406.errors);
+        vErrors = joined(vErrors, validate402.errors);
         errors = vErrors.length;
       }
     }
     if (data.high !== undefined) {
       if (
-        !validate406(data.high, {
+        !validate402(data.high, {
           instancePath: instancePath + '/high',
           parentData: data,
           parentDataProperty: 'high',
@@ -11966,7 +11990,7 @@ function validate443(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate406.errors);
+        vErrors = joined(vErrors, validate402.errors);
         errors = vErrors.length;
       }
     }
@@ -12004,7 +12028,7 @@ function validate443(
     }
     if (data.bottom_low !== undefined) {
       if (
-        !validate406(data.bottom_low, {
+        !validate402(data.bottom_low, {
           instancePath: instancePath + '/bottom_low',
           parentData: data,
           parentDataProperty: 'bottom_low',
@@ -12012,13 +12036,13 @@ function validate443(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate406.errors);
+        vErrors = joined(vErrors, validate402.errors);
         errors = vErrors.length;
       }
     }
     if (data.bottom_high !== undefined) {
       if (
-        !validate406(data.bottom_high, {
+        !validate402(data.bottom_high, {
           instancePath: instancePath + '/bottom_high',
           parentData: data,
           parentDataProperty: 'bottom_high',
@@ -12026,7 +12050,7 @@ function validate443(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate406.errors);
+        vErrors = joined(vErrors, validate402.errors);
         errors = vErrors.length;
       }
     }
@@ -12064,7 +12088,7 @@ function validate443(
     }
     if (data.sure !== undefined) {
       if (
-        !validate406(data.sure, {
+        !validate402(data.sure, {
           instancePath: instancePath + '/sure',
           parentData: data,
           parentDataProperty: 'sure',
@@ -12072,13 +12096,13 @@ function validate443(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate406.errors);
+        vErrors = joined(vErrors, validate402.errors);
         errors = vErrors.length;
       }
     }
     if (data.maybe !== undefined) {
       if (
-        !validate406(data.maybe, {
+        !validate402(data.maybe, {
           instancePath: instancePath + '/maybe',
           parentData: data,
           parentDataProperty: 'maybe',
@@ -12086,7 +12110,7 @@ function validate443(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate406.errors);
+        vErrors = joined(vErrors, validate402.errors);
         errors = vErrors.length;
       }
     }
@@ -12099,18 +12123,18 @@ function validate443(
     }
     errors++;
   }
-  validate443.errors = vErrors;
+  validate446.errors = vErrors;
   return errors === 0;
 }
-validate443.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate446.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate425(
+function validate428(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate425.evaluated;
+  const evaluated0 = validate428.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -12192,7 +12216,7 @@ function validate425(
     }
     if (data.applies !== undefined) {
       if (
-        !validate426(data.applies, {
+        !validate429(data.applies, {
           instancePath: instancePath + '/applies',
           parentData: data,
           parentDataProperty: 'applies',
@@ -12200,13 +12224,13 @@ function validate425(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate426.errors);
+        vErrors = joined(vErrors, validate429.errors);
         errors = vErrors.length;
       }
     }
     if (data.levels !== undefined) {
       if (
-        !validate430(data.levels, {
+        !validate433(data.levels, {
           instancePath: instancePath + '/levels',
           parentData: data,
           parentDataProperty: 'levels',
@@ -12214,7 +12238,7 @@ function validate425(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate430.errors);
+        vErrors = joined(vErrors, validate433.errors);
         errors = vErrors.length;
       }
     }
@@ -12223,7 +12247,7 @@ function validate425(
       if (data2 && typeof data2 == 'object' && !Array.isArray(data2)) {
         for (const key1 in data2) {
           if (
-            !validate435(data2[key1], {
+            !validate438(data2[key1], {
               instancePath: instancePath + '/rules/' + key1.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data2,
               parentDataProperty: key1,
@@ -12231,7 +12255,7 @@ function validate425(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate435.errors);
+            vErrors = joined(vErrors, validate438.errors);
             errors = vErrors.length;
           }
         }
@@ -12255,7 +12279,7 @@ function validate425(
       if (data4 && typeof data4 == 'object' && !Array.isArray(data4)) {
         for (const key2 in data4) {
           if (
-            !validate443(data4[key2], {
+            !validate446(data4[key2], {
               instancePath: instancePath + '/measures/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data4,
               parentDataProperty: key2,
@@ -12263,7 +12287,7 @@ function validate425(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate443.errors);
+            vErrors = joined(vErrors, validate446.errors);
             errors = vErrors.length;
           }
         }
@@ -12291,10 +12315,10 @@ function validate425(
     }
     errors++;
   }
-  validate425.errors = vErrors;
+  validate428.errors = vErrors;
   return errors === 0;
 }
-validate425.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate428.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 function validate387(
   data,
@@ -12675,14 +12699,14 @@ function validate387(
         errors++;
       }
     }
-    if (data.inputs !== undefined) {
-      let data10 = data.inputs;
+    if (data.reading !== undefined) {
+      let data10 = data.reading;
       if (Array.isArray(data10)) {
         const len3 = data10.length;
         for (let i3 = 0; i3 < len3; i3++) {
           if (
             !validate401(data10[i3], {
-              instancePath: instancePath + '/inputs/' + i3,
+              instancePath: instancePath + '/reading/' + i3,
               parentData: data10,
               parentDataProperty: i3,
               rootData,
@@ -12695,8 +12719,8 @@ function validate387(
         }
       } else {
         const err20 = {
-          instancePath: instancePath + '/inputs',
-          schemaPath: '#/properties/inputs/type',
+          instancePath: instancePath + '/reading',
+          schemaPath: '#/properties/reading/type',
           keyword: 'type',
           params: { type: 'array' },
         };
@@ -12708,28 +12732,28 @@ function validate387(
         errors++;
       }
     }
-    if (data.steps !== undefined) {
-      let data12 = data.steps;
+    if (data.inputs !== undefined) {
+      let data12 = data.inputs;
       if (Array.isArray(data12)) {
         const len4 = data12.length;
         for (let i4 = 0; i4 < len4; i4++) {
           if (
-            !validate405(data12[i4], {
-              instancePath: instancePath + '/steps/' + i4,
+            !validate417(data12[i4], {
+              instancePath: instancePath + '/inputs/' + i4,
               parentData: data12,
               parentDataProperty: i4,
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate405.errors);
+            vErrors = joined(vErrors, validate417.errors);
             errors = vErrors.length;
           }
         }
       } else {
         const err21 = {
-          instancePath: instancePath + '/steps',
-          schemaPath: '#/properties/steps/type',
+          instancePath: instancePath + '/inputs',
+          schemaPath: '#/properties/inputs/type',
           keyword: 'type',
           params: { type: 'array' },
         };
@@ -12741,28 +12765,28 @@ function validate387(
         errors++;
       }
     }
-    if (data.faults !== undefined) {
-      let data14 = data.faults;
+    if (data.steps !== undefined) {
+      let data14 = data.steps;
       if (Array.isArray(data14)) {
         const len5 = data14.length;
         for (let i5 = 0; i5 < len5; i5++) {
           if (
-            !validate421(data14[i5], {
-              instancePath: instancePath + '/faults/' + i5,
+            !validate401(data14[i5], {
+              instancePath: instancePath + '/steps/' + i5,
               parentData: data14,
               parentDataProperty: i5,
               rootData,
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate421.errors);
+            vErrors = joined(vErrors, validate401.errors);
             errors = vErrors.length;
           }
         }
       } else {
         const err22 = {
-          instancePath: instancePath + '/faults',
-          schemaPath: '#/properties/faults/type',
+          instancePath: instancePath + '/steps',
+          schemaPath: '#/properties/steps/type',
           keyword: 'type',
           params: { type: 'array' },
         };
@@ -12774,9 +12798,42 @@ function validate387(
         errors++;
       }
     }
+    if (data.faults !== undefined) {
+      let data16 = data.faults;
+      if (Array.isArray(data16)) {
+        const len6 = data16.length;
+        for (let i6 = 0; i6 < len6; i6++) {
+          if (
+            !validate424(data16[i6], {
+              instancePath: instancePath + '/faults/' + i6,
+              parentData: data16,
+              parentDataProperty: i6,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate424.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err23 = {
+          instancePath: instancePath + '/faults',
+          schemaPath: '#/properties/faults/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err23];
+        } else {
+          vErrors.push(err23);
+        }
+        errors++;
+      }
+    }
     if (data.answers !== undefined) {
       if (
-        !validate425(data.answers, {
+        !validate428(data.answers, {
           instancePath: instancePath + '/answers',
           parentData: data,
           parentDataProperty: 'answers',
@@ -12784,16 +12841,16 @@ function validate387(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate425.errors);
+        vErrors = joined(vErrors, validate428.errors);
         errors = vErrors.length;
       }
     }
   } else {
-    const err23 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    const err24 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
     if (vErrors === null) {
-      vErrors = [err23];
+      vErrors = [err24];
     } else {
-      vErrors.push(err23);
+      vErrors.push(err24);
     }
     errors++;
   }
@@ -18332,7 +18389,7 @@ function validate131(
 }
 validate131.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const protocol = validate452;
+export const protocol = validate455;
 const schema123 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'protocol.schema.json',
@@ -18725,13 +18782,13 @@ const schema123 = {
   },
 };
 
-function validate453(
+function validate456(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate453.evaluated;
+  const evaluated0 = validate456.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18771,18 +18828,18 @@ function validate453(
     }
     errors++;
   }
-  validate453.errors = vErrors;
+  validate456.errors = vErrors;
   return errors === 0;
 }
-validate453.evaluated = { dynamicProps: false, dynamicItems: false };
+validate456.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate455(
+function validate458(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate455.evaluated;
+  const evaluated0 = validate458.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18817,10 +18874,10 @@ function validate455(
     }
     errors++;
   }
-  validate455.errors = vErrors;
+  validate458.errors = vErrors;
   return errors === 0;
 }
-validate455.evaluated = { dynamicProps: false, dynamicItems: false };
+validate458.evaluated = { dynamicProps: false, dynamicItems: false };
 
 const schema126 = {
   type: 'object',
@@ -18849,13 +18906,13 @@ const schema127 = {
   additionalProperties: false,
 };
 
-function validate462(
+function validate465(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate462.evaluated;
+  const evaluated0 = validate465.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18882,20 +18939,20 @@ function validate462(
       errors++;
     }
   }
-  validate462.errors = vErrors;
+  validate465.errors = vErrors;
   return errors === 0;
 }
-validate462.evaluated = { dynamicProps: false, dynamicItems: false };
+validate465.evaluated = { dynamicProps: false, dynamicItems: false };
 
 const schema129 = { type: 'array', items: { $ref: '#/$defs/name' }, maxItems: 200 };
 
-function validate465(
+function validate468(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate465.evaluated;
+  const evaluated0 = validate468.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -18915,7 +18972,7 @@ function validate465(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate453(data[i0], {
+        !validate456(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -18923,7 +18980,7 @@ function validate465(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate453.errors);
+        vErrors = joined(vErrors, validate456.errors);
         errors = vErrors.length;
       }
     }
@@ -18936,18 +18993,18 @@ function validate465(
     }
     errors++;
   }
-  validate465.errors = vErrors;
+  validate468.errors = vErrors;
   return errors === 0;
 }
-validate465.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate468.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate461(
+function validate464(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate461.evaluated;
+  const evaluated0 = validate464.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19001,7 +19058,7 @@ function validate461(
     }
     if (data.value !== undefined) {
       if (
-        !validate462(data.value, {
+        !validate465(data.value, {
           instancePath: instancePath + '/value',
           parentData: data,
           parentDataProperty: 'value',
@@ -19009,13 +19066,13 @@ function validate461(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate462.errors);
+        vErrors = joined(vErrors, validate465.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate455(data.because, {
+        !validate458(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -19023,13 +19080,13 @@ function validate461(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate455.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
     if (data.source !== undefined) {
       if (
-        !validate465(data.source, {
+        !validate468(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -19037,7 +19094,7 @@ function validate461(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate465.errors);
+        vErrors = joined(vErrors, validate468.errors);
         errors = vErrors.length;
       }
     }
@@ -19050,10 +19107,10 @@ function validate461(
     }
     errors++;
   }
-  validate461.errors = vErrors;
+  validate464.errors = vErrors;
   return errors === 0;
 }
-validate461.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate464.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema130 = {
   type: 'object',
@@ -19062,13 +19119,13 @@ const schema130 = {
   additionalProperties: false,
 };
 
-function validate469(
+function validate472(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate469.evaluated;
+  const evaluated0 = validate472.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19122,7 +19179,7 @@ function validate469(
     }
     if (data.rule !== undefined) {
       if (
-        !validate453(data.rule, {
+        !validate456(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -19130,13 +19187,13 @@ function validate469(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate453.errors);
+        vErrors = joined(vErrors, validate456.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate455(data.because, {
+        !validate458(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -19144,7 +19201,7 @@ function validate469(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate455.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
@@ -19157,18 +19214,18 @@ function validate469(
     }
     errors++;
   }
-  validate469.errors = vErrors;
+  validate472.errors = vErrors;
   return errors === 0;
 }
-validate469.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate472.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate458(
+function validate461(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate458.evaluated;
+  const evaluated0 = validate461.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19222,7 +19279,7 @@ function validate458(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate453(data.protocol, {
+        !validate456(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -19230,7 +19287,7 @@ function validate458(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate453.errors);
+        vErrors = joined(vErrors, validate456.errors);
         errors = vErrors.length;
       }
     }
@@ -19301,7 +19358,7 @@ function validate458(
         for (const key1 in data2) {
           const _errs7 = errors;
           if (
-            !validate453(key1, {
+            !validate456(key1, {
               instancePath: instancePath + '/limits',
               parentData: data2,
               parentDataProperty: 'limits',
@@ -19309,7 +19366,7 @@ function validate458(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate453.errors);
+            vErrors = joined(vErrors, validate456.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs7 === errors;
@@ -19330,7 +19387,7 @@ function validate458(
         }
         for (const key2 in data2) {
           if (
-            !validate461(data2[key2], {
+            !validate464(data2[key2], {
               instancePath: instancePath + '/limits/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data2,
               parentDataProperty: key2,
@@ -19338,7 +19395,7 @@ function validate458(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate461.errors);
+            vErrors = joined(vErrors, validate464.errors);
             errors = vErrors.length;
           }
         }
@@ -19391,7 +19448,7 @@ function validate458(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate469(data4[i0], {
+            !validate472(data4[i0], {
               instancePath: instancePath + '/withdraws/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -19399,7 +19456,7 @@ function validate458(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate469.errors);
+            vErrors = joined(vErrors, validate472.errors);
             errors = vErrors.length;
           }
         }
@@ -19427,10 +19484,10 @@ function validate458(
     }
     errors++;
   }
-  validate458.errors = vErrors;
+  validate461.errors = vErrors;
   return errors === 0;
 }
-validate458.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate461.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema131 = {
   type: 'object',
@@ -19463,13 +19520,13 @@ const schema132 = {
   additionalProperties: false,
 };
 
-function validate483(
+function validate486(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate483.evaluated;
+  const evaluated0 = validate486.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19499,18 +19556,18 @@ function validate483(
     }
     errors++;
   }
-  validate483.errors = vErrors;
+  validate486.errors = vErrors;
   return errors === 0;
 }
-validate483.evaluated = { dynamicProps: false, dynamicItems: false };
+validate486.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate476(
+function validate479(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate476.evaluated;
+  const evaluated0 = validate479.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19550,7 +19607,7 @@ function validate476(
     }
     if (data.below !== undefined) {
       if (
-        !validate462(data.below, {
+        !validate465(data.below, {
           instancePath: instancePath + '/below',
           parentData: data,
           parentDataProperty: 'below',
@@ -19558,13 +19615,13 @@ function validate476(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate462.errors);
+        vErrors = joined(vErrors, validate465.errors);
         errors = vErrors.length;
       }
     }
     if (data.above !== undefined) {
       if (
-        !validate462(data.above, {
+        !validate465(data.above, {
           instancePath: instancePath + '/above',
           parentData: data,
           parentDataProperty: 'above',
@@ -19572,13 +19629,13 @@ function validate476(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate462.errors);
+        vErrors = joined(vErrors, validate465.errors);
         errors = vErrors.length;
       }
     }
     if (data.at_most !== undefined) {
       if (
-        !validate462(data.at_most, {
+        !validate465(data.at_most, {
           instancePath: instancePath + '/at_most',
           parentData: data,
           parentDataProperty: 'at_most',
@@ -19586,13 +19643,13 @@ function validate476(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate462.errors);
+        vErrors = joined(vErrors, validate465.errors);
         errors = vErrors.length;
       }
     }
     if (data.at_least !== undefined) {
       if (
-        !validate462(data.at_least, {
+        !validate465(data.at_least, {
           instancePath: instancePath + '/at_least',
           parentData: data,
           parentDataProperty: 'at_least',
@@ -19600,7 +19657,7 @@ function validate476(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate462.errors);
+        vErrors = joined(vErrors, validate465.errors);
         errors = vErrors.length;
       }
     }
@@ -19638,7 +19695,7 @@ function validate476(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate462(data4[i0], {
+            !validate465(data4[i0], {
               instancePath: instancePath + '/between/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -19646,7 +19703,7 @@ function validate476(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate462.errors);
+            vErrors = joined(vErrors, validate465.errors);
             errors = vErrors.length;
           }
         }
@@ -19700,7 +19757,7 @@ function validate476(
     }
     if (data.one_of !== undefined) {
       if (
-        !validate465(data.one_of, {
+        !validate468(data.one_of, {
           instancePath: instancePath + '/one_of',
           parentData: data,
           parentDataProperty: 'one_of',
@@ -19708,13 +19765,13 @@ function validate476(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate465.errors);
+        vErrors = joined(vErrors, validate468.errors);
         errors = vErrors.length;
       }
     }
     if (data.known !== undefined) {
       if (
-        !validate483(data.known, {
+        !validate486(data.known, {
           instancePath: instancePath + '/known',
           parentData: data,
           parentDataProperty: 'known',
@@ -19722,13 +19779,13 @@ function validate476(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate483.errors);
+        vErrors = joined(vErrors, validate486.errors);
         errors = vErrors.length;
       }
     }
     if (data.unobtainable !== undefined) {
       if (
-        !validate483(data.unobtainable, {
+        !validate486(data.unobtainable, {
           instancePath: instancePath + '/unobtainable',
           parentData: data,
           parentDataProperty: 'unobtainable',
@@ -19736,13 +19793,13 @@ function validate476(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate483.errors);
+        vErrors = joined(vErrors, validate486.errors);
         errors = vErrors.length;
       }
     }
     if (data.accepted !== undefined) {
       if (
-        !validate455(data.accepted, {
+        !validate458(data.accepted, {
           instancePath: instancePath + '/accepted',
           parentData: data,
           parentDataProperty: 'accepted',
@@ -19750,7 +19807,7 @@ function validate476(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate455.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
@@ -19763,21 +19820,21 @@ function validate476(
     }
     errors++;
   }
-  validate476.errors = vErrors;
+  validate479.errors = vErrors;
   return errors === 0;
 }
-validate476.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate479.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema134 = { type: 'array', items: { $ref: '#/$defs/condition' }, minItems: 1, maxItems: 200 };
-const wrapper2 = { validate: validate475 };
+const wrapper2 = { validate: validate478 };
 
-function validate488(
+function validate491(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate488.evaluated;
+  const evaluated0 = validate491.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19827,10 +19884,10 @@ function validate488(
     }
     errors++;
   }
-  validate488.errors = vErrors;
+  validate491.errors = vErrors;
   return errors === 0;
 }
-validate488.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate491.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
 const schema135 = {
   type: 'object',
@@ -19839,13 +19896,13 @@ const schema135 = {
   additionalProperties: false,
 };
 
-function validate492(
+function validate495(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate492.evaluated;
+  const evaluated0 = validate495.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -19946,7 +20003,7 @@ function validate492(
     }
     if (data.of !== undefined) {
       if (
-        !validate488(data.of, {
+        !validate491(data.of, {
           instancePath: instancePath + '/of',
           parentData: data,
           parentDataProperty: 'of',
@@ -19954,7 +20011,7 @@ function validate492(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate488.errors);
+        vErrors = joined(vErrors, validate491.errors);
         errors = vErrors.length;
       }
     }
@@ -19967,18 +20024,18 @@ function validate492(
     }
     errors++;
   }
-  validate492.errors = vErrors;
+  validate495.errors = vErrors;
   return errors === 0;
 }
-validate492.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate495.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate475(
+function validate478(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate475.evaluated;
+  const evaluated0 = validate478.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20023,7 +20080,7 @@ function validate475(
         key0 === 'rule'
       )) {
         if (
-          !validate476(data[key0], {
+          !validate479(data[key0], {
             instancePath: instancePath + '/' + key0.replace(/~/g, '~0').replace(/\//g, '~1'),
             parentData: data,
             parentDataProperty: key0,
@@ -20031,14 +20088,14 @@ function validate475(
             dynamicAnchors,
           })
         ) {
-          vErrors = joined(vErrors, validate476.errors);
+          vErrors = joined(vErrors, validate479.errors);
           errors = vErrors.length;
         }
       }
     }
     if (data.all !== undefined) {
       if (
-        !validate488(data.all, {
+        !validate491(data.all, {
           instancePath: instancePath + '/all',
           parentData: data,
           parentDataProperty: 'all',
@@ -20046,13 +20103,13 @@ function validate475(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate488.errors);
+        vErrors = joined(vErrors, validate491.errors);
         errors = vErrors.length;
       }
     }
     if (data.any !== undefined) {
       if (
-        !validate488(data.any, {
+        !validate491(data.any, {
           instancePath: instancePath + '/any',
           parentData: data,
           parentDataProperty: 'any',
@@ -20060,13 +20117,13 @@ function validate475(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate488.errors);
+        vErrors = joined(vErrors, validate491.errors);
         errors = vErrors.length;
       }
     }
     if (data.none !== undefined) {
       if (
-        !validate488(data.none, {
+        !validate491(data.none, {
           instancePath: instancePath + '/none',
           parentData: data,
           parentDataProperty: 'none',
@@ -20074,13 +20131,13 @@ function validate475(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate488.errors);
+        vErrors = joined(vErrors, validate491.errors);
         errors = vErrors.length;
       }
     }
     if (data.at_least_of !== undefined) {
       if (
-        !validate492(data.at_least_of, {
+        !validate495(data.at_least_of, {
           instancePath: instancePath + '/at_least_of',
           parentData: data,
           parentDataProperty: 'at_least_of',
@@ -20088,13 +20145,13 @@ function validate475(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate492.errors);
+        vErrors = joined(vErrors, validate495.errors);
         errors = vErrors.length;
       }
     }
     if (data.rule !== undefined) {
       if (
-        !validate453(data.rule, {
+        !validate456(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -20102,7 +20159,7 @@ function validate475(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate453.errors);
+        vErrors = joined(vErrors, validate456.errors);
         errors = vErrors.length;
       }
     }
@@ -20115,18 +20172,18 @@ function validate475(
     }
     errors++;
   }
-  validate475.errors = vErrors;
+  validate478.errors = vErrors;
   return errors === 0;
 }
-validate475.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate478.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate500(
+function validate503(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate500.evaluated;
+  const evaluated0 = validate503.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20247,10 +20304,10 @@ function validate500(
     }
     errors++;
   }
-  validate500.errors = vErrors;
+  validate503.errors = vErrors;
   return errors === 0;
 }
-validate500.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate503.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema137 = {
   type: 'object',
@@ -20266,13 +20323,13 @@ const schema137 = {
   additionalProperties: false,
 };
 
-function validate508(
+function validate511(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate508.evaluated;
+  const evaluated0 = validate511.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20829,18 +20886,18 @@ function validate508(
     }
     errors++;
   }
-  validate508.errors = vErrors;
+  validate511.errors = vErrors;
   return errors === 0;
 }
-validate508.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate511.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate504(
+function validate507(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate504.evaluated;
+  const evaluated0 = validate507.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -20866,7 +20923,7 @@ function validate504(
     }
     if (data.needs !== undefined) {
       if (
-        !validate465(data.needs, {
+        !validate468(data.needs, {
           instancePath: instancePath + '/needs',
           parentData: data,
           parentDataProperty: 'needs',
@@ -20874,13 +20931,13 @@ function validate504(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate465.errors);
+        vErrors = joined(vErrors, validate468.errors);
         errors = vErrors.length;
       }
     }
     if (data.helps !== undefined) {
       if (
-        !validate465(data.helps, {
+        !validate468(data.helps, {
           instancePath: instancePath + '/helps',
           parentData: data,
           parentDataProperty: 'helps',
@@ -20888,7 +20945,7 @@ function validate504(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate465.errors);
+        vErrors = joined(vErrors, validate468.errors);
         errors = vErrors.length;
       }
     }
@@ -20898,7 +20955,7 @@ function validate504(
         for (const key1 in data2) {
           const _errs6 = errors;
           if (
-            !validate453(key1, {
+            !validate456(key1, {
               instancePath: instancePath + '/declares',
               parentData: data2,
               parentDataProperty: 'declares',
@@ -20906,7 +20963,7 @@ function validate504(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate453.errors);
+            vErrors = joined(vErrors, validate456.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs6 === errors;
@@ -20927,7 +20984,7 @@ function validate504(
         }
         for (const key2 in data2) {
           if (
-            !validate508(data2[key2], {
+            !validate511(data2[key2], {
               instancePath: instancePath + '/declares/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data2,
               parentDataProperty: key2,
@@ -20935,7 +20992,7 @@ function validate504(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate508.errors);
+            vErrors = joined(vErrors, validate511.errors);
             errors = vErrors.length;
           }
         }
@@ -20963,10 +21020,10 @@ function validate504(
     }
     errors++;
   }
-  validate504.errors = vErrors;
+  validate507.errors = vErrors;
   return errors === 0;
 }
-validate504.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate507.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema139 = {
   type: 'object',
@@ -20974,13 +21031,13 @@ const schema139 = {
   additionalProperties: false,
 };
 
-function validate525(
+function validate528(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate525.evaluated;
+  const evaluated0 = validate528.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21006,7 +21063,7 @@ function validate525(
     }
     if (data.set_by !== undefined) {
       if (
-        !validate455(data.set_by, {
+        !validate458(data.set_by, {
           instancePath: instancePath + '/set_by',
           parentData: data,
           parentDataProperty: 'set_by',
@@ -21014,7 +21071,7 @@ function validate525(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate455.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
@@ -21048,10 +21105,10 @@ function validate525(
     }
     errors++;
   }
-  validate525.errors = vErrors;
+  validate528.errors = vErrors;
   return errors === 0;
 }
-validate525.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate528.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema140 = {
   type: 'object',
@@ -21067,13 +21124,13 @@ const schema140 = {
   additionalProperties: false,
 };
 
-function validate529(
+function validate532(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate529.evaluated;
+  const evaluated0 = validate532.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21120,7 +21177,7 @@ function validate529(
     }
     if (data.value !== undefined) {
       if (
-        !validate462(data.value, {
+        !validate465(data.value, {
           instancePath: instancePath + '/value',
           parentData: data,
           parentDataProperty: 'value',
@@ -21128,7 +21185,7 @@ function validate529(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate462.errors);
+        vErrors = joined(vErrors, validate465.errors);
         errors = vErrors.length;
       }
     }
@@ -21198,7 +21255,7 @@ function validate529(
         const len0 = data2.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate462(data2[i0], {
+            !validate465(data2[i0], {
               instancePath: instancePath + '/between/' + i0,
               parentData: data2,
               parentDataProperty: i0,
@@ -21206,7 +21263,7 @@ function validate529(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate462.errors);
+            vErrors = joined(vErrors, validate465.errors);
             errors = vErrors.length;
           }
         }
@@ -21227,7 +21284,7 @@ function validate529(
     }
     if (data.set_by !== undefined) {
       if (
-        !validate455(data.set_by, {
+        !validate458(data.set_by, {
           instancePath: instancePath + '/set_by',
           parentData: data,
           parentDataProperty: 'set_by',
@@ -21235,13 +21292,13 @@ function validate529(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate455.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate455(data.title, {
+        !validate458(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -21249,13 +21306,13 @@ function validate529(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate455.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
     if (data.source !== undefined) {
       if (
-        !validate465(data.source, {
+        !validate468(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -21263,7 +21320,7 @@ function validate529(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate465.errors);
+        vErrors = joined(vErrors, validate468.errors);
         errors = vErrors.length;
       }
     }
@@ -21276,10 +21333,10 @@ function validate529(
     }
     errors++;
   }
-  validate529.errors = vErrors;
+  validate532.errors = vErrors;
   return errors === 0;
 }
-validate529.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate532.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema141 = {
   type: 'object',
@@ -21304,13 +21361,13 @@ const schema142 = {
   maxProperties: 20,
 };
 
-function validate540(
+function validate543(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate540.evaluated;
+  const evaluated0 = validate543.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21349,9 +21406,9 @@ function validate540(
     for (const key0 in data) {
       const _errs1 = errors;
       if (
-        !validate453(key0, { instancePath, parentData: data, parentDataProperty, rootData, dynamicAnchors })
+        !validate456(key0, { instancePath, parentData: data, parentDataProperty, rootData, dynamicAnchors })
       ) {
-        vErrors = joined(vErrors, validate453.errors);
+        vErrors = joined(vErrors, validate456.errors);
         errors = vErrors.length;
       }
       var valid0 = _errs1 === errors;
@@ -21372,7 +21429,7 @@ function validate540(
     }
     for (const key1 in data) {
       if (
-        !validate462(data[key1], {
+        !validate465(data[key1], {
           instancePath: instancePath + '/' + key1.replace(/~/g, '~0').replace(/\//g, '~1'),
           parentData: data,
           parentDataProperty: key1,
@@ -21380,7 +21437,7 @@ function validate540(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate462.errors);
+        vErrors = joined(vErrors, validate465.errors);
         errors = vErrors.length;
       }
     }
@@ -21393,10 +21450,10 @@ function validate540(
     }
     errors++;
   }
-  validate540.errors = vErrors;
+  validate543.errors = vErrors;
   return errors === 0;
 }
-validate540.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate543.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema143 = {
   type: 'object',
@@ -21410,13 +21467,13 @@ const schema143 = {
   additionalProperties: false,
 };
 
-function validate546(
+function validate549(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate546.evaluated;
+  const evaluated0 = validate549.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21470,7 +21527,7 @@ function validate546(
     }
     if (data.id !== undefined) {
       if (
-        !validate453(data.id, {
+        !validate456(data.id, {
           instancePath: instancePath + '/id',
           parentData: data,
           parentDataProperty: 'id',
@@ -21478,13 +21535,13 @@ function validate546(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate453.errors);
+        vErrors = joined(vErrors, validate456.errors);
         errors = vErrors.length;
       }
     }
     if (data.text !== undefined) {
       if (
-        !validate455(data.text, {
+        !validate458(data.text, {
           instancePath: instancePath + '/text',
           parentData: data,
           parentDataProperty: 'text',
@@ -21492,13 +21549,13 @@ function validate546(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate455.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
     if (data.under !== undefined) {
       if (
-        !validate455(data.under, {
+        !validate458(data.under, {
           instancePath: instancePath + '/under',
           parentData: data,
           parentDataProperty: 'under',
@@ -21506,13 +21563,13 @@ function validate546(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate455.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
     if (data.excludes !== undefined) {
       if (
-        !validate465(data.excludes, {
+        !validate468(data.excludes, {
           instancePath: instancePath + '/excludes',
           parentData: data,
           parentDataProperty: 'excludes',
@@ -21520,7 +21577,7 @@ function validate546(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate465.errors);
+        vErrors = joined(vErrors, validate468.errors);
         errors = vErrors.length;
       }
     }
@@ -21533,18 +21590,18 @@ function validate546(
     }
     errors++;
   }
-  validate546.errors = vErrors;
+  validate549.errors = vErrors;
   return errors === 0;
 }
-validate546.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate549.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate536(
+function validate539(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate536.evaluated;
+  const evaluated0 = validate539.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21635,7 +21692,7 @@ function validate536(
     }
     if (data.fault !== undefined) {
       if (
-        !validate453(data.fault, {
+        !validate456(data.fault, {
           instancePath: instancePath + '/fault',
           parentData: data,
           parentDataProperty: 'fault',
@@ -21643,13 +21700,13 @@ function validate536(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate453.errors);
+        vErrors = joined(vErrors, validate456.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate455(data.title, {
+        !validate458(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -21657,13 +21714,13 @@ function validate536(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate455.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
     if (data.when !== undefined) {
       if (
-        !validate475(data.when, {
+        !validate478(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -21671,13 +21728,13 @@ function validate536(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate475.errors);
+        vErrors = joined(vErrors, validate478.errors);
         errors = vErrors.length;
       }
     }
     if (data.reads_high !== undefined) {
       if (
-        !validate540(data.reads_high, {
+        !validate543(data.reads_high, {
           instancePath: instancePath + '/reads_high',
           parentData: data,
           parentDataProperty: 'reads_high',
@@ -21685,13 +21742,13 @@ function validate536(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate540.errors);
+        vErrors = joined(vErrors, validate543.errors);
         errors = vErrors.length;
       }
     }
     if (data.reads_low !== undefined) {
       if (
-        !validate540(data.reads_low, {
+        !validate543(data.reads_low, {
           instancePath: instancePath + '/reads_low',
           parentData: data,
           parentDataProperty: 'reads_low',
@@ -21699,13 +21756,13 @@ function validate536(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate540.errors);
+        vErrors = joined(vErrors, validate543.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate455(data.says, {
+        !validate458(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -21713,7 +21770,7 @@ function validate536(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate455.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
@@ -21751,7 +21808,7 @@ function validate536(
         const len0 = data6.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate546(data6[i0], {
+            !validate549(data6[i0], {
               instancePath: instancePath + '/do/' + i0,
               parentData: data6,
               parentDataProperty: i0,
@@ -21759,7 +21816,7 @@ function validate536(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate546.errors);
+            vErrors = joined(vErrors, validate549.errors);
             errors = vErrors.length;
           }
         }
@@ -21780,7 +21837,7 @@ function validate536(
     }
     if (data.source !== undefined) {
       if (
-        !validate465(data.source, {
+        !validate468(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -21788,7 +21845,7 @@ function validate536(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate465.errors);
+        vErrors = joined(vErrors, validate468.errors);
         errors = vErrors.length;
       }
     }
@@ -21801,10 +21858,10 @@ function validate536(
     }
     errors++;
   }
-  validate536.errors = vErrors;
+  validate539.errors = vErrors;
   return errors === 0;
 }
-validate536.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate539.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema144 = {
   type: 'object',
@@ -21857,13 +21914,13 @@ const schema145 = {
   additionalProperties: false,
 };
 
-function validate559(
+function validate562(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate559.evaluated;
+  const evaluated0 = validate562.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -21917,7 +21974,7 @@ function validate559(
     }
     if (data.of !== undefined) {
       if (
-        !validate453(data.of, {
+        !validate456(data.of, {
           instancePath: instancePath + '/of',
           parentData: data,
           parentDataProperty: 'of',
@@ -21925,7 +21982,7 @@ function validate559(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate453.errors);
+        vErrors = joined(vErrors, validate456.errors);
         errors = vErrors.length;
       }
     }
@@ -21995,7 +22052,7 @@ function validate559(
             const len1 = data2.length;
             for (let i1 = 0; i1 < len1; i1++) {
               if (
-                !validate462(data2[i1], {
+                !validate465(data2[i1], {
                   instancePath: instancePath + '/points/' + i0 + '/' + i1,
                   parentData: data2,
                   parentDataProperty: i1,
@@ -22003,7 +22060,7 @@ function validate559(
                   dynamicAnchors,
                 })
               ) {
-                vErrors = joined(vErrors, validate462.errors);
+                vErrors = joined(vErrors, validate465.errors);
                 errors = vErrors.length;
               }
             }
@@ -22077,10 +22134,10 @@ function validate559(
     }
     errors++;
   }
-  validate559.errors = vErrors;
+  validate562.errors = vErrors;
   return errors === 0;
 }
-validate559.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate562.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema146 = {
   type: ['array', 'object'],
@@ -22100,13 +22157,13 @@ const schema147 = {
   additionalProperties: false,
 };
 
-function validate565(
+function validate568(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate565.evaluated;
+  const evaluated0 = validate568.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22146,7 +22203,7 @@ function validate565(
     }
     if (data.at_most !== undefined) {
       if (
-        !validate462(data.at_most, {
+        !validate465(data.at_most, {
           instancePath: instancePath + '/at_most',
           parentData: data,
           parentDataProperty: 'at_most',
@@ -22154,13 +22211,13 @@ function validate565(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate462.errors);
+        vErrors = joined(vErrors, validate465.errors);
         errors = vErrors.length;
       }
     }
     if (data.below !== undefined) {
       if (
-        !validate462(data.below, {
+        !validate465(data.below, {
           instancePath: instancePath + '/below',
           parentData: data,
           parentDataProperty: 'below',
@@ -22168,7 +22225,7 @@ function validate565(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate462.errors);
+        vErrors = joined(vErrors, validate465.errors);
         errors = vErrors.length;
       }
     }
@@ -22228,18 +22285,18 @@ function validate565(
     }
     errors++;
   }
-  validate565.errors = vErrors;
+  validate568.errors = vErrors;
   return errors === 0;
 }
-validate565.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate568.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate564(
+function validate567(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate564.evaluated;
+  const evaluated0 = validate567.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22277,7 +22334,7 @@ function validate564(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate565(data[i0], {
+        !validate568(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -22285,7 +22342,7 @@ function validate564(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate565.errors);
+        vErrors = joined(vErrors, validate568.errors);
         errors = vErrors.length;
       }
     }
@@ -22339,10 +22396,10 @@ function validate564(
       }
     }
   }
-  validate564.errors = vErrors;
+  validate567.errors = vErrors;
   return errors === 0;
 }
-validate564.evaluated = { props: true, items: true, dynamicProps: false, dynamicItems: false };
+validate567.evaluated = { props: true, items: true, dynamicProps: false, dynamicItems: false };
 
 const schema148 = {
   type: 'object',
@@ -22351,13 +22408,13 @@ const schema148 = {
   additionalProperties: false,
 };
 
-function validate570(
+function validate573(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate570.evaluated;
+  const evaluated0 = validate573.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22397,7 +22454,7 @@ function validate570(
     }
     if (data.when !== undefined) {
       if (
-        !validate475(data.when, {
+        !validate478(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -22405,13 +22462,13 @@ function validate570(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate475.errors);
+        vErrors = joined(vErrors, validate478.errors);
         errors = vErrors.length;
       }
     }
     if (data.use !== undefined) {
       if (
-        !validate462(data.use, {
+        !validate465(data.use, {
           instancePath: instancePath + '/use',
           parentData: data,
           parentDataProperty: 'use',
@@ -22419,7 +22476,7 @@ function validate570(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate462.errors);
+        vErrors = joined(vErrors, validate465.errors);
         errors = vErrors.length;
       }
     }
@@ -22432,18 +22489,18 @@ function validate570(
     }
     errors++;
   }
-  validate570.errors = vErrors;
+  validate573.errors = vErrors;
   return errors === 0;
 }
-validate570.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate573.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate584(
+function validate587(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate584.evaluated;
+  const evaluated0 = validate587.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22483,18 +22540,18 @@ function validate584(
     }
     errors++;
   }
-  validate584.errors = vErrors;
+  validate587.errors = vErrors;
   return errors === 0;
 }
-validate584.evaluated = { dynamicProps: false, dynamicItems: false };
+validate587.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate555(
+function validate558(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate555.evaluated;
+  const evaluated0 = validate558.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -22520,7 +22577,7 @@ function validate555(
     }
     if (data.title !== undefined) {
       if (
-        !validate455(data.title, {
+        !validate458(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -22528,13 +22585,13 @@ function validate555(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate455.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
     if (data.meaning !== undefined) {
       if (
-        !validate455(data.meaning, {
+        !validate458(data.meaning, {
           instancePath: instancePath + '/meaning',
           parentData: data,
           parentDataProperty: 'meaning',
@@ -22542,7 +22599,7 @@ function validate555(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate455.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
@@ -22580,7 +22637,7 @@ function validate555(
     }
     if (data.source !== undefined) {
       if (
-        !validate465(data.source, {
+        !validate468(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -22588,7 +22645,7 @@ function validate555(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate465.errors);
+        vErrors = joined(vErrors, validate468.errors);
         errors = vErrors.length;
       }
     }
@@ -22627,7 +22684,7 @@ function validate555(
     }
     if (data.curve !== undefined) {
       if (
-        !validate559(data.curve, {
+        !validate562(data.curve, {
           instancePath: instancePath + '/curve',
           parentData: data,
           parentDataProperty: 'curve',
@@ -22635,7 +22692,7 @@ function validate555(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate559.errors);
+        vErrors = joined(vErrors, validate562.errors);
         errors = vErrors.length;
       }
     }
@@ -22673,7 +22730,7 @@ function validate555(
         for (const key1 in data6) {
           const _errs12 = errors;
           if (
-            !validate453(key1, {
+            !validate456(key1, {
               instancePath: instancePath + '/score',
               parentData: data6,
               parentDataProperty: 'score',
@@ -22681,7 +22738,7 @@ function validate555(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate453.errors);
+            vErrors = joined(vErrors, validate456.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs12 === errors;
@@ -22702,7 +22759,7 @@ function validate555(
         }
         for (const key2 in data6) {
           if (
-            !validate564(data6[key2], {
+            !validate567(data6[key2], {
               instancePath: instancePath + '/score/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data6,
               parentDataProperty: key2,
@@ -22710,7 +22767,7 @@ function validate555(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate564.errors);
+            vErrors = joined(vErrors, validate567.errors);
             errors = vErrors.length;
           }
         }
@@ -22763,7 +22820,7 @@ function validate555(
         const len0 = data8.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate570(data8[i0], {
+            !validate573(data8[i0], {
               instancePath: instancePath + '/choose/' + i0,
               parentData: data8,
               parentDataProperty: i0,
@@ -22771,7 +22828,7 @@ function validate555(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate570.errors);
+            vErrors = joined(vErrors, validate573.errors);
             errors = vErrors.length;
           }
         }
@@ -22792,7 +22849,7 @@ function validate555(
     }
     if (data.first_known !== undefined) {
       if (
-        !validate465(data.first_known, {
+        !validate468(data.first_known, {
           instancePath: instancePath + '/first_known',
           parentData: data,
           parentDataProperty: 'first_known',
@@ -22800,13 +22857,13 @@ function validate555(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate465.errors);
+        vErrors = joined(vErrors, validate468.errors);
         errors = vErrors.length;
       }
     }
     if (data.highest !== undefined) {
       if (
-        !validate453(data.highest, {
+        !validate456(data.highest, {
           instancePath: instancePath + '/highest',
           parentData: data,
           parentDataProperty: 'highest',
@@ -22814,13 +22871,13 @@ function validate555(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate453.errors);
+        vErrors = joined(vErrors, validate456.errors);
         errors = vErrors.length;
       }
     }
     if (data.lowest !== undefined) {
       if (
-        !validate453(data.lowest, {
+        !validate456(data.lowest, {
           instancePath: instancePath + '/lowest',
           parentData: data,
           parentDataProperty: 'lowest',
@@ -22828,13 +22885,13 @@ function validate555(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate453.errors);
+        vErrors = joined(vErrors, validate456.errors);
         errors = vErrors.length;
       }
     }
     if (data.average !== undefined) {
       if (
-        !validate453(data.average, {
+        !validate456(data.average, {
           instancePath: instancePath + '/average',
           parentData: data,
           parentDataProperty: 'average',
@@ -22842,13 +22899,13 @@ function validate555(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate453.errors);
+        vErrors = joined(vErrors, validate456.errors);
         errors = vErrors.length;
       }
     }
     if (data.earliest !== undefined) {
       if (
-        !validate453(data.earliest, {
+        !validate456(data.earliest, {
           instancePath: instancePath + '/earliest',
           parentData: data,
           parentDataProperty: 'earliest',
@@ -22856,13 +22913,13 @@ function validate555(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate453.errors);
+        vErrors = joined(vErrors, validate456.errors);
         errors = vErrors.length;
       }
     }
     if (data.latest !== undefined) {
       if (
-        !validate453(data.latest, {
+        !validate456(data.latest, {
           instancePath: instancePath + '/latest',
           parentData: data,
           parentDataProperty: 'latest',
@@ -22870,13 +22927,13 @@ function validate555(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate453.errors);
+        vErrors = joined(vErrors, validate456.errors);
         errors = vErrors.length;
       }
     }
     if (data.change !== undefined) {
       if (
-        !validate453(data.change, {
+        !validate456(data.change, {
           instancePath: instancePath + '/change',
           parentData: data,
           parentDataProperty: 'change',
@@ -22884,13 +22941,13 @@ function validate555(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate453.errors);
+        vErrors = joined(vErrors, validate456.errors);
         errors = vErrors.length;
       }
     }
     if (data.count !== undefined) {
       if (
-        !validate453(data.count, {
+        !validate456(data.count, {
           instancePath: instancePath + '/count',
           parentData: data,
           parentDataProperty: 'count',
@@ -22898,13 +22955,13 @@ function validate555(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate453.errors);
+        vErrors = joined(vErrors, validate456.errors);
         errors = vErrors.length;
       }
     }
     if (data.minutes_since !== undefined) {
       if (
-        !validate453(data.minutes_since, {
+        !validate456(data.minutes_since, {
           instancePath: instancePath + '/minutes_since',
           parentData: data,
           parentDataProperty: 'minutes_since',
@@ -22912,13 +22969,13 @@ function validate555(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate453.errors);
+        vErrors = joined(vErrors, validate456.errors);
         errors = vErrors.length;
       }
     }
     if (data.held !== undefined) {
       if (
-        !validate475(data.held, {
+        !validate478(data.held, {
           instancePath: instancePath + '/held',
           parentData: data,
           parentDataProperty: 'held',
@@ -22926,13 +22983,13 @@ function validate555(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate475.errors);
+        vErrors = joined(vErrors, validate478.errors);
         errors = vErrors.length;
       }
     }
     if (data.over !== undefined) {
       if (
-        !validate584(data.over, {
+        !validate587(data.over, {
           instancePath: instancePath + '/over',
           parentData: data,
           parentDataProperty: 'over',
@@ -22940,13 +22997,13 @@ function validate555(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate584.errors);
+        vErrors = joined(vErrors, validate587.errors);
         errors = vErrors.length;
       }
     }
     if (data.where !== undefined) {
       if (
-        !validate475(data.where, {
+        !validate478(data.where, {
           instancePath: instancePath + '/where',
           parentData: data,
           parentDataProperty: 'where',
@@ -22954,7 +23011,7 @@ function validate555(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate475.errors);
+        vErrors = joined(vErrors, validate478.errors);
         errors = vErrors.length;
       }
     }
@@ -22991,7 +23048,7 @@ function validate555(
     }
     if (data.longest_gap !== undefined) {
       if (
-        !validate584(data.longest_gap, {
+        !validate587(data.longest_gap, {
           instancePath: instancePath + '/longest_gap',
           parentData: data,
           parentDataProperty: 'longest_gap',
@@ -22999,13 +23056,13 @@ function validate555(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate584.errors);
+        vErrors = joined(vErrors, validate587.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_reliable_when !== undefined) {
       if (
-        !validate475(data.not_reliable_when, {
+        !validate478(data.not_reliable_when, {
           instancePath: instancePath + '/not_reliable_when',
           parentData: data,
           parentDataProperty: 'not_reliable_when',
@@ -23013,7 +23070,7 @@ function validate555(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate475.errors);
+        vErrors = joined(vErrors, validate478.errors);
         errors = vErrors.length;
       }
     }
@@ -23026,10 +23083,10 @@ function validate555(
     }
     errors++;
   }
-  validate555.errors = vErrors;
+  validate558.errors = vErrors;
   return errors === 0;
 }
-validate555.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate558.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema150 = {
   type: 'object',
@@ -23062,13 +23119,13 @@ const schema151 = {
   additionalProperties: false,
 };
 
-function validate594(
+function validate597(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate594.evaluated;
+  const evaluated0 = validate597.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23108,7 +23165,7 @@ function validate594(
     }
     if (data.when !== undefined) {
       if (
-        !validate475(data.when, {
+        !validate478(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -23116,13 +23173,13 @@ function validate594(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate475.errors);
+        vErrors = joined(vErrors, validate478.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate455(data.says, {
+        !validate458(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -23130,13 +23187,13 @@ function validate594(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate455.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
     if (data.accepted !== undefined) {
       if (
-        !validate455(data.accepted, {
+        !validate458(data.accepted, {
           instancePath: instancePath + '/accepted',
           parentData: data,
           parentDataProperty: 'accepted',
@@ -23144,7 +23201,7 @@ function validate594(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate455.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
@@ -23157,10 +23214,10 @@ function validate594(
     }
     errors++;
   }
-  validate594.errors = vErrors;
+  validate597.errors = vErrors;
   return errors === 0;
 }
-validate594.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate597.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema152 = {
   type: 'object',
@@ -23173,13 +23230,13 @@ const schema152 = {
   additionalProperties: false,
 };
 
-function validate599(
+function validate602(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate599.evaluated;
+  const evaluated0 = validate602.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23233,7 +23290,7 @@ function validate599(
     }
     if (data.when !== undefined) {
       if (
-        !validate475(data.when, {
+        !validate478(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -23241,13 +23298,13 @@ function validate599(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate475.errors);
+        vErrors = joined(vErrors, validate478.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate455(data.says, {
+        !validate458(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -23255,13 +23312,13 @@ function validate599(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate455.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate453(data.level, {
+        !validate456(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -23269,7 +23326,7 @@ function validate599(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate453.errors);
+        vErrors = joined(vErrors, validate456.errors);
         errors = vErrors.length;
       }
     }
@@ -23282,20 +23339,20 @@ function validate599(
     }
     errors++;
   }
-  validate599.errors = vErrors;
+  validate602.errors = vErrors;
   return errors === 0;
 }
-validate599.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate602.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema153 = { type: 'array', items: { $ref: '#/$defs/text' }, minItems: 1, maxItems: 20 };
 
-function validate608(
+function validate611(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate608.evaluated;
+  const evaluated0 = validate611.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23324,7 +23381,7 @@ function validate608(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate455(data[i0], {
+        !validate458(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -23332,7 +23389,7 @@ function validate608(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate455.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
@@ -23345,18 +23402,18 @@ function validate608(
     }
     errors++;
   }
-  validate608.errors = vErrors;
+  validate611.errors = vErrors;
   return errors === 0;
 }
-validate608.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate611.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate590(
+function validate593(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate590.evaluated;
+  const evaluated0 = validate593.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23410,7 +23467,7 @@ function validate590(
     }
     if (data.rule !== undefined) {
       if (
-        !validate453(data.rule, {
+        !validate456(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -23418,13 +23475,13 @@ function validate590(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate453.errors);
+        vErrors = joined(vErrors, validate456.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate455(data.title, {
+        !validate458(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -23432,13 +23489,13 @@ function validate590(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate455.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
     if (data.when !== undefined) {
       if (
-        !validate475(data.when, {
+        !validate478(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -23446,13 +23503,13 @@ function validate590(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate475.errors);
+        vErrors = joined(vErrors, validate478.errors);
         errors = vErrors.length;
       }
     }
     if (data.unless !== undefined) {
       if (
-        !validate594(data.unless, {
+        !validate597(data.unless, {
           instancePath: instancePath + '/unless',
           parentData: data,
           parentDataProperty: 'unless',
@@ -23460,13 +23517,13 @@ function validate590(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate594.errors);
+        vErrors = joined(vErrors, validate597.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained_by !== undefined) {
       if (
-        !validate599(data.explained_by, {
+        !validate602(data.explained_by, {
           instancePath: instancePath + '/explained_by',
           parentData: data,
           parentDataProperty: 'explained_by',
@@ -23474,13 +23531,13 @@ function validate590(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate599.errors);
+        vErrors = joined(vErrors, validate602.errors);
         errors = vErrors.length;
       }
     }
     if (data.not_reliable_when !== undefined) {
       if (
-        !validate475(data.not_reliable_when, {
+        !validate478(data.not_reliable_when, {
           instancePath: instancePath + '/not_reliable_when',
           parentData: data,
           parentDataProperty: 'not_reliable_when',
@@ -23488,13 +23545,13 @@ function validate590(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate475.errors);
+        vErrors = joined(vErrors, validate478.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate453(data.level, {
+        !validate456(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -23502,13 +23559,13 @@ function validate590(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate453.errors);
+        vErrors = joined(vErrors, validate456.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate455(data.says, {
+        !validate458(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -23516,13 +23573,13 @@ function validate590(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate455.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate455(data.because, {
+        !validate458(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -23530,13 +23587,13 @@ function validate590(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate455.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
     if (data.ask !== undefined) {
       if (
-        !validate608(data.ask, {
+        !validate611(data.ask, {
           instancePath: instancePath + '/ask',
           parentData: data,
           parentDataProperty: 'ask',
@@ -23544,7 +23601,7 @@ function validate590(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate608.errors);
+        vErrors = joined(vErrors, validate611.errors);
         errors = vErrors.length;
       }
     }
@@ -23582,7 +23639,7 @@ function validate590(
         const len0 = data10.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate546(data10[i0], {
+            !validate549(data10[i0], {
               instancePath: instancePath + '/do/' + i0,
               parentData: data10,
               parentDataProperty: i0,
@@ -23590,7 +23647,7 @@ function validate590(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate546.errors);
+            vErrors = joined(vErrors, validate549.errors);
             errors = vErrors.length;
           }
         }
@@ -23611,7 +23668,7 @@ function validate590(
     }
     if (data.source !== undefined) {
       if (
-        !validate465(data.source, {
+        !validate468(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -23619,13 +23676,13 @@ function validate590(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate465.errors);
+        vErrors = joined(vErrors, validate468.errors);
         errors = vErrors.length;
       }
     }
     if (data.accepted !== undefined) {
       if (
-        !validate455(data.accepted, {
+        !validate458(data.accepted, {
           instancePath: instancePath + '/accepted',
           parentData: data,
           parentDataProperty: 'accepted',
@@ -23633,7 +23690,7 @@ function validate590(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate455.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
@@ -23646,10 +23703,10 @@ function validate590(
     }
     errors++;
   }
-  validate590.errors = vErrors;
+  validate593.errors = vErrors;
   return errors === 0;
 }
-validate590.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate593.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema154 = {
   type: 'object',
@@ -23662,13 +23719,13 @@ const schema154 = {
   additionalProperties: false,
 };
 
-function validate619(
+function validate622(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate619.evaluated;
+  const evaluated0 = validate622.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23703,18 +23760,18 @@ function validate619(
     }
     errors++;
   }
-  validate619.errors = vErrors;
+  validate622.errors = vErrors;
   return errors === 0;
 }
-validate619.evaluated = { dynamicProps: false, dynamicItems: false };
+validate622.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate618(
+function validate621(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate618.evaluated;
+  const evaluated0 = validate621.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23782,7 +23839,7 @@ function validate618(
     }
     if (data.harm !== undefined) {
       if (
-        !validate619(data.harm, {
+        !validate622(data.harm, {
           instancePath: instancePath + '/harm',
           parentData: data,
           parentDataProperty: 'harm',
@@ -23790,7 +23847,7 @@ function validate618(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate619.errors);
+        vErrors = joined(vErrors, validate622.errors);
         errors = vErrors.length;
       }
     }
@@ -23827,7 +23884,7 @@ function validate618(
     }
     if (data.owner !== undefined) {
       if (
-        !validate619(data.owner, {
+        !validate622(data.owner, {
           instancePath: instancePath + '/owner',
           parentData: data,
           parentDataProperty: 'owner',
@@ -23835,7 +23892,7 @@ function validate618(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate619.errors);
+        vErrors = joined(vErrors, validate622.errors);
         errors = vErrors.length;
       }
     }
@@ -23848,10 +23905,10 @@ function validate618(
     }
     errors++;
   }
-  validate618.errors = vErrors;
+  validate621.errors = vErrors;
   return errors === 0;
 }
-validate618.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate621.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema156 = {
   type: 'object',
@@ -23887,13 +23944,13 @@ const schema156 = {
   additionalProperties: false,
 };
 
-function validate624(
+function validate627(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate624.evaluated;
+  const evaluated0 = validate627.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23933,10 +23990,10 @@ function validate624(
     }
     errors++;
   }
-  validate624.errors = vErrors;
+  validate627.errors = vErrors;
   return errors === 0;
 }
-validate624.evaluated = { dynamicProps: false, dynamicItems: false };
+validate627.evaluated = { dynamicProps: false, dynamicItems: false };
 
 const schema158 = {
   type: 'object',
@@ -23955,13 +24012,13 @@ const schema158 = {
   additionalProperties: false,
 };
 
-function validate637(
+function validate640(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate637.evaluated;
+  const evaluated0 = validate640.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -23988,18 +24045,18 @@ function validate637(
       errors++;
     }
   }
-  validate637.errors = vErrors;
+  validate640.errors = vErrors;
   return errors === 0;
 }
-validate637.evaluated = { dynamicProps: false, dynamicItems: false };
+validate640.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate635(
+function validate638(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate635.evaluated;
+  const evaluated0 = validate638.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24039,7 +24096,7 @@ function validate635(
     }
     if (data.observation !== undefined) {
       if (
-        !validate624(data.observation, {
+        !validate627(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -24047,7 +24104,7 @@ function validate635(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate624.errors);
+        vErrors = joined(vErrors, validate627.errors);
         errors = vErrors.length;
       }
     }
@@ -24116,7 +24173,7 @@ function validate635(
         const len0 = data2.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate637(data2[i0], {
+            !validate640(data2[i0], {
               instancePath: instancePath + '/between/' + i0,
               parentData: data2,
               parentDataProperty: i0,
@@ -24124,7 +24181,7 @@ function validate635(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate637.errors);
+            vErrors = joined(vErrors, validate640.errors);
             errors = vErrors.length;
           }
         }
@@ -24216,10 +24273,10 @@ function validate635(
     }
     errors++;
   }
-  validate635.errors = vErrors;
+  validate638.errors = vErrors;
   return errors === 0;
 }
-validate635.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate638.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema160 = {
   type: 'object',
@@ -24240,13 +24297,13 @@ const schema160 = {
   additionalProperties: false,
 };
 
-function validate640(
+function validate643(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate640.evaluated;
+  const evaluated0 = validate643.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24304,7 +24361,7 @@ function validate640(
         const len0 = data0.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate624(data0[i0], {
+            !validate627(data0[i0], {
               instancePath: instancePath + '/blank/' + i0,
               parentData: data0,
               parentDataProperty: i0,
@@ -24312,7 +24369,7 @@ function validate640(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate624.errors);
+            vErrors = joined(vErrors, validate627.errors);
             errors = vErrors.length;
           }
         }
@@ -24365,7 +24422,7 @@ function validate640(
         const len1 = data2.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate624(data2[i1], {
+            !validate627(data2[i1], {
               instancePath: instancePath + '/except/' + i1,
               parentData: data2,
               parentDataProperty: i1,
@@ -24373,7 +24430,7 @@ function validate640(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate624.errors);
+            vErrors = joined(vErrors, validate627.errors);
             errors = vErrors.length;
           }
         }
@@ -24401,18 +24458,18 @@ function validate640(
     }
     errors++;
   }
-  validate640.errors = vErrors;
+  validate643.errors = vErrors;
   return errors === 0;
 }
-validate640.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate643.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate623(
+function validate626(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate623.evaluated;
+  const evaluated0 = validate626.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24466,7 +24523,7 @@ function validate623(
     }
     if (data.requirement !== undefined) {
       if (
-        !validate624(data.requirement, {
+        !validate627(data.requirement, {
           instancePath: instancePath + '/requirement',
           parentData: data,
           parentDataProperty: 'requirement',
@@ -24474,13 +24531,13 @@ function validate623(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate624.errors);
+        vErrors = joined(vErrors, validate627.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate619(data.title, {
+        !validate622(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -24488,7 +24545,7 @@ function validate623(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate619.errors);
+        vErrors = joined(vErrors, validate622.errors);
         errors = vErrors.length;
       }
     }
@@ -24526,7 +24583,7 @@ function validate623(
         const len0 = data2.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate624(data2[i0], {
+            !validate627(data2[i0], {
               instancePath: instancePath + '/controls/' + i0,
               parentData: data2,
               parentDataProperty: i0,
@@ -24534,7 +24591,7 @@ function validate623(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate624.errors);
+            vErrors = joined(vErrors, validate627.errors);
             errors = vErrors.length;
           }
         }
@@ -24555,7 +24612,7 @@ function validate623(
     }
     if (data.because !== undefined) {
       if (
-        !validate619(data.because, {
+        !validate622(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -24563,7 +24620,7 @@ function validate623(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate619.errors);
+        vErrors = joined(vErrors, validate622.errors);
         errors = vErrors.length;
       }
     }
@@ -24587,7 +24644,7 @@ function validate623(
         const len1 = data5.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate624(data5[i1], {
+            !validate627(data5[i1], {
               instancePath: instancePath + '/source/' + i1,
               parentData: data5,
               parentDataProperty: i1,
@@ -24595,7 +24652,7 @@ function validate623(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate624.errors);
+            vErrors = joined(vErrors, validate627.errors);
             errors = vErrors.length;
           }
         }
@@ -24616,7 +24673,7 @@ function validate623(
     }
     if (data.where !== undefined) {
       if (
-        !validate475(data.where, {
+        !validate478(data.where, {
           instancePath: instancePath + '/where',
           parentData: data,
           parentDataProperty: 'where',
@@ -24624,7 +24681,7 @@ function validate623(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate475.errors);
+        vErrors = joined(vErrors, validate478.errors);
         errors = vErrors.length;
       }
     }
@@ -24661,7 +24718,7 @@ function validate623(
     }
     if (data.level_at_least !== undefined) {
       if (
-        !validate624(data.level_at_least, {
+        !validate627(data.level_at_least, {
           instancePath: instancePath + '/level_at_least',
           parentData: data,
           parentDataProperty: 'level_at_least',
@@ -24669,13 +24726,13 @@ function validate623(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate624.errors);
+        vErrors = joined(vErrors, validate627.errors);
         errors = vErrors.length;
       }
     }
     if (data.level_at_most !== undefined) {
       if (
-        !validate624(data.level_at_most, {
+        !validate627(data.level_at_most, {
           instancePath: instancePath + '/level_at_most',
           parentData: data,
           parentDataProperty: 'level_at_most',
@@ -24683,13 +24740,13 @@ function validate623(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate624.errors);
+        vErrors = joined(vErrors, validate627.errors);
         errors = vErrors.length;
       }
     }
     if (data.rule_met !== undefined) {
       if (
-        !validate624(data.rule_met, {
+        !validate627(data.rule_met, {
           instancePath: instancePath + '/rule_met',
           parentData: data,
           parentDataProperty: 'rule_met',
@@ -24697,7 +24754,7 @@ function validate623(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate624.errors);
+        vErrors = joined(vErrors, validate627.errors);
         errors = vErrors.length;
       }
     }
@@ -24735,7 +24792,7 @@ function validate623(
         const len2 = data12.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate624(data12[i2], {
+            !validate627(data12[i2], {
               instancePath: instancePath + '/never_together/' + i2,
               parentData: data12,
               parentDataProperty: i2,
@@ -24743,7 +24800,7 @@ function validate623(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate624.errors);
+            vErrors = joined(vErrors, validate627.errors);
             errors = vErrors.length;
           }
         }
@@ -24764,7 +24821,7 @@ function validate623(
     }
     if (data.getting_worse_never_lowers !== undefined) {
       if (
-        !validate635(data.getting_worse_never_lowers, {
+        !validate638(data.getting_worse_never_lowers, {
           instancePath: instancePath + '/getting_worse_never_lowers',
           parentData: data,
           parentDataProperty: 'getting_worse_never_lowers',
@@ -24772,13 +24829,13 @@ function validate623(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate635.errors);
+        vErrors = joined(vErrors, validate638.errors);
         errors = vErrors.length;
       }
     }
     if (data.nothing_hides !== undefined) {
       if (
-        !validate640(data.nothing_hides, {
+        !validate643(data.nothing_hides, {
           instancePath: instancePath + '/nothing_hides',
           parentData: data,
           parentDataProperty: 'nothing_hides',
@@ -24786,7 +24843,7 @@ function validate623(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate640.errors);
+        vErrors = joined(vErrors, validate643.errors);
         errors = vErrors.length;
       }
     }
@@ -24892,18 +24949,18 @@ function validate623(
     }
     errors++;
   }
-  validate623.errors = vErrors;
+  validate626.errors = vErrors;
   return errors === 0;
 }
-validate623.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate626.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate452(
+function validate455(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="protocol.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate452.evaluated;
+  const evaluated0 = validate455.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24985,7 +25042,7 @@ function validate452(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate453(data.protocol, {
+        !validate456(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -24993,7 +25050,7 @@ function validate452(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate453.errors);
+        vErrors = joined(vErrors, validate456.errors);
         errors = vErrors.length;
       }
     }
@@ -25046,38 +25103,10 @@ function validate452(
     }
     if (data.title !== undefined) {
       if (
-        !validate455(data.title, {
+        !validate458(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate455.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.about !== undefined) {
-      if (
-        !validate455(data.about, {
-          instancePath: instancePath + '/about',
-          parentData: data,
-          parentDataProperty: 'about',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate455.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.based_on !== undefined) {
-      if (
-        !validate458(data.based_on, {
-          instancePath: instancePath + '/based_on',
-          parentData: data,
-          parentDataProperty: 'based_on',
           rootData,
           dynamicAnchors,
         })
@@ -25086,9 +25115,37 @@ function validate452(
         errors = vErrors.length;
       }
     }
+    if (data.about !== undefined) {
+      if (
+        !validate458(data.about, {
+          instancePath: instancePath + '/about',
+          parentData: data,
+          parentDataProperty: 'about',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate458.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.based_on !== undefined) {
+      if (
+        !validate461(data.based_on, {
+          instancePath: instancePath + '/based_on',
+          parentData: data,
+          parentDataProperty: 'based_on',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate461.errors);
+        errors = vErrors.length;
+      }
+    }
     if (data.ladder !== undefined) {
       if (
-        !validate453(data.ladder, {
+        !validate456(data.ladder, {
           instancePath: instancePath + '/ladder',
           parentData: data,
           parentDataProperty: 'ladder',
@@ -25096,13 +25153,13 @@ function validate452(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate453.errors);
+        vErrors = joined(vErrors, validate456.errors);
         errors = vErrors.length;
       }
     }
     if (data.applies_when !== undefined) {
       if (
-        !validate475(data.applies_when, {
+        !validate478(data.applies_when, {
           instancePath: instancePath + '/applies_when',
           parentData: data,
           parentDataProperty: 'applies_when',
@@ -25110,13 +25167,13 @@ function validate452(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate475.errors);
+        vErrors = joined(vErrors, validate478.errors);
         errors = vErrors.length;
       }
     }
     if (data.otherwise !== undefined) {
       if (
-        !validate455(data.otherwise, {
+        !validate458(data.otherwise, {
           instancePath: instancePath + '/otherwise',
           parentData: data,
           parentDataProperty: 'otherwise',
@@ -25124,7 +25181,7 @@ function validate452(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate455.errors);
+        vErrors = joined(vErrors, validate458.errors);
         errors = vErrors.length;
       }
     }
@@ -25194,7 +25251,7 @@ function validate452(
         const len0 = data9.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate455(data9[i0], {
+            !validate458(data9[i0], {
               instancePath: instancePath + '/owners/' + i0,
               parentData: data9,
               parentDataProperty: i0,
@@ -25202,7 +25259,7 @@ function validate452(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate455.errors);
+            vErrors = joined(vErrors, validate458.errors);
             errors = vErrors.length;
           }
         }
@@ -25227,7 +25284,7 @@ function validate452(
         for (const key1 in data11) {
           const _errs18 = errors;
           if (
-            !validate453(key1, {
+            !validate456(key1, {
               instancePath: instancePath + '/sources',
               parentData: data11,
               parentDataProperty: 'sources',
@@ -25235,7 +25292,7 @@ function validate452(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate453.errors);
+            vErrors = joined(vErrors, validate456.errors);
             errors = vErrors.length;
           }
           var valid3 = _errs18 === errors;
@@ -25256,7 +25313,7 @@ function validate452(
         }
         for (const key2 in data11) {
           if (
-            !validate500(data11[key2], {
+            !validate503(data11[key2], {
               instancePath: instancePath + '/sources/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data11,
               parentDataProperty: key2,
@@ -25264,7 +25321,7 @@ function validate452(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate500.errors);
+            vErrors = joined(vErrors, validate503.errors);
             errors = vErrors.length;
           }
         }
@@ -25285,7 +25342,7 @@ function validate452(
     }
     if (data.observations !== undefined) {
       if (
-        !validate504(data.observations, {
+        !validate507(data.observations, {
           instancePath: instancePath + '/observations',
           parentData: data,
           parentDataProperty: 'observations',
@@ -25293,7 +25350,7 @@ function validate452(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate504.errors);
+        vErrors = joined(vErrors, validate507.errors);
         errors = vErrors.length;
       }
     }
@@ -25303,7 +25360,7 @@ function validate452(
         for (const key3 in data14) {
           const _errs24 = errors;
           if (
-            !validate453(key3, {
+            !validate456(key3, {
               instancePath: instancePath + '/standing',
               parentData: data14,
               parentDataProperty: 'standing',
@@ -25311,7 +25368,7 @@ function validate452(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate453.errors);
+            vErrors = joined(vErrors, validate456.errors);
             errors = vErrors.length;
           }
           var valid5 = _errs24 === errors;
@@ -25332,7 +25389,7 @@ function validate452(
         }
         for (const key4 in data14) {
           if (
-            !validate525(data14[key4], {
+            !validate528(data14[key4], {
               instancePath: instancePath + '/standing/' + key4.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data14,
               parentDataProperty: key4,
@@ -25340,7 +25397,7 @@ function validate452(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate525.errors);
+            vErrors = joined(vErrors, validate528.errors);
             errors = vErrors.length;
           }
         }
@@ -25365,7 +25422,7 @@ function validate452(
         for (const key5 in data16) {
           const _errs29 = errors;
           if (
-            !validate453(key5, {
+            !validate456(key5, {
               instancePath: instancePath + '/limits',
               parentData: data16,
               parentDataProperty: 'limits',
@@ -25373,7 +25430,7 @@ function validate452(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate453.errors);
+            vErrors = joined(vErrors, validate456.errors);
             errors = vErrors.length;
           }
           var valid7 = _errs29 === errors;
@@ -25394,7 +25451,7 @@ function validate452(
         }
         for (const key6 in data16) {
           if (
-            !validate529(data16[key6], {
+            !validate532(data16[key6], {
               instancePath: instancePath + '/limits/' + key6.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data16,
               parentDataProperty: key6,
@@ -25402,7 +25459,7 @@ function validate452(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate529.errors);
+            vErrors = joined(vErrors, validate532.errors);
             errors = vErrors.length;
           }
         }
@@ -25441,7 +25498,7 @@ function validate452(
         const len1 = data18.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate536(data18[i1], {
+            !validate539(data18[i1], {
               instancePath: instancePath + '/faults/' + i1,
               parentData: data18,
               parentDataProperty: i1,
@@ -25449,7 +25506,7 @@ function validate452(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate536.errors);
+            vErrors = joined(vErrors, validate539.errors);
             errors = vErrors.length;
           }
         }
@@ -25474,7 +25531,7 @@ function validate452(
         for (const key7 in data20) {
           const _errs37 = errors;
           if (
-            !validate453(key7, {
+            !validate456(key7, {
               instancePath: instancePath + '/measures',
               parentData: data20,
               parentDataProperty: 'measures',
@@ -25482,7 +25539,7 @@ function validate452(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate453.errors);
+            vErrors = joined(vErrors, validate456.errors);
             errors = vErrors.length;
           }
           var valid11 = _errs37 === errors;
@@ -25503,7 +25560,7 @@ function validate452(
         }
         for (const key8 in data20) {
           if (
-            !validate555(data20[key8], {
+            !validate558(data20[key8], {
               instancePath: instancePath + '/measures/' + key8.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data20,
               parentDataProperty: key8,
@@ -25511,7 +25568,7 @@ function validate452(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate555.errors);
+            vErrors = joined(vErrors, validate558.errors);
             errors = vErrors.length;
           }
         }
@@ -25550,7 +25607,7 @@ function validate452(
         const len2 = data22.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate590(data22[i2], {
+            !validate593(data22[i2], {
               instancePath: instancePath + '/rules/' + i2,
               parentData: data22,
               parentDataProperty: i2,
@@ -25558,7 +25615,7 @@ function validate452(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate590.errors);
+            vErrors = joined(vErrors, validate593.errors);
             errors = vErrors.length;
           }
         }
@@ -25583,7 +25640,7 @@ function validate452(
         for (const key9 in data24) {
           const _errs45 = errors;
           if (
-            !validate453(key9, {
+            !validate456(key9, {
               instancePath: instancePath + '/exactly_one_of',
               parentData: data24,
               parentDataProperty: 'exactly_one_of',
@@ -25591,7 +25648,7 @@ function validate452(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate453.errors);
+            vErrors = joined(vErrors, validate456.errors);
             errors = vErrors.length;
           }
           var valid15 = _errs45 === errors;
@@ -25612,7 +25669,7 @@ function validate452(
         }
         for (const key10 in data24) {
           if (
-            !validate488(data24[key10], {
+            !validate491(data24[key10], {
               instancePath:
                 instancePath + '/exactly_one_of/' + key10.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data24,
@@ -25621,7 +25678,7 @@ function validate452(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate488.errors);
+            vErrors = joined(vErrors, validate491.errors);
             errors = vErrors.length;
           }
         }
@@ -25646,7 +25703,7 @@ function validate452(
         for (const key11 in data26) {
           const _errs50 = errors;
           if (
-            !validate453(key11, {
+            !validate456(key11, {
               instancePath: instancePath + '/hazards',
               parentData: data26,
               parentDataProperty: 'hazards',
@@ -25654,7 +25711,7 @@ function validate452(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate453.errors);
+            vErrors = joined(vErrors, validate456.errors);
             errors = vErrors.length;
           }
           var valid17 = _errs50 === errors;
@@ -25675,7 +25732,7 @@ function validate452(
         }
         for (const key12 in data26) {
           if (
-            !validate618(data26[key12], {
+            !validate621(data26[key12], {
               instancePath: instancePath + '/hazards/' + key12.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data26,
               parentDataProperty: key12,
@@ -25683,7 +25740,7 @@ function validate452(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate618.errors);
+            vErrors = joined(vErrors, validate621.errors);
             errors = vErrors.length;
           }
         }
@@ -25722,7 +25779,7 @@ function validate452(
         const len3 = data28.length;
         for (let i3 = 0; i3 < len3; i3++) {
           if (
-            !validate623(data28[i3], {
+            !validate626(data28[i3], {
               instancePath: instancePath + '/must_always/' + i3,
               parentData: data28,
               parentDataProperty: i3,
@@ -25730,7 +25787,7 @@ function validate452(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate623.errors);
+            vErrors = joined(vErrors, validate626.errors);
             errors = vErrors.length;
           }
         }
@@ -25758,12 +25815,12 @@ function validate452(
     }
     errors++;
   }
-  validate452.errors = vErrors;
+  validate455.errors = vErrors;
   return errors === 0;
 }
-validate452.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate455.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const record_entry = validate645;
+export const record_entry = validate648;
 const schema161 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'record_entry.schema.json',
@@ -25864,13 +25921,13 @@ const schema161 = {
   },
 };
 
-function validate646(
+function validate649(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate646.evaluated;
+  const evaluated0 = validate649.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25910,21 +25967,21 @@ function validate646(
     }
     errors++;
   }
-  validate646.errors = vErrors;
+  validate649.errors = vErrors;
   return errors === 0;
 }
-validate646.evaluated = { dynamicProps: false, dynamicItems: false };
+validate649.evaluated = { dynamicProps: false, dynamicItems: false };
 
 const schema163 = { type: 'string', maxLength: 40, pattern: '^[0-9]{4}-[0-9]{2}-[0-9]{2}T' };
 const pattern36 = new RegExp('^[0-9]{4}-[0-9]{2}-[0-9]{2}T', 'u');
 
-function validate648(
+function validate651(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate648.evaluated;
+  const evaluated0 = validate651.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25964,10 +26021,10 @@ function validate648(
     }
     errors++;
   }
-  validate648.errors = vErrors;
+  validate651.errors = vErrors;
   return errors === 0;
 }
-validate648.evaluated = { dynamicProps: false, dynamicItems: false };
+validate651.evaluated = { dynamicProps: false, dynamicItems: false };
 
 const schema164 = {
   type: 'object',
@@ -25993,13 +26050,13 @@ const schema164 = {
   additionalProperties: false,
 };
 
-function validate651(
+function validate654(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate651.evaluated;
+  const evaluated0 = validate654.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26029,18 +26086,18 @@ function validate651(
     }
     errors++;
   }
-  validate651.errors = vErrors;
+  validate654.errors = vErrors;
   return errors === 0;
 }
-validate651.evaluated = { dynamicProps: false, dynamicItems: false };
+validate654.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate653(
+function validate656(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate653.evaluated;
+  const evaluated0 = validate656.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26162,18 +26219,18 @@ function validate653(
     }
     errors++;
   }
-  validate653.errors = vErrors;
+  validate656.errors = vErrors;
   return errors === 0;
 }
-validate653.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate656.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate656(
+function validate659(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate656.evaluated;
+  const evaluated0 = validate659.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26323,20 +26380,20 @@ function validate656(
     }
     errors++;
   }
-  validate656.errors = vErrors;
+  validate659.errors = vErrors;
   return errors === 0;
 }
-validate656.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate659.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema168 = { type: 'string', minLength: 1, maxLength: 200 };
 
-function validate661(
+function validate664(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate661.evaluated;
+  const evaluated0 = validate664.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26371,18 +26428,18 @@ function validate661(
     }
     errors++;
   }
-  validate661.errors = vErrors;
+  validate664.errors = vErrors;
   return errors === 0;
 }
-validate661.evaluated = { dynamicProps: false, dynamicItems: false };
+validate664.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate663(
+function validate666(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate663.evaluated;
+  const evaluated0 = validate666.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26413,18 +26470,18 @@ function validate663(
     }
     errors++;
   }
-  validate663.errors = vErrors;
+  validate666.errors = vErrors;
   return errors === 0;
 }
-validate663.evaluated = { dynamicProps: false, dynamicItems: false };
+validate666.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate665(
+function validate668(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate665.evaluated;
+  const evaluated0 = validate668.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26459,18 +26516,18 @@ function validate665(
     }
     errors++;
   }
-  validate665.errors = vErrors;
+  validate668.errors = vErrors;
   return errors === 0;
 }
-validate665.evaluated = { dynamicProps: false, dynamicItems: false };
+validate668.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate650(
+function validate653(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate650.evaluated;
+  const evaluated0 = validate653.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26587,7 +26644,7 @@ function validate650(
     }
     if (data.signing !== undefined) {
       if (
-        !validate651(data.signing, {
+        !validate654(data.signing, {
           instancePath: instancePath + '/signing',
           parentData: data,
           parentDataProperty: 'signing',
@@ -26595,7 +26652,7 @@ function validate650(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate651.errors);
+        vErrors = joined(vErrors, validate654.errors);
         errors = vErrors.length;
       }
     }
@@ -26633,7 +26690,7 @@ function validate650(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate653(data1[i0], {
+            !validate656(data1[i0], {
               instancePath: instancePath + '/needs/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -26641,7 +26698,7 @@ function validate650(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate653.errors);
+            vErrors = joined(vErrors, validate656.errors);
             errors = vErrors.length;
           }
         }
@@ -26694,7 +26751,7 @@ function validate650(
         const len1 = data3.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate656(data3[i1], {
+            !validate659(data3[i1], {
               instancePath: instancePath + '/people/' + i1,
               parentData: data3,
               parentDataProperty: i1,
@@ -26702,7 +26759,7 @@ function validate650(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate656.errors);
+            vErrors = joined(vErrors, validate659.errors);
             errors = vErrors.length;
           }
         }
@@ -26723,7 +26780,7 @@ function validate650(
     }
     if (data.minute !== undefined) {
       if (
-        !validate661(data.minute, {
+        !validate664(data.minute, {
           instancePath: instancePath + '/minute',
           parentData: data,
           parentDataProperty: 'minute',
@@ -26731,13 +26788,13 @@ function validate650(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate661.errors);
+        vErrors = joined(vErrors, validate664.errors);
         errors = vErrors.length;
       }
     }
     if (data.on !== undefined) {
       if (
-        !validate663(data.on, {
+        !validate666(data.on, {
           instancePath: instancePath + '/on',
           parentData: data,
           parentDataProperty: 'on',
@@ -26745,7 +26802,7 @@ function validate650(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate663.errors);
+        vErrors = joined(vErrors, validate666.errors);
         errors = vErrors.length;
       }
     }
@@ -26783,7 +26840,7 @@ function validate650(
         const len2 = data7.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate665(data7[i2], {
+            !validate668(data7[i2], {
               instancePath: instancePath + '/agreed_by/' + i2,
               parentData: data7,
               parentDataProperty: i2,
@@ -26791,7 +26848,7 @@ function validate650(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate665.errors);
+            vErrors = joined(vErrors, validate668.errors);
             errors = vErrors.length;
           }
         }
@@ -26819,10 +26876,10 @@ function validate650(
     }
     errors++;
   }
-  validate650.errors = vErrors;
+  validate653.errors = vErrors;
   return errors === 0;
 }
-validate650.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate653.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema171 = {
   type: 'object',
@@ -26839,13 +26896,13 @@ const schema171 = {
   additionalProperties: false,
 };
 
-function validate669(
+function validate672(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate669.evaluated;
+  const evaluated0 = validate672.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26876,18 +26933,18 @@ function validate669(
     }
     errors++;
   }
-  validate669.errors = vErrors;
+  validate672.errors = vErrors;
   return errors === 0;
 }
-validate669.evaluated = { dynamicProps: false, dynamicItems: false };
+validate672.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate673(
+function validate676(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate673.evaluated;
+  const evaluated0 = validate676.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26922,18 +26979,18 @@ function validate673(
     }
     errors++;
   }
-  validate673.errors = vErrors;
+  validate676.errors = vErrors;
   return errors === 0;
 }
-validate673.evaluated = { dynamicProps: false, dynamicItems: false };
+validate676.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate668(
+function validate671(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate668.evaluated;
+  const evaluated0 = validate671.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -27112,7 +27169,7 @@ function validate668(
     }
     if (data.digest !== undefined) {
       if (
-        !validate669(data.digest, {
+        !validate672(data.digest, {
           instancePath: instancePath + '/digest',
           parentData: data,
           parentDataProperty: 'digest',
@@ -27120,13 +27177,13 @@ function validate668(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate669.errors);
+        vErrors = joined(vErrors, validate672.errors);
         errors = vErrors.length;
       }
     }
     if (data.seal !== undefined) {
       if (
-        !validate669(data.seal, {
+        !validate672(data.seal, {
           instancePath: instancePath + '/seal',
           parentData: data,
           parentDataProperty: 'seal',
@@ -27134,13 +27191,13 @@ function validate668(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate669.errors);
+        vErrors = joined(vErrors, validate672.errors);
         errors = vErrors.length;
       }
     }
     if (data.by !== undefined) {
       if (
-        !validate665(data.by, {
+        !validate668(data.by, {
           instancePath: instancePath + '/by',
           parentData: data,
           parentDataProperty: 'by',
@@ -27148,13 +27205,13 @@ function validate668(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate665.errors);
+        vErrors = joined(vErrors, validate668.errors);
         errors = vErrors.length;
       }
     }
     if (data.role !== undefined) {
       if (
-        !validate673(data.role, {
+        !validate676(data.role, {
           instancePath: instancePath + '/role',
           parentData: data,
           parentDataProperty: 'role',
@@ -27162,13 +27219,13 @@ function validate668(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate673.errors);
+        vErrors = joined(vErrors, validate676.errors);
         errors = vErrors.length;
       }
     }
     if (data.minute !== undefined) {
       if (
-        !validate661(data.minute, {
+        !validate664(data.minute, {
           instancePath: instancePath + '/minute',
           parentData: data,
           parentDataProperty: 'minute',
@@ -27176,13 +27233,13 @@ function validate668(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate661.errors);
+        vErrors = joined(vErrors, validate664.errors);
         errors = vErrors.length;
       }
     }
     if (data.on !== undefined) {
       if (
-        !validate663(data.on, {
+        !validate666(data.on, {
           instancePath: instancePath + '/on',
           parentData: data,
           parentDataProperty: 'on',
@@ -27190,7 +27247,7 @@ function validate668(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate663.errors);
+        vErrors = joined(vErrors, validate666.errors);
         errors = vErrors.length;
       }
     }
@@ -27203,10 +27260,10 @@ function validate668(
     }
     errors++;
   }
-  validate668.errors = vErrors;
+  validate671.errors = vErrors;
   return errors === 0;
 }
-validate668.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate671.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema174 = {
   type: 'object',
@@ -27223,13 +27280,13 @@ const schema174 = {
 };
 const schema175 = { type: 'string', minLength: 1, maxLength: 1000 };
 
-function validate683(
+function validate686(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate683.evaluated;
+  const evaluated0 = validate686.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -27264,18 +27321,18 @@ function validate683(
     }
     errors++;
   }
-  validate683.errors = vErrors;
+  validate686.errors = vErrors;
   return errors === 0;
 }
-validate683.evaluated = { dynamicProps: false, dynamicItems: false };
+validate686.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate678(
+function validate681(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate678.evaluated;
+  const evaluated0 = validate681.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -27439,7 +27496,7 @@ function validate678(
     }
     if (data.digest !== undefined) {
       if (
-        !validate669(data.digest, {
+        !validate672(data.digest, {
           instancePath: instancePath + '/digest',
           parentData: data,
           parentDataProperty: 'digest',
@@ -27447,13 +27504,13 @@ function validate678(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate669.errors);
+        vErrors = joined(vErrors, validate672.errors);
         errors = vErrors.length;
       }
     }
     if (data.seal !== undefined) {
       if (
-        !validate669(data.seal, {
+        !validate672(data.seal, {
           instancePath: instancePath + '/seal',
           parentData: data,
           parentDataProperty: 'seal',
@@ -27461,13 +27518,13 @@ function validate678(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate669.errors);
+        vErrors = joined(vErrors, validate672.errors);
         errors = vErrors.length;
       }
     }
     if (data.from !== undefined) {
       if (
-        !validate648(data.from, {
+        !validate651(data.from, {
           instancePath: instancePath + '/from',
           parentData: data,
           parentDataProperty: 'from',
@@ -27475,13 +27532,13 @@ function validate678(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate648.errors);
+        vErrors = joined(vErrors, validate651.errors);
         errors = vErrors.length;
       }
     }
     if (data.by !== undefined) {
       if (
-        !validate665(data.by, {
+        !validate668(data.by, {
           instancePath: instancePath + '/by',
           parentData: data,
           parentDataProperty: 'by',
@@ -27489,13 +27546,13 @@ function validate678(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate665.errors);
+        vErrors = joined(vErrors, validate668.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate683(data.because, {
+        !validate686(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -27503,7 +27560,7 @@ function validate678(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate683.errors);
+        vErrors = joined(vErrors, validate686.errors);
         errors = vErrors.length;
       }
     }
@@ -27516,10 +27573,10 @@ function validate678(
     }
     errors++;
   }
-  validate678.errors = vErrors;
+  validate681.errors = vErrors;
   return errors === 0;
 }
-validate678.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate681.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema176 = {
   type: 'object',
@@ -27533,13 +27590,13 @@ const schema176 = {
   additionalProperties: false,
 };
 
-function validate686(
+function validate689(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate686.evaluated;
+  const evaluated0 = validate689.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -27621,7 +27678,7 @@ function validate686(
     }
     if (data.from !== undefined) {
       if (
-        !validate648(data.from, {
+        !validate651(data.from, {
           instancePath: instancePath + '/from',
           parentData: data,
           parentDataProperty: 'from',
@@ -27629,13 +27686,13 @@ function validate686(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate648.errors);
+        vErrors = joined(vErrors, validate651.errors);
         errors = vErrors.length;
       }
     }
     if (data.by !== undefined) {
       if (
-        !validate665(data.by, {
+        !validate668(data.by, {
           instancePath: instancePath + '/by',
           parentData: data,
           parentDataProperty: 'by',
@@ -27643,13 +27700,13 @@ function validate686(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate665.errors);
+        vErrors = joined(vErrors, validate668.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate683(data.because, {
+        !validate686(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -27657,13 +27714,13 @@ function validate686(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate683.errors);
+        vErrors = joined(vErrors, validate686.errors);
         errors = vErrors.length;
       }
     }
     if (data.instead !== undefined) {
       if (
-        !validate683(data.instead, {
+        !validate686(data.instead, {
           instancePath: instancePath + '/instead',
           parentData: data,
           parentDataProperty: 'instead',
@@ -27671,7 +27728,7 @@ function validate686(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate683.errors);
+        vErrors = joined(vErrors, validate686.errors);
         errors = vErrors.length;
       }
     }
@@ -27684,10 +27741,10 @@ function validate686(
     }
     errors++;
   }
-  validate686.errors = vErrors;
+  validate689.errors = vErrors;
   return errors === 0;
 }
-validate686.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate689.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema177 = {
   type: 'object',
@@ -27700,13 +27757,13 @@ const schema177 = {
 };
 const pattern39 = new RegExp('^[A-Za-z0-9_-]+[.][.][A-Za-z0-9_-]+$', 'u');
 
-function validate692(
+function validate695(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate692.evaluated;
+  const evaluated0 = validate695.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -27760,7 +27817,7 @@ function validate692(
     }
     if (data.by !== undefined) {
       if (
-        !validate665(data.by, {
+        !validate668(data.by, {
           instancePath: instancePath + '/by',
           parentData: data,
           parentDataProperty: 'by',
@@ -27768,7 +27825,7 @@ function validate692(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate665.errors);
+        vErrors = joined(vErrors, validate668.errors);
         errors = vErrors.length;
       }
     }
@@ -27827,18 +27884,18 @@ function validate692(
     }
     errors++;
   }
-  validate692.errors = vErrors;
+  validate695.errors = vErrors;
   return errors === 0;
 }
-validate692.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate695.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate645(
+function validate648(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="record_entry.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate645.evaluated;
+  const evaluated0 = validate648.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -27934,7 +27991,7 @@ function validate645(
     }
     if (data.record !== undefined) {
       if (
-        !validate646(data.record, {
+        !validate649(data.record, {
           instancePath: instancePath + '/record',
           parentData: data,
           parentDataProperty: 'record',
@@ -27942,7 +27999,7 @@ function validate645(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate646.errors);
+        vErrors = joined(vErrors, validate649.errors);
         errors = vErrors.length;
       }
     }
@@ -28028,7 +28085,7 @@ function validate645(
     }
     if (data.at !== undefined) {
       if (
-        !validate648(data.at, {
+        !validate651(data.at, {
           instancePath: instancePath + '/at',
           parentData: data,
           parentDataProperty: 'at',
@@ -28036,13 +28093,13 @@ function validate645(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate648.errors);
+        vErrors = joined(vErrors, validate651.errors);
         errors = vErrors.length;
       }
     }
     if (data.approvers !== undefined) {
       if (
-        !validate650(data.approvers, {
+        !validate653(data.approvers, {
           instancePath: instancePath + '/approvers',
           parentData: data,
           parentDataProperty: 'approvers',
@@ -28050,13 +28107,13 @@ function validate645(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate650.errors);
+        vErrors = joined(vErrors, validate653.errors);
         errors = vErrors.length;
       }
     }
     if (data.approved !== undefined) {
       if (
-        !validate668(data.approved, {
+        !validate671(data.approved, {
           instancePath: instancePath + '/approved',
           parentData: data,
           parentDataProperty: 'approved',
@@ -28064,13 +28121,13 @@ function validate645(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate668.errors);
+        vErrors = joined(vErrors, validate671.errors);
         errors = vErrors.length;
       }
     }
     if (data.in_force !== undefined) {
       if (
-        !validate678(data.in_force, {
+        !validate681(data.in_force, {
           instancePath: instancePath + '/in_force',
           parentData: data,
           parentDataProperty: 'in_force',
@@ -28078,13 +28135,13 @@ function validate645(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate678.errors);
+        vErrors = joined(vErrors, validate681.errors);
         errors = vErrors.length;
       }
     }
     if (data.withdrawn !== undefined) {
       if (
-        !validate686(data.withdrawn, {
+        !validate689(data.withdrawn, {
           instancePath: instancePath + '/withdrawn',
           parentData: data,
           parentDataProperty: 'withdrawn',
@@ -28092,7 +28149,7 @@ function validate645(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate686.errors);
+        vErrors = joined(vErrors, validate689.errors);
         errors = vErrors.length;
       }
     }
@@ -28130,7 +28187,7 @@ function validate645(
         const len0 = data8.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate692(data8[i0], {
+            !validate695(data8[i0], {
               instancePath: instancePath + '/signatures/' + i0,
               parentData: data8,
               parentDataProperty: i0,
@@ -28138,7 +28195,7 @@ function validate645(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate692.errors);
+            vErrors = joined(vErrors, validate695.errors);
             errors = vErrors.length;
           }
         }
@@ -28159,7 +28216,7 @@ function validate645(
     }
     if (data.digest !== undefined) {
       if (
-        !validate669(data.digest, {
+        !validate672(data.digest, {
           instancePath: instancePath + '/digest',
           parentData: data,
           parentDataProperty: 'digest',
@@ -28167,7 +28224,7 @@ function validate645(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate669.errors);
+        vErrors = joined(vErrors, validate672.errors);
         errors = vErrors.length;
       }
     }
@@ -28180,14 +28237,14 @@ function validate645(
     }
     errors++;
   }
-  validate645.errors = vErrors;
+  validate648.errors = vErrors;
   return errors === 0;
 }
-validate645.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate648.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 export const set = validate296;
 
-export const ward = validate696;
+export const ward = validate699;
 const schema178 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ward.schema.json',
@@ -28294,13 +28351,13 @@ const schema178 = {
   },
 };
 
-function validate697(
+function validate700(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate697.evaluated;
+  const evaluated0 = validate700.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -28340,18 +28397,18 @@ function validate697(
     }
     errors++;
   }
-  validate697.errors = vErrors;
+  validate700.errors = vErrors;
   return errors === 0;
 }
-validate697.evaluated = { dynamicProps: false, dynamicItems: false };
+validate700.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate699(
+function validate702(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate699.evaluated;
+  const evaluated0 = validate702.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -28386,18 +28443,18 @@ function validate699(
     }
     errors++;
   }
-  validate699.errors = vErrors;
+  validate702.errors = vErrors;
   return errors === 0;
 }
-validate699.evaluated = { dynamicProps: false, dynamicItems: false };
+validate702.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate705(
+function validate708(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate705.evaluated;
+  const evaluated0 = validate708.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -28518,10 +28575,10 @@ function validate705(
     }
     errors++;
   }
-  validate705.errors = vErrors;
+  validate708.errors = vErrors;
   return errors === 0;
 }
-validate705.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate708.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema182 = {
   type: 'object',
@@ -28534,13 +28591,13 @@ const schema182 = {
   additionalProperties: false,
 };
 
-function validate711(
+function validate714(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate711.evaluated;
+  const evaluated0 = validate714.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -28585,7 +28642,7 @@ function validate711(
         key0 === 'rule'
       )) {
         if (
-          !validate476(data[key0], {
+          !validate479(data[key0], {
             instancePath: instancePath + '/' + key0.replace(/~/g, '~0').replace(/\//g, '~1'),
             parentData: data,
             parentDataProperty: key0,
@@ -28593,14 +28650,14 @@ function validate711(
             dynamicAnchors,
           })
         ) {
-          vErrors = joined(vErrors, validate476.errors);
+          vErrors = joined(vErrors, validate479.errors);
           errors = vErrors.length;
         }
       }
     }
     if (data.all !== undefined) {
       if (
-        !validate488(data.all, {
+        !validate491(data.all, {
           instancePath: instancePath + '/all',
           parentData: data,
           parentDataProperty: 'all',
@@ -28608,13 +28665,13 @@ function validate711(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate488.errors);
+        vErrors = joined(vErrors, validate491.errors);
         errors = vErrors.length;
       }
     }
     if (data.any !== undefined) {
       if (
-        !validate488(data.any, {
+        !validate491(data.any, {
           instancePath: instancePath + '/any',
           parentData: data,
           parentDataProperty: 'any',
@@ -28622,13 +28679,13 @@ function validate711(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate488.errors);
+        vErrors = joined(vErrors, validate491.errors);
         errors = vErrors.length;
       }
     }
     if (data.none !== undefined) {
       if (
-        !validate488(data.none, {
+        !validate491(data.none, {
           instancePath: instancePath + '/none',
           parentData: data,
           parentDataProperty: 'none',
@@ -28636,13 +28693,13 @@ function validate711(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate488.errors);
+        vErrors = joined(vErrors, validate491.errors);
         errors = vErrors.length;
       }
     }
     if (data.at_least_of !== undefined) {
       if (
-        !validate492(data.at_least_of, {
+        !validate495(data.at_least_of, {
           instancePath: instancePath + '/at_least_of',
           parentData: data,
           parentDataProperty: 'at_least_of',
@@ -28650,13 +28707,13 @@ function validate711(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate492.errors);
+        vErrors = joined(vErrors, validate495.errors);
         errors = vErrors.length;
       }
     }
     if (data.rule !== undefined) {
       if (
-        !validate453(data.rule, {
+        !validate456(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -28664,7 +28721,7 @@ function validate711(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate453.errors);
+        vErrors = joined(vErrors, validate456.errors);
         errors = vErrors.length;
       }
     }
@@ -28677,18 +28734,18 @@ function validate711(
     }
     errors++;
   }
-  validate711.errors = vErrors;
+  validate714.errors = vErrors;
   return errors === 0;
 }
-validate711.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate714.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate709(
+function validate712(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate709.evaluated;
+  const evaluated0 = validate712.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -28742,7 +28799,7 @@ function validate709(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate697(data.protocol, {
+        !validate700(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -28750,7 +28807,7 @@ function validate709(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate697.errors);
+        vErrors = joined(vErrors, validate700.errors);
         errors = vErrors.length;
       }
     }
@@ -28803,7 +28860,7 @@ function validate709(
     }
     if (data.when !== undefined) {
       if (
-        !validate711(data.when, {
+        !validate714(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -28811,7 +28868,7 @@ function validate709(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate711.errors);
+        vErrors = joined(vErrors, validate714.errors);
         errors = vErrors.length;
       }
     }
@@ -28824,10 +28881,10 @@ function validate709(
     }
     errors++;
   }
-  validate709.errors = vErrors;
+  validate712.errors = vErrors;
   return errors === 0;
 }
-validate709.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate712.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema184 = {
   type: 'object',
@@ -28856,13 +28913,13 @@ const schema185 = {
   minProperties: 1,
 };
 
-function validate726(
+function validate729(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate726.evaluated;
+  const evaluated0 = validate729.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -28951,18 +29008,18 @@ function validate726(
     }
     errors++;
   }
-  validate726.errors = vErrors;
+  validate729.errors = vErrors;
   return errors === 0;
 }
-validate726.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate729.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate731(
+function validate734(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate731.evaluated;
+  const evaluated0 = validate734.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -29002,18 +29059,18 @@ function validate731(
     }
     errors++;
   }
-  validate731.errors = vErrors;
+  validate734.errors = vErrors;
   return errors === 0;
 }
-validate731.evaluated = { dynamicProps: false, dynamicItems: false };
+validate734.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate734(
+function validate737(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate734.evaluated;
+  const evaluated0 = validate737.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -29102,18 +29159,18 @@ function validate734(
     }
     errors++;
   }
-  validate734.errors = vErrors;
+  validate737.errors = vErrors;
   return errors === 0;
 }
-validate734.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate737.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate724(
+function validate727(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate724.evaluated;
+  const evaluated0 = validate727.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -29159,7 +29216,7 @@ function validate724(
     }
     if (data.says !== undefined) {
       if (
-        !validate699(data.says, {
+        !validate702(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -29167,7 +29224,7 @@ function validate724(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate699.errors);
+        vErrors = joined(vErrors, validate702.errors);
         errors = vErrors.length;
       }
     }
@@ -29205,7 +29262,7 @@ function validate724(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate726(data1[i0], {
+            !validate729(data1[i0], {
               instancePath: instancePath + '/tell/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -29213,7 +29270,7 @@ function validate724(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate726.errors);
+            vErrors = joined(vErrors, validate729.errors);
             errors = vErrors.length;
           }
         }
@@ -29234,7 +29291,7 @@ function validate724(
     }
     if (data.respond !== undefined) {
       if (
-        !validate731(data.respond, {
+        !validate734(data.respond, {
           instancePath: instancePath + '/respond',
           parentData: data,
           parentDataProperty: 'respond',
@@ -29242,13 +29299,13 @@ function validate724(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate731.errors);
+        vErrors = joined(vErrors, validate734.errors);
         errors = vErrors.length;
       }
     }
     if (data.reassess !== undefined) {
       if (
-        !validate731(data.reassess, {
+        !validate734(data.reassess, {
           instancePath: instancePath + '/reassess',
           parentData: data,
           parentDataProperty: 'reassess',
@@ -29256,13 +29313,13 @@ function validate724(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate731.errors);
+        vErrors = joined(vErrors, validate734.errors);
         errors = vErrors.length;
       }
     }
     if (data.if_no_answer !== undefined) {
       if (
-        !validate734(data.if_no_answer, {
+        !validate737(data.if_no_answer, {
           instancePath: instancePath + '/if_no_answer',
           parentData: data,
           parentDataProperty: 'if_no_answer',
@@ -29270,7 +29327,7 @@ function validate724(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate734.errors);
+        vErrors = joined(vErrors, validate737.errors);
         errors = vErrors.length;
       }
     }
@@ -29283,18 +29340,18 @@ function validate724(
     }
     errors++;
   }
-  validate724.errors = vErrors;
+  validate727.errors = vErrors;
   return errors === 0;
 }
-validate724.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate727.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate721(
+function validate724(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate721.evaluated;
+  const evaluated0 = validate724.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -29362,7 +29419,7 @@ function validate721(
     }
     if (data.says !== undefined) {
       if (
-        !validate699(data.says, {
+        !validate702(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -29370,7 +29427,7 @@ function validate721(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate699.errors);
+        vErrors = joined(vErrors, validate702.errors);
         errors = vErrors.length;
       }
     }
@@ -29380,7 +29437,7 @@ function validate721(
         for (const key1 in data1) {
           const _errs5 = errors;
           if (
-            !validate697(key1, {
+            !validate700(key1, {
               instancePath: instancePath + '/levels',
               parentData: data1,
               parentDataProperty: 'levels',
@@ -29388,7 +29445,7 @@ function validate721(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate697.errors);
+            vErrors = joined(vErrors, validate700.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs5 === errors;
@@ -29409,7 +29466,7 @@ function validate721(
         }
         for (const key2 in data1) {
           if (
-            !validate724(data1[key2], {
+            !validate727(data1[key2], {
               instancePath: instancePath + '/levels/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data1,
               parentDataProperty: key2,
@@ -29417,7 +29474,7 @@ function validate721(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate724.errors);
+            vErrors = joined(vErrors, validate727.errors);
             errors = vErrors.length;
           }
         }
@@ -29456,7 +29513,7 @@ function validate721(
         const len0 = data3.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate697(data3[i0], {
+            !validate700(data3[i0], {
               instancePath: instancePath + '/source/' + i0,
               parentData: data3,
               parentDataProperty: i0,
@@ -29464,7 +29521,7 @@ function validate721(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate697.errors);
+            vErrors = joined(vErrors, validate700.errors);
             errors = vErrors.length;
           }
         }
@@ -29492,10 +29549,10 @@ function validate721(
     }
     errors++;
   }
-  validate721.errors = vErrors;
+  validate724.errors = vErrors;
   return errors === 0;
 }
-validate721.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate724.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema189 = {
   type: 'array',
@@ -29504,13 +29561,13 @@ const schema189 = {
   maxItems: 2,
 };
 
-function validate741(
+function validate744(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate741.evaluated;
+  const evaluated0 = validate744.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -29539,7 +29596,7 @@ function validate741(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate697(data[i0], {
+        !validate700(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -29547,7 +29604,7 @@ function validate741(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate697.errors);
+        vErrors = joined(vErrors, validate700.errors);
         errors = vErrors.length;
       }
     }
@@ -29560,18 +29617,18 @@ function validate741(
     }
     errors++;
   }
-  validate741.errors = vErrors;
+  validate744.errors = vErrors;
   return errors === 0;
 }
-validate741.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate744.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate745(
+function validate748(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate745.evaluated;
+  const evaluated0 = validate748.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -29639,7 +29696,7 @@ function validate745(
     }
     if (data.harm !== undefined) {
       if (
-        !validate619(data.harm, {
+        !validate622(data.harm, {
           instancePath: instancePath + '/harm',
           parentData: data,
           parentDataProperty: 'harm',
@@ -29647,7 +29704,7 @@ function validate745(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate619.errors);
+        vErrors = joined(vErrors, validate622.errors);
         errors = vErrors.length;
       }
     }
@@ -29684,7 +29741,7 @@ function validate745(
     }
     if (data.owner !== undefined) {
       if (
-        !validate619(data.owner, {
+        !validate622(data.owner, {
           instancePath: instancePath + '/owner',
           parentData: data,
           parentDataProperty: 'owner',
@@ -29692,7 +29749,7 @@ function validate745(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate619.errors);
+        vErrors = joined(vErrors, validate622.errors);
         errors = vErrors.length;
       }
     }
@@ -29705,10 +29762,10 @@ function validate745(
     }
     errors++;
   }
-  validate745.errors = vErrors;
+  validate748.errors = vErrors;
   return errors === 0;
 }
-validate745.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate748.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema191 = {
   type: 'object',
@@ -29737,13 +29794,13 @@ const schema191 = {
   additionalProperties: false,
 };
 
-function validate758(
+function validate761(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate758.evaluated;
+  const evaluated0 = validate761.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -29783,7 +29840,7 @@ function validate758(
     }
     if (data.observation !== undefined) {
       if (
-        !validate624(data.observation, {
+        !validate627(data.observation, {
           instancePath: instancePath + '/observation',
           parentData: data,
           parentDataProperty: 'observation',
@@ -29791,7 +29848,7 @@ function validate758(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate624.errors);
+        vErrors = joined(vErrors, validate627.errors);
         errors = vErrors.length;
       }
     }
@@ -29860,7 +29917,7 @@ function validate758(
         const len0 = data2.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate637(data2[i0], {
+            !validate640(data2[i0], {
               instancePath: instancePath + '/between/' + i0,
               parentData: data2,
               parentDataProperty: i0,
@@ -29868,7 +29925,7 @@ function validate758(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate637.errors);
+            vErrors = joined(vErrors, validate640.errors);
             errors = vErrors.length;
           }
         }
@@ -29960,18 +30017,18 @@ function validate758(
     }
     errors++;
   }
-  validate758.errors = vErrors;
+  validate761.errors = vErrors;
   return errors === 0;
 }
-validate758.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate761.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate762(
+function validate765(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate762.evaluated;
+  const evaluated0 = validate765.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -30029,7 +30086,7 @@ function validate762(
         const len0 = data0.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate624(data0[i0], {
+            !validate627(data0[i0], {
               instancePath: instancePath + '/blank/' + i0,
               parentData: data0,
               parentDataProperty: i0,
@@ -30037,7 +30094,7 @@ function validate762(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate624.errors);
+            vErrors = joined(vErrors, validate627.errors);
             errors = vErrors.length;
           }
         }
@@ -30090,7 +30147,7 @@ function validate762(
         const len1 = data2.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate624(data2[i1], {
+            !validate627(data2[i1], {
               instancePath: instancePath + '/except/' + i1,
               parentData: data2,
               parentDataProperty: i1,
@@ -30098,7 +30155,7 @@ function validate762(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate624.errors);
+            vErrors = joined(vErrors, validate627.errors);
             errors = vErrors.length;
           }
         }
@@ -30126,18 +30183,18 @@ function validate762(
     }
     errors++;
   }
-  validate762.errors = vErrors;
+  validate765.errors = vErrors;
   return errors === 0;
 }
-validate762.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate765.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate749(
+function validate752(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate749.evaluated;
+  const evaluated0 = validate752.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -30191,7 +30248,7 @@ function validate749(
     }
     if (data.requirement !== undefined) {
       if (
-        !validate697(data.requirement, {
+        !validate700(data.requirement, {
           instancePath: instancePath + '/requirement',
           parentData: data,
           parentDataProperty: 'requirement',
@@ -30199,13 +30256,13 @@ function validate749(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate697.errors);
+        vErrors = joined(vErrors, validate700.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate699(data.title, {
+        !validate702(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -30213,7 +30270,7 @@ function validate749(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate699.errors);
+        vErrors = joined(vErrors, validate702.errors);
         errors = vErrors.length;
       }
     }
@@ -30251,7 +30308,7 @@ function validate749(
         const len0 = data2.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate697(data2[i0], {
+            !validate700(data2[i0], {
               instancePath: instancePath + '/controls/' + i0,
               parentData: data2,
               parentDataProperty: i0,
@@ -30259,7 +30316,7 @@ function validate749(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate697.errors);
+            vErrors = joined(vErrors, validate700.errors);
             errors = vErrors.length;
           }
         }
@@ -30280,7 +30337,7 @@ function validate749(
     }
     if (data.because !== undefined) {
       if (
-        !validate699(data.because, {
+        !validate702(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -30288,7 +30345,7 @@ function validate749(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate699.errors);
+        vErrors = joined(vErrors, validate702.errors);
         errors = vErrors.length;
       }
     }
@@ -30312,7 +30369,7 @@ function validate749(
         const len1 = data5.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate697(data5[i1], {
+            !validate700(data5[i1], {
               instancePath: instancePath + '/source/' + i1,
               parentData: data5,
               parentDataProperty: i1,
@@ -30320,7 +30377,7 @@ function validate749(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate697.errors);
+            vErrors = joined(vErrors, validate700.errors);
             errors = vErrors.length;
           }
         }
@@ -30341,7 +30398,7 @@ function validate749(
     }
     if (data.where !== undefined) {
       if (
-        !validate711(data.where, {
+        !validate714(data.where, {
           instancePath: instancePath + '/where',
           parentData: data,
           parentDataProperty: 'where',
@@ -30349,7 +30406,7 @@ function validate749(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate711.errors);
+        vErrors = joined(vErrors, validate714.errors);
         errors = vErrors.length;
       }
     }
@@ -30386,7 +30443,7 @@ function validate749(
     }
     if (data.level_at_least !== undefined) {
       if (
-        !validate697(data.level_at_least, {
+        !validate700(data.level_at_least, {
           instancePath: instancePath + '/level_at_least',
           parentData: data,
           parentDataProperty: 'level_at_least',
@@ -30394,13 +30451,13 @@ function validate749(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate697.errors);
+        vErrors = joined(vErrors, validate700.errors);
         errors = vErrors.length;
       }
     }
     if (data.level_at_most !== undefined) {
       if (
-        !validate697(data.level_at_most, {
+        !validate700(data.level_at_most, {
           instancePath: instancePath + '/level_at_most',
           parentData: data,
           parentDataProperty: 'level_at_most',
@@ -30408,13 +30465,13 @@ function validate749(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate697.errors);
+        vErrors = joined(vErrors, validate700.errors);
         errors = vErrors.length;
       }
     }
     if (data.getting_worse_never_lowers !== undefined) {
       if (
-        !validate758(data.getting_worse_never_lowers, {
+        !validate761(data.getting_worse_never_lowers, {
           instancePath: instancePath + '/getting_worse_never_lowers',
           parentData: data,
           parentDataProperty: 'getting_worse_never_lowers',
@@ -30422,13 +30479,13 @@ function validate749(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate758.errors);
+        vErrors = joined(vErrors, validate761.errors);
         errors = vErrors.length;
       }
     }
     if (data.nothing_hides !== undefined) {
       if (
-        !validate762(data.nothing_hides, {
+        !validate765(data.nothing_hides, {
           instancePath: instancePath + '/nothing_hides',
           parentData: data,
           parentDataProperty: 'nothing_hides',
@@ -30436,7 +30493,7 @@ function validate749(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate762.errors);
+        vErrors = joined(vErrors, validate765.errors);
         errors = vErrors.length;
       }
     }
@@ -30542,18 +30599,18 @@ function validate749(
     }
     errors++;
   }
-  validate749.errors = vErrors;
+  validate752.errors = vErrors;
   return errors === 0;
 }
-validate749.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate752.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate696(
+function validate699(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ward.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate696.evaluated;
+  const evaluated0 = validate699.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -30649,7 +30706,7 @@ function validate696(
     }
     if (data.ward !== undefined) {
       if (
-        !validate697(data.ward, {
+        !validate700(data.ward, {
           instancePath: instancePath + '/ward',
           parentData: data,
           parentDataProperty: 'ward',
@@ -30657,7 +30714,7 @@ function validate696(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate697.errors);
+        vErrors = joined(vErrors, validate700.errors);
         errors = vErrors.length;
       }
     }
@@ -30710,7 +30767,7 @@ function validate696(
     }
     if (data.title !== undefined) {
       if (
-        !validate699(data.title, {
+        !validate702(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -30718,13 +30775,13 @@ function validate696(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate699.errors);
+        vErrors = joined(vErrors, validate702.errors);
         errors = vErrors.length;
       }
     }
     if (data.about !== undefined) {
       if (
-        !validate699(data.about, {
+        !validate702(data.about, {
           instancePath: instancePath + '/about',
           parentData: data,
           parentDataProperty: 'about',
@@ -30732,13 +30789,13 @@ function validate696(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate699.errors);
+        vErrors = joined(vErrors, validate702.errors);
         errors = vErrors.length;
       }
     }
     if (data.ladder !== undefined) {
       if (
-        !validate697(data.ladder, {
+        !validate700(data.ladder, {
           instancePath: instancePath + '/ladder',
           parentData: data,
           parentDataProperty: 'ladder',
@@ -30746,7 +30803,7 @@ function validate696(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate697.errors);
+        vErrors = joined(vErrors, validate700.errors);
         errors = vErrors.length;
       }
     }
@@ -30862,7 +30919,7 @@ function validate696(
         const len0 = data7.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate699(data7[i0], {
+            !validate702(data7[i0], {
               instancePath: instancePath + '/owners/' + i0,
               parentData: data7,
               parentDataProperty: i0,
@@ -30870,7 +30927,7 @@ function validate696(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate699.errors);
+            vErrors = joined(vErrors, validate702.errors);
             errors = vErrors.length;
           }
         }
@@ -30895,7 +30952,7 @@ function validate696(
         for (const key1 in data9) {
           const _errs17 = errors;
           if (
-            !validate697(key1, {
+            !validate700(key1, {
               instancePath: instancePath + '/sources',
               parentData: data9,
               parentDataProperty: 'sources',
@@ -30903,7 +30960,7 @@ function validate696(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate697.errors);
+            vErrors = joined(vErrors, validate700.errors);
             errors = vErrors.length;
           }
           var valid3 = _errs17 === errors;
@@ -30924,7 +30981,7 @@ function validate696(
         }
         for (const key2 in data9) {
           if (
-            !validate705(data9[key2], {
+            !validate708(data9[key2], {
               instancePath: instancePath + '/sources/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data9,
               parentDataProperty: key2,
@@ -30932,7 +30989,7 @@ function validate696(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate705.errors);
+            vErrors = joined(vErrors, validate708.errors);
             errors = vErrors.length;
           }
         }
@@ -30985,7 +31042,7 @@ function validate696(
         const len1 = data11.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate709(data11[i1], {
+            !validate712(data11[i1], {
               instancePath: instancePath + '/reads_with/' + i1,
               parentData: data11,
               parentDataProperty: i1,
@@ -30993,7 +31050,7 @@ function validate696(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate709.errors);
+            vErrors = joined(vErrors, validate712.errors);
             errors = vErrors.length;
           }
         }
@@ -31018,7 +31075,7 @@ function validate696(
         for (const key3 in data13) {
           const _errs25 = errors;
           if (
-            !validate697(key3, {
+            !validate700(key3, {
               instancePath: instancePath + '/plans',
               parentData: data13,
               parentDataProperty: 'plans',
@@ -31026,7 +31083,7 @@ function validate696(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate697.errors);
+            vErrors = joined(vErrors, validate700.errors);
             errors = vErrors.length;
           }
           var valid7 = _errs25 === errors;
@@ -31047,7 +31104,7 @@ function validate696(
         }
         for (const key4 in data13) {
           if (
-            !validate721(data13[key4], {
+            !validate724(data13[key4], {
               instancePath: instancePath + '/plans/' + key4.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data13,
               parentDataProperty: key4,
@@ -31055,7 +31112,7 @@ function validate696(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate721.errors);
+            vErrors = joined(vErrors, validate724.errors);
             errors = vErrors.length;
           }
         }
@@ -31094,7 +31151,7 @@ function validate696(
         const len2 = data15.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate741(data15[i2], {
+            !validate744(data15[i2], {
               instancePath: instancePath + '/never_together/' + i2,
               parentData: data15,
               parentDataProperty: i2,
@@ -31102,7 +31159,7 @@ function validate696(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate741.errors);
+            vErrors = joined(vErrors, validate744.errors);
             errors = vErrors.length;
           }
         }
@@ -31127,7 +31184,7 @@ function validate696(
         for (const key5 in data17) {
           const _errs33 = errors;
           if (
-            !validate697(key5, {
+            !validate700(key5, {
               instancePath: instancePath + '/hazards',
               parentData: data17,
               parentDataProperty: 'hazards',
@@ -31135,7 +31192,7 @@ function validate696(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate697.errors);
+            vErrors = joined(vErrors, validate700.errors);
             errors = vErrors.length;
           }
           var valid11 = _errs33 === errors;
@@ -31156,7 +31213,7 @@ function validate696(
         }
         for (const key6 in data17) {
           if (
-            !validate745(data17[key6], {
+            !validate748(data17[key6], {
               instancePath: instancePath + '/hazards/' + key6.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data17,
               parentDataProperty: key6,
@@ -31164,7 +31221,7 @@ function validate696(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate745.errors);
+            vErrors = joined(vErrors, validate748.errors);
             errors = vErrors.length;
           }
         }
@@ -31203,7 +31260,7 @@ function validate696(
         const len3 = data19.length;
         for (let i3 = 0; i3 < len3; i3++) {
           if (
-            !validate749(data19[i3], {
+            !validate752(data19[i3], {
               instancePath: instancePath + '/must_always/' + i3,
               parentData: data19,
               parentDataProperty: i3,
@@ -31211,7 +31268,7 @@ function validate696(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate749.errors);
+            vErrors = joined(vErrors, validate752.errors);
             errors = vErrors.length;
           }
         }
@@ -31239,12 +31296,12 @@ function validate696(
     }
     errors++;
   }
-  validate696.errors = vErrors;
+  validate699.errors = vErrors;
   return errors === 0;
 }
-validate696.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate699.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const ward_cases = validate767;
+export const ward_cases = validate770;
 const schema194 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ward_cases.schema.json',
@@ -31295,13 +31352,13 @@ const schema194 = {
   },
 };
 
-function validate768(
+function validate771(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate768.evaluated;
+  const evaluated0 = validate771.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -31341,10 +31398,10 @@ function validate768(
     }
     errors++;
   }
-  validate768.errors = vErrors;
+  validate771.errors = vErrors;
   return errors === 0;
 }
-validate768.evaluated = { dynamicProps: false, dynamicItems: false };
+validate771.evaluated = { dynamicProps: false, dynamicItems: false };
 
 const schema196 = {
   type: 'object',
@@ -31361,13 +31418,13 @@ const schema196 = {
   additionalProperties: false,
 };
 
-function validate771(
+function validate774(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate771.evaluated;
+  const evaluated0 = validate774.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -31402,10 +31459,10 @@ function validate771(
     }
     errors++;
   }
-  validate771.errors = vErrors;
+  validate774.errors = vErrors;
   return errors === 0;
 }
-validate771.evaluated = { dynamicProps: false, dynamicItems: false };
+validate774.evaluated = { dynamicProps: false, dynamicItems: false };
 
 const schema198 = {
   type: 'object',
@@ -31425,13 +31482,13 @@ const schema198 = {
   additionalProperties: false,
 };
 
-function validate778(
+function validate781(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate778.evaluated;
+  const evaluated0 = validate781.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -31520,18 +31577,18 @@ function validate778(
     }
     errors++;
   }
-  validate778.errors = vErrors;
+  validate781.errors = vErrors;
   return errors === 0;
 }
-validate778.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate781.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate786(
+function validate789(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate786.evaluated;
+  const evaluated0 = validate789.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -31561,18 +31618,18 @@ function validate786(
     }
     errors++;
   }
-  validate786.errors = vErrors;
+  validate789.errors = vErrors;
   return errors === 0;
 }
-validate786.evaluated = { dynamicProps: false, dynamicItems: false };
+validate789.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate789(
+function validate792(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate789.evaluated;
+  const evaluated0 = validate792.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -31942,18 +31999,18 @@ function validate789(
     }
     errors++;
   }
-  validate789.errors = vErrors;
+  validate792.errors = vErrors;
   return errors === 0;
 }
-validate789.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate792.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate777(
+function validate780(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate777.evaluated;
+  const evaluated0 = validate780.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -32000,7 +32057,7 @@ function validate777(
     }
     if (data.level !== undefined) {
       if (
-        !validate778(data.level, {
+        !validate781(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -32008,7 +32065,7 @@ function validate777(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate778.errors);
+        vErrors = joined(vErrors, validate781.errors);
         errors = vErrors.length;
       }
     }
@@ -32046,7 +32103,7 @@ function validate777(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate771(data1[i0], {
+            !validate774(data1[i0], {
               instancePath: instancePath + '/tell/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -32054,7 +32111,7 @@ function validate777(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate771.errors);
+            vErrors = joined(vErrors, validate774.errors);
             errors = vErrors.length;
           }
         }
@@ -32075,7 +32132,7 @@ function validate777(
     }
     if (data.plan !== undefined) {
       if (
-        !validate768(data.plan, {
+        !validate771(data.plan, {
           instancePath: instancePath + '/plan',
           parentData: data,
           parentDataProperty: 'plan',
@@ -32083,13 +32140,13 @@ function validate777(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate768.errors);
+        vErrors = joined(vErrors, validate771.errors);
         errors = vErrors.length;
       }
     }
     if (data.in_force !== undefined) {
       if (
-        !validate768(data.in_force, {
+        !validate771(data.in_force, {
           instancePath: instancePath + '/in_force',
           parentData: data,
           parentDataProperty: 'in_force',
@@ -32097,13 +32154,13 @@ function validate777(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate768.errors);
+        vErrors = joined(vErrors, validate771.errors);
         errors = vErrors.length;
       }
     }
     if (data.may_step_down !== undefined) {
       if (
-        !validate786(data.may_step_down, {
+        !validate789(data.may_step_down, {
           instancePath: instancePath + '/may_step_down',
           parentData: data,
           parentDataProperty: 'may_step_down',
@@ -32111,7 +32168,7 @@ function validate777(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate786.errors);
+        vErrors = joined(vErrors, validate789.errors);
         errors = vErrors.length;
       }
     }
@@ -32121,7 +32178,7 @@ function validate777(
         for (const key1 in data6) {
           const _errs11 = errors;
           if (
-            !validate768(key1, {
+            !validate771(key1, {
               instancePath: instancePath + '/protocols',
               parentData: data6,
               parentDataProperty: 'protocols',
@@ -32129,7 +32186,7 @@ function validate777(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate768.errors);
+            vErrors = joined(vErrors, validate771.errors);
             errors = vErrors.length;
           }
           var valid3 = _errs11 === errors;
@@ -32150,7 +32207,7 @@ function validate777(
         }
         for (const key2 in data6) {
           if (
-            !validate789(data6[key2], {
+            !validate792(data6[key2], {
               instancePath: instancePath + '/protocols/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data6,
               parentDataProperty: key2,
@@ -32158,7 +32215,7 @@ function validate777(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate789.errors);
+            vErrors = joined(vErrors, validate792.errors);
             errors = vErrors.length;
           }
         }
@@ -32186,18 +32243,18 @@ function validate777(
     }
     errors++;
   }
-  validate777.errors = vErrors;
+  validate780.errors = vErrors;
   return errors === 0;
 }
-validate777.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate780.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate808(
+function validate811(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate808.evaluated;
+  const evaluated0 = validate811.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -32295,18 +32352,18 @@ function validate808(
     }
     errors++;
   }
-  validate808.errors = vErrors;
+  validate811.errors = vErrors;
   return errors === 0;
 }
-validate808.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate811.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate770(
+function validate773(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate770.evaluated;
+  const evaluated0 = validate773.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -32368,7 +32425,7 @@ function validate770(
     }
     if (data.case !== undefined) {
       if (
-        !validate771(data.case, {
+        !validate774(data.case, {
           instancePath: instancePath + '/case',
           parentData: data,
           parentDataProperty: 'case',
@@ -32376,13 +32433,13 @@ function validate770(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate771.errors);
+        vErrors = joined(vErrors, validate774.errors);
         errors = vErrors.length;
       }
     }
     if (data.story !== undefined) {
       if (
-        !validate771(data.story, {
+        !validate774(data.story, {
           instancePath: instancePath + '/story',
           parentData: data,
           parentDataProperty: 'story',
@@ -32390,13 +32447,13 @@ function validate770(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate771.errors);
+        vErrors = joined(vErrors, validate774.errors);
         errors = vErrors.length;
       }
     }
     if (data.source !== undefined) {
       if (
-        !validate768(data.source, {
+        !validate771(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -32404,7 +32461,7 @@ function validate770(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate768.errors);
+        vErrors = joined(vErrors, validate771.errors);
         errors = vErrors.length;
       }
     }
@@ -32438,7 +32495,7 @@ function validate770(
     }
     if (data.expect !== undefined) {
       if (
-        !validate777(data.expect, {
+        !validate780(data.expect, {
           instancePath: instancePath + '/expect',
           parentData: data,
           parentDataProperty: 'expect',
@@ -32446,13 +32503,13 @@ function validate770(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate777.errors);
+        vErrors = joined(vErrors, validate780.errors);
         errors = vErrors.length;
       }
     }
     if (data.teach !== undefined) {
       if (
-        !validate808(data.teach, {
+        !validate811(data.teach, {
           instancePath: instancePath + '/teach',
           parentData: data,
           parentDataProperty: 'teach',
@@ -32460,7 +32517,7 @@ function validate770(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate808.errors);
+        vErrors = joined(vErrors, validate811.errors);
         errors = vErrors.length;
       }
     }
@@ -32473,18 +32530,18 @@ function validate770(
     }
     errors++;
   }
-  validate770.errors = vErrors;
+  validate773.errors = vErrors;
   return errors === 0;
 }
-validate770.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate773.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate767(
+function validate770(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ward_cases.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate767.evaluated;
+  const evaluated0 = validate770.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -32538,7 +32595,7 @@ function validate767(
     }
     if (data.ward !== undefined) {
       if (
-        !validate768(data.ward, {
+        !validate771(data.ward, {
           instancePath: instancePath + '/ward',
           parentData: data,
           parentDataProperty: 'ward',
@@ -32546,7 +32603,7 @@ function validate767(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate768.errors);
+        vErrors = joined(vErrors, validate771.errors);
         errors = vErrors.length;
       }
     }
@@ -32570,7 +32627,7 @@ function validate767(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate770(data1[i0], {
+            !validate773(data1[i0], {
               instancePath: instancePath + '/cases/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -32578,7 +32635,7 @@ function validate767(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate770.errors);
+            vErrors = joined(vErrors, validate773.errors);
             errors = vErrors.length;
           }
         }
@@ -32606,12 +32663,12 @@ function validate767(
     }
     errors++;
   }
-  validate767.errors = vErrors;
+  validate770.errors = vErrors;
   return errors === 0;
 }
-validate767.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate770.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const ward_outcome = validate813;
+export const ward_outcome = validate816;
 const schema203 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ward_outcome.schema.json',
@@ -32739,13 +32796,13 @@ const schema203 = {
   },
 };
 
-function validate814(
+function validate817(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate814.evaluated;
+  const evaluated0 = validate817.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -32785,18 +32842,18 @@ function validate814(
     }
     errors++;
   }
-  validate814.errors = vErrors;
+  validate817.errors = vErrors;
   return errors === 0;
 }
-validate814.evaluated = { dynamicProps: false, dynamicItems: false };
+validate817.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate816(
+function validate819(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate816.evaluated;
+  const evaluated0 = validate819.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -32831,10 +32888,10 @@ function validate816(
     }
     errors++;
   }
-  validate816.errors = vErrors;
+  validate819.errors = vErrors;
   return errors === 0;
 }
-validate816.evaluated = { dynamicProps: false, dynamicItems: false };
+validate819.evaluated = { dynamicProps: false, dynamicItems: false };
 
 const schema206 = {
   type: 'object',
@@ -32848,13 +32905,13 @@ const schema206 = {
   additionalProperties: false,
 };
 
-function validate818(
+function validate821(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate818.evaluated;
+  const evaluated0 = validate821.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -33043,18 +33100,18 @@ function validate818(
     }
     errors++;
   }
-  validate818.errors = vErrors;
+  validate821.errors = vErrors;
   return errors === 0;
 }
-validate818.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate821.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate820(
+function validate823(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate820.evaluated;
+  const evaluated0 = validate823.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -33193,10 +33250,10 @@ function validate820(
       }
     }
   }
-  validate820.errors = vErrors;
+  validate823.errors = vErrors;
   return errors === 0;
 }
-validate820.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate823.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema208 = {
   type: 'object',
@@ -33209,13 +33266,13 @@ const schema208 = {
   additionalProperties: false,
 };
 
-function validate823(
+function validate826(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate823.evaluated;
+  const evaluated0 = validate826.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -33283,7 +33340,7 @@ function validate823(
     }
     if (data.plan !== undefined) {
       if (
-        !validate814(data.plan, {
+        !validate817(data.plan, {
           instancePath: instancePath + '/plan',
           parentData: data,
           parentDataProperty: 'plan',
@@ -33291,13 +33348,13 @@ function validate823(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate814.errors);
+        vErrors = joined(vErrors, validate817.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate816(data.title, {
+        !validate819(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -33305,13 +33362,13 @@ function validate823(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate816.errors);
+        vErrors = joined(vErrors, validate819.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate816(data.says, {
+        !validate819(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -33319,7 +33376,7 @@ function validate823(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate816.errors);
+        vErrors = joined(vErrors, validate819.errors);
         errors = vErrors.length;
       }
     }
@@ -33332,10 +33389,10 @@ function validate823(
     }
     errors++;
   }
-  validate823.errors = vErrors;
+  validate826.errors = vErrors;
   return errors === 0;
 }
-validate823.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate826.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema209 = {
   type: 'object',
@@ -33352,13 +33409,13 @@ const schema209 = {
   additionalProperties: false,
 };
 
-function validate831(
+function validate834(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate831.evaluated;
+  const evaluated0 = validate834.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -33447,18 +33504,18 @@ function validate831(
     }
     errors++;
   }
-  validate831.errors = vErrors;
+  validate834.errors = vErrors;
   return errors === 0;
 }
-validate831.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate834.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate836(
+function validate839(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate836.evaluated;
+  const evaluated0 = validate839.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -33498,18 +33555,18 @@ function validate836(
     }
     errors++;
   }
-  validate836.errors = vErrors;
+  validate839.errors = vErrors;
   return errors === 0;
 }
-validate836.evaluated = { dynamicProps: false, dynamicItems: false };
+validate839.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate839(
+function validate842(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate839.evaluated;
+  const evaluated0 = validate842.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -33598,18 +33655,18 @@ function validate839(
     }
     errors++;
   }
-  validate839.errors = vErrors;
+  validate842.errors = vErrors;
   return errors === 0;
 }
-validate839.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate842.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate843(
+function validate846(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate843.evaluated;
+  const evaluated0 = validate846.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -33759,18 +33816,18 @@ function validate843(
     }
     errors++;
   }
-  validate843.errors = vErrors;
+  validate846.errors = vErrors;
   return errors === 0;
 }
-validate843.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate846.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate828(
+function validate831(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate828.evaluated;
+  const evaluated0 = validate831.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -33832,7 +33889,7 @@ function validate828(
     }
     if (data.level !== undefined) {
       if (
-        !validate814(data.level, {
+        !validate817(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -33840,13 +33897,13 @@ function validate828(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate814.errors);
+        vErrors = joined(vErrors, validate817.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate816(data.says, {
+        !validate819(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -33854,7 +33911,7 @@ function validate828(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate816.errors);
+        vErrors = joined(vErrors, validate819.errors);
         errors = vErrors.length;
       }
     }
@@ -33864,7 +33921,7 @@ function validate828(
         const len0 = data2.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate831(data2[i0], {
+            !validate834(data2[i0], {
               instancePath: instancePath + '/tell/' + i0,
               parentData: data2,
               parentDataProperty: i0,
@@ -33872,7 +33929,7 @@ function validate828(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate831.errors);
+            vErrors = joined(vErrors, validate834.errors);
             errors = vErrors.length;
           }
         }
@@ -33893,38 +33950,10 @@ function validate828(
     }
     if (data.respond !== undefined) {
       if (
-        !validate836(data.respond, {
+        !validate839(data.respond, {
           instancePath: instancePath + '/respond',
           parentData: data,
           parentDataProperty: 'respond',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate836.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.reassess !== undefined) {
-      if (
-        !validate836(data.reassess, {
-          instancePath: instancePath + '/reassess',
-          parentData: data,
-          parentDataProperty: 'reassess',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate836.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.if_no_answer !== undefined) {
-      if (
-        !validate839(data.if_no_answer, {
-          instancePath: instancePath + '/if_no_answer',
-          parentData: data,
-          parentDataProperty: 'if_no_answer',
           rootData,
           dynamicAnchors,
         })
@@ -33933,9 +33962,37 @@ function validate828(
         errors = vErrors.length;
       }
     }
+    if (data.reassess !== undefined) {
+      if (
+        !validate839(data.reassess, {
+          instancePath: instancePath + '/reassess',
+          parentData: data,
+          parentDataProperty: 'reassess',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate839.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.if_no_answer !== undefined) {
+      if (
+        !validate842(data.if_no_answer, {
+          instancePath: instancePath + '/if_no_answer',
+          parentData: data,
+          parentDataProperty: 'if_no_answer',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate842.errors);
+        errors = vErrors.length;
+      }
+    }
     if (data.step_down !== undefined) {
       if (
-        !validate843(data.step_down, {
+        !validate846(data.step_down, {
           instancePath: instancePath + '/step_down',
           parentData: data,
           parentDataProperty: 'step_down',
@@ -33943,7 +34000,7 @@ function validate828(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate843.errors);
+        vErrors = joined(vErrors, validate846.errors);
         errors = vErrors.length;
       }
     }
@@ -33956,18 +34013,18 @@ function validate828(
     }
     errors++;
   }
-  validate828.errors = vErrors;
+  validate831.errors = vErrors;
   return errors === 0;
 }
-validate828.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate831.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate848(
+function validate851(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate848.evaluated;
+  const evaluated0 = validate851.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -34228,10 +34285,10 @@ function validate848(
     }
     errors++;
   }
-  validate848.errors = vErrors;
+  validate851.errors = vErrors;
   return errors === 0;
 }
-validate848.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate851.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema215 = {
   type: 'object',
@@ -34250,13 +34307,13 @@ const schema215 = {
   additionalProperties: false,
 };
 
-function validate855(
+function validate858(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate855.evaluated;
+  const evaluated0 = validate858.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -34296,18 +34353,18 @@ function validate855(
     }
     errors++;
   }
-  validate855.errors = vErrors;
+  validate858.errors = vErrors;
   return errors === 0;
 }
-validate855.evaluated = { dynamicProps: false, dynamicItems: false };
+validate858.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate861(
+function validate864(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate861.evaluated;
+  const evaluated0 = validate864.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -34333,18 +34390,18 @@ function validate861(
     }
     errors++;
   }
-  validate861.errors = vErrors;
+  validate864.errors = vErrors;
   return errors === 0;
 }
-validate861.evaluated = { dynamicProps: false, dynamicItems: false };
+validate864.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate863(
+function validate866(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate863.evaluated;
+  const evaluated0 = validate866.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -34376,18 +34433,18 @@ function validate863(
     }
     errors++;
   }
-  validate863.errors = vErrors;
+  validate866.errors = vErrors;
   return errors === 0;
 }
-validate863.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate866.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate853(
+function validate856(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate853.evaluated;
+  const evaluated0 = validate856.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -34483,7 +34540,7 @@ function validate853(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate814(data.protocol, {
+        !validate817(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -34491,13 +34548,13 @@ function validate853(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate814.errors);
+        vErrors = joined(vErrors, validate817.errors);
         errors = vErrors.length;
       }
     }
     if (data.rule !== undefined) {
       if (
-        !validate855(data.rule, {
+        !validate858(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -34505,13 +34562,13 @@ function validate853(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate855.errors);
+        vErrors = joined(vErrors, validate858.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate816(data.title, {
+        !validate819(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -34519,13 +34576,13 @@ function validate853(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate816.errors);
+        vErrors = joined(vErrors, validate819.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate855(data.level, {
+        !validate858(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -34533,13 +34590,13 @@ function validate853(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate855.errors);
+        vErrors = joined(vErrors, validate858.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate816(data.says, {
+        !validate819(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -34547,13 +34604,13 @@ function validate853(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate816.errors);
+        vErrors = joined(vErrors, validate819.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate816(data.because, {
+        !validate819(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -34561,13 +34618,13 @@ function validate853(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate816.errors);
+        vErrors = joined(vErrors, validate819.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained_by !== undefined) {
       if (
-        !validate861(data.explained_by, {
+        !validate864(data.explained_by, {
           instancePath: instancePath + '/explained_by',
           parentData: data,
           parentDataProperty: 'explained_by',
@@ -34575,13 +34632,13 @@ function validate853(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate861.errors);
+        vErrors = joined(vErrors, validate864.errors);
         errors = vErrors.length;
       }
     }
     if (data.ask !== undefined) {
       if (
-        !validate863(data.ask, {
+        !validate866(data.ask, {
           instancePath: instancePath + '/ask',
           parentData: data,
           parentDataProperty: 'ask',
@@ -34589,13 +34646,13 @@ function validate853(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate863.errors);
+        vErrors = joined(vErrors, validate866.errors);
         errors = vErrors.length;
       }
     }
     if (data.do !== undefined) {
       if (
-        !validate863(data.do, {
+        !validate866(data.do, {
           instancePath: instancePath + '/do',
           parentData: data,
           parentDataProperty: 'do',
@@ -34603,7 +34660,7 @@ function validate853(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate863.errors);
+        vErrors = joined(vErrors, validate866.errors);
         errors = vErrors.length;
       }
     }
@@ -34616,18 +34673,18 @@ function validate853(
     }
     errors++;
   }
-  validate853.errors = vErrors;
+  validate856.errors = vErrors;
   return errors === 0;
 }
-validate853.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate856.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate868(
+function validate871(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate868.evaluated;
+  const evaluated0 = validate871.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -34659,18 +34716,18 @@ function validate868(
     }
     errors++;
   }
-  validate868.errors = vErrors;
+  validate871.errors = vErrors;
   return errors === 0;
 }
-validate868.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate871.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate873(
+function validate876(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate873.evaluated;
+  const evaluated0 = validate876.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -34747,10 +34804,10 @@ function validate873(
     }
     errors++;
   }
-  validate873.errors = vErrors;
+  validate876.errors = vErrors;
   return errors === 0;
 }
-validate873.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate876.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema221 = {
   type: 'object',
@@ -34766,13 +34823,13 @@ const schema221 = {
   additionalProperties: false,
 };
 
-function validate883(
+function validate886(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate883.evaluated;
+  const evaluated0 = validate886.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -34932,10 +34989,10 @@ function validate883(
     }
     errors++;
   }
-  validate883.errors = vErrors;
+  validate886.errors = vErrors;
   return errors === 0;
 }
-validate883.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate886.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 const schema223 = {
   type: 'object',
@@ -34949,13 +35006,13 @@ const schema223 = {
   additionalProperties: false,
 };
 
-function validate887(
+function validate890(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate887.evaluated;
+  const evaluated0 = validate890.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -35023,7 +35080,7 @@ function validate887(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate814(data.protocol, {
+        !validate817(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -35031,13 +35088,13 @@ function validate887(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate814.errors);
+        vErrors = joined(vErrors, validate817.errors);
         errors = vErrors.length;
       }
     }
     if (data.rule !== undefined) {
       if (
-        !validate855(data.rule, {
+        !validate858(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -35045,13 +35102,13 @@ function validate887(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate855.errors);
+        vErrors = joined(vErrors, validate858.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate816(data.title, {
+        !validate819(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -35059,13 +35116,13 @@ function validate887(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate816.errors);
+        vErrors = joined(vErrors, validate819.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate855(data.level, {
+        !validate858(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -35073,7 +35130,7 @@ function validate887(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate855.errors);
+        vErrors = joined(vErrors, validate858.errors);
         errors = vErrors.length;
       }
     }
@@ -35086,18 +35143,18 @@ function validate887(
     }
     errors++;
   }
-  validate887.errors = vErrors;
+  validate890.errors = vErrors;
   return errors === 0;
 }
-validate887.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate890.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate878(
+function validate881(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate878.evaluated;
+  const evaluated0 = validate881.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -35214,7 +35271,7 @@ function validate878(
     }
     if (data.fault !== undefined) {
       if (
-        !validate855(data.fault, {
+        !validate858(data.fault, {
           instancePath: instancePath + '/fault',
           parentData: data,
           parentDataProperty: 'fault',
@@ -35222,13 +35279,13 @@ function validate878(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate855.errors);
+        vErrors = joined(vErrors, validate858.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate816(data.title, {
+        !validate819(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -35236,13 +35293,13 @@ function validate878(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate816.errors);
+        vErrors = joined(vErrors, validate819.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate816(data.says, {
+        !validate819(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -35250,13 +35307,13 @@ function validate878(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate816.errors);
+        vErrors = joined(vErrors, validate819.errors);
         errors = vErrors.length;
       }
     }
     if (data.do !== undefined) {
       if (
-        !validate863(data.do, {
+        !validate866(data.do, {
           instancePath: instancePath + '/do',
           parentData: data,
           parentDataProperty: 'do',
@@ -35264,7 +35321,7 @@ function validate878(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate863.errors);
+        vErrors = joined(vErrors, validate866.errors);
         errors = vErrors.length;
       }
     }
@@ -35274,7 +35331,7 @@ function validate878(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate883(data4[i0], {
+            !validate886(data4[i0], {
               instancePath: instancePath + '/readings/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -35282,7 +35339,7 @@ function validate878(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate883.errors);
+            vErrors = joined(vErrors, validate886.errors);
             errors = vErrors.length;
           }
         }
@@ -35307,7 +35364,7 @@ function validate878(
         const len1 = data6.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate887(data6[i1], {
+            !validate890(data6[i1], {
               instancePath: instancePath + '/changes/' + i1,
               parentData: data6,
               parentDataProperty: i1,
@@ -35315,7 +35372,7 @@ function validate878(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate887.errors);
+            vErrors = joined(vErrors, validate890.errors);
             errors = vErrors.length;
           }
         }
@@ -35343,18 +35400,18 @@ function validate878(
     }
     errors++;
   }
-  validate878.errors = vErrors;
+  validate881.errors = vErrors;
   return errors === 0;
 }
-validate878.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate881.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate894(
+function validate897(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate894.evaluated;
+  const evaluated0 = validate897.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -35473,18 +35530,18 @@ function validate894(
     }
     errors++;
   }
-  validate894.errors = vErrors;
+  validate897.errors = vErrors;
   return errors === 0;
 }
-validate894.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate897.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate813(
+function validate816(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ward_outcome.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate813.evaluated;
+  const evaluated0 = validate816.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -35748,7 +35805,7 @@ function validate813(
     }
     if (data.ward !== undefined) {
       if (
-        !validate814(data.ward, {
+        !validate817(data.ward, {
           instancePath: instancePath + '/ward',
           parentData: data,
           parentDataProperty: 'ward',
@@ -35756,7 +35813,7 @@ function validate813(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate814.errors);
+        vErrors = joined(vErrors, validate817.errors);
         errors = vErrors.length;
       }
     }
@@ -35779,7 +35836,7 @@ function validate813(
     }
     if (data.title !== undefined) {
       if (
-        !validate816(data.title, {
+        !validate819(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -35787,7 +35844,7 @@ function validate813(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate816.errors);
+        vErrors = joined(vErrors, validate819.errors);
         errors = vErrors.length;
       }
     }
@@ -35809,7 +35866,7 @@ function validate813(
     }
     if (data.policy !== undefined) {
       if (
-        !validate818(data.policy, {
+        !validate821(data.policy, {
           instancePath: instancePath + '/policy',
           parentData: data,
           parentDataProperty: 'policy',
@@ -35817,7 +35874,7 @@ function validate813(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate818.errors);
+        vErrors = joined(vErrors, validate821.errors);
         errors = vErrors.length;
       }
     }
@@ -35840,24 +35897,10 @@ function validate813(
     }
     if (data.level !== undefined) {
       if (
-        !validate820(data.level, {
+        !validate823(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate820.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.plan !== undefined) {
-      if (
-        !validate823(data.plan, {
-          instancePath: instancePath + '/plan',
-          parentData: data,
-          parentDataProperty: 'plan',
           rootData,
           dynamicAnchors,
         })
@@ -35866,9 +35909,23 @@ function validate813(
         errors = vErrors.length;
       }
     }
+    if (data.plan !== undefined) {
+      if (
+        !validate826(data.plan, {
+          instancePath: instancePath + '/plan',
+          parentData: data,
+          parentDataProperty: 'plan',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate826.errors);
+        errors = vErrors.length;
+      }
+    }
     if (data.response !== undefined) {
       if (
-        !validate828(data.response, {
+        !validate831(data.response, {
           instancePath: instancePath + '/response',
           parentData: data,
           parentDataProperty: 'response',
@@ -35876,13 +35933,13 @@ function validate813(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate828.errors);
+        vErrors = joined(vErrors, validate831.errors);
         errors = vErrors.length;
       }
     }
     if (data.in_force !== undefined) {
       if (
-        !validate848(data.in_force, {
+        !validate851(data.in_force, {
           instancePath: instancePath + '/in_force',
           parentData: data,
           parentDataProperty: 'in_force',
@@ -35890,7 +35947,7 @@ function validate813(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate848.errors);
+        vErrors = joined(vErrors, validate851.errors);
         errors = vErrors.length;
       }
     }
@@ -35933,7 +35990,7 @@ function validate813(
         const len1 = data12.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate853(data12[i1], {
+            !validate856(data12[i1], {
               instancePath: instancePath + '/advice/' + i1,
               parentData: data12,
               parentDataProperty: i1,
@@ -35941,7 +35998,7 @@ function validate813(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate853.errors);
+            vErrors = joined(vErrors, validate856.errors);
             errors = vErrors.length;
           }
         }
@@ -35962,7 +36019,7 @@ function validate813(
     }
     if (data.ask_first !== undefined) {
       if (
-        !validate868(data.ask_first, {
+        !validate871(data.ask_first, {
           instancePath: instancePath + '/ask_first',
           parentData: data,
           parentDataProperty: 'ask_first',
@@ -35970,13 +36027,13 @@ function validate813(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate868.errors);
+        vErrors = joined(vErrors, validate871.errors);
         errors = vErrors.length;
       }
     }
     if (data.take_first !== undefined) {
       if (
-        !validate868(data.take_first, {
+        !validate871(data.take_first, {
           instancePath: instancePath + '/take_first',
           parentData: data,
           parentDataProperty: 'take_first',
@@ -35984,13 +36041,13 @@ function validate813(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate868.errors);
+        vErrors = joined(vErrors, validate871.errors);
         errors = vErrors.length;
       }
     }
     if (data.missing !== undefined) {
       if (
-        !validate868(data.missing, {
+        !validate871(data.missing, {
           instancePath: instancePath + '/missing',
           parentData: data,
           parentDataProperty: 'missing',
@@ -35998,7 +36055,7 @@ function validate813(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate868.errors);
+        vErrors = joined(vErrors, validate871.errors);
         errors = vErrors.length;
       }
     }
@@ -36008,7 +36065,7 @@ function validate813(
         const len2 = data17.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate873(data17[i2], {
+            !validate876(data17[i2], {
               instancePath: instancePath + '/unobtainable/' + i2,
               parentData: data17,
               parentDataProperty: i2,
@@ -36016,7 +36073,7 @@ function validate813(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate873.errors);
+            vErrors = joined(vErrors, validate876.errors);
             errors = vErrors.length;
           }
         }
@@ -36041,7 +36098,7 @@ function validate813(
         const len3 = data19.length;
         for (let i3 = 0; i3 < len3; i3++) {
           if (
-            !validate873(data19[i3], {
+            !validate876(data19[i3], {
               instancePath: instancePath + '/declined/' + i3,
               parentData: data19,
               parentDataProperty: i3,
@@ -36049,7 +36106,7 @@ function validate813(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate873.errors);
+            vErrors = joined(vErrors, validate876.errors);
             errors = vErrors.length;
           }
         }
@@ -36070,7 +36127,7 @@ function validate813(
     }
     if (data.would_tell_more !== undefined) {
       if (
-        !validate868(data.would_tell_more, {
+        !validate871(data.would_tell_more, {
           instancePath: instancePath + '/would_tell_more',
           parentData: data,
           parentDataProperty: 'would_tell_more',
@@ -36078,7 +36135,7 @@ function validate813(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate868.errors);
+        vErrors = joined(vErrors, validate871.errors);
         errors = vErrors.length;
       }
     }
@@ -36088,7 +36145,7 @@ function validate813(
         const len4 = data22.length;
         for (let i4 = 0; i4 < len4; i4++) {
           if (
-            !validate878(data22[i4], {
+            !validate881(data22[i4], {
               instancePath: instancePath + '/faults/' + i4,
               parentData: data22,
               parentDataProperty: i4,
@@ -36096,7 +36153,7 @@ function validate813(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate878.errors);
+            vErrors = joined(vErrors, validate881.errors);
             errors = vErrors.length;
           }
         }
@@ -36121,7 +36178,7 @@ function validate813(
         const len5 = data24.length;
         for (let i5 = 0; i5 < len5; i5++) {
           if (
-            !validate894(data24[i5], {
+            !validate897(data24[i5], {
               instancePath: instancePath + '/refused/' + i5,
               parentData: data24,
               parentDataProperty: i5,
@@ -36129,7 +36186,7 @@ function validate813(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate894.errors);
+            vErrors = joined(vErrors, validate897.errors);
             errors = vErrors.length;
           }
         }
@@ -36154,7 +36211,7 @@ function validate813(
         const len6 = data26.length;
         for (let i6 = 0; i6 < len6; i6++) {
           if (
-            !validate894(data26[i6], {
+            !validate897(data26[i6], {
               instancePath: instancePath + '/questioned/' + i6,
               parentData: data26,
               parentDataProperty: i6,
@@ -36162,7 +36219,7 @@ function validate813(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate894.errors);
+            vErrors = joined(vErrors, validate897.errors);
             errors = vErrors.length;
           }
         }
@@ -36183,7 +36240,7 @@ function validate813(
     }
     if (data.caution !== undefined) {
       if (
-        !validate816(data.caution, {
+        !validate819(data.caution, {
           instancePath: instancePath + '/caution',
           parentData: data,
           parentDataProperty: 'caution',
@@ -36191,7 +36248,7 @@ function validate813(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate816.errors);
+        vErrors = joined(vErrors, validate819.errors);
         errors = vErrors.length;
       }
     }
@@ -36204,10 +36261,10 @@ function validate813(
     }
     errors++;
   }
-  validate813.errors = vErrors;
+  validate816.errors = vErrors;
   return errors === 0;
 }
-validate813.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate816.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 function joined(all, more) {
   if (all === null) return more;

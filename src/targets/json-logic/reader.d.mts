@@ -9,6 +9,7 @@ export type Apply = (is: LogicExpression, data: Readonly<Record<string, unknown>
 /** The inputs of a logic file from one set, and the names of the values that were refused. Throws at whatever it cannot read. */
 export function setToInputs(
   file: LogicFile,
+  apply: Apply,
   set: Readonly<Record<string, unknown>>,
   others?: Inputs,
 ): { readonly inputs: Inputs; readonly refused: readonly string[] };

@@ -8,6 +8,8 @@ import type { Part } from './part.ts';
 /** Builds parts, each once, and folds what is known. */
 export class Graph {
   readonly #known = new Map<string, Part>();
+  /** What each highest was made of. */
+  readonly #highestOf = new Map<Part, readonly (readonly [Part, number])[]>();
   readonly #operators: PerOperator<Part> = {
     '+': (of) => this.#sum(of.map((part) => [part, 1])),
     '-': (of) => this.#sum(of.map((part, index) => [part, index === of.length - 1 ? -1 : 1])),
@@ -35,6 +37,9 @@ export class Graph {
   cases(of: Part, cases: Cases): Part {
     const [first] = cases.values;
     if (cases.cuts.length === 0) return this.constant(first as Value);
+    // 0 and 1 are truths, so that a truth that is counted is one part with the truth itself.
+    if (cases.values.every((value) => value === 0 || value === 1))
+      return this.cases(of, { cuts: cases.cuts, values: cases.values.map(Boolean) });
     const { terms, constant } = termsOf([[of, 1]]);
     const by = commonFactor(terms);
     if (by !== 1 || constant !== 0) {
@@ -88,7 +93,7 @@ export class Graph {
     const stepped = [...terms].filter(([{ is }]) => is.kind === 'cases');
     const merged = this.#bySubject(
       stepped.map(([part, by]) => this.#scaled(part, by)),
-      (values) => (values as readonly number[]).reduce((a, b) => a + b, 0),
+      (values) => values.map(Number).reduce((a, b) => a + b, 0),
     );
     // In the order of the parts themselves, so that a sum and its negative begin with the same part.
     const smooth = [...terms]
@@ -97,7 +102,7 @@ export class Graph {
       .map(([part, by]) => this.#scaled(part, by));
     const [only] = merged;
     if (smooth.length === 0 && merged.length === 1 && only && constant !== 0) {
-      return this.#merged([only], ([value]) => (value as number) + constant) ?? only;
+      return this.#merged([only], ([value]) => Number(value) + constant) ?? only;
     }
     const all = [...smooth, ...merged.sort((a, b) => a.id - b.id)];
     if (constant !== 0 || all.length === 0) all.push(this.constant(constant));
@@ -112,33 +117,41 @@ export class Graph {
 
   #scaled(part: Part, by: number): Part {
     if (by === 1) return part;
-    const scaled =
-      part.is.kind === 'cases' ? this.#merged([part], ([value]) => (value as number) * by) : null;
+    const scaled = part.is.kind === 'cases' ? this.#merged([part], ([value]) => Number(value) * by) : null;
     return scaled ?? this.#plain('*', [this.constant(by), part], 'number');
   }
 
-  /** The highest of numbers that are all known, each under a condition: asked from the highest down, the first that holds. */
+  /**
+   * The highest of numbers that are all known, each under a condition: the lowest, and at each next one, where it or one above holds, so much more.
+   */
   #highest(of: readonly Part[]): Part | null {
     const guarded = of.map((part) => this.#guarded(part));
     const known = guarded.flatMap((each) => each ?? []);
     if (guarded.includes(null) || known.length > 200) return null;
     const values = [...new Set(known.map(([, value]) => value))].sort((a, b) => a - b);
-    return values.slice(1).reduce<Part>(
-      (below, value) => {
-        const when = known.filter(([, each]) => each === value).map(([condition]) => condition);
-        return this.#choice([this.make('or', when), this.constant(value), below]);
-      },
-      this.constant(values[0] ?? 0),
-    );
+    let reached: Part = this.constant(false);
+    const terms: Term[] = [[this.constant(values[0] ?? 0), 1]];
+    for (let place = values.length - 1; place > 0; place -= 1) {
+      const when = known.filter(([, each]) => each === values[place]).map(([condition]) => condition);
+      reached = this.make('or', [reached, ...when]);
+      const more = (values[place] as number) - (values[place - 1] as number);
+      terms.push([this.#choice([reached, this.constant(1), this.constant(0)]), more]);
+    }
+    const made = this.#sum(terms);
+    this.#highestOf.set(made, known);
+    return made;
   }
 
   /** Every value that a number can have, with its condition; null where they are not all known. */
-  #guarded({ is }: Part): (readonly [Part, number])[] | null {
-    if (is.kind === 'constant') return [[this.constant(true), is.value as number]];
+  #guarded(part: Part): (readonly [Part, number])[] | null {
+    const { is } = part;
+    const known = this.#highestOf.get(part);
+    if (known) return [...known];
+    if (is.kind === 'constant') return [[this.constant(true), Number(is.value)]];
     if (is.kind === 'cases') {
       const { cuts, values } = is.cases;
-      return [...new Set(values as readonly number[])].map((value) => {
-        const here = mergeCases([{ cuts, values }], ([each]) => each === value);
+      return [...new Set(values.map(Number))].map((value) => {
+        const here = mergeCases([{ cuts, values }], ([each]) => Number(each) === value);
         return [this.cases(is.of, here), value] as const;
       });
     }
@@ -154,7 +167,7 @@ export class Graph {
 
   /** An operator that takes its parts in any order: those of one number are joined first. */
   #joined(operator: 'min' | 'max', of: readonly Part[], work: (values: readonly number[]) => number): Part {
-    const joined = this.#bySubject([...new Set(of)], (values) => work(values as readonly number[]));
+    const joined = this.#bySubject([...new Set(of)], (values) => work(values.map(Number)));
     return joined.length === 1 ? (joined[0] as Part) : this.#plain(operator, joined, 'number');
   }
 
@@ -176,7 +189,7 @@ export class Graph {
     const [left, right] = of as [Part, Part];
     const holds = (a: number, b: number): boolean => (operator === '<' ? a < b : a <= b);
     if (left === right) return this.constant(operator === '<=');
-    const merged = this.#merged(of, ([a, b]) => holds(a as number, b as number));
+    const merged = this.#merged(of, ([a, b]) => holds(Number(a), Number(b)));
     if (merged) return merged;
     // Whole numbers: below or at c is below c + 1, above c is from c + 1.
     if (right.is.kind === 'constant') {
@@ -212,8 +225,10 @@ export class Graph {
     if (condition.is.kind === 'constant') return condition.is.value ? first : second;
     if (first === second) return first;
     const merged = this.#merged([condition, first, second], ([when, a, b]) => (when ? a : b) as Value);
-    return merged ?? this.#plain('if', [condition, first, second], first.type);
+    if (merged) return merged;
+    if (isConstant(first, 1) && isConstant(second, 0)) return condition;
+    return this.#plain('if', [condition, first, second], first.type);
   }
 }
 
-const isConstant = ({ is }: Part, value: boolean): boolean => is.kind === 'constant' && is.value === value;
+const isConstant = ({ is }: Part, value: Value): boolean => is.kind === 'constant' && is.value === value;

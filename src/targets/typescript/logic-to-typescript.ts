@@ -1,11 +1,13 @@
 import type { Logic } from '../../logic/logic.ts';
 import { answersAlone } from '../../logic/used-steps.ts';
 import type { Protocol } from '../../protocol/protocol.ts';
-import { boundsFunction, completeFunction, measuresFunction } from './calculations.ts';
+import { boundsFunction, measuresFunction } from './calculations.ts';
 import { Code, code } from './code.ts';
 import { writeHead } from './write-head.ts';
 import { moduleInputs } from './module-inputs.ts';
 import { reading } from './runtime.ts';
+import { toBounds } from './runtime-bounds.ts';
+import { toRows } from './runtime-rows.ts';
 import { faultFunctions } from './write-faults.ts';
 import { writeCalls } from './write-calls.ts';
 import {
@@ -28,7 +30,6 @@ export function logicToTypescript(logic: Logic, protocol: Protocol): string {
     refuseFunction(inputs),
     writeBoundsFunction(inputs),
     writeLookBacksFunction(inputs),
-    completeFunction(inputs),
     boundsFunction(inputs),
     measuresFunction(inputs),
     ...faultFunctions(inputs),
@@ -38,14 +39,17 @@ export function logicToTypescript(logic: Logic, protocol: Protocol): string {
   return `${Code.joined(parts, '\n\n').text.replaceAll(/\n{3,}/g, '\n\n')}\n`;
 }
 
+/** A function stands after those that it calls. */
+const shared = [...reading, ...toRows, ...toBounds];
+
 /** The shared functions that are called, directly or by each other. */
 function used(own: readonly Code[]): readonly Code[] {
   let text = code`${Code.joined(own, '\n')}`.text;
   const chosen = new Set<string>();
-  for (const [name, body] of [...reading].reverse()) {
+  for (const [name, body] of [...shared].reverse()) {
     if (!text.includes(`${name}(`)) continue;
     chosen.add(name);
     text += body.text;
   }
-  return reading.filter(([name]) => chosen.has(name)).map(([, body]) => body);
+  return shared.filter(([name]) => chosen.has(name)).map(([, body]) => body);
 }

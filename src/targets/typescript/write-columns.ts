@@ -1,15 +1,11 @@
-import { ofLookBack, ofObservation } from './calculations.ts';
 import { Code, code } from './code.ts';
 import type { ModuleInputs, ModuleObservation } from './module-inputs.ts';
-import { noFault } from './write-faults.ts';
-import { completeArguments, isPlainColumns } from './write-reading.ts';
-
-const short = ({ low, high }: ModuleObservation): boolean => low > -32_000 && high < 32_000;
-const nothingIn = (observation: ModuleObservation): number => (short(observation) ? -32_768 : -2_147_483_648);
+import { nothingIn, short } from './names.ts';
+import { answerCompleteFunction, answerRowsFunction } from './write-rows.ts';
 
 /** `Columns` and `packColumns`. */
 export function writeColumns(inputs: ModuleInputs): readonly Code[] {
-  return [columnsType(inputs), packColumnsFunction(inputs)];
+  return [columnsType(inputs), answerRowsFunction(inputs), packColumnsText, answerCompleteFunction(inputs)];
 }
 
 function columnsType({ observations, lookBacks }: ModuleInputs): Code {
@@ -42,49 +38,12 @@ function inColumn(observation: ModuleObservation): string {
   return `${entry.title}, ${kinds[entry.kind]}${words}; ${nothing} not taken, ${nothing + 1} unobtainable.`;
 }
 
-function packColumnsFunction(inputs: ModuleInputs): Code {
-  const { observations, lookBacks } = inputs;
-  const columns = [...observations.map(({ entry }) => entry.name), ...lookBacks.map(({ name }) => name)];
-  const taken = observations.map((each) => {
-    const width = each.entry.kind === 'number' ? 0 : each.high + 1;
-    return code`    takeColumn(${each.index}, ${ofObservation(each.entry.name)}, ${nothingIn(each)}, ${width});`;
-  });
-  const backs = lookBacks.map(
-    ({ name }) => code`${Code.name(name)}: Number.isNaN(${ofLookBack(name)}) ? null : ${ofLookBack(name)}`,
-  );
-  const isNumber = lookBacks.map(({ name }) => code`!Number.isNaN(${ofLookBack(name)})`);
-  return code`/** The packed answers to \`count\` sets, one after the other, each in \`words\` places. A value that is refused sets bit 19. */
+const packColumnsText = code`/** The packed answers to \`count\` sets, one after the other, each in \`words\` places. A value that is refused sets bit 19. */
 export function packColumns(
   columns: Columns,
   count: number,
   out: Int32Array = new Int32Array(count * words),
 ): Int32Array {
-${Code.joined(
-  columns.map((name) => code`  const column_${Code.name(name)} = columns.${Code.name(name)};`),
-  '\n',
-)}
-  for (let row = 0; row < count; row += 1) {
-${Code.joined(
-  [
-    ...observations.map(
-      ({ entry: { name } }) =>
-        code`    const ${ofObservation(name)} = column_${Code.name(name)}[row] as number;`,
-    ),
-    ...lookBacks.map(
-      ({ name }) => code`    const ${ofLookBack(name)} = column_${Code.name(name)}[row] as number;`,
-    ),
-  ],
-  '\n',
-)}
-    if (
-    ${Code.joined([...isNumber, isPlainColumns(inputs), ...noFault(inputs)], ' &&\n    ')}
-    ) {
-      complete(${completeArguments(inputs)}, out, row * words);
-      continue;
-    }
-${Code.joined(taken, '\n')}
-    packOpen(out, row * words, null${lookBacks.length === 0 ? code`` : code`, { ${Code.joined(backs, ', ')} }`});
-  }
+  answerRows(columns, count, out, 0);
   return out;
 }`;
-}

@@ -1,4 +1,4 @@
-import { rulesInWord } from './calculations.ts';
+import { rulesInWord } from './packed-answers.ts';
 import { Code, code } from './code.ts';
 import type { ModuleInputs } from './module-inputs.ts';
 
@@ -18,6 +18,7 @@ export function writeHead({ protocol, logic, observations }: ModuleInputs): Code
     'Missing is never normal: what was not taken stays open, and the level then says how high it could be. It reads one set; what',
     'earlier sets say is given to it.',
     ...(protocol.basedOn.length === 0 ? [] : ['What the protocol is based on is already worked in.']),
+    'Truths in it are 0 or 1, joined by & and |, so that a processor need not foresee them.',
     'Implausible values are used and not questioned here, and the words of the rules stand in the protocol.',
     '',
     'It supports licensed judgement and local policy. It is not a medical device, and the paper policy wins.',
@@ -50,6 +51,7 @@ const state = new Uint8Array(${observations.length});
 const clashes = new Uint8Array(${observations.length});
 let least = 0;
 let most = 0;
+let isRow = true;
 const bounds = new Float64Array(${logic.inputs.length});
 const narrowAnswer = new Int32Array(${words + 3});
 const wideAnswer = new Int32Array(${words + 3});

@@ -1,4 +1,4 @@
-import { rulesInWord } from './calculations.ts';
+import { rulesInWord } from './packed-answers.ts';
 import { Code, code } from './code.ts';
 import type { ModuleInputs } from './module-inputs.ts';
 
@@ -53,8 +53,8 @@ ${Code.joined(rules, '\n')}
 
 const askText = code`/** What the protocol says of one set. */
 export function evaluate(set: GivenSet, limits: Limits | null = null): Outcome {
-  const isComplete = pack(set, single, 0, limits);
-  return unpack(single, 0, isComplete ? [] : observations.filter((_, index) => state[index] === 3));
+  const isWhole = pack(set, single, 0, limits);
+  return unpack(single, 0, isWhole ? [] : observations.filter((_, index) => state[index] === 3));
 }
 
 /**

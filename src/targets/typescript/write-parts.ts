@@ -3,18 +3,18 @@ import { Code, code } from './code.ts';
 import type { Cases, Value } from './cases.ts';
 import type { Part } from './part.ts';
 
-/** Each operator as TypeScript. */
+/** Each operator as TypeScript. Truths are 0 or 1 and are joined without branches, which a processor cannot foresee. */
 const operators: PerOperator<Code> = {
   '+': (of) => code`(${Code.joined(of, ' + ')})`,
   '-': ([a, b]) => (b ? code`(${a as Code} - ${b})` : code`(-${a as Code})`),
   '*': (of) => code`(${Code.joined(of, ' * ')})`,
   min: (of) => code`Math.min(${Code.joined(of, ', ')})`,
   max: (of) => code`Math.max(${Code.joined(of, ', ')})`,
-  '<': (of) => code`(${Code.joined(of, ' < ')})`,
-  '<=': (of) => code`(${Code.joined(of, ' <= ')})`,
-  and: (of) => code`(${Code.joined(of, ' && ')})`,
-  or: (of) => code`(${Code.joined(of, ' || ')})`,
-  '!': ([a]) => code`!${a as Code}`,
+  '<': (of) => code`Number(${Code.joined(of, ' < ')})`,
+  '<=': (of) => code`Number(${Code.joined(of, ' <= ')})`,
+  and: (of) => code`(${Code.joined(of, ' & ')})`,
+  or: (of) => code`(${Code.joined(of, ' | ')})`,
+  '!': ([a]) => code`(1 - ${a as Code})`,
   if: ([when, first, second]) => code`(${when as Code} ? ${first as Code} : ${second as Code})`,
 };
 
@@ -28,6 +28,7 @@ export interface Written {
 export function writeParts(roots: readonly Part[], names: ReadonlyMap<Part, string>): Written {
   const uses = countUses(roots);
   const done = new Map<Part, Code>();
+  const named = new Set<Part>();
   const taken = new Set<string>();
   const lines: Code[] = [];
   const of = (part: Part): Code => {
@@ -37,20 +38,27 @@ export function writeParts(roots: readonly Part[], names: ReadonlyMap<Part, stri
   };
   // A part is made after those that it is made of, so that the order of their numbers is one in which they can be worked out.
   for (const [part, count] of [...uses].sort(([a], [b]) => a.id - b.id)) {
-    const made = expression(part, of);
-    if (count < 2 || part.is.kind === 'constant' || part.is.kind === 'input') {
+    const made = expression(part, of, (condition) =>
+      named.has(condition) ? code`${of(condition)} === 1` : asCondition(condition, of),
+    );
+    if (count < 2 || part.is.kind === 'constant' || part.is.kind === 'input' || isMultiple(part)) {
       done.set(part, made);
       continue;
     }
     const name = freeName(names.get(part) ?? 'part', taken);
     lines.push(code`  const ${name} = ${made};`);
     done.set(part, name);
+    named.add(part);
   }
   return { lines, of };
 }
 
 const partsOf = ({ is }: Part): readonly Part[] =>
   is.kind === 'operation' ? is.of : is.kind === 'cases' ? [is.of, is.of] : [];
+
+/** So many times another part: it is written wherever it stands, because a sum may turn its sign. */
+const isMultiple = ({ is }: Part): boolean =>
+  is.kind === 'operation' && is.operator === '*' && is.of[0]?.is.kind === 'constant';
 
 /** How often each part is written; what is compared with numbers is written several times. */
 function countUses(roots: readonly Part[]): ReadonlyMap<Part, number> {
@@ -59,23 +67,36 @@ function countUses(roots: readonly Part[]): ReadonlyMap<Part, number> {
   for (let part = open.pop(); part; part = open.pop()) {
     const before = uses.get(part) ?? 0;
     uses.set(part, before + 1);
-    if (before === 0) open.push(...partsOf(part));
+    if (before === 0 || isMultiple(part)) open.push(...partsOf(part));
   }
   return uses;
 }
 
-function expression(part: Part, write: (part: Part) => Code): Code {
+type Write = (part: Part) => Code;
+
+/** `condition` writes what comes before a question mark. */
+function expression(part: Part, write: Write, condition: Write): Code {
   const { is } = part;
   switch (is.kind) {
     case 'constant':
-      return code`${is.value}`;
+      return code`${Number(is.value)}`;
     case 'input':
       return is.code;
     case 'operation':
-      return is.operator === '+' ? sumOf(is.of, write) : operators[is.operator](is.of.map(write));
+      if (is.operator === '+') return sumOf(is.of, write);
+      return operators[is.operator](
+        is.of.map((each, place) => (is.operator === 'if' && place === 0 ? condition(each) : write(each))),
+      );
     case 'cases':
       return part.type === 'truth' ? truthOf(write(is.of), is.cases) : numberOf(write(is.of), is.cases);
   }
+}
+
+/** `x < 40`, where that is all; else a truth that is 1. */
+function asCondition(part: Part, write: Write): Code {
+  const { is } = part;
+  if (is.kind !== 'cases' || is.cases.cuts.length > 1) return code`${write(part)} === 1`;
+  return code`${write(is.of)} ${is.cases.values[0] === true ? code`<` : code`>=`} ${is.cases.cuts[0] as number}`;
 }
 
 /** `a - 2 * b + 3`. */
@@ -103,19 +124,26 @@ function numberOf(of: Code, { cuts, values }: Cases): Code {
   return code`(${Code.joined(branches, '')}${values.at(-1) as Value})`;
 }
 
-/** `x < 40 || x >= 120`; or what is not, where that is shorter. */
+/** `Number(x < 40) | Number(x >= 120)`; or what is not, where that is shorter. */
 function truthOf(of: Code, { cuts, values }: Cases): Code {
-  const spans = (wanted: boolean): Code[] =>
-    values.flatMap((value, index) => (value === wanted ? [span(of, cuts[index - 1], cuts[index])] : []));
-  const [holds, not] = [spans(true), spans(false)];
-  if (not.length < holds.length) return code`!(${Code.joined(not, ' || ')})`;
-  return code`(${Code.joined(holds, ' || ')})`;
+  const spans = (wanted: number): Code[] =>
+    values.flatMap((value, index) =>
+      Number(value) === wanted ? [span(of, cuts[index - 1], cuts[index])] : [],
+    );
+  const [holds, not] = [spans(1), spans(0)];
+  if (not.length < holds.length) return code`(1 - ${either(not)})`;
+  return either(holds);
 }
 
+const either = (spans: readonly Code[]): Code =>
+  spans.length === 1 ? (spans[0] as Code) : code`(${Code.joined(spans, ' | ')})`;
+
 function span(of: Code, from: number | undefined, to: number | undefined): Code {
-  if (from === undefined) return code`${of} < ${to as number}`;
-  if (to === undefined) return code`${of} >= ${from}`;
-  return to === from + 1 ? code`${of} === ${from}` : code`(${of} >= ${from} && ${of} < ${to})`;
+  if (from === undefined) return code`Number(${of} < ${to as number})`;
+  if (to === undefined) return code`Number(${of} >= ${from})`;
+  return to === from + 1
+    ? code`Number(${of} === ${from})`
+    : code`(Number(${of} >= ${from}) & Number(${of} < ${to}))`;
 }
 
 /** A name that is not taken yet: letters, digits and underscores of the wanted one. */

@@ -1,5 +1,4 @@
 import { Code, code } from './code.ts';
-import { ofLookBack, ofObservation } from './calculations.ts';
 import type { ModuleInputs, ModuleObservation } from './module-inputs.ts';
 
 const list = (lines: readonly Code[]): Code => Code.joined(lines, '\n');
@@ -102,44 +101,3 @@ ${list(lines)}
 }
 `;
 }
-
-/** Whether every number of a complete set lies where it surely may, and no pair contradicts. */
-export function isPlain({ observations, contradictions }: ModuleInputs): Code {
-  const inside = observations.map(({ entry, surely }) => {
-    const value = ofObservation(entry.name);
-    return code`${value} >= ${surely.low} && ${value} <= ${surely.high}`;
-  });
-  const apart = contradictions.map(({ lower, higher, mayBeEqual, scale, factor, shift }) => {
-    const by = (factor_: number, name: string): Code =>
-      factor_ === 1 ? ofObservation(name) : code`${factor_} * ${ofObservation(name)}`;
-    const right = shift === 0 ? by(factor, higher.name) : code`${by(factor, higher.name)} + ${shift}`;
-    return code`${by(scale, lower.name)} ${mayBeEqual ? code`<=` : code`<`} ${right}`;
-  });
-  return Code.joined([...inside, ...apart], ' &&\n    ');
-}
-
-/**
- * The same for whole numbers of 32 bits, without a branch for each: a difference below zero sets the sign, and one sign is enough. Values that
- * stand for nothing are so far off that one of the two differences is below zero whatever is cut off.
- */
-export function isPlainColumns({ observations, contradictions }: ModuleInputs): Code {
-  const inside = observations.map(({ entry, surely }) => {
-    const value = ofObservation(entry.name);
-    return code`(${value} - ${surely.low}) | (${surely.high} - ${value})`;
-  });
-  const apart = contradictions.map(({ lower, higher, mayBeEqual, scale, factor, shift }) => {
-    const [below, above] = [ofObservation(lower.name), ofObservation(higher.name)];
-    return code`(${factor} * ${above} - ${scale} * ${below} + ${shift - (mayBeEqual ? 0 : 1)})`;
-  });
-  return code`(${Code.joined([...inside, ...apart], ' |\n      ')}) >= 0`;
-}
-
-/** The arguments of `complete`. */
-export const completeArguments = ({ observations, lookBacks }: ModuleInputs): Code =>
-  Code.joined(
-    [
-      ...observations.map(({ entry }) => ofObservation(entry.name)),
-      ...lookBacks.map(({ name }) => ofLookBack(name)),
-    ],
-    ', ',
-  );

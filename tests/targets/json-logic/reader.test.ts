@@ -47,7 +47,7 @@ test.each(names)('%s: a set becomes the inputs and the answers that the kit has'
     const expected = byName(compiled, bounds.narrow);
     const lookBacks = compiled.logic.inputs.filter(({ of }) => of === 'look_back');
     const others = Object.fromEntries(lookBacks.map((each) => [each.name, expected[each.name] ?? NaN]));
-    const { inputs, refused } = setToInputs(file, set, others);
+    const { inputs, refused } = setToInputs(file, apply, set, others);
     expect(inputs).toEqual(expected);
     expect(new Set(refused)).toEqual(new Set(bounds.facts.refused.map(({ observation }) => observation)));
     const answer = answersOf(file, apply, inputs);
@@ -67,7 +67,7 @@ test.each(names)('%s: a set becomes the inputs and the answers that the kit has'
 });
 
 const threshold = (set: object): ReturnType<typeof setToInputs> =>
-  setToInputs(fileOf('lessons/one_threshold'), set as Record<string, unknown>);
+  setToInputs(fileOf('lessons/one_threshold'), apply, set as Record<string, unknown>);
 
 test.each([
   [{ sistolic: 100 }, 'unknown: sistolic'],
@@ -90,7 +90,7 @@ test('what is impossible is refused, and counts as missing', () => {
 });
 
 test('a look back is asked for', () => {
-  expect(() => setToInputs(fileOf('lessons/a_look_back'), { systolic: 100 })).toThrow(
+  expect(() => setToInputs(fileOf('lessons/a_look_back'), apply, { systolic: 100 })).toThrow(
     /needed beside the set: \w+:low/,
   );
 });

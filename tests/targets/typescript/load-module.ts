@@ -38,10 +38,14 @@ export interface AnyOutcome {
   readonly refused: readonly string[];
 }
 
+/** The text of a module without its types. */
+export const plainModule = async (text: string): Promise<string> =>
+  (await transformWithOxc(text, 'module.ts', { sourcemap: false })).code;
+
 /** Runs the text of a module, as a program would import it. */
 export async function runModule(text: string): Promise<AnyModule> {
-  const { code } = await transformWithOxc(text, 'module.ts', { sourcemap: false });
-  const url = `data:text/javascript;base64,${Buffer.from(code).toString('base64')}`;
+  const plain = await plainModule(text);
+  const url = `data:text/javascript;base64,${Buffer.from(plain).toString('base64')}`;
   return (await import(/* @vite-ignore */ url)) as AnyModule;
 }
 

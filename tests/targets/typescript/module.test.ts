@@ -1,5 +1,5 @@
 import { spawnSync } from 'node:child_process';
-import { mkdtempSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -12,7 +12,7 @@ import { logicToTypescript } from '../../../src/targets/typescript/logic-to-type
 import { drawn } from '../../agreement/draw.ts';
 import { askable, bundledNames, lessonNames } from '../../bundled.ts';
 import { drawPlainSet } from '../json-logic/plain-sets.ts';
-import { loadModule } from './load-module.ts';
+import { loadModule, plainModule } from './load-module.ts';
 
 const names = [...bundledNames, ...lessonNames];
 
@@ -95,6 +95,10 @@ const use = (given: string, more = ''): string =>
   `import { evaluate, type RuleId, type LevelId } from './two_signs.ts';\nexport const found = evaluate(${given});\n${more}`;
 const whole = '{ heart_rate: 100, respiratory_rate: 20, age: 40 }';
 
+const documented = readFileSync(new URL('as-documented.txt', import.meta.url), 'utf8');
+
+const printer = 'declare const console: { log: (...all: unknown[]) => void };\n';
+
 const programs: readonly (readonly [name: string, text: string, says: string | null])[] = [
   ['a set as it should be', use(whole), null],
   [
@@ -114,6 +118,7 @@ const programs: readonly (readonly [name: string, text: string, says: string | n
     use('{ heart_rate: "100", respiratory_rate: 20 }'),
     "'string' is not assignable",
   ],
+  ['the page about the module', `${printer}${documented}`, null],
   ['a rule that there is not', use(whole, "export const rule: RuleId = 'no_such_rule';"), '"no_such_rule"'],
   ['a level that there is not', use(whole, "export const level: LevelId = 'call_docter';"), '"call_docter"'],
 ];
@@ -138,4 +143,40 @@ test.each(programs)('%s: what the compiler says', (name, _, says) => {
 
 test('the compiler finds fault with nothing else', () => {
   expect(said.get('elsewhere')).toBe('');
+});
+
+test('the page about the module shows what runs', async () => {
+  const { logic, protocol } = askable('lessons/two_signs_together');
+  writeFileSync(join(folder, 'two_signs.mjs'), await plainModule(logicToTypescript(logic, protocol)));
+  const program = (await plainModule(documented)).replace('two_signs.ts', 'two_signs.mjs');
+  writeFileSync(join(folder, 'as-documented.mjs'), program);
+  const { stdout, stderr } = spawnSync(process.execPath, ['as-documented.mjs'], {
+    cwd: folder,
+    encoding: 'utf8',
+  });
+  expect(stderr).toBe('');
+  expect(stdout).toMatchInlineSnapshot(`
+    "{
+      at_least: 'look_again',
+      could_be: 'tell_nurse_in_charge',
+      settled: false
+    } {
+      fast_rate: 'met',
+      fast_breathing: 'undecided',
+      both_fast: 'undecided'
+    }
+    {
+      at_least: 'look_again',
+      could_be: 'tell_nurse_in_charge',
+      settled: false
+    } { at_least: 'usual_round', could_be: 'usual_round', settled: true }
+    "
+  `);
+});
+
+test('from plain JavaScript a misspelt observation counts as not taken, and nothing is settled', async () => {
+  const { evaluate } = await loadModule(askable('lessons/two_signs_together'));
+  const misspelt = evaluate({ heart_rat: 72, respiratory_rate: 16, age: 40 });
+  expect(misspelt).toEqual(evaluate({ heart_rate: null, respiratory_rate: 16, age: 40 }));
+  expect(misspelt.level).toMatchObject({ at_least: null, settled: false });
 });

@@ -1,4 +1,4 @@
-import type { Splice } from '../../../../src/index.ts';
+import { withOwnLineEnds, type Splice } from '../../../../src/index.ts';
 import { editor, Range, Uri } from '../text-field/monaco.ts';
 import type { ProblemHere } from '../messages.ts';
 import { parts, type Part, type Texts } from '../parts.ts';
@@ -52,8 +52,14 @@ export class Desk {
     }
   }
 
+  /** As it stands in the field. */
   text(part: Part): string {
     return this.models[part].getValue(undefined, true);
+  }
+
+  /** As it is to stand on disk: each line that nobody touched ends as it did there. */
+  toSave(part: Part): string {
+    return withOwnLineEnds(this.text(part), this.onDisk[part] ?? '');
   }
 
   texts(): Texts {
@@ -104,7 +110,7 @@ export class Desk {
   }
 
   private unsavedNow(): Part[] {
-    return parts.filter((part) => this.text(part) !== (this.onDisk[part] ?? ''));
+    return parts.filter((part) => this.toSave(part) !== (this.onDisk[part] ?? ''));
   }
 
   private changed(): void {

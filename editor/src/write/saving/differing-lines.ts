@@ -1,3 +1,5 @@
+import { alikeLines } from '../../../../src/index.ts';
+
 /** One line of two texts beside each other; null where the other text has a line that this one has not. */
 export interface LinePair {
   readonly mine: NumberedLine | null;
@@ -11,89 +13,36 @@ export interface NumberedLine {
   readonly text: string;
 }
 
-/** Up to so many pairs of lines are compared each with each; beyond that the whole middle counts as different. */
-const mostCompared = 4_000_000;
-
 const linesOf = (text: string): string[] => text.split(/\r?\n/);
 
 /** Two texts beside each other, line by line: what stands in both stands on one level. */
 export function differingLines(mine: string, theirs: string): LinePair[] {
   const [left, right] = [linesOf(mine), linesOf(theirs)];
-  let start = 0;
-  while (start < Math.min(left.length, right.length) && left[start] === right[start]) start += 1;
-  let end = 0;
-  while (
-    end < Math.min(left.length, right.length) - start &&
-    left[left.length - 1 - end] === right[right.length - 1 - end]
-  )
-    end += 1;
-  const same = (index: number, other: number): LinePair => ({
-    mine: { number: index + 1, text: left[index] ?? '' },
-    theirs: { number: other + 1, text: right[other] ?? '' },
-    differs: false,
-  });
-  const head = Array.from({ length: start }, (_, index) => same(index, index));
-  const tail = Array.from({ length: end }, (_, index) =>
-    same(left.length - end + index, right.length - end + index),
-  );
-  const middle = middlePairs(
-    left.slice(start, left.length - end),
-    right.slice(start, right.length - end),
-    start,
-  );
-  return [...head, ...middle, ...tail];
-}
-
-/** The part between what begins and what ends alike. */
-function middlePairs(left: readonly string[], right: readonly string[], offset: number): LinePair[] {
   const pairs: LinePair[] = [];
   let [from, other] = [0, 0];
+  const numbered = (lines: readonly string[], index: number): NumberedLine => ({
+    number: index + 1,
+    text: lines[index] ?? '',
+  });
   const upTo = (index: number, second: number): void => {
     while (from < index || other < second) {
-      const mine = from < index ? { number: offset + from + 1, text: left[from] ?? '' } : null;
-      const theirs = other < second ? { number: offset + other + 1, text: right[other] ?? '' } : null;
-      pairs.push({ mine, theirs, differs: true });
-      if (mine) from += 1;
-      if (theirs) other += 1;
+      const pair = {
+        mine: from < index ? numbered(left, from) : null,
+        theirs: other < second ? numbered(right, other) : null,
+      };
+      pairs.push({ ...pair, differs: true });
+      if (pair.mine) from += 1;
+      if (pair.theirs) other += 1;
     }
   };
-  for (const [index, second] of inBoth(left, right)) {
+  for (const [index, second] of alikeLines(left, right)) {
     upTo(index, second);
-    const text = left[index] ?? '';
-    pairs.push({
-      mine: { number: offset + index + 1, text },
-      theirs: { number: offset + second + 1, text },
-      differs: false,
-    });
+    pairs.push({ mine: numbered(left, index), theirs: numbered(right, second), differs: false });
     from = index + 1;
     other = second + 1;
   }
   upTo(left.length, right.length);
   return pairs;
-}
-
-/** The longest list of lines that stand in both texts in the same order, as pairs of their places. */
-function inBoth(left: readonly string[], right: readonly string[]): [number, number][] {
-  const width = right.length + 1;
-  if (left.length * right.length > mostCompared) return [];
-  const longest = new Uint32Array((left.length + 1) * width);
-  const at = (index: number, other: number): number => longest[index * width + other] ?? 0;
-  for (let index = left.length - 1; index >= 0; index -= 1) {
-    for (let other = right.length - 1; other >= 0; other -= 1) {
-      longest[index * width + other] =
-        left[index] === right[other]
-          ? at(index + 1, other + 1) + 1
-          : Math.max(at(index + 1, other), at(index, other + 1));
-    }
-  }
-  const found: [number, number][] = [];
-  let [index, other] = [0, 0];
-  while (index < left.length && other < right.length) {
-    if (left[index] === right[other]) found.push([index++, other++]);
-    else if (at(index + 1, other) >= at(index, other + 1)) index += 1;
-    else other += 1;
-  }
-  return found;
 }
 
 /** A run of lines that are alike, of which only how many they are is of interest; or a pair that is shown. */

@@ -70,7 +70,7 @@ type Done =
 async function saveParts(desk: Desk, tell: (part: Part) => void): Promise<Done> {
   for (const part of parts) {
     if (!desk.state.unsaved.includes(part)) continue;
-    const text = desk.text(part);
+    const text = desk.toSave(part);
     const before = desk.onDisk[part];
     const onDisk = before === null ? null : digestOf(before);
     const saved = await save({ id: desk.id, part, text, onDisk });

@@ -1,6 +1,6 @@
 import { useId, useState, type ReactNode } from 'react';
 import { Button, Dialog, Heading, Modal, ModalOverlay } from 'react-aria-components';
-import { isName, startTexts, type StartFrom } from '../../../../src/index.ts';
+import { isName, schemaNear, startTexts, type StartFrom } from '../../../../src/index.ts';
 import type { Site, SiteProtocol } from '../../common/site-protocol.ts';
 import { draftIds, keepDraft } from '../desk/drafts.ts';
 
@@ -118,7 +118,12 @@ function fromOf(chosen: string, { protocols, ladders }: Site): StartFrom {
   if (!found || (kind !== 'copy' && kind !== 'based_on')) {
     const names = ladders.map(({ text }) => /^ladder:[ \t]*([a-z0-9_]+)/m.exec(text)?.[1] ?? '');
     const usual = names.find((each) => each === 'alder_ladder') ?? names[0];
-    return { kind: 'nothing', ladder: usual ?? 'alder_ladder' };
+    const schemas = protocols.map(({ text }) => schemaNear(text));
+    return {
+      kind: 'nothing',
+      ladder: usual ?? 'alder_ladder',
+      schema: schemas.find((each) => each !== null) ?? null,
+    };
   }
   return { kind, protocol: found.text, cases: found.cases?.text ?? null };
 }

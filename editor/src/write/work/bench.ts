@@ -11,8 +11,9 @@ import {
 import type { Answers, CaseInFull, Checked, GivenSet, Opening, Question } from '../messages.ts';
 import type { Texts } from '../parts.ts';
 import { caseDraft } from './case-draft.ts';
-import { checkedProtocol } from './checked-protocol.ts';
-import { checkWard } from './check-ward.ts';
+import { checkedProtocol, linesHere } from './checked-protocol.ts';
+import { caseInFull } from './case-in-full.ts';
+import { checkWard, type CheckedWard } from './check-ward.ts';
 import { mapOf } from './map-of.ts';
 import { aroundOf, type Around } from './surroundings.ts';
 import { UnguardedSteps } from './unguarded-steps.ts';
@@ -24,45 +25,33 @@ export class Bench {
   private around: Around | null = null;
   private workbench = new Workbench();
   private written: Written | null = null;
+  private ward: CheckedWard | null = null;
   private readonly unguardedSteps = new UnguardedSteps();
 
   open(question: Opening): void {
     this.around = aroundOf(question);
     this.workbench = new Workbench();
     this.written = null;
+    this.ward = null;
   }
 
   check(texts: Texts): Checked {
     const around = this.opened();
-    if (around.protocol.kind === 'ward') return checkWard(around, texts);
+    if (around.protocol.kind === 'ward') {
+      this.ward = checkWard(around, texts);
+      return this.ward.checked;
+    }
     return checkedProtocol(this.writtenOf(texts), around.ladderOf(texts.protocol).problems, texts);
   }
 
   caseInFull(name: string): CaseInFull | null {
-    const { written } = this;
-    const found = written?.read.find((each) => each.name === name);
-    if (!written?.compiled || !found) return null;
-    const [reading] = protocolReader(written.compiled).read(found.series);
-    if (!reading) return null;
-    const { sheet } = reading;
-    const lines = new Map(written.rules.map((rule) => [rule.name, rule]));
-    return {
-      name,
-      observed: sheet.observed.map(({ title, words }) => ({ title, words })),
-      heading: sheet.level.heading,
-      couldBe: sheet.level.couldBe,
-      reasons: sheet.level.reasons,
-      rules: sheet.why.map(({ rule, title, level, decidedBy }) => {
-        const at = lines.get(rule);
-        return {
-          name: rule,
-          title,
-          level,
-          decidedBy,
-          lines: at ? { first: at.firstLine, last: at.lastLine } : null,
-        };
-      }),
-    };
+    const { written, ward } = this;
+    const compiled = written?.compiled;
+    const reader = compiled ? protocolReader(compiled) : (ward?.reader ?? null);
+    const found = (written ?? ward)?.read.find((each) => each.name === name);
+    if (!reader || !found) return null;
+    const lines = (written?.rules ?? []).map((rule) => [rule.name, linesHere(rule)] as const);
+    return caseInFull(name, reader, found.series, new Map(lines));
   }
 
   form(): Answers['form'] {

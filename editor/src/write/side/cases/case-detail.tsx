@@ -1,7 +1,7 @@
 import { type ReactNode } from 'react';
 import { keyed } from '../../../common/keyed.ts';
 import { sentence } from '../../../common/sentence.ts';
-import type { CaseHere, RuleInCase } from '../../messages.ts';
+import type { CaseHere, CaseInFull, RuleInCase } from '../../messages.ts';
 import type { SideProps } from '../side-props.ts';
 import { useCaseInFull } from './use-case-in-full.ts';
 
@@ -9,10 +9,12 @@ interface Props extends SideProps {
   readonly found: CaseHere;
 }
 
-/** One case in full: what is observed, what the protocol says, and the lines that decided it. */
+/** One case in full: what is observed, what is said of it, and the rules that decided it. */
 export function CaseDetail({ found, open, onChoose, onShow }: Props): ReactNode {
   const { name, passes, why, lines } = found;
   const full = useCaseInFull(open, name);
+  const calling = full?.rules.filter(({ level }) => level !== null) ?? [];
+  const others = full?.rules.filter(({ level }) => level === null) ?? [];
   return (
     <section className="panel case-detail" aria-label="The chosen case">
       <div className="panel-top">
@@ -45,21 +47,55 @@ export function CaseDetail({ found, open, onChoose, onShow }: Props): ReactNode 
             <strong>{full.heading}</strong>
             {full.couldBe !== null && <span>{full.couldBe}</span>}
           </p>
-          <ul className="plain">
-            {keyed(full.reasons).map(({ key, line }) => (
-              <li key={key}>{sentence(line)}</li>
-            ))}
-          </ul>
+          <Plain lines={[...full.reasons, ...full.toGet]} />
+          {full.reads.length > 0 && <OnTheWard full={full} />}
           <h3>What decided it</h3>
-          {full.rules.length === 0 && <p className="hint">No rule is met.</p>}
-          <ul className="deciding">
-            {full.rules.map((rule) => (
-              <Deciding key={rule.name} rule={rule} onShow={onShow} />
-            ))}
-          </ul>
+          {calling.length === 0 && <p className="hint">No rule calls for a level.</p>}
+          <Rules rules={calling} onShow={onShow} />
+          {others.length > 0 && <h3>Also met, without a level</h3>}
+          <Rules rules={others} onShow={onShow} />
         </>
       )}
     </section>
+  );
+}
+
+function Plain({ lines }: { readonly lines: readonly string[] }): ReactNode {
+  if (lines.length === 0) return null;
+  return (
+    <ul className="plain">
+      {keyed(lines).map(({ key, line }) => (
+        <li key={key}>{sentence(line)}</li>
+      ))}
+    </ul>
+  );
+}
+
+/** What only a ward has: a plan, several protocols, and who is on duty. */
+function OnTheWard({ full: { plan, reads, tell } }: { readonly full: CaseInFull }): ReactNode {
+  return (
+    <>
+      {plan !== null && <p>{plan}</p>}
+      {tell.length > 0 && <p>{`Tell: ${tell.join('; ')}`}</p>}
+      <h3>What each protocol calls for</h3>
+      <Plain lines={reads} />
+    </>
+  );
+}
+
+interface RulesProps {
+  readonly rules: readonly RuleInCase[];
+  readonly onShow: SideProps['onShow'];
+}
+
+function Rules({ rules, onShow }: RulesProps): ReactNode {
+  if (rules.length === 0) return null;
+  return (
+    <ul className="deciding">
+      {rules.map((rule) => (
+        <Deciding key={rule.name} rule={rule} onShow={onShow} />
+      ))}
+    </ul>
   );
 }
 
@@ -70,11 +106,12 @@ function Deciding({
   readonly rule: RuleInCase;
   readonly onShow: SideProps['onShow'];
 }): ReactNode {
-  const { title, level, decidedBy, lines } = rule;
+  const { title, of, level, decidedBy, lines } = rule;
   return (
     <li>
       <p className="deciding-title">
         <strong>{title}</strong>
+        {of !== null && <span>{of}</span>}
         {level !== null && <span>{level}</span>}
         {lines && (
           <button type="button" className="link-button" onClick={() => onShow('protocol', lines.first)}>
@@ -82,11 +119,7 @@ function Deciding({
           </button>
         )}
       </p>
-      <ul className="plain">
-        {keyed(decidedBy).map(({ key, line }) => (
-          <li key={key}>{sentence(line)}</li>
-        ))}
-      </ul>
+      <Plain lines={decidedBy} />
     </li>
   );
 }

@@ -1,4 +1,4 @@
-import { useState, type ReactNode } from 'react';
+import { useId, useState, type ReactNode } from 'react';
 import { valueAt, type Axis } from '../../../../../src/index.ts';
 import { download } from '../../../common/download.ts';
 import { PlaneMap } from '../../../common/map/plane-map.tsx';
@@ -75,6 +75,7 @@ interface AxisProps {
 }
 
 function AxisChoices({ map: { axes, plane }, onAxes }: AxisProps): ReactNode {
+  const id = useId();
   const [x, y] = [plane.x.name, plane.y.name];
   const choose = (which: 0 | 1, name: string): void => {
     // What stands on the other axis changes places with it.
@@ -84,9 +85,10 @@ function AxisChoices({ map: { axes, plane }, onAxes }: AxisProps): ReactNode {
   return (
     <div className="map-axes">
       {(['Across', 'Up'] as const).map((label, which) => (
-        <label key={label} className="form-row">
-          <span>{label}</span>
+        <div key={label} className="form-row">
+          <label htmlFor={`${id}-${label}`}>{label}</label>
           <select
+            id={`${id}-${label}`}
             value={which === 0 ? x : y}
             onChange={({ target }) => choose(which === 0 ? 0 : 1, target.value)}
           >
@@ -96,7 +98,7 @@ function AxisChoices({ map: { axes, plane }, onAxes }: AxisProps): ReactNode {
               </option>
             ))}
           </select>
-        </label>
+        </div>
       ))}
     </div>
   );

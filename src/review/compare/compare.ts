@@ -1,0 +1,93 @@
+import type { Document } from '../../document/document.ts';
+import { caution } from '../../outcome/caution.ts';
+import { askingOf, type Asking } from './asking.ts';
+import { caseChanges } from './case-changes.ts';
+import { changedLevels } from './changed-levels.ts';
+import { changedRules } from './changed-rules.ts';
+import type { ComparedSide, Comparison } from './comparison.ts';
+import { builtAlike, declaredOtherwise, gapsOf, overWords } from './gaps.ts';
+import { limitChanges } from './limit-changes.ts';
+import { Partitioner } from './partitioner.ts';
+import { sideOf, type Compared, type Side } from './side.ts';
+import { wordChanges } from './word-changes.ts';
+
+/**
+ * What changes from one protocol, or ward policy, to another: exactly which sets get another level or other rules.
+ *
+ *     two sides ─► the comparisons of both, as atoms ─► all complete sets, parted by what happens to them ─► words
+ *
+ * `cases`: a case file whose stories are read by both. It is exact about what `over` names, and says what it does not answer.
+ */
+export function compareSides(before: Compared, after: Compared, cases: Document | null): Comparison {
+  const sides = [sideOf(before), sideOf(after)] as const;
+  const asking = askingOf(...sides);
+  const partitioner = new Partitioner(asking);
+  const over = new Set(asking.space.dimensions.flatMap(({ lookBack }, place) => (lookBack ? [] : [place])));
+  const all = countAll(asking, partitioner, over);
+  const alike = builtAlike(asking, sides);
+  const canAsk = declaredOtherwise(sides).length === 0;
+  const with_ = { asking, partitioner, sides, over, all };
+  const levels = alike || !canAsk ? { changed: [], tooLarge: false } : changedLevels(with_);
+  const rules = alike || !canAsk ? { changed: [], tooLarge: false } : changedRules(with_);
+  const gaps = alike ? [] : gapsOf(asking, sides, levels.tooLarge || rules.tooLarge, false);
+  const changes = levels.changed.length > 0 || rules.changed.some(({ stands }) => stands.length > 0);
+  const verdict = changes ? 'changes' : gaps.length > 0 ? 'not_settled' : 'nothing_changes';
+  const inCases = cases ? caseChanges(cases, [before, after], sides) : { changed: [], read: 0 };
+  return {
+    before: told(sides[0]),
+    after: told(sides[1]),
+    verdict,
+    says: verdictWords(verdict, alike),
+    over: alike ? [everything] : overWords(asking, sides),
+    not_settled: gaps,
+    all_sets: all === null ? null : String(all),
+    levels: levels.changed,
+    rules: rules.changed,
+    renamed: renamedIn(asking),
+    limits: limitChanges(asking.members),
+    words: wordChanges(asking, sides),
+    cases: inCases.changed,
+    cases_read: inCases.read,
+    caution,
+  };
+}
+
+const everything =
+  'every set and series, whatever is known or missing, whatever earlier sets there are and whatever limit is changed for a patient: both sides are built alike';
+
+function countAll(
+  { space, atoms }: Asking,
+  partitioner: Partitioner,
+  over: ReadonlySet<number>,
+): bigint | null {
+  return space.sections.reduce<bigint | null>((total, section) => {
+    const empty = new Uint8Array(atoms.all.length);
+    const count = partitioner.count({ ...section, stands: empty, seen: empty.slice() }, over);
+    return total === null || count === null ? null : total + count;
+  }, 0n);
+}
+
+const told = ({ kind, name, edition, title, digest, logicDigest }: Side): ComparedSide => ({
+  kind,
+  name,
+  edition,
+  title,
+  digest,
+  logic_digest: logicDigest,
+});
+
+const truth = 'This is true of the rules as written, not of patients.';
+
+function verdictWords(verdict: Comparison['verdict'], alike: boolean): string {
+  if (verdict === 'nothing_changes')
+    return `No set gets another level or other rules${alike ? '' : ', of all that were looked at'}; that is proven. ${truth}`;
+  if (verdict === 'changes') return `Some sets get another level or other rules. ${truth}`;
+  return `No complete set gets another level or other rules, but not everything is settled. ${truth}`;
+}
+
+const renamedIn = ({ pairs }: Asking): Comparison['renamed'] =>
+  pairs.flatMap(({ before, after, renamed }) =>
+    before && after && renamed
+      ? [{ protocol: after.member.protocol.name, from: before.rule.name, to: after.rule.name }]
+      : [],
+  );
