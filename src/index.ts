@@ -63,6 +63,7 @@ export { Workbench, type CaseAnswer, type Written, type WrittenTexts } from './a
 export * from './review/door.ts';
 export { beginReadEdition, readEdition } from './editions/read-edition.ts';
 export { showProblem } from './problems/show-problem.ts';
+export { proveRequirements } from './review/requirements/prove.ts';
 export {
   blanks,
   blanksLeft,

@@ -11,6 +11,7 @@ const calls: Readonly<Record<string, () => Promise<Call>>> = {
   build: async () => (await import('./build.ts')).build,
   handbook: async () => (await import('./handbook.ts')).handbook,
   serve: async () => (await import('./serve.ts')).serve,
+  prove: async () => (await import('./prove.ts')).prove,
   seal: async () => (await import('./seal.ts')).seal,
   approvers: async () => (await import('./approvers.ts')).approvers,
   approve: async () => (await import('./approve.ts')).approve,

@@ -1,5 +1,7 @@
+import { proveRequirements, type Compiled, type Ward } from '../index.ts';
 import { hasErrors } from '../problems/problem.ts';
 import { showProblem } from '../problems/show-problem.ts';
+import { whyNotSettled } from '../review/requirements/proof-in-words.ts';
 import { checkFiles } from './check-files.ts';
 import type { Loaded } from './load.ts';
 import type { LoadedWard } from './load-ward.ts';
@@ -25,10 +27,7 @@ interface Condition {
   readonly lacks: (toBe: ToBeSealed, terminal: Terminal) => Promise<readonly string[]>;
 }
 
-/**
- * Everything that must hold, the quickest first. Statements that an edition is required to fulfil for every possible set come after
- * the cases, once the language has them: until then no protocol can state one, so there is none to ask.
- */
+/** Everything that must hold, the quickest first. */
 export const conditions: readonly Condition[] = [
   {
     asks: () => 'shape, meaning, and every case comes out as expected',
@@ -46,6 +45,10 @@ export const conditions: readonly Condition[] = [
       Promise.resolve(reviewBy !== null && reviewBy < today ? [`Its review was due by ${reviewBy}.`] : []),
   },
   {
+    asks: (toBe) => `every safety requirement is proven (${requirementsOf(toBe)} stated)`,
+    lacks: (toBe) => Promise.resolve(notProven(toBe)),
+  },
+  {
     asks: ({ kind }) =>
       kind === 'ward'
         ? 'the small changes of its protocols, each in its own edition'
@@ -61,3 +64,25 @@ export const conditions: readonly Condition[] = [
     },
   },
 ];
+
+const askedOf = (toBe: ToBeSealed): Compiled | Ward | null =>
+  toBe.kind === 'ward' ? toBe.loaded.ward : toBe.loaded.compiled;
+
+function requirementsOf(toBe: ToBeSealed): number {
+  const asked = askedOf(toBe);
+  if (!asked) return 0;
+  return ('members' in asked ? asked : asked.protocol).requirements.length;
+}
+
+/** What must always hold and is refuted, or not settled. */
+function notProven(toBe: ToBeSealed): readonly string[] {
+  const asked = askedOf(toBe);
+  if (!asked) return ['It could not be asked.'];
+  return proveRequirements(asked).flatMap((proof) => {
+    const { name } = proof.requirement;
+    if (proof.verdict === 'proven') return [];
+    return proof.verdict === 'refuted'
+      ? [`"${name}" is refuted. ${proof.example.says}`]
+      : [`"${name}" is not settled. ${whyNotSettled(proof.because, proof.looked)}`];
+  });
+}

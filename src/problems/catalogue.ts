@@ -9,6 +9,7 @@ import { faultsWording } from './wording/faults.ts';
 import { wardWording } from './wording/ward.ts';
 import { editionsWording } from './wording/editions.ts';
 import { recordWording } from './wording/record.ts';
+import { requirementsWording } from './wording/requirements.ts';
 import { tableWording } from './wording/table.ts';
 
 /**
@@ -29,6 +30,7 @@ export const catalogue = {
   ...wardWording,
   ...editionsWording,
   ...recordWording,
+  ...requirementsWording,
   ...tableWording,
 } as const;
 

@@ -33,7 +33,7 @@ export function digestOf(
 }
 
 /** What is only asked of a protocol as a whole, and decides nothing. */
-const review: ReadonlySet<string> = new Set(['ordinary', 'must_say', 'findings']);
+const review: ReadonlySet<string> = new Set(['ordinary', 'must_say', 'findings', 'hazards', 'must_always']);
 
 const withoutReview = (file: WholeFile): object =>
   Object.fromEntries(Object.entries(file).filter(([key]) => !review.has(key)));

@@ -8,6 +8,7 @@ import { documentToWhole } from './based-on/document-to-whole.ts';
 import type { WholeFile } from './based-on/whole-file.ts';
 import { withoutUnread } from './based-on/without-unread.ts';
 import { checks } from './checks/index.ts';
+import { checkWheres } from './requirements/check-wheres.ts';
 import { gatherNames } from './gather-names.ts';
 import { readCondition, readConditions } from './read-condition.ts';
 import type { Reading } from './reading.ts';
@@ -16,6 +17,7 @@ import { readFault } from './read-fault.ts';
 import { readLadder } from './read-ladder.ts';
 import { readMeasure } from './read-measure.ts';
 import { checkSources, readRule } from './read-rule.ts';
+import { readRequirements } from './requirements/read-requirements.ts';
 import { withQuantities } from './measure-quantities.ts';
 import { digestOf } from './digest.ts';
 import { observationsRead, operandsOfMeasure, operandsOfCondition, rulesNamed } from './walk.ts';
@@ -73,7 +75,9 @@ function readWhole(document: WholeDocument, surroundings: Surroundings): ReadPro
     if (rest !== document) return readWhole(rest, surroundings);
   }
   const protocol = withQuantities({ ...draft, ...digestOf(whole, draft) }, report);
-  for (const check of checks) check({ protocol, file: whole, today: surroundings.today }, report);
+  const checked = { protocol, file: whole, today: surroundings.today };
+  for (const check of checks) check(checked, report);
+  checkWheres(checked, report);
   const found = [...problems, ...findingsToProblems(document, findings.filter(isOwnMatter(document)))];
   return { protocol: hasErrors(found) ? null : protocol, problems: found, document };
 }
@@ -149,6 +153,7 @@ function readParts(file: WholeFile, names: Names, report: Report): Draft {
     partitions: new Map(partitions.map((each) => [each.name, each])),
     ordinary: file.ordinary ? readCondition(file.ordinary, ['ordinary'], reading) : null,
     mustSay: readMustSay(file, reading),
+    ...readRequirements(file, reading),
   };
 }
 

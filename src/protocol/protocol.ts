@@ -2,8 +2,20 @@ import type Fraction from 'fraction.js';
 import type { Path } from '../problems/place.ts';
 import type { Contradiction, ObservationEntry } from '../vocabulary/observation.ts';
 import type { Dimension, Unit } from '../vocabulary/units.ts';
+import type { Condition, NumberOperand, Operand } from './condition.ts';
+import type { Hazard, Requirement } from './requirements/requirement.ts';
 
 export type { Band, Contradiction, ObservationEntry } from '../vocabulary/observation.ts';
+export type {
+  ChoiceComparison,
+  Comparison,
+  Condition,
+  FactComparison,
+  NamedOperand,
+  NumberComparison,
+  NumberOperand,
+  Operand,
+} from './condition.ts';
 
 /**
  * The checked form of a protocol: every name resolved, every number exact, ready to be turned into logic.
@@ -43,6 +55,9 @@ export interface Protocol {
   readonly ordinary: Condition | null;
   /** Parts of which something must be said, by their names. Decide nothing. */
   readonly mustSay: ReadonlyMap<string, Condition>;
+  readonly hazards: ReadonlyMap<string, Hazard>;
+  /** What must hold for every possible set. It decides nothing of an outcome. */
+  readonly requirements: readonly Requirement[];
   /** `sha256:` and 64 hexadecimal digits: of everything that the outcome depends on, wording too. */
   readonly digest: string;
   /** The same without the wording. */
@@ -127,21 +142,6 @@ export interface Limit {
   readonly path: Path;
 }
 
-/** What a comparison or a formula can be about. */
-export type Operand = NumberOperand | NamedOperand;
-
-export interface NumberOperand {
-  readonly kind: 'number';
-  readonly value: Fraction;
-  /** The unit that the value is in; null for a plain number, which takes the unit of what it meets. */
-  readonly unit: Unit | null;
-}
-
-export interface NamedOperand {
-  readonly kind: 'observation' | 'limit' | 'measure';
-  readonly name: string;
-}
-
 export type Expression =
   | Operand
   | { readonly kind: 'negative'; readonly of: Expression }
@@ -150,44 +150,6 @@ export type Expression =
       readonly left: Expression;
       readonly right: Expression;
     };
-
-export type Condition =
-  | { readonly kind: 'all' | 'any' | 'none'; readonly of: readonly Condition[]; readonly path: Path }
-  | {
-      readonly kind: 'at_least_of';
-      readonly count: number;
-      readonly of: readonly Condition[];
-      readonly path: Path;
-    }
-  | { readonly kind: 'rule'; readonly rule: string; readonly path: Path }
-  | Comparison;
-
-export type Comparison = NumberComparison | ChoiceComparison | FactComparison;
-
-/** `between` is two of these. */
-export interface NumberComparison {
-  readonly kind: 'compare';
-  readonly subject: NamedOperand & { readonly kind: 'observation' | 'measure' };
-  readonly how: 'below' | 'above' | 'at_most' | 'at_least';
-  readonly to: Operand;
-  readonly path: Path;
-}
-
-/** Holds when the observation is one of the choices; of several: when at least one of them is in. */
-export interface ChoiceComparison {
-  readonly kind: 'one_of';
-  readonly observation: string;
-  readonly choices: readonly string[];
-  readonly path: Path;
-}
-
-export interface FactComparison {
-  readonly kind: 'known' | 'unobtainable';
-  readonly observation: string;
-  /** What is asked for. */
-  readonly is: boolean;
-  readonly path: Path;
-}
 
 /** What a number is measured in: its dimension, and one of it in the dimension's own unit. */
 export interface Quantity {

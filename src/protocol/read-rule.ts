@@ -57,7 +57,12 @@ function readExplanation(
   return when ? { when, says: file.says, level } : null;
 }
 
-function readLevel(written: string | undefined, path: Path, { names, report }: Reading): number | null {
+/** A level's place on the ladder; null, and reported, when there is no such level. */
+export function readLevel(
+  written: string | undefined,
+  path: Path,
+  { names, report }: Reading,
+): number | null {
   const { ladder } = names;
   if (written === undefined || !ladder) return null;
   const index = ladder.levels.findIndex((level) => level.name === written);

@@ -7,6 +7,7 @@ import { hasErrors, reporter, type Finding, type Problem, type Report } from '..
 import { reportReviewDate } from '../protocol/checks/review-date.ts';
 import { digestOfLogicParts, digestOfParts } from '../protocol/digest.ts';
 import { nearestOf, type Names } from '../protocol/names.ts';
+import { namesOfWard } from './names-of-ward.ts';
 import type { Condition, Ladder, Protocol, Source } from '../protocol/protocol.ts';
 import { actionsOf } from '../protocol/walk.ts';
 import { readCondition } from '../protocol/read-condition.ts';
@@ -15,6 +16,7 @@ import { asReadByWard } from './as-read-by-ward.ts';
 import { gatherVocabulary } from './gather-vocabulary.ts';
 import { ownProtocol } from './own-protocol.ts';
 import { readPlans } from './read-plans.ts';
+import { readWardRequirements } from './read-ward-requirements.ts';
 import { checkTimeZone } from './time-of-day.ts';
 import type { Ward } from './ward.ts';
 
@@ -79,6 +81,7 @@ function readWard(file: File.WardFile, { ladder, protocols, today }: WardSurroun
       report,
     }),
     neverTogether: readPairs(file, members, report),
+    ...readWardRequirements(file, known, read, report),
     vocabulary,
     own: ownProtocol(file, known, vocabulary.observations),
     digest: digestOfParts({
@@ -176,18 +179,6 @@ function readWhen(
   const observations = new Map(
     [...vocabulary].map(([name, entry]) => [name, { ...entry, role: 'scope' as const }]),
   );
-  const names: Names = {
-    declared: vocabulary,
-    observations,
-    unreadable: new Set(),
-    contradictions: [],
-    limits: new Map(),
-    measures: new Set(),
-    rules: new Set(),
-    ruleAt: [],
-    basis: null,
-    sources: new Set(),
-    ladder: null,
-  };
+  const names = namesOfWard(vocabulary, observations, null, new Set());
   return readCondition(when, path, { names, report });
 }

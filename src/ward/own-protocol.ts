@@ -34,6 +34,8 @@ export function ownProtocol(
     partitions: new Map(),
     ordinary: null,
     mustSay: new Map(),
+    hazards: new Map(),
+    requirements: [],
     digest: '',
     logicDigest: '',
   };

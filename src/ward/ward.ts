@@ -1,5 +1,6 @@
 import type { Compiled } from '../outcome/compile.ts';
 import type { Ladder, Level, Protocol, Source } from '../protocol/protocol.ts';
+import type { Requirements } from '../protocol/requirements/read-requirements.ts';
 import type { Path } from '../problems/place.ts';
 import type { SetVocabulary } from '../series/set-reading.ts';
 
@@ -23,6 +24,9 @@ export interface Ward {
   readonly plans: ReadonlyMap<string, Plan>;
   /** Pairs of actions that must never be advised together, each with its place. */
   readonly neverTogether: readonly { readonly pair: readonly [string, string]; readonly path: Path }[];
+  readonly hazards: Requirements['hazards'];
+  /** What must hold for every possible set of every patient whom one of the protocols is for. */
+  readonly requirements: Requirements['requirements'];
   /** What a set for this ward may name. */
   readonly vocabulary: SetVocabulary;
   /** What the ward itself reads: the escalation plan. It has no rules. */

@@ -3,6 +3,7 @@ import { meaningWording } from '../../src/problems/wording/meaning.ts';
 import { basedOnWording } from '../../src/problems/wording/based-on.ts';
 import { casesWording } from '../../src/problems/wording/cases.ts';
 import { faultsWording } from '../../src/problems/wording/faults.ts';
+import { requirementsWording } from '../../src/problems/wording/requirements.ts';
 import { wardWording } from '../../src/problems/wording/ward.ts';
 import { codes, examples, problemsOf, wholeText } from './pages.ts';
 
@@ -21,6 +22,7 @@ test('every problem of what a file means has a page, and every page a problem', 
       ...casesWording,
       ...faultsWording,
       ...wardWording,
+      ...requirementsWording,
     }).sort(),
   );
 });

@@ -56,6 +56,8 @@ export function protocolOf({ observations, elsewhere = [], ...parts }: Parts): P
     partitions: new Map(),
     ordinary: null,
     mustSay: new Map(),
+    hazards: new Map(),
+    requirements: [],
     digest: 'sha256:0',
     logicDigest: 'sha256:0',
   };

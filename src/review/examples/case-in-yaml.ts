@@ -19,6 +19,7 @@ export function caseInYaml(change: Change, given: Given, before: Answered, told:
   ].join('\n');
 }
 
+/** What is given, as lines of a case. */
 export function givenLines({ key, node }: Given): string[] {
   const sets = node.entries.find((entry) => entry.key === 'sets')?.value;
   if (sets?.kind !== 'list') return [`    ${key}: ${nodeToYaml(node)}`];

@@ -1856,6 +1856,16 @@ export interface ProtocolFile {
    * What check --findings finds and is meant so, with the reason. It decides nothing.
    */
   readonly findings?: readonly AcceptedFinding[];
+  /**
+   * The hazards that the safety requirements control: what can go wrong for a patient, by name.
+   */
+  readonly hazards?: {
+    readonly [k: string]: Hazard;
+  };
+  /**
+   * Safety requirements: what must hold for every possible set, not only for the cases. vitalwright prove answers each; an edition is sealed only when all hold.
+   */
+  readonly must_always?: readonly Requirement[];
 }
 
 /**
@@ -2363,6 +2373,133 @@ export interface Rule {
 }
 
 /**
+ * A safety requirement: what must hold for every possible set. It has exactly one kind.
+ */
+export interface Requirement {
+  /**
+   * The requirement's name.
+   */
+  readonly requirement: Name;
+  /**
+   * The requirement in plain words.
+   */
+  readonly title?: Text;
+  /**
+   * The hazards that it controls: names from hazards.
+   */
+  readonly controls: readonly Name[];
+  /**
+   * Why it must hold.
+   */
+  readonly because?: Text;
+  /**
+   * Where it comes from: names from sources.
+   */
+  readonly source?: readonly Name[];
+  /**
+   * For which sets it must hold; without it for every one of the patients whom this is for. It may name whatever a rule may name.
+   */
+  readonly where?: Condition;
+  /**
+   * as_written: it must hold at the limits as they are written. Without this it must hold for every value of each limit inside its bounds.
+   */
+  readonly limits?: 'as_written';
+  /**
+   * Kind: the level of the set is this one or a higher one.
+   */
+  readonly level_at_least?: Name;
+  /**
+   * Kind: the level of the set is this one or a lower one, and could be no higher.
+   */
+  readonly level_at_most?: Name;
+  /**
+   * Kind: this rule is met.
+   */
+  readonly rule_met?: Name;
+  /**
+   * Kind: these rules are never all met in one set.
+   */
+  readonly never_together?: readonly Name[];
+  /**
+   * Kind: of two sets that differ in one observation alone, the one with the worse value never has the lower level.
+   */
+  readonly getting_worse_never_lowers?: GettingWorse;
+  /**
+   * Kind: what is left blank never gives a calmer headline than an answer would: what the level could be is never below the level with the answer.
+   */
+  readonly nothing_hides?: NothingHides;
+  /**
+   * Kind: these sets never get a level, because this is not for such patients.
+   */
+  readonly no_level?: 'yes' | true;
+  /**
+   * Kind: a fault of technique never lowers the level: with any fault it is no lower than without one.
+   */
+  readonly fault_never_lowers?: 'yes' | true;
+  /**
+   * Kind: some rule that says, asks or does something is met.
+   */
+  readonly always_some_advice?: 'yes' | true;
+}
+
+/**
+ * What can go wrong for a patient, how bad that is, and who answers for it.
+ */
+export interface Hazard {
+  /**
+   * What would happen to the patient.
+   */
+  readonly harm: Text;
+  /**
+   * How bad that is at its worst.
+   */
+  readonly severity: 'slight' | 'serious' | 'life_threatening';
+  /**
+   * Who answers for it.
+   */
+  readonly owner: Text;
+}
+
+/**
+ * The one observation in which two sets differ, and which way is worse: going with a number, through with choices.
+ */
+export interface GettingWorse {
+  /**
+   * The observation that gets worse; everything else stays unchanged.
+   */
+  readonly observation: Name;
+  /**
+   * Which way is worse, for a number.
+   */
+  readonly going?: 'up' | 'down';
+  /**
+   * Inside which range, for a number: both ends included. Without it, over all that is possible.
+   *
+   * @minItems 2
+   * @maxItems 2
+   */
+  readonly between?: readonly [Quantity, Quantity];
+  /**
+   * The choices, each worse than the one before; for yes or no as well.
+   */
+  readonly through?: (string | boolean)[];
+}
+
+/**
+ * Which observations may be left blank. Without blank: all that are needed, what tells for whom this is, and what only an exception reads.
+ */
+export interface NothingHides {
+  /**
+   * The observations that may be left blank, alone or together.
+   */
+  readonly blank?: readonly Name[];
+  /**
+   * Of these, the ones that are not left blank, because a rule asks whether they are known, or a measure takes the first that is known. The answer shows the worst set of each.
+   */
+  readonly except?: readonly Name[];
+}
+
+/**
  * What takes a rule back, with the reason.
  */
 export interface Exception {
@@ -2793,6 +2930,16 @@ export interface WardFile {
    * Pairs of actions, of whatever protocol, that must never be advised together. The check looks for a set that would advise both.
    */
   readonly never_together?: readonly ActionPair[];
+  /**
+   * The hazards that the safety requirements control: what can go wrong for a patient, by name.
+   */
+  readonly hazards?: {
+    readonly [k: string]: Hazard;
+  };
+  /**
+   * Safety requirements of all protocols together: what must hold for every possible set of every patient whom one of them is for.
+   */
+  readonly must_always?: readonly WardRequirement[];
 }
 
 /**
@@ -2866,6 +3013,68 @@ export interface PlanLevel {
  * @maxItems 2
  */
 export type ActionPair = readonly [Name, Name];
+
+/**
+ * A safety requirement of the whole ward policy: what must hold for every possible set. It has exactly one kind.
+ */
+export interface WardRequirement {
+  /**
+   * The requirement's name.
+   */
+  readonly requirement: Name;
+  /**
+   * The requirement in plain words.
+   */
+  readonly title?: Text;
+  /**
+   * The hazards that it controls: names from hazards.
+   */
+  readonly controls: readonly Name[];
+  /**
+   * Why it must hold.
+   */
+  readonly because?: Text;
+  /**
+   * Where it comes from: names from sources.
+   */
+  readonly source?: readonly Name[];
+  /**
+   * For which sets it must hold; without it for every one of the patients whom this is for. It reads observations against numbers and choices.
+   */
+  readonly where?: Condition;
+  /**
+   * as_written: it must hold at the limits as they are written. Without this it must hold for every value of each limit inside its bounds.
+   */
+  readonly limits?: 'as_written';
+  /**
+   * Kind: the level of the set is this one or a higher one.
+   */
+  readonly level_at_least?: Name;
+  /**
+   * Kind: the level of the set is this one or a lower one, and could be no higher.
+   */
+  readonly level_at_most?: Name;
+  /**
+   * Kind: of two sets that differ in one observation alone, the one with the worse value never has the lower level.
+   */
+  readonly getting_worse_never_lowers?: GettingWorse;
+  /**
+   * Kind: what is left blank never gives a calmer headline than an answer would: what the level could be is never below the level with the answer.
+   */
+  readonly nothing_hides?: NothingHides;
+  /**
+   * Kind: these sets never get a level, because this is not for such patients.
+   */
+  readonly no_level?: 'yes' | true;
+  /**
+   * Kind: a fault of technique never lowers the level: with any fault it is no lower than without one.
+   */
+  readonly fault_never_lowers?: 'yes' | true;
+  /**
+   * Kind: some rule that says, asks or does something is met.
+   */
+  readonly always_some_advice?: 'yes' | true;
+}
 
 /**
  * Cases of one ward policy: stories, observations, and the outcome that the ward expects of all its protocols together.

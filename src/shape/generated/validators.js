@@ -18441,6 +18441,12 @@ const schema123 = {
       maxProperties: 200,
     },
     findings: { type: 'array', items: { $ref: '#/$defs/accepted_finding' }, maxItems: 1000 },
+    hazards: {
+      type: 'object',
+      propertyNames: { $ref: '#/$defs/name' },
+      additionalProperties: { $ref: '#/$defs/hazard' },
+    },
+    must_always: { type: 'array', items: { $ref: '#/$defs/requirement' }, maxItems: 200 },
   },
   required: ['protocol', 'edition', 'title', 'ladder'],
   additionalProperties: false,
@@ -18677,6 +18683,83 @@ const schema123 = {
         accepted: { $ref: '#/$defs/text' },
       },
       required: ['rule', 'when'],
+      additionalProperties: false,
+    },
+    requirement: {
+      type: 'object',
+      properties: {
+        requirement: { $ref: 'dictionary.schema.json#/$defs/name' },
+        title: { $ref: 'dictionary.schema.json#/$defs/text' },
+        controls: {
+          type: 'array',
+          items: { $ref: 'dictionary.schema.json#/$defs/name' },
+          minItems: 1,
+          maxItems: 20,
+        },
+        because: { $ref: 'dictionary.schema.json#/$defs/text' },
+        source: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' }, maxItems: 200 },
+        where: { $ref: 'protocol.schema.json#/$defs/condition' },
+        limits: { type: 'string', enum: ['as_written'] },
+        level_at_least: { $ref: 'dictionary.schema.json#/$defs/name' },
+        level_at_most: { $ref: 'dictionary.schema.json#/$defs/name' },
+        rule_met: { $ref: 'dictionary.schema.json#/$defs/name' },
+        never_together: {
+          type: 'array',
+          items: { $ref: 'dictionary.schema.json#/$defs/name' },
+          minItems: 2,
+          maxItems: 20,
+        },
+        getting_worse_never_lowers: { $ref: 'protocol.schema.json#/$defs/getting_worse' },
+        nothing_hides: { $ref: 'protocol.schema.json#/$defs/nothing_hides' },
+        no_level: { type: ['string', 'boolean'], enum: ['yes', true] },
+        fault_never_lowers: { type: ['string', 'boolean'], enum: ['yes', true] },
+        always_some_advice: { type: ['string', 'boolean'], enum: ['yes', true] },
+      },
+      required: ['requirement', 'controls'],
+      additionalProperties: false,
+    },
+    hazard: {
+      type: 'object',
+      properties: {
+        harm: { $ref: 'dictionary.schema.json#/$defs/text' },
+        severity: { type: 'string', enum: ['slight', 'serious', 'life_threatening'] },
+        owner: { $ref: 'dictionary.schema.json#/$defs/text' },
+      },
+      required: ['harm', 'severity', 'owner'],
+      additionalProperties: false,
+    },
+    getting_worse: {
+      type: 'object',
+      properties: {
+        observation: { $ref: 'dictionary.schema.json#/$defs/name' },
+        going: { type: 'string', enum: ['up', 'down'] },
+        between: {
+          type: 'array',
+          items: { $ref: 'dictionary.schema.json#/$defs/quantity' },
+          minItems: 2,
+          maxItems: 2,
+        },
+        through: { type: 'array', items: { type: ['string', 'boolean'] }, minItems: 2, maxItems: 20 },
+      },
+      required: ['observation'],
+      additionalProperties: false,
+    },
+    nothing_hides: {
+      type: 'object',
+      properties: {
+        blank: {
+          type: 'array',
+          items: { $ref: 'dictionary.schema.json#/$defs/name' },
+          minItems: 1,
+          maxItems: 200,
+        },
+        except: {
+          type: 'array',
+          items: { $ref: 'dictionary.schema.json#/$defs/name' },
+          minItems: 1,
+          maxItems: 200,
+        },
+      },
       additionalProperties: false,
     },
     exception: {
@@ -23746,6 +23829,1252 @@ function validate623(
 }
 validate623.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
+const schema155 = {
+  type: 'object',
+  properties: {
+    harm: { $ref: 'dictionary.schema.json#/$defs/text' },
+    severity: { type: 'string', enum: ['slight', 'serious', 'life_threatening'] },
+    owner: { $ref: 'dictionary.schema.json#/$defs/text' },
+  },
+  required: ['harm', 'severity', 'owner'],
+  additionalProperties: false,
+};
+
+function validate629(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate629.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 2000) {
+      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 2000 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (func1(data) < 1) {
+      const err1 = { instancePath, schemaPath: '#/minLength', keyword: 'minLength', params: { limit: 1 } };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate629.errors = vErrors;
+  return errors === 0;
+}
+validate629.evaluated = { dynamicProps: false, dynamicItems: false };
+
+function validate628(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate628.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.harm === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'harm' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.severity === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'severity' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    if (data.owner === undefined) {
+      const err2 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'owner' },
+      };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'harm' || key0 === 'severity' || key0 === 'owner')) {
+        const err3 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+    }
+    if (data.harm !== undefined) {
+      if (
+        !validate629(data.harm, {
+          instancePath: instancePath + '/harm',
+          parentData: data,
+          parentDataProperty: 'harm',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate629.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.severity !== undefined) {
+      let data1 = data.severity;
+      if (typeof data1 !== 'string') {
+        const err4 = {
+          instancePath: instancePath + '/severity',
+          schemaPath: '#/properties/severity/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err4];
+        } else {
+          vErrors.push(err4);
+        }
+        errors++;
+      }
+      if (!(data1 === 'slight' || data1 === 'serious' || data1 === 'life_threatening')) {
+        const err5 = {
+          instancePath: instancePath + '/severity',
+          schemaPath: '#/properties/severity/enum',
+          keyword: 'enum',
+          params: { allowedValues: schema155.properties.severity.enum },
+        };
+        if (vErrors === null) {
+          vErrors = [err5];
+        } else {
+          vErrors.push(err5);
+        }
+        errors++;
+      }
+    }
+    if (data.owner !== undefined) {
+      if (
+        !validate629(data.owner, {
+          instancePath: instancePath + '/owner',
+          parentData: data,
+          parentDataProperty: 'owner',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate629.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err6 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err6];
+    } else {
+      vErrors.push(err6);
+    }
+    errors++;
+  }
+  validate628.errors = vErrors;
+  return errors === 0;
+}
+validate628.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema157 = {
+  type: 'object',
+  properties: {
+    requirement: { $ref: 'dictionary.schema.json#/$defs/name' },
+    title: { $ref: 'dictionary.schema.json#/$defs/text' },
+    controls: {
+      type: 'array',
+      items: { $ref: 'dictionary.schema.json#/$defs/name' },
+      minItems: 1,
+      maxItems: 20,
+    },
+    because: { $ref: 'dictionary.schema.json#/$defs/text' },
+    source: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' }, maxItems: 200 },
+    where: { $ref: 'protocol.schema.json#/$defs/condition' },
+    limits: { type: 'string', enum: ['as_written'] },
+    level_at_least: { $ref: 'dictionary.schema.json#/$defs/name' },
+    level_at_most: { $ref: 'dictionary.schema.json#/$defs/name' },
+    rule_met: { $ref: 'dictionary.schema.json#/$defs/name' },
+    never_together: {
+      type: 'array',
+      items: { $ref: 'dictionary.schema.json#/$defs/name' },
+      minItems: 2,
+      maxItems: 20,
+    },
+    getting_worse_never_lowers: { $ref: 'protocol.schema.json#/$defs/getting_worse' },
+    nothing_hides: { $ref: 'protocol.schema.json#/$defs/nothing_hides' },
+    no_level: { type: ['string', 'boolean'], enum: ['yes', true] },
+    fault_never_lowers: { type: ['string', 'boolean'], enum: ['yes', true] },
+    always_some_advice: { type: ['string', 'boolean'], enum: ['yes', true] },
+  },
+  required: ['requirement', 'controls'],
+  additionalProperties: false,
+};
+
+function validate634(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate634.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 60) {
+      const err0 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 60 } };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (!pattern3.test(data)) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/pattern',
+        keyword: 'pattern',
+        params: { pattern: '^[a-z][a-z0-9_]*$' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+  } else {
+    const err2 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'string' } };
+    if (vErrors === null) {
+      vErrors = [err2];
+    } else {
+      vErrors.push(err2);
+    }
+    errors++;
+  }
+  validate634.errors = vErrors;
+  return errors === 0;
+}
+validate634.evaluated = { dynamicProps: false, dynamicItems: false };
+
+const schema159 = {
+  type: 'object',
+  properties: {
+    observation: { $ref: 'dictionary.schema.json#/$defs/name' },
+    going: { type: 'string', enum: ['up', 'down'] },
+    between: {
+      type: 'array',
+      items: { $ref: 'dictionary.schema.json#/$defs/quantity' },
+      minItems: 2,
+      maxItems: 2,
+    },
+    through: { type: 'array', items: { type: ['string', 'boolean'] }, minItems: 2, maxItems: 20 },
+  },
+  required: ['observation'],
+  additionalProperties: false,
+};
+
+function validate647(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate647.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (!(typeof data == 'number' && isFinite(data)) && typeof data !== 'string') {
+    const err0 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: schema26.type } };
+    if (vErrors === null) {
+      vErrors = [err0];
+    } else {
+      vErrors.push(err0);
+    }
+    errors++;
+  }
+  if (typeof data === 'string') {
+    if (func1(data) > 60) {
+      const err1 = { instancePath, schemaPath: '#/maxLength', keyword: 'maxLength', params: { limit: 60 } };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+  }
+  validate647.errors = vErrors;
+  return errors === 0;
+}
+validate647.evaluated = { dynamicProps: false, dynamicItems: false };
+
+function validate645(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate645.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.observation === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'observation' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'observation' || key0 === 'going' || key0 === 'between' || key0 === 'through')) {
+        const err1 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err1];
+        } else {
+          vErrors.push(err1);
+        }
+        errors++;
+      }
+    }
+    if (data.observation !== undefined) {
+      if (
+        !validate634(data.observation, {
+          instancePath: instancePath + '/observation',
+          parentData: data,
+          parentDataProperty: 'observation',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate634.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.going !== undefined) {
+      let data1 = data.going;
+      if (typeof data1 !== 'string') {
+        const err2 = {
+          instancePath: instancePath + '/going',
+          schemaPath: '#/properties/going/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+      if (!(data1 === 'up' || data1 === 'down')) {
+        const err3 = {
+          instancePath: instancePath + '/going',
+          schemaPath: '#/properties/going/enum',
+          keyword: 'enum',
+          params: { allowedValues: schema159.properties.going.enum },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+    }
+    if (data.between !== undefined) {
+      let data2 = data.between;
+      if (Array.isArray(data2)) {
+        if (data2.length > 2) {
+          const err4 = {
+            instancePath: instancePath + '/between',
+            schemaPath: '#/properties/between/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 2 },
+          };
+          if (vErrors === null) {
+            vErrors = [err4];
+          } else {
+            vErrors.push(err4);
+          }
+          errors++;
+        }
+        if (data2.length < 2) {
+          const err5 = {
+            instancePath: instancePath + '/between',
+            schemaPath: '#/properties/between/minItems',
+            keyword: 'minItems',
+            params: { limit: 2 },
+          };
+          if (vErrors === null) {
+            vErrors = [err5];
+          } else {
+            vErrors.push(err5);
+          }
+          errors++;
+        }
+        const len0 = data2.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          if (
+            !validate647(data2[i0], {
+              instancePath: instancePath + '/between/' + i0,
+              parentData: data2,
+              parentDataProperty: i0,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate647.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err6 = {
+          instancePath: instancePath + '/between',
+          schemaPath: '#/properties/between/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err6];
+        } else {
+          vErrors.push(err6);
+        }
+        errors++;
+      }
+    }
+    if (data.through !== undefined) {
+      let data4 = data.through;
+      if (Array.isArray(data4)) {
+        if (data4.length > 20) {
+          const err7 = {
+            instancePath: instancePath + '/through',
+            schemaPath: '#/properties/through/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 20 },
+          };
+          if (vErrors === null) {
+            vErrors = [err7];
+          } else {
+            vErrors.push(err7);
+          }
+          errors++;
+        }
+        if (data4.length < 2) {
+          const err8 = {
+            instancePath: instancePath + '/through',
+            schemaPath: '#/properties/through/minItems',
+            keyword: 'minItems',
+            params: { limit: 2 },
+          };
+          if (vErrors === null) {
+            vErrors = [err8];
+          } else {
+            vErrors.push(err8);
+          }
+          errors++;
+        }
+        const len1 = data4.length;
+        for (let i1 = 0; i1 < len1; i1++) {
+          let data5 = data4[i1];
+          if (typeof data5 !== 'string' && typeof data5 !== 'boolean') {
+            const err9 = {
+              instancePath: instancePath + '/through/' + i1,
+              schemaPath: '#/properties/through/items/type',
+              keyword: 'type',
+              params: { type: schema159.properties.through.items.type },
+            };
+            if (vErrors === null) {
+              vErrors = [err9];
+            } else {
+              vErrors.push(err9);
+            }
+            errors++;
+          }
+        }
+      } else {
+        const err10 = {
+          instancePath: instancePath + '/through',
+          schemaPath: '#/properties/through/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err10];
+        } else {
+          vErrors.push(err10);
+        }
+        errors++;
+      }
+    }
+  } else {
+    const err11 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err11];
+    } else {
+      vErrors.push(err11);
+    }
+    errors++;
+  }
+  validate645.errors = vErrors;
+  return errors === 0;
+}
+validate645.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema161 = {
+  type: 'object',
+  properties: {
+    blank: {
+      type: 'array',
+      items: { $ref: 'dictionary.schema.json#/$defs/name' },
+      minItems: 1,
+      maxItems: 200,
+    },
+    except: {
+      type: 'array',
+      items: { $ref: 'dictionary.schema.json#/$defs/name' },
+      minItems: 1,
+      maxItems: 200,
+    },
+  },
+  additionalProperties: false,
+};
+
+function validate650(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate650.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    for (const key0 in data) {
+      if (!(key0 === 'blank' || key0 === 'except')) {
+        const err0 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err0];
+        } else {
+          vErrors.push(err0);
+        }
+        errors++;
+      }
+    }
+    if (data.blank !== undefined) {
+      let data0 = data.blank;
+      if (Array.isArray(data0)) {
+        if (data0.length > 200) {
+          const err1 = {
+            instancePath: instancePath + '/blank',
+            schemaPath: '#/properties/blank/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 200 },
+          };
+          if (vErrors === null) {
+            vErrors = [err1];
+          } else {
+            vErrors.push(err1);
+          }
+          errors++;
+        }
+        if (data0.length < 1) {
+          const err2 = {
+            instancePath: instancePath + '/blank',
+            schemaPath: '#/properties/blank/minItems',
+            keyword: 'minItems',
+            params: { limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err2];
+          } else {
+            vErrors.push(err2);
+          }
+          errors++;
+        }
+        const len0 = data0.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          if (
+            !validate634(data0[i0], {
+              instancePath: instancePath + '/blank/' + i0,
+              parentData: data0,
+              parentDataProperty: i0,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate634.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err3 = {
+          instancePath: instancePath + '/blank',
+          schemaPath: '#/properties/blank/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+    }
+    if (data.except !== undefined) {
+      let data2 = data.except;
+      if (Array.isArray(data2)) {
+        if (data2.length > 200) {
+          const err4 = {
+            instancePath: instancePath + '/except',
+            schemaPath: '#/properties/except/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 200 },
+          };
+          if (vErrors === null) {
+            vErrors = [err4];
+          } else {
+            vErrors.push(err4);
+          }
+          errors++;
+        }
+        if (data2.length < 1) {
+          const err5 = {
+            instancePath: instancePath + '/except',
+            schemaPath: '#/properties/except/minItems',
+            keyword: 'minItems',
+            params: { limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err5];
+          } else {
+            vErrors.push(err5);
+          }
+          errors++;
+        }
+        const len1 = data2.length;
+        for (let i1 = 0; i1 < len1; i1++) {
+          if (
+            !validate634(data2[i1], {
+              instancePath: instancePath + '/except/' + i1,
+              parentData: data2,
+              parentDataProperty: i1,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate634.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err6 = {
+          instancePath: instancePath + '/except',
+          schemaPath: '#/properties/except/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err6];
+        } else {
+          vErrors.push(err6);
+        }
+        errors++;
+      }
+    }
+  } else {
+    const err7 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err7];
+    } else {
+      vErrors.push(err7);
+    }
+    errors++;
+  }
+  validate650.errors = vErrors;
+  return errors === 0;
+}
+validate650.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+function validate633(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate633.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.requirement === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'requirement' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.controls === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'controls' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!func5.call(schema157.properties, key0)) {
+        const err2 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+    if (data.requirement !== undefined) {
+      if (
+        !validate634(data.requirement, {
+          instancePath: instancePath + '/requirement',
+          parentData: data,
+          parentDataProperty: 'requirement',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate634.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.title !== undefined) {
+      if (
+        !validate629(data.title, {
+          instancePath: instancePath + '/title',
+          parentData: data,
+          parentDataProperty: 'title',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate629.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.controls !== undefined) {
+      let data2 = data.controls;
+      if (Array.isArray(data2)) {
+        if (data2.length > 20) {
+          const err3 = {
+            instancePath: instancePath + '/controls',
+            schemaPath: '#/properties/controls/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 20 },
+          };
+          if (vErrors === null) {
+            vErrors = [err3];
+          } else {
+            vErrors.push(err3);
+          }
+          errors++;
+        }
+        if (data2.length < 1) {
+          const err4 = {
+            instancePath: instancePath + '/controls',
+            schemaPath: '#/properties/controls/minItems',
+            keyword: 'minItems',
+            params: { limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err4];
+          } else {
+            vErrors.push(err4);
+          }
+          errors++;
+        }
+        const len0 = data2.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          if (
+            !validate634(data2[i0], {
+              instancePath: instancePath + '/controls/' + i0,
+              parentData: data2,
+              parentDataProperty: i0,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate634.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err5 = {
+          instancePath: instancePath + '/controls',
+          schemaPath: '#/properties/controls/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err5];
+        } else {
+          vErrors.push(err5);
+        }
+        errors++;
+      }
+    }
+    if (data.because !== undefined) {
+      if (
+        !validate629(data.because, {
+          instancePath: instancePath + '/because',
+          parentData: data,
+          parentDataProperty: 'because',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate629.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.source !== undefined) {
+      let data5 = data.source;
+      if (Array.isArray(data5)) {
+        if (data5.length > 200) {
+          const err6 = {
+            instancePath: instancePath + '/source',
+            schemaPath: '#/properties/source/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 200 },
+          };
+          if (vErrors === null) {
+            vErrors = [err6];
+          } else {
+            vErrors.push(err6);
+          }
+          errors++;
+        }
+        const len1 = data5.length;
+        for (let i1 = 0; i1 < len1; i1++) {
+          if (
+            !validate634(data5[i1], {
+              instancePath: instancePath + '/source/' + i1,
+              parentData: data5,
+              parentDataProperty: i1,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate634.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err7 = {
+          instancePath: instancePath + '/source',
+          schemaPath: '#/properties/source/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err7];
+        } else {
+          vErrors.push(err7);
+        }
+        errors++;
+      }
+    }
+    if (data.where !== undefined) {
+      if (
+        !validate478(data.where, {
+          instancePath: instancePath + '/where',
+          parentData: data,
+          parentDataProperty: 'where',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate478.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.limits !== undefined) {
+      let data8 = data.limits;
+      if (typeof data8 !== 'string') {
+        const err8 = {
+          instancePath: instancePath + '/limits',
+          schemaPath: '#/properties/limits/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err8];
+        } else {
+          vErrors.push(err8);
+        }
+        errors++;
+      }
+      if (!(data8 === 'as_written')) {
+        const err9 = {
+          instancePath: instancePath + '/limits',
+          schemaPath: '#/properties/limits/enum',
+          keyword: 'enum',
+          params: { allowedValues: schema157.properties.limits.enum },
+        };
+        if (vErrors === null) {
+          vErrors = [err9];
+        } else {
+          vErrors.push(err9);
+        }
+        errors++;
+      }
+    }
+    if (data.level_at_least !== undefined) {
+      if (
+        !validate634(data.level_at_least, {
+          instancePath: instancePath + '/level_at_least',
+          parentData: data,
+          parentDataProperty: 'level_at_least',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate634.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.level_at_most !== undefined) {
+      if (
+        !validate634(data.level_at_most, {
+          instancePath: instancePath + '/level_at_most',
+          parentData: data,
+          parentDataProperty: 'level_at_most',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate634.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.rule_met !== undefined) {
+      if (
+        !validate634(data.rule_met, {
+          instancePath: instancePath + '/rule_met',
+          parentData: data,
+          parentDataProperty: 'rule_met',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate634.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.never_together !== undefined) {
+      let data12 = data.never_together;
+      if (Array.isArray(data12)) {
+        if (data12.length > 20) {
+          const err10 = {
+            instancePath: instancePath + '/never_together',
+            schemaPath: '#/properties/never_together/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 20 },
+          };
+          if (vErrors === null) {
+            vErrors = [err10];
+          } else {
+            vErrors.push(err10);
+          }
+          errors++;
+        }
+        if (data12.length < 2) {
+          const err11 = {
+            instancePath: instancePath + '/never_together',
+            schemaPath: '#/properties/never_together/minItems',
+            keyword: 'minItems',
+            params: { limit: 2 },
+          };
+          if (vErrors === null) {
+            vErrors = [err11];
+          } else {
+            vErrors.push(err11);
+          }
+          errors++;
+        }
+        const len2 = data12.length;
+        for (let i2 = 0; i2 < len2; i2++) {
+          if (
+            !validate634(data12[i2], {
+              instancePath: instancePath + '/never_together/' + i2,
+              parentData: data12,
+              parentDataProperty: i2,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate634.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err12 = {
+          instancePath: instancePath + '/never_together',
+          schemaPath: '#/properties/never_together/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err12];
+        } else {
+          vErrors.push(err12);
+        }
+        errors++;
+      }
+    }
+    if (data.getting_worse_never_lowers !== undefined) {
+      if (
+        !validate645(data.getting_worse_never_lowers, {
+          instancePath: instancePath + '/getting_worse_never_lowers',
+          parentData: data,
+          parentDataProperty: 'getting_worse_never_lowers',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate645.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.nothing_hides !== undefined) {
+      if (
+        !validate650(data.nothing_hides, {
+          instancePath: instancePath + '/nothing_hides',
+          parentData: data,
+          parentDataProperty: 'nothing_hides',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate650.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.no_level !== undefined) {
+      let data16 = data.no_level;
+      if (typeof data16 !== 'string' && typeof data16 !== 'boolean') {
+        const err13 = {
+          instancePath: instancePath + '/no_level',
+          schemaPath: '#/properties/no_level/type',
+          keyword: 'type',
+          params: { type: schema157.properties.no_level.type },
+        };
+        if (vErrors === null) {
+          vErrors = [err13];
+        } else {
+          vErrors.push(err13);
+        }
+        errors++;
+      }
+      if (!(data16 === 'yes' || data16 === true)) {
+        const err14 = {
+          instancePath: instancePath + '/no_level',
+          schemaPath: '#/properties/no_level/enum',
+          keyword: 'enum',
+          params: { allowedValues: schema157.properties.no_level.enum },
+        };
+        if (vErrors === null) {
+          vErrors = [err14];
+        } else {
+          vErrors.push(err14);
+        }
+        errors++;
+      }
+    }
+    if (data.fault_never_lowers !== undefined) {
+      let data17 = data.fault_never_lowers;
+      if (typeof data17 !== 'string' && typeof data17 !== 'boolean') {
+        const err15 = {
+          instancePath: instancePath + '/fault_never_lowers',
+          schemaPath: '#/properties/fault_never_lowers/type',
+          keyword: 'type',
+          params: { type: schema157.properties.fault_never_lowers.type },
+        };
+        if (vErrors === null) {
+          vErrors = [err15];
+        } else {
+          vErrors.push(err15);
+        }
+        errors++;
+      }
+      if (!(data17 === 'yes' || data17 === true)) {
+        const err16 = {
+          instancePath: instancePath + '/fault_never_lowers',
+          schemaPath: '#/properties/fault_never_lowers/enum',
+          keyword: 'enum',
+          params: { allowedValues: schema157.properties.fault_never_lowers.enum },
+        };
+        if (vErrors === null) {
+          vErrors = [err16];
+        } else {
+          vErrors.push(err16);
+        }
+        errors++;
+      }
+    }
+    if (data.always_some_advice !== undefined) {
+      let data18 = data.always_some_advice;
+      if (typeof data18 !== 'string' && typeof data18 !== 'boolean') {
+        const err17 = {
+          instancePath: instancePath + '/always_some_advice',
+          schemaPath: '#/properties/always_some_advice/type',
+          keyword: 'type',
+          params: { type: schema157.properties.always_some_advice.type },
+        };
+        if (vErrors === null) {
+          vErrors = [err17];
+        } else {
+          vErrors.push(err17);
+        }
+        errors++;
+      }
+      if (!(data18 === 'yes' || data18 === true)) {
+        const err18 = {
+          instancePath: instancePath + '/always_some_advice',
+          schemaPath: '#/properties/always_some_advice/enum',
+          keyword: 'enum',
+          params: { allowedValues: schema157.properties.always_some_advice.enum },
+        };
+        if (vErrors === null) {
+          vErrors = [err18];
+        } else {
+          vErrors.push(err18);
+        }
+        errors++;
+      }
+    }
+  } else {
+    const err19 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err19];
+    } else {
+      vErrors.push(err19);
+    }
+    errors++;
+  }
+  validate633.errors = vErrors;
+  return errors === 0;
+}
+validate633.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
 function validate455(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
@@ -24626,12 +25955,121 @@ function validate455(
         errors++;
       }
     }
+    if (data.hazards !== undefined) {
+      let data31 = data.hazards;
+      if (data31 && typeof data31 == 'object' && !Array.isArray(data31)) {
+        for (const key13 in data31) {
+          const _errs59 = errors;
+          if (
+            !validate456(key13, {
+              instancePath: instancePath + '/hazards',
+              parentData: data31,
+              parentDataProperty: 'hazards',
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate456.errors);
+            errors = vErrors.length;
+          }
+          var valid21 = _errs59 === errors;
+          if (!valid21) {
+            const err32 = {
+              instancePath: instancePath + '/hazards',
+              schemaPath: '#/properties/hazards/propertyNames',
+              keyword: 'propertyNames',
+              params: { propertyName: key13 },
+            };
+            if (vErrors === null) {
+              vErrors = [err32];
+            } else {
+              vErrors.push(err32);
+            }
+            errors++;
+          }
+        }
+        for (const key14 in data31) {
+          if (
+            !validate628(data31[key14], {
+              instancePath: instancePath + '/hazards/' + key14.replace(/~/g, '~0').replace(/\//g, '~1'),
+              parentData: data31,
+              parentDataProperty: key14,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate628.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err33 = {
+          instancePath: instancePath + '/hazards',
+          schemaPath: '#/properties/hazards/type',
+          keyword: 'type',
+          params: { type: 'object' },
+        };
+        if (vErrors === null) {
+          vErrors = [err33];
+        } else {
+          vErrors.push(err33);
+        }
+        errors++;
+      }
+    }
+    if (data.must_always !== undefined) {
+      let data33 = data.must_always;
+      if (Array.isArray(data33)) {
+        if (data33.length > 200) {
+          const err34 = {
+            instancePath: instancePath + '/must_always',
+            schemaPath: '#/properties/must_always/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 200 },
+          };
+          if (vErrors === null) {
+            vErrors = [err34];
+          } else {
+            vErrors.push(err34);
+          }
+          errors++;
+        }
+        const len4 = data33.length;
+        for (let i4 = 0; i4 < len4; i4++) {
+          if (
+            !validate633(data33[i4], {
+              instancePath: instancePath + '/must_always/' + i4,
+              parentData: data33,
+              parentDataProperty: i4,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate633.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err35 = {
+          instancePath: instancePath + '/must_always',
+          schemaPath: '#/properties/must_always/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err35];
+        } else {
+          vErrors.push(err35);
+        }
+        errors++;
+      }
+    }
   } else {
-    const err32 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    const err36 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
     if (vErrors === null) {
-      vErrors = [err32];
+      vErrors = [err36];
     } else {
-      vErrors.push(err32);
+      vErrors.push(err36);
     }
     errors++;
   }
@@ -24640,8 +26078,8 @@ function validate455(
 }
 validate455.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const record_entry = validate627;
-const schema155 = {
+export const record_entry = validate655;
+const schema162 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'record_entry.schema.json',
   type: 'object',
@@ -24741,13 +26179,13 @@ const schema155 = {
   },
 };
 
-function validate628(
+function validate656(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate628.evaluated;
+  const evaluated0 = validate656.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24787,21 +26225,21 @@ function validate628(
     }
     errors++;
   }
-  validate628.errors = vErrors;
+  validate656.errors = vErrors;
   return errors === 0;
 }
-validate628.evaluated = { dynamicProps: false, dynamicItems: false };
+validate656.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema157 = { type: 'string', maxLength: 40, pattern: '^[0-9]{4}-[0-9]{2}-[0-9]{2}T' };
-const pattern35 = new RegExp('^[0-9]{4}-[0-9]{2}-[0-9]{2}T', 'u');
+const schema164 = { type: 'string', maxLength: 40, pattern: '^[0-9]{4}-[0-9]{2}-[0-9]{2}T' };
+const pattern36 = new RegExp('^[0-9]{4}-[0-9]{2}-[0-9]{2}T', 'u');
 
-function validate630(
+function validate658(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate630.evaluated;
+  const evaluated0 = validate658.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24818,7 +26256,7 @@ function validate630(
       }
       errors++;
     }
-    if (!pattern35.test(data)) {
+    if (!pattern36.test(data)) {
       const err1 = {
         instancePath,
         schemaPath: '#/pattern',
@@ -24841,12 +26279,12 @@ function validate630(
     }
     errors++;
   }
-  validate630.errors = vErrors;
+  validate658.errors = vErrors;
   return errors === 0;
 }
-validate630.evaluated = { dynamicProps: false, dynamicItems: false };
+validate658.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema158 = {
+const schema165 = {
   type: 'object',
   properties: {
     signing: { $ref: 'dictionary.schema.json#/$defs/yes' },
@@ -24870,13 +26308,13 @@ const schema158 = {
   additionalProperties: false,
 };
 
-function validate633(
+function validate661(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate633.evaluated;
+  const evaluated0 = validate661.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -24906,18 +26344,18 @@ function validate633(
     }
     errors++;
   }
-  validate633.errors = vErrors;
+  validate661.errors = vErrors;
   return errors === 0;
 }
-validate633.evaluated = { dynamicProps: false, dynamicItems: false };
+validate661.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate635(
+function validate663(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate635.evaluated;
+  const evaluated0 = validate663.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25039,18 +26477,18 @@ function validate635(
     }
     errors++;
   }
-  validate635.errors = vErrors;
+  validate663.errors = vErrors;
   return errors === 0;
 }
-validate635.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate663.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate638(
+function validate666(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate638.evaluated;
+  const evaluated0 = validate666.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25200,20 +26638,20 @@ function validate638(
     }
     errors++;
   }
-  validate638.errors = vErrors;
+  validate666.errors = vErrors;
   return errors === 0;
 }
-validate638.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate666.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema162 = { type: 'string', minLength: 1, maxLength: 200 };
+const schema169 = { type: 'string', minLength: 1, maxLength: 200 };
 
-function validate643(
+function validate671(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate643.evaluated;
+  const evaluated0 = validate671.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25248,18 +26686,18 @@ function validate643(
     }
     errors++;
   }
-  validate643.errors = vErrors;
+  validate671.errors = vErrors;
   return errors === 0;
 }
-validate643.evaluated = { dynamicProps: false, dynamicItems: false };
+validate671.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate645(
+function validate673(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate645.evaluated;
+  const evaluated0 = validate673.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25290,18 +26728,18 @@ function validate645(
     }
     errors++;
   }
-  validate645.errors = vErrors;
+  validate673.errors = vErrors;
   return errors === 0;
 }
-validate645.evaluated = { dynamicProps: false, dynamicItems: false };
+validate673.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate647(
+function validate675(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate647.evaluated;
+  const evaluated0 = validate675.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25336,18 +26774,18 @@ function validate647(
     }
     errors++;
   }
-  validate647.errors = vErrors;
+  validate675.errors = vErrors;
   return errors === 0;
 }
-validate647.evaluated = { dynamicProps: false, dynamicItems: false };
+validate675.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate632(
+function validate660(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate632.evaluated;
+  const evaluated0 = validate660.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25464,7 +26902,7 @@ function validate632(
     }
     if (data.signing !== undefined) {
       if (
-        !validate633(data.signing, {
+        !validate661(data.signing, {
           instancePath: instancePath + '/signing',
           parentData: data,
           parentDataProperty: 'signing',
@@ -25472,7 +26910,7 @@ function validate632(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate633.errors);
+        vErrors = joined(vErrors, validate661.errors);
         errors = vErrors.length;
       }
     }
@@ -25510,7 +26948,7 @@ function validate632(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate635(data1[i0], {
+            !validate663(data1[i0], {
               instancePath: instancePath + '/needs/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -25518,7 +26956,7 @@ function validate632(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate635.errors);
+            vErrors = joined(vErrors, validate663.errors);
             errors = vErrors.length;
           }
         }
@@ -25571,7 +27009,7 @@ function validate632(
         const len1 = data3.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate638(data3[i1], {
+            !validate666(data3[i1], {
               instancePath: instancePath + '/people/' + i1,
               parentData: data3,
               parentDataProperty: i1,
@@ -25579,7 +27017,7 @@ function validate632(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate638.errors);
+            vErrors = joined(vErrors, validate666.errors);
             errors = vErrors.length;
           }
         }
@@ -25600,7 +27038,7 @@ function validate632(
     }
     if (data.minute !== undefined) {
       if (
-        !validate643(data.minute, {
+        !validate671(data.minute, {
           instancePath: instancePath + '/minute',
           parentData: data,
           parentDataProperty: 'minute',
@@ -25608,13 +27046,13 @@ function validate632(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate643.errors);
+        vErrors = joined(vErrors, validate671.errors);
         errors = vErrors.length;
       }
     }
     if (data.on !== undefined) {
       if (
-        !validate645(data.on, {
+        !validate673(data.on, {
           instancePath: instancePath + '/on',
           parentData: data,
           parentDataProperty: 'on',
@@ -25622,7 +27060,7 @@ function validate632(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate645.errors);
+        vErrors = joined(vErrors, validate673.errors);
         errors = vErrors.length;
       }
     }
@@ -25660,7 +27098,7 @@ function validate632(
         const len2 = data7.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate647(data7[i2], {
+            !validate675(data7[i2], {
               instancePath: instancePath + '/agreed_by/' + i2,
               parentData: data7,
               parentDataProperty: i2,
@@ -25668,7 +27106,7 @@ function validate632(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate647.errors);
+            vErrors = joined(vErrors, validate675.errors);
             errors = vErrors.length;
           }
         }
@@ -25696,12 +27134,12 @@ function validate632(
     }
     errors++;
   }
-  validate632.errors = vErrors;
+  validate660.errors = vErrors;
   return errors === 0;
 }
-validate632.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate660.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema165 = {
+const schema172 = {
   type: 'object',
   properties: {
     edition: { type: 'integer', minimum: 1, maximum: 9999 },
@@ -25716,13 +27154,13 @@ const schema165 = {
   additionalProperties: false,
 };
 
-function validate651(
+function validate679(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate651.evaluated;
+  const evaluated0 = validate679.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25753,18 +27191,18 @@ function validate651(
     }
     errors++;
   }
-  validate651.errors = vErrors;
+  validate679.errors = vErrors;
   return errors === 0;
 }
-validate651.evaluated = { dynamicProps: false, dynamicItems: false };
+validate679.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate655(
+function validate683(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate655.evaluated;
+  const evaluated0 = validate683.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25799,18 +27237,18 @@ function validate655(
     }
     errors++;
   }
-  validate655.errors = vErrors;
+  validate683.errors = vErrors;
   return errors === 0;
 }
-validate655.evaluated = { dynamicProps: false, dynamicItems: false };
+validate683.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate650(
+function validate678(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate650.evaluated;
+  const evaluated0 = validate678.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -25989,7 +27427,7 @@ function validate650(
     }
     if (data.digest !== undefined) {
       if (
-        !validate651(data.digest, {
+        !validate679(data.digest, {
           instancePath: instancePath + '/digest',
           parentData: data,
           parentDataProperty: 'digest',
@@ -25997,13 +27435,13 @@ function validate650(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate651.errors);
+        vErrors = joined(vErrors, validate679.errors);
         errors = vErrors.length;
       }
     }
     if (data.seal !== undefined) {
       if (
-        !validate651(data.seal, {
+        !validate679(data.seal, {
           instancePath: instancePath + '/seal',
           parentData: data,
           parentDataProperty: 'seal',
@@ -26011,13 +27449,13 @@ function validate650(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate651.errors);
+        vErrors = joined(vErrors, validate679.errors);
         errors = vErrors.length;
       }
     }
     if (data.by !== undefined) {
       if (
-        !validate647(data.by, {
+        !validate675(data.by, {
           instancePath: instancePath + '/by',
           parentData: data,
           parentDataProperty: 'by',
@@ -26025,13 +27463,13 @@ function validate650(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate647.errors);
+        vErrors = joined(vErrors, validate675.errors);
         errors = vErrors.length;
       }
     }
     if (data.role !== undefined) {
       if (
-        !validate655(data.role, {
+        !validate683(data.role, {
           instancePath: instancePath + '/role',
           parentData: data,
           parentDataProperty: 'role',
@@ -26039,13 +27477,13 @@ function validate650(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate655.errors);
+        vErrors = joined(vErrors, validate683.errors);
         errors = vErrors.length;
       }
     }
     if (data.minute !== undefined) {
       if (
-        !validate643(data.minute, {
+        !validate671(data.minute, {
           instancePath: instancePath + '/minute',
           parentData: data,
           parentDataProperty: 'minute',
@@ -26053,13 +27491,13 @@ function validate650(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate643.errors);
+        vErrors = joined(vErrors, validate671.errors);
         errors = vErrors.length;
       }
     }
     if (data.on !== undefined) {
       if (
-        !validate645(data.on, {
+        !validate673(data.on, {
           instancePath: instancePath + '/on',
           parentData: data,
           parentDataProperty: 'on',
@@ -26067,7 +27505,7 @@ function validate650(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate645.errors);
+        vErrors = joined(vErrors, validate673.errors);
         errors = vErrors.length;
       }
     }
@@ -26080,12 +27518,12 @@ function validate650(
     }
     errors++;
   }
-  validate650.errors = vErrors;
+  validate678.errors = vErrors;
   return errors === 0;
 }
-validate650.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate678.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema168 = {
+const schema175 = {
   type: 'object',
   properties: {
     edition: { type: 'integer', minimum: 1, maximum: 9999 },
@@ -26098,15 +27536,15 @@ const schema168 = {
   required: ['edition', 'digest', 'seal', 'from', 'by', 'because'],
   additionalProperties: false,
 };
-const schema169 = { type: 'string', minLength: 1, maxLength: 1000 };
+const schema176 = { type: 'string', minLength: 1, maxLength: 1000 };
 
-function validate665(
+function validate693(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate665.evaluated;
+  const evaluated0 = validate693.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26141,18 +27579,18 @@ function validate665(
     }
     errors++;
   }
-  validate665.errors = vErrors;
+  validate693.errors = vErrors;
   return errors === 0;
 }
-validate665.evaluated = { dynamicProps: false, dynamicItems: false };
+validate693.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate660(
+function validate688(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate660.evaluated;
+  const evaluated0 = validate688.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26316,7 +27754,7 @@ function validate660(
     }
     if (data.digest !== undefined) {
       if (
-        !validate651(data.digest, {
+        !validate679(data.digest, {
           instancePath: instancePath + '/digest',
           parentData: data,
           parentDataProperty: 'digest',
@@ -26324,13 +27762,13 @@ function validate660(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate651.errors);
+        vErrors = joined(vErrors, validate679.errors);
         errors = vErrors.length;
       }
     }
     if (data.seal !== undefined) {
       if (
-        !validate651(data.seal, {
+        !validate679(data.seal, {
           instancePath: instancePath + '/seal',
           parentData: data,
           parentDataProperty: 'seal',
@@ -26338,13 +27776,13 @@ function validate660(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate651.errors);
+        vErrors = joined(vErrors, validate679.errors);
         errors = vErrors.length;
       }
     }
     if (data.from !== undefined) {
       if (
-        !validate630(data.from, {
+        !validate658(data.from, {
           instancePath: instancePath + '/from',
           parentData: data,
           parentDataProperty: 'from',
@@ -26352,13 +27790,13 @@ function validate660(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate630.errors);
+        vErrors = joined(vErrors, validate658.errors);
         errors = vErrors.length;
       }
     }
     if (data.by !== undefined) {
       if (
-        !validate647(data.by, {
+        !validate675(data.by, {
           instancePath: instancePath + '/by',
           parentData: data,
           parentDataProperty: 'by',
@@ -26366,13 +27804,13 @@ function validate660(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate647.errors);
+        vErrors = joined(vErrors, validate675.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate665(data.because, {
+        !validate693(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -26380,7 +27818,7 @@ function validate660(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate665.errors);
+        vErrors = joined(vErrors, validate693.errors);
         errors = vErrors.length;
       }
     }
@@ -26393,12 +27831,12 @@ function validate660(
     }
     errors++;
   }
-  validate660.errors = vErrors;
+  validate688.errors = vErrors;
   return errors === 0;
 }
-validate660.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate688.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema170 = {
+const schema177 = {
   type: 'object',
   properties: {
     from: { $ref: '#/$defs/moment' },
@@ -26410,13 +27848,13 @@ const schema170 = {
   additionalProperties: false,
 };
 
-function validate668(
+function validate696(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate668.evaluated;
+  const evaluated0 = validate696.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26498,7 +27936,7 @@ function validate668(
     }
     if (data.from !== undefined) {
       if (
-        !validate630(data.from, {
+        !validate658(data.from, {
           instancePath: instancePath + '/from',
           parentData: data,
           parentDataProperty: 'from',
@@ -26506,13 +27944,13 @@ function validate668(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate630.errors);
+        vErrors = joined(vErrors, validate658.errors);
         errors = vErrors.length;
       }
     }
     if (data.by !== undefined) {
       if (
-        !validate647(data.by, {
+        !validate675(data.by, {
           instancePath: instancePath + '/by',
           parentData: data,
           parentDataProperty: 'by',
@@ -26520,13 +27958,13 @@ function validate668(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate647.errors);
+        vErrors = joined(vErrors, validate675.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate665(data.because, {
+        !validate693(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -26534,13 +27972,13 @@ function validate668(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate665.errors);
+        vErrors = joined(vErrors, validate693.errors);
         errors = vErrors.length;
       }
     }
     if (data.instead !== undefined) {
       if (
-        !validate665(data.instead, {
+        !validate693(data.instead, {
           instancePath: instancePath + '/instead',
           parentData: data,
           parentDataProperty: 'instead',
@@ -26548,7 +27986,7 @@ function validate668(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate665.errors);
+        vErrors = joined(vErrors, validate693.errors);
         errors = vErrors.length;
       }
     }
@@ -26561,12 +27999,12 @@ function validate668(
     }
     errors++;
   }
-  validate668.errors = vErrors;
+  validate696.errors = vErrors;
   return errors === 0;
 }
-validate668.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate696.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema171 = {
+const schema178 = {
   type: 'object',
   properties: {
     by: { $ref: 'edition.schema.json#/$defs/person' },
@@ -26575,15 +28013,15 @@ const schema171 = {
   required: ['by', 'jws'],
   additionalProperties: false,
 };
-const pattern38 = new RegExp('^[A-Za-z0-9_-]+[.][.][A-Za-z0-9_-]+$', 'u');
+const pattern39 = new RegExp('^[A-Za-z0-9_-]+[.][.][A-Za-z0-9_-]+$', 'u');
 
-function validate674(
+function validate702(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate674.evaluated;
+  const evaluated0 = validate702.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26637,7 +28075,7 @@ function validate674(
     }
     if (data.by !== undefined) {
       if (
-        !validate647(data.by, {
+        !validate675(data.by, {
           instancePath: instancePath + '/by',
           parentData: data,
           parentDataProperty: 'by',
@@ -26645,7 +28083,7 @@ function validate674(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate647.errors);
+        vErrors = joined(vErrors, validate675.errors);
         errors = vErrors.length;
       }
     }
@@ -26666,7 +28104,7 @@ function validate674(
           }
           errors++;
         }
-        if (!pattern38.test(data1)) {
+        if (!pattern39.test(data1)) {
           const err4 = {
             instancePath: instancePath + '/jws',
             schemaPath: '#/properties/jws/pattern',
@@ -26704,18 +28142,18 @@ function validate674(
     }
     errors++;
   }
-  validate674.errors = vErrors;
+  validate702.errors = vErrors;
   return errors === 0;
 }
-validate674.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate702.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate627(
+function validate655(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="record_entry.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate627.evaluated;
+  const evaluated0 = validate655.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -26794,7 +28232,7 @@ function validate627(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema155.properties, key0)) {
+      if (!func5.call(schema162.properties, key0)) {
         const err5 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -26811,7 +28249,7 @@ function validate627(
     }
     if (data.record !== undefined) {
       if (
-        !validate628(data.record, {
+        !validate656(data.record, {
           instancePath: instancePath + '/record',
           parentData: data,
           parentDataProperty: 'record',
@@ -26819,7 +28257,7 @@ function validate627(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate628.errors);
+        vErrors = joined(vErrors, validate656.errors);
         errors = vErrors.length;
       }
     }
@@ -26877,7 +28315,7 @@ function validate627(
           instancePath: instancePath + '/before',
           schemaPath: '#/properties/before/type',
           keyword: 'type',
-          params: { type: schema155.properties.before.type },
+          params: { type: schema162.properties.before.type },
         };
         if (vErrors === null) {
           vErrors = [err9];
@@ -26905,7 +28343,7 @@ function validate627(
     }
     if (data.at !== undefined) {
       if (
-        !validate630(data.at, {
+        !validate658(data.at, {
           instancePath: instancePath + '/at',
           parentData: data,
           parentDataProperty: 'at',
@@ -26913,44 +28351,16 @@ function validate627(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate630.errors);
+        vErrors = joined(vErrors, validate658.errors);
         errors = vErrors.length;
       }
     }
     if (data.approvers !== undefined) {
       if (
-        !validate632(data.approvers, {
+        !validate660(data.approvers, {
           instancePath: instancePath + '/approvers',
           parentData: data,
           parentDataProperty: 'approvers',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate632.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.approved !== undefined) {
-      if (
-        !validate650(data.approved, {
-          instancePath: instancePath + '/approved',
-          parentData: data,
-          parentDataProperty: 'approved',
-          rootData,
-          dynamicAnchors,
-        })
-      ) {
-        vErrors = joined(vErrors, validate650.errors);
-        errors = vErrors.length;
-      }
-    }
-    if (data.in_force !== undefined) {
-      if (
-        !validate660(data.in_force, {
-          instancePath: instancePath + '/in_force',
-          parentData: data,
-          parentDataProperty: 'in_force',
           rootData,
           dynamicAnchors,
         })
@@ -26959,9 +28369,37 @@ function validate627(
         errors = vErrors.length;
       }
     }
+    if (data.approved !== undefined) {
+      if (
+        !validate678(data.approved, {
+          instancePath: instancePath + '/approved',
+          parentData: data,
+          parentDataProperty: 'approved',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate678.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.in_force !== undefined) {
+      if (
+        !validate688(data.in_force, {
+          instancePath: instancePath + '/in_force',
+          parentData: data,
+          parentDataProperty: 'in_force',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate688.errors);
+        errors = vErrors.length;
+      }
+    }
     if (data.withdrawn !== undefined) {
       if (
-        !validate668(data.withdrawn, {
+        !validate696(data.withdrawn, {
           instancePath: instancePath + '/withdrawn',
           parentData: data,
           parentDataProperty: 'withdrawn',
@@ -26969,7 +28407,7 @@ function validate627(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate668.errors);
+        vErrors = joined(vErrors, validate696.errors);
         errors = vErrors.length;
       }
     }
@@ -27007,7 +28445,7 @@ function validate627(
         const len0 = data8.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate674(data8[i0], {
+            !validate702(data8[i0], {
               instancePath: instancePath + '/signatures/' + i0,
               parentData: data8,
               parentDataProperty: i0,
@@ -27015,7 +28453,7 @@ function validate627(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate674.errors);
+            vErrors = joined(vErrors, validate702.errors);
             errors = vErrors.length;
           }
         }
@@ -27036,7 +28474,7 @@ function validate627(
     }
     if (data.digest !== undefined) {
       if (
-        !validate651(data.digest, {
+        !validate679(data.digest, {
           instancePath: instancePath + '/digest',
           parentData: data,
           parentDataProperty: 'digest',
@@ -27044,7 +28482,7 @@ function validate627(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate651.errors);
+        vErrors = joined(vErrors, validate679.errors);
         errors = vErrors.length;
       }
     }
@@ -27057,15 +28495,15 @@ function validate627(
     }
     errors++;
   }
-  validate627.errors = vErrors;
+  validate655.errors = vErrors;
   return errors === 0;
 }
-validate627.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate655.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 export const set = validate296;
 
-export const ward = validate678;
-const schema172 = {
+export const ward = validate706;
+const schema179 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ward.schema.json',
   type: 'object',
@@ -27095,6 +28533,12 @@ const schema172 = {
       additionalProperties: { $ref: '#/$defs/plan' },
     },
     never_together: { type: 'array', items: { $ref: '#/$defs/pair' }, maxItems: 200 },
+    hazards: {
+      type: 'object',
+      propertyNames: { $ref: 'dictionary.schema.json#/$defs/name' },
+      additionalProperties: { $ref: 'protocol.schema.json#/$defs/hazard' },
+    },
+    must_always: { type: 'array', items: { $ref: '#/$defs/requirement' }, maxItems: 200 },
   },
   required: ['ward', 'edition', 'title', 'ladder', 'reads_with'],
   additionalProperties: false,
@@ -27136,16 +28580,42 @@ const schema172 = {
       minProperties: 1,
     },
     pair: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' }, minItems: 2, maxItems: 2 },
+    requirement: {
+      type: 'object',
+      properties: {
+        requirement: { $ref: 'dictionary.schema.json#/$defs/name' },
+        title: { $ref: 'dictionary.schema.json#/$defs/text' },
+        controls: {
+          type: 'array',
+          items: { $ref: 'dictionary.schema.json#/$defs/name' },
+          minItems: 1,
+          maxItems: 20,
+        },
+        because: { $ref: 'dictionary.schema.json#/$defs/text' },
+        source: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' }, maxItems: 200 },
+        where: { $ref: 'protocol.schema.json#/$defs/condition' },
+        limits: { type: 'string', enum: ['as_written'] },
+        level_at_least: { $ref: 'dictionary.schema.json#/$defs/name' },
+        level_at_most: { $ref: 'dictionary.schema.json#/$defs/name' },
+        getting_worse_never_lowers: { $ref: 'protocol.schema.json#/$defs/getting_worse' },
+        nothing_hides: { $ref: 'protocol.schema.json#/$defs/nothing_hides' },
+        no_level: { type: ['string', 'boolean'], enum: ['yes', true] },
+        fault_never_lowers: { type: ['string', 'boolean'], enum: ['yes', true] },
+        always_some_advice: { type: ['string', 'boolean'], enum: ['yes', true] },
+      },
+      required: ['requirement', 'controls'],
+      additionalProperties: false,
+    },
   },
 };
 
-function validate679(
+function validate707(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate679.evaluated;
+  const evaluated0 = validate707.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -27185,18 +28655,18 @@ function validate679(
     }
     errors++;
   }
-  validate679.errors = vErrors;
+  validate707.errors = vErrors;
   return errors === 0;
 }
-validate679.evaluated = { dynamicProps: false, dynamicItems: false };
+validate707.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate681(
+function validate709(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate681.evaluated;
+  const evaluated0 = validate709.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -27231,18 +28701,18 @@ function validate681(
     }
     errors++;
   }
-  validate681.errors = vErrors;
+  validate709.errors = vErrors;
   return errors === 0;
 }
-validate681.evaluated = { dynamicProps: false, dynamicItems: false };
+validate709.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate687(
+function validate715(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate687.evaluated;
+  const evaluated0 = validate715.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -27363,12 +28833,12 @@ function validate687(
     }
     errors++;
   }
-  validate687.errors = vErrors;
+  validate715.errors = vErrors;
   return errors === 0;
 }
-validate687.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate715.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema176 = {
+const schema183 = {
   type: 'object',
   properties: {
     protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -27379,13 +28849,13 @@ const schema176 = {
   additionalProperties: false,
 };
 
-function validate693(
+function validate721(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate693.evaluated;
+  const evaluated0 = validate721.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -27522,18 +28992,18 @@ function validate693(
     }
     errors++;
   }
-  validate693.errors = vErrors;
+  validate721.errors = vErrors;
   return errors === 0;
 }
-validate693.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate721.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate691(
+function validate719(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate691.evaluated;
+  const evaluated0 = validate719.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -27587,7 +29057,7 @@ function validate691(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate679(data.protocol, {
+        !validate707(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -27595,7 +29065,7 @@ function validate691(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate679.errors);
+        vErrors = joined(vErrors, validate707.errors);
         errors = vErrors.length;
       }
     }
@@ -27648,7 +29118,7 @@ function validate691(
     }
     if (data.when !== undefined) {
       if (
-        !validate693(data.when, {
+        !validate721(data.when, {
           instancePath: instancePath + '/when',
           parentData: data,
           parentDataProperty: 'when',
@@ -27656,7 +29126,7 @@ function validate691(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate693.errors);
+        vErrors = joined(vErrors, validate721.errors);
         errors = vErrors.length;
       }
     }
@@ -27669,12 +29139,12 @@ function validate691(
     }
     errors++;
   }
-  validate691.errors = vErrors;
+  validate719.errors = vErrors;
   return errors === 0;
 }
-validate691.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate719.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema178 = {
+const schema185 = {
   type: 'object',
   properties: {
     says: { $ref: 'dictionary.schema.json#/$defs/text' },
@@ -27688,7 +29158,7 @@ const schema178 = {
   required: ['says', 'levels', 'source'],
   additionalProperties: false,
 };
-const schema179 = {
+const schema186 = {
   type: 'object',
   properties: {
     says: { $ref: 'dictionary.schema.json#/$defs/text' },
@@ -27701,13 +29171,13 @@ const schema179 = {
   minProperties: 1,
 };
 
-function validate708(
+function validate736(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate708.evaluated;
+  const evaluated0 = validate736.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -27796,18 +29266,18 @@ function validate708(
     }
     errors++;
   }
-  validate708.errors = vErrors;
+  validate736.errors = vErrors;
   return errors === 0;
 }
-validate708.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate736.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate713(
+function validate741(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate713.evaluated;
+  const evaluated0 = validate741.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -27847,18 +29317,18 @@ function validate713(
     }
     errors++;
   }
-  validate713.errors = vErrors;
+  validate741.errors = vErrors;
   return errors === 0;
 }
-validate713.evaluated = { dynamicProps: false, dynamicItems: false };
+validate741.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate716(
+function validate744(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate716.evaluated;
+  const evaluated0 = validate744.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -27947,18 +29417,18 @@ function validate716(
     }
     errors++;
   }
-  validate716.errors = vErrors;
+  validate744.errors = vErrors;
   return errors === 0;
 }
-validate716.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate744.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate706(
+function validate734(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate706.evaluated;
+  const evaluated0 = validate734.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -28004,7 +29474,7 @@ function validate706(
     }
     if (data.says !== undefined) {
       if (
-        !validate681(data.says, {
+        !validate709(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -28012,7 +29482,7 @@ function validate706(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate681.errors);
+        vErrors = joined(vErrors, validate709.errors);
         errors = vErrors.length;
       }
     }
@@ -28050,7 +29520,7 @@ function validate706(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate708(data1[i0], {
+            !validate736(data1[i0], {
               instancePath: instancePath + '/tell/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -28058,7 +29528,7 @@ function validate706(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate708.errors);
+            vErrors = joined(vErrors, validate736.errors);
             errors = vErrors.length;
           }
         }
@@ -28079,7 +29549,7 @@ function validate706(
     }
     if (data.respond !== undefined) {
       if (
-        !validate713(data.respond, {
+        !validate741(data.respond, {
           instancePath: instancePath + '/respond',
           parentData: data,
           parentDataProperty: 'respond',
@@ -28087,13 +29557,13 @@ function validate706(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate713.errors);
+        vErrors = joined(vErrors, validate741.errors);
         errors = vErrors.length;
       }
     }
     if (data.reassess !== undefined) {
       if (
-        !validate713(data.reassess, {
+        !validate741(data.reassess, {
           instancePath: instancePath + '/reassess',
           parentData: data,
           parentDataProperty: 'reassess',
@@ -28101,13 +29571,13 @@ function validate706(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate713.errors);
+        vErrors = joined(vErrors, validate741.errors);
         errors = vErrors.length;
       }
     }
     if (data.if_no_answer !== undefined) {
       if (
-        !validate716(data.if_no_answer, {
+        !validate744(data.if_no_answer, {
           instancePath: instancePath + '/if_no_answer',
           parentData: data,
           parentDataProperty: 'if_no_answer',
@@ -28115,7 +29585,7 @@ function validate706(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate716.errors);
+        vErrors = joined(vErrors, validate744.errors);
         errors = vErrors.length;
       }
     }
@@ -28128,18 +29598,18 @@ function validate706(
     }
     errors++;
   }
-  validate706.errors = vErrors;
+  validate734.errors = vErrors;
   return errors === 0;
 }
-validate706.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate734.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate703(
+function validate731(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate703.evaluated;
+  const evaluated0 = validate731.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -28207,7 +29677,7 @@ function validate703(
     }
     if (data.says !== undefined) {
       if (
-        !validate681(data.says, {
+        !validate709(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -28215,7 +29685,7 @@ function validate703(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate681.errors);
+        vErrors = joined(vErrors, validate709.errors);
         errors = vErrors.length;
       }
     }
@@ -28225,7 +29695,7 @@ function validate703(
         for (const key1 in data1) {
           const _errs5 = errors;
           if (
-            !validate679(key1, {
+            !validate707(key1, {
               instancePath: instancePath + '/levels',
               parentData: data1,
               parentDataProperty: 'levels',
@@ -28233,7 +29703,7 @@ function validate703(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate679.errors);
+            vErrors = joined(vErrors, validate707.errors);
             errors = vErrors.length;
           }
           var valid1 = _errs5 === errors;
@@ -28254,7 +29724,7 @@ function validate703(
         }
         for (const key2 in data1) {
           if (
-            !validate706(data1[key2], {
+            !validate734(data1[key2], {
               instancePath: instancePath + '/levels/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data1,
               parentDataProperty: key2,
@@ -28262,7 +29732,7 @@ function validate703(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate706.errors);
+            vErrors = joined(vErrors, validate734.errors);
             errors = vErrors.length;
           }
         }
@@ -28301,7 +29771,7 @@ function validate703(
         const len0 = data3.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate679(data3[i0], {
+            !validate707(data3[i0], {
               instancePath: instancePath + '/source/' + i0,
               parentData: data3,
               parentDataProperty: i0,
@@ -28309,7 +29779,7 @@ function validate703(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate679.errors);
+            vErrors = joined(vErrors, validate707.errors);
             errors = vErrors.length;
           }
         }
@@ -28337,25 +29807,25 @@ function validate703(
     }
     errors++;
   }
-  validate703.errors = vErrors;
+  validate731.errors = vErrors;
   return errors === 0;
 }
-validate703.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate731.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema183 = {
+const schema190 = {
   type: 'array',
   items: { $ref: 'dictionary.schema.json#/$defs/name' },
   minItems: 2,
   maxItems: 2,
 };
 
-function validate723(
+function validate751(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate723.evaluated;
+  const evaluated0 = validate751.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -28384,7 +29854,7 @@ function validate723(
     const len0 = data.length;
     for (let i0 = 0; i0 < len0; i0++) {
       if (
-        !validate679(data[i0], {
+        !validate707(data[i0], {
           instancePath: instancePath + '/' + i0,
           parentData: data,
           parentDataProperty: i0,
@@ -28392,7 +29862,7 @@ function validate723(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate679.errors);
+        vErrors = joined(vErrors, validate707.errors);
         errors = vErrors.length;
       }
     }
@@ -28405,18 +29875,1000 @@ function validate723(
     }
     errors++;
   }
-  validate723.errors = vErrors;
+  validate751.errors = vErrors;
   return errors === 0;
 }
-validate723.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate751.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate678(
+function validate755(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate755.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.harm === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'harm' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.severity === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'severity' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    if (data.owner === undefined) {
+      const err2 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'owner' },
+      };
+      if (vErrors === null) {
+        vErrors = [err2];
+      } else {
+        vErrors.push(err2);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'harm' || key0 === 'severity' || key0 === 'owner')) {
+        const err3 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+    }
+    if (data.harm !== undefined) {
+      if (
+        !validate629(data.harm, {
+          instancePath: instancePath + '/harm',
+          parentData: data,
+          parentDataProperty: 'harm',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate629.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.severity !== undefined) {
+      let data1 = data.severity;
+      if (typeof data1 !== 'string') {
+        const err4 = {
+          instancePath: instancePath + '/severity',
+          schemaPath: '#/properties/severity/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err4];
+        } else {
+          vErrors.push(err4);
+        }
+        errors++;
+      }
+      if (!(data1 === 'slight' || data1 === 'serious' || data1 === 'life_threatening')) {
+        const err5 = {
+          instancePath: instancePath + '/severity',
+          schemaPath: '#/properties/severity/enum',
+          keyword: 'enum',
+          params: { allowedValues: schema155.properties.severity.enum },
+        };
+        if (vErrors === null) {
+          vErrors = [err5];
+        } else {
+          vErrors.push(err5);
+        }
+        errors++;
+      }
+    }
+    if (data.owner !== undefined) {
+      if (
+        !validate629(data.owner, {
+          instancePath: instancePath + '/owner',
+          parentData: data,
+          parentDataProperty: 'owner',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate629.errors);
+        errors = vErrors.length;
+      }
+    }
+  } else {
+    const err6 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err6];
+    } else {
+      vErrors.push(err6);
+    }
+    errors++;
+  }
+  validate755.errors = vErrors;
+  return errors === 0;
+}
+validate755.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+const schema192 = {
+  type: 'object',
+  properties: {
+    requirement: { $ref: 'dictionary.schema.json#/$defs/name' },
+    title: { $ref: 'dictionary.schema.json#/$defs/text' },
+    controls: {
+      type: 'array',
+      items: { $ref: 'dictionary.schema.json#/$defs/name' },
+      minItems: 1,
+      maxItems: 20,
+    },
+    because: { $ref: 'dictionary.schema.json#/$defs/text' },
+    source: { type: 'array', items: { $ref: 'dictionary.schema.json#/$defs/name' }, maxItems: 200 },
+    where: { $ref: 'protocol.schema.json#/$defs/condition' },
+    limits: { type: 'string', enum: ['as_written'] },
+    level_at_least: { $ref: 'dictionary.schema.json#/$defs/name' },
+    level_at_most: { $ref: 'dictionary.schema.json#/$defs/name' },
+    getting_worse_never_lowers: { $ref: 'protocol.schema.json#/$defs/getting_worse' },
+    nothing_hides: { $ref: 'protocol.schema.json#/$defs/nothing_hides' },
+    no_level: { type: ['string', 'boolean'], enum: ['yes', true] },
+    fault_never_lowers: { type: ['string', 'boolean'], enum: ['yes', true] },
+    always_some_advice: { type: ['string', 'boolean'], enum: ['yes', true] },
+  },
+  required: ['requirement', 'controls'],
+  additionalProperties: false,
+};
+
+function validate768(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate768.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.observation === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'observation' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!(key0 === 'observation' || key0 === 'going' || key0 === 'between' || key0 === 'through')) {
+        const err1 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err1];
+        } else {
+          vErrors.push(err1);
+        }
+        errors++;
+      }
+    }
+    if (data.observation !== undefined) {
+      if (
+        !validate634(data.observation, {
+          instancePath: instancePath + '/observation',
+          parentData: data,
+          parentDataProperty: 'observation',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate634.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.going !== undefined) {
+      let data1 = data.going;
+      if (typeof data1 !== 'string') {
+        const err2 = {
+          instancePath: instancePath + '/going',
+          schemaPath: '#/properties/going/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+      if (!(data1 === 'up' || data1 === 'down')) {
+        const err3 = {
+          instancePath: instancePath + '/going',
+          schemaPath: '#/properties/going/enum',
+          keyword: 'enum',
+          params: { allowedValues: schema159.properties.going.enum },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+    }
+    if (data.between !== undefined) {
+      let data2 = data.between;
+      if (Array.isArray(data2)) {
+        if (data2.length > 2) {
+          const err4 = {
+            instancePath: instancePath + '/between',
+            schemaPath: '#/properties/between/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 2 },
+          };
+          if (vErrors === null) {
+            vErrors = [err4];
+          } else {
+            vErrors.push(err4);
+          }
+          errors++;
+        }
+        if (data2.length < 2) {
+          const err5 = {
+            instancePath: instancePath + '/between',
+            schemaPath: '#/properties/between/minItems',
+            keyword: 'minItems',
+            params: { limit: 2 },
+          };
+          if (vErrors === null) {
+            vErrors = [err5];
+          } else {
+            vErrors.push(err5);
+          }
+          errors++;
+        }
+        const len0 = data2.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          if (
+            !validate647(data2[i0], {
+              instancePath: instancePath + '/between/' + i0,
+              parentData: data2,
+              parentDataProperty: i0,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate647.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err6 = {
+          instancePath: instancePath + '/between',
+          schemaPath: '#/properties/between/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err6];
+        } else {
+          vErrors.push(err6);
+        }
+        errors++;
+      }
+    }
+    if (data.through !== undefined) {
+      let data4 = data.through;
+      if (Array.isArray(data4)) {
+        if (data4.length > 20) {
+          const err7 = {
+            instancePath: instancePath + '/through',
+            schemaPath: '#/properties/through/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 20 },
+          };
+          if (vErrors === null) {
+            vErrors = [err7];
+          } else {
+            vErrors.push(err7);
+          }
+          errors++;
+        }
+        if (data4.length < 2) {
+          const err8 = {
+            instancePath: instancePath + '/through',
+            schemaPath: '#/properties/through/minItems',
+            keyword: 'minItems',
+            params: { limit: 2 },
+          };
+          if (vErrors === null) {
+            vErrors = [err8];
+          } else {
+            vErrors.push(err8);
+          }
+          errors++;
+        }
+        const len1 = data4.length;
+        for (let i1 = 0; i1 < len1; i1++) {
+          let data5 = data4[i1];
+          if (typeof data5 !== 'string' && typeof data5 !== 'boolean') {
+            const err9 = {
+              instancePath: instancePath + '/through/' + i1,
+              schemaPath: '#/properties/through/items/type',
+              keyword: 'type',
+              params: { type: schema159.properties.through.items.type },
+            };
+            if (vErrors === null) {
+              vErrors = [err9];
+            } else {
+              vErrors.push(err9);
+            }
+            errors++;
+          }
+        }
+      } else {
+        const err10 = {
+          instancePath: instancePath + '/through',
+          schemaPath: '#/properties/through/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err10];
+        } else {
+          vErrors.push(err10);
+        }
+        errors++;
+      }
+    }
+  } else {
+    const err11 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err11];
+    } else {
+      vErrors.push(err11);
+    }
+    errors++;
+  }
+  validate768.errors = vErrors;
+  return errors === 0;
+}
+validate768.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+function validate772(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate772.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    for (const key0 in data) {
+      if (!(key0 === 'blank' || key0 === 'except')) {
+        const err0 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err0];
+        } else {
+          vErrors.push(err0);
+        }
+        errors++;
+      }
+    }
+    if (data.blank !== undefined) {
+      let data0 = data.blank;
+      if (Array.isArray(data0)) {
+        if (data0.length > 200) {
+          const err1 = {
+            instancePath: instancePath + '/blank',
+            schemaPath: '#/properties/blank/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 200 },
+          };
+          if (vErrors === null) {
+            vErrors = [err1];
+          } else {
+            vErrors.push(err1);
+          }
+          errors++;
+        }
+        if (data0.length < 1) {
+          const err2 = {
+            instancePath: instancePath + '/blank',
+            schemaPath: '#/properties/blank/minItems',
+            keyword: 'minItems',
+            params: { limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err2];
+          } else {
+            vErrors.push(err2);
+          }
+          errors++;
+        }
+        const len0 = data0.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          if (
+            !validate634(data0[i0], {
+              instancePath: instancePath + '/blank/' + i0,
+              parentData: data0,
+              parentDataProperty: i0,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate634.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err3 = {
+          instancePath: instancePath + '/blank',
+          schemaPath: '#/properties/blank/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err3];
+        } else {
+          vErrors.push(err3);
+        }
+        errors++;
+      }
+    }
+    if (data.except !== undefined) {
+      let data2 = data.except;
+      if (Array.isArray(data2)) {
+        if (data2.length > 200) {
+          const err4 = {
+            instancePath: instancePath + '/except',
+            schemaPath: '#/properties/except/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 200 },
+          };
+          if (vErrors === null) {
+            vErrors = [err4];
+          } else {
+            vErrors.push(err4);
+          }
+          errors++;
+        }
+        if (data2.length < 1) {
+          const err5 = {
+            instancePath: instancePath + '/except',
+            schemaPath: '#/properties/except/minItems',
+            keyword: 'minItems',
+            params: { limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err5];
+          } else {
+            vErrors.push(err5);
+          }
+          errors++;
+        }
+        const len1 = data2.length;
+        for (let i1 = 0; i1 < len1; i1++) {
+          if (
+            !validate634(data2[i1], {
+              instancePath: instancePath + '/except/' + i1,
+              parentData: data2,
+              parentDataProperty: i1,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate634.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err6 = {
+          instancePath: instancePath + '/except',
+          schemaPath: '#/properties/except/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err6];
+        } else {
+          vErrors.push(err6);
+        }
+        errors++;
+      }
+    }
+  } else {
+    const err7 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err7];
+    } else {
+      vErrors.push(err7);
+    }
+    errors++;
+  }
+  validate772.errors = vErrors;
+  return errors === 0;
+}
+validate772.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+function validate759(
+  data,
+  { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
+) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate759.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = undefined;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = undefined;
+  }
+  if (data && typeof data == 'object' && !Array.isArray(data)) {
+    if (data.requirement === undefined) {
+      const err0 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'requirement' },
+      };
+      if (vErrors === null) {
+        vErrors = [err0];
+      } else {
+        vErrors.push(err0);
+      }
+      errors++;
+    }
+    if (data.controls === undefined) {
+      const err1 = {
+        instancePath,
+        schemaPath: '#/required',
+        keyword: 'required',
+        params: { missingProperty: 'controls' },
+      };
+      if (vErrors === null) {
+        vErrors = [err1];
+      } else {
+        vErrors.push(err1);
+      }
+      errors++;
+    }
+    for (const key0 in data) {
+      if (!func5.call(schema192.properties, key0)) {
+        const err2 = {
+          instancePath,
+          schemaPath: '#/additionalProperties',
+          keyword: 'additionalProperties',
+          params: { additionalProperty: key0 },
+        };
+        if (vErrors === null) {
+          vErrors = [err2];
+        } else {
+          vErrors.push(err2);
+        }
+        errors++;
+      }
+    }
+    if (data.requirement !== undefined) {
+      if (
+        !validate707(data.requirement, {
+          instancePath: instancePath + '/requirement',
+          parentData: data,
+          parentDataProperty: 'requirement',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate707.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.title !== undefined) {
+      if (
+        !validate709(data.title, {
+          instancePath: instancePath + '/title',
+          parentData: data,
+          parentDataProperty: 'title',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate709.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.controls !== undefined) {
+      let data2 = data.controls;
+      if (Array.isArray(data2)) {
+        if (data2.length > 20) {
+          const err3 = {
+            instancePath: instancePath + '/controls',
+            schemaPath: '#/properties/controls/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 20 },
+          };
+          if (vErrors === null) {
+            vErrors = [err3];
+          } else {
+            vErrors.push(err3);
+          }
+          errors++;
+        }
+        if (data2.length < 1) {
+          const err4 = {
+            instancePath: instancePath + '/controls',
+            schemaPath: '#/properties/controls/minItems',
+            keyword: 'minItems',
+            params: { limit: 1 },
+          };
+          if (vErrors === null) {
+            vErrors = [err4];
+          } else {
+            vErrors.push(err4);
+          }
+          errors++;
+        }
+        const len0 = data2.length;
+        for (let i0 = 0; i0 < len0; i0++) {
+          if (
+            !validate707(data2[i0], {
+              instancePath: instancePath + '/controls/' + i0,
+              parentData: data2,
+              parentDataProperty: i0,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate707.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err5 = {
+          instancePath: instancePath + '/controls',
+          schemaPath: '#/properties/controls/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err5];
+        } else {
+          vErrors.push(err5);
+        }
+        errors++;
+      }
+    }
+    if (data.because !== undefined) {
+      if (
+        !validate709(data.because, {
+          instancePath: instancePath + '/because',
+          parentData: data,
+          parentDataProperty: 'because',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate709.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.source !== undefined) {
+      let data5 = data.source;
+      if (Array.isArray(data5)) {
+        if (data5.length > 200) {
+          const err6 = {
+            instancePath: instancePath + '/source',
+            schemaPath: '#/properties/source/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 200 },
+          };
+          if (vErrors === null) {
+            vErrors = [err6];
+          } else {
+            vErrors.push(err6);
+          }
+          errors++;
+        }
+        const len1 = data5.length;
+        for (let i1 = 0; i1 < len1; i1++) {
+          if (
+            !validate707(data5[i1], {
+              instancePath: instancePath + '/source/' + i1,
+              parentData: data5,
+              parentDataProperty: i1,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate707.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err7 = {
+          instancePath: instancePath + '/source',
+          schemaPath: '#/properties/source/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err7];
+        } else {
+          vErrors.push(err7);
+        }
+        errors++;
+      }
+    }
+    if (data.where !== undefined) {
+      if (
+        !validate721(data.where, {
+          instancePath: instancePath + '/where',
+          parentData: data,
+          parentDataProperty: 'where',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate721.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.limits !== undefined) {
+      let data8 = data.limits;
+      if (typeof data8 !== 'string') {
+        const err8 = {
+          instancePath: instancePath + '/limits',
+          schemaPath: '#/properties/limits/type',
+          keyword: 'type',
+          params: { type: 'string' },
+        };
+        if (vErrors === null) {
+          vErrors = [err8];
+        } else {
+          vErrors.push(err8);
+        }
+        errors++;
+      }
+      if (!(data8 === 'as_written')) {
+        const err9 = {
+          instancePath: instancePath + '/limits',
+          schemaPath: '#/properties/limits/enum',
+          keyword: 'enum',
+          params: { allowedValues: schema192.properties.limits.enum },
+        };
+        if (vErrors === null) {
+          vErrors = [err9];
+        } else {
+          vErrors.push(err9);
+        }
+        errors++;
+      }
+    }
+    if (data.level_at_least !== undefined) {
+      if (
+        !validate707(data.level_at_least, {
+          instancePath: instancePath + '/level_at_least',
+          parentData: data,
+          parentDataProperty: 'level_at_least',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate707.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.level_at_most !== undefined) {
+      if (
+        !validate707(data.level_at_most, {
+          instancePath: instancePath + '/level_at_most',
+          parentData: data,
+          parentDataProperty: 'level_at_most',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate707.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.getting_worse_never_lowers !== undefined) {
+      if (
+        !validate768(data.getting_worse_never_lowers, {
+          instancePath: instancePath + '/getting_worse_never_lowers',
+          parentData: data,
+          parentDataProperty: 'getting_worse_never_lowers',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate768.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.nothing_hides !== undefined) {
+      if (
+        !validate772(data.nothing_hides, {
+          instancePath: instancePath + '/nothing_hides',
+          parentData: data,
+          parentDataProperty: 'nothing_hides',
+          rootData,
+          dynamicAnchors,
+        })
+      ) {
+        vErrors = joined(vErrors, validate772.errors);
+        errors = vErrors.length;
+      }
+    }
+    if (data.no_level !== undefined) {
+      let data13 = data.no_level;
+      if (typeof data13 !== 'string' && typeof data13 !== 'boolean') {
+        const err10 = {
+          instancePath: instancePath + '/no_level',
+          schemaPath: '#/properties/no_level/type',
+          keyword: 'type',
+          params: { type: schema192.properties.no_level.type },
+        };
+        if (vErrors === null) {
+          vErrors = [err10];
+        } else {
+          vErrors.push(err10);
+        }
+        errors++;
+      }
+      if (!(data13 === 'yes' || data13 === true)) {
+        const err11 = {
+          instancePath: instancePath + '/no_level',
+          schemaPath: '#/properties/no_level/enum',
+          keyword: 'enum',
+          params: { allowedValues: schema192.properties.no_level.enum },
+        };
+        if (vErrors === null) {
+          vErrors = [err11];
+        } else {
+          vErrors.push(err11);
+        }
+        errors++;
+      }
+    }
+    if (data.fault_never_lowers !== undefined) {
+      let data14 = data.fault_never_lowers;
+      if (typeof data14 !== 'string' && typeof data14 !== 'boolean') {
+        const err12 = {
+          instancePath: instancePath + '/fault_never_lowers',
+          schemaPath: '#/properties/fault_never_lowers/type',
+          keyword: 'type',
+          params: { type: schema192.properties.fault_never_lowers.type },
+        };
+        if (vErrors === null) {
+          vErrors = [err12];
+        } else {
+          vErrors.push(err12);
+        }
+        errors++;
+      }
+      if (!(data14 === 'yes' || data14 === true)) {
+        const err13 = {
+          instancePath: instancePath + '/fault_never_lowers',
+          schemaPath: '#/properties/fault_never_lowers/enum',
+          keyword: 'enum',
+          params: { allowedValues: schema192.properties.fault_never_lowers.enum },
+        };
+        if (vErrors === null) {
+          vErrors = [err13];
+        } else {
+          vErrors.push(err13);
+        }
+        errors++;
+      }
+    }
+    if (data.always_some_advice !== undefined) {
+      let data15 = data.always_some_advice;
+      if (typeof data15 !== 'string' && typeof data15 !== 'boolean') {
+        const err14 = {
+          instancePath: instancePath + '/always_some_advice',
+          schemaPath: '#/properties/always_some_advice/type',
+          keyword: 'type',
+          params: { type: schema192.properties.always_some_advice.type },
+        };
+        if (vErrors === null) {
+          vErrors = [err14];
+        } else {
+          vErrors.push(err14);
+        }
+        errors++;
+      }
+      if (!(data15 === 'yes' || data15 === true)) {
+        const err15 = {
+          instancePath: instancePath + '/always_some_advice',
+          schemaPath: '#/properties/always_some_advice/enum',
+          keyword: 'enum',
+          params: { allowedValues: schema192.properties.always_some_advice.enum },
+        };
+        if (vErrors === null) {
+          vErrors = [err15];
+        } else {
+          vErrors.push(err15);
+        }
+        errors++;
+      }
+    }
+  } else {
+    const err16 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    if (vErrors === null) {
+      vErrors = [err16];
+    } else {
+      vErrors.push(err16);
+    }
+    errors++;
+  }
+  validate759.errors = vErrors;
+  return errors === 0;
+}
+validate759.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+
+function validate706(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ward.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate678.evaluated;
+  const evaluated0 = validate706.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -28495,7 +30947,7 @@ function validate678(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema172.properties, key0)) {
+      if (!func5.call(schema179.properties, key0)) {
         const err5 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -28512,7 +30964,7 @@ function validate678(
     }
     if (data.ward !== undefined) {
       if (
-        !validate679(data.ward, {
+        !validate707(data.ward, {
           instancePath: instancePath + '/ward',
           parentData: data,
           parentDataProperty: 'ward',
@@ -28520,7 +30972,7 @@ function validate678(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate679.errors);
+        vErrors = joined(vErrors, validate707.errors);
         errors = vErrors.length;
       }
     }
@@ -28573,7 +31025,7 @@ function validate678(
     }
     if (data.title !== undefined) {
       if (
-        !validate681(data.title, {
+        !validate709(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -28581,13 +31033,13 @@ function validate678(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate681.errors);
+        vErrors = joined(vErrors, validate709.errors);
         errors = vErrors.length;
       }
     }
     if (data.about !== undefined) {
       if (
-        !validate681(data.about, {
+        !validate709(data.about, {
           instancePath: instancePath + '/about',
           parentData: data,
           parentDataProperty: 'about',
@@ -28595,13 +31047,13 @@ function validate678(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate681.errors);
+        vErrors = joined(vErrors, validate709.errors);
         errors = vErrors.length;
       }
     }
     if (data.ladder !== undefined) {
       if (
-        !validate679(data.ladder, {
+        !validate707(data.ladder, {
           instancePath: instancePath + '/ladder',
           parentData: data,
           parentDataProperty: 'ladder',
@@ -28609,7 +31061,7 @@ function validate678(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate679.errors);
+        vErrors = joined(vErrors, validate707.errors);
         errors = vErrors.length;
       }
     }
@@ -28725,7 +31177,7 @@ function validate678(
         const len0 = data7.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate681(data7[i0], {
+            !validate709(data7[i0], {
               instancePath: instancePath + '/owners/' + i0,
               parentData: data7,
               parentDataProperty: i0,
@@ -28733,7 +31185,7 @@ function validate678(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate681.errors);
+            vErrors = joined(vErrors, validate709.errors);
             errors = vErrors.length;
           }
         }
@@ -28758,7 +31210,7 @@ function validate678(
         for (const key1 in data9) {
           const _errs17 = errors;
           if (
-            !validate679(key1, {
+            !validate707(key1, {
               instancePath: instancePath + '/sources',
               parentData: data9,
               parentDataProperty: 'sources',
@@ -28766,7 +31218,7 @@ function validate678(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate679.errors);
+            vErrors = joined(vErrors, validate707.errors);
             errors = vErrors.length;
           }
           var valid3 = _errs17 === errors;
@@ -28787,7 +31239,7 @@ function validate678(
         }
         for (const key2 in data9) {
           if (
-            !validate687(data9[key2], {
+            !validate715(data9[key2], {
               instancePath: instancePath + '/sources/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data9,
               parentDataProperty: key2,
@@ -28795,7 +31247,7 @@ function validate678(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate687.errors);
+            vErrors = joined(vErrors, validate715.errors);
             errors = vErrors.length;
           }
         }
@@ -28848,7 +31300,7 @@ function validate678(
         const len1 = data11.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate691(data11[i1], {
+            !validate719(data11[i1], {
               instancePath: instancePath + '/reads_with/' + i1,
               parentData: data11,
               parentDataProperty: i1,
@@ -28856,7 +31308,7 @@ function validate678(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate691.errors);
+            vErrors = joined(vErrors, validate719.errors);
             errors = vErrors.length;
           }
         }
@@ -28881,7 +31333,7 @@ function validate678(
         for (const key3 in data13) {
           const _errs25 = errors;
           if (
-            !validate679(key3, {
+            !validate707(key3, {
               instancePath: instancePath + '/plans',
               parentData: data13,
               parentDataProperty: 'plans',
@@ -28889,7 +31341,7 @@ function validate678(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate679.errors);
+            vErrors = joined(vErrors, validate707.errors);
             errors = vErrors.length;
           }
           var valid7 = _errs25 === errors;
@@ -28910,7 +31362,7 @@ function validate678(
         }
         for (const key4 in data13) {
           if (
-            !validate703(data13[key4], {
+            !validate731(data13[key4], {
               instancePath: instancePath + '/plans/' + key4.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data13,
               parentDataProperty: key4,
@@ -28918,7 +31370,7 @@ function validate678(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate703.errors);
+            vErrors = joined(vErrors, validate731.errors);
             errors = vErrors.length;
           }
         }
@@ -28957,7 +31409,7 @@ function validate678(
         const len2 = data15.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate723(data15[i2], {
+            !validate751(data15[i2], {
               instancePath: instancePath + '/never_together/' + i2,
               parentData: data15,
               parentDataProperty: i2,
@@ -28965,7 +31417,7 @@ function validate678(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate723.errors);
+            vErrors = joined(vErrors, validate751.errors);
             errors = vErrors.length;
           }
         }
@@ -28984,22 +31436,131 @@ function validate678(
         errors++;
       }
     }
+    if (data.hazards !== undefined) {
+      let data17 = data.hazards;
+      if (data17 && typeof data17 == 'object' && !Array.isArray(data17)) {
+        for (const key5 in data17) {
+          const _errs33 = errors;
+          if (
+            !validate707(key5, {
+              instancePath: instancePath + '/hazards',
+              parentData: data17,
+              parentDataProperty: 'hazards',
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate707.errors);
+            errors = vErrors.length;
+          }
+          var valid11 = _errs33 === errors;
+          if (!valid11) {
+            const err26 = {
+              instancePath: instancePath + '/hazards',
+              schemaPath: '#/properties/hazards/propertyNames',
+              keyword: 'propertyNames',
+              params: { propertyName: key5 },
+            };
+            if (vErrors === null) {
+              vErrors = [err26];
+            } else {
+              vErrors.push(err26);
+            }
+            errors++;
+          }
+        }
+        for (const key6 in data17) {
+          if (
+            !validate755(data17[key6], {
+              instancePath: instancePath + '/hazards/' + key6.replace(/~/g, '~0').replace(/\//g, '~1'),
+              parentData: data17,
+              parentDataProperty: key6,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate755.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err27 = {
+          instancePath: instancePath + '/hazards',
+          schemaPath: '#/properties/hazards/type',
+          keyword: 'type',
+          params: { type: 'object' },
+        };
+        if (vErrors === null) {
+          vErrors = [err27];
+        } else {
+          vErrors.push(err27);
+        }
+        errors++;
+      }
+    }
+    if (data.must_always !== undefined) {
+      let data19 = data.must_always;
+      if (Array.isArray(data19)) {
+        if (data19.length > 200) {
+          const err28 = {
+            instancePath: instancePath + '/must_always',
+            schemaPath: '#/properties/must_always/maxItems',
+            keyword: 'maxItems',
+            params: { limit: 200 },
+          };
+          if (vErrors === null) {
+            vErrors = [err28];
+          } else {
+            vErrors.push(err28);
+          }
+          errors++;
+        }
+        const len3 = data19.length;
+        for (let i3 = 0; i3 < len3; i3++) {
+          if (
+            !validate759(data19[i3], {
+              instancePath: instancePath + '/must_always/' + i3,
+              parentData: data19,
+              parentDataProperty: i3,
+              rootData,
+              dynamicAnchors,
+            })
+          ) {
+            vErrors = joined(vErrors, validate759.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err29 = {
+          instancePath: instancePath + '/must_always',
+          schemaPath: '#/properties/must_always/type',
+          keyword: 'type',
+          params: { type: 'array' },
+        };
+        if (vErrors === null) {
+          vErrors = [err29];
+        } else {
+          vErrors.push(err29);
+        }
+        errors++;
+      }
+    }
   } else {
-    const err26 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
+    const err30 = { instancePath, schemaPath: '#/type', keyword: 'type', params: { type: 'object' } };
     if (vErrors === null) {
-      vErrors = [err26];
+      vErrors = [err30];
     } else {
-      vErrors.push(err26);
+      vErrors.push(err30);
     }
     errors++;
   }
-  validate678.errors = vErrors;
+  validate706.errors = vErrors;
   return errors === 0;
 }
-validate678.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate706.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const ward_cases = validate726;
-const schema184 = {
+export const ward_cases = validate777;
+const schema195 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ward_cases.schema.json',
   type: 'object',
@@ -29049,13 +31610,13 @@ const schema184 = {
   },
 };
 
-function validate727(
+function validate778(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate727.evaluated;
+  const evaluated0 = validate778.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -29095,12 +31656,12 @@ function validate727(
     }
     errors++;
   }
-  validate727.errors = vErrors;
+  validate778.errors = vErrors;
   return errors === 0;
 }
-validate727.evaluated = { dynamicProps: false, dynamicItems: false };
+validate778.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema186 = {
+const schema197 = {
   type: 'object',
   properties: {
     case: { $ref: 'dictionary.schema.json#/$defs/text' },
@@ -29115,13 +31676,13 @@ const schema186 = {
   additionalProperties: false,
 };
 
-function validate730(
+function validate781(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate730.evaluated;
+  const evaluated0 = validate781.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -29156,12 +31717,12 @@ function validate730(
     }
     errors++;
   }
-  validate730.errors = vErrors;
+  validate781.errors = vErrors;
   return errors === 0;
 }
-validate730.evaluated = { dynamicProps: false, dynamicItems: false };
+validate781.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema188 = {
+const schema199 = {
   type: 'object',
   properties: {
     level: { $ref: 'cases.schema.json#/$defs/expected_level' },
@@ -29179,13 +31740,13 @@ const schema188 = {
   additionalProperties: false,
 };
 
-function validate737(
+function validate788(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate737.evaluated;
+  const evaluated0 = validate788.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -29274,18 +31835,18 @@ function validate737(
     }
     errors++;
   }
-  validate737.errors = vErrors;
+  validate788.errors = vErrors;
   return errors === 0;
 }
-validate737.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate788.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate745(
+function validate796(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate745.evaluated;
+  const evaluated0 = validate796.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -29315,18 +31876,18 @@ function validate745(
     }
     errors++;
   }
-  validate745.errors = vErrors;
+  validate796.errors = vErrors;
   return errors === 0;
 }
-validate745.evaluated = { dynamicProps: false, dynamicItems: false };
+validate796.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate748(
+function validate799(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate748.evaluated;
+  const evaluated0 = validate799.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -29696,18 +32257,18 @@ function validate748(
     }
     errors++;
   }
-  validate748.errors = vErrors;
+  validate799.errors = vErrors;
   return errors === 0;
 }
-validate748.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate799.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate736(
+function validate787(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate736.evaluated;
+  const evaluated0 = validate787.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -29754,7 +32315,7 @@ function validate736(
     }
     if (data.level !== undefined) {
       if (
-        !validate737(data.level, {
+        !validate788(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -29762,7 +32323,7 @@ function validate736(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate737.errors);
+        vErrors = joined(vErrors, validate788.errors);
         errors = vErrors.length;
       }
     }
@@ -29800,7 +32361,7 @@ function validate736(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate730(data1[i0], {
+            !validate781(data1[i0], {
               instancePath: instancePath + '/tell/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -29808,7 +32369,7 @@ function validate736(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate730.errors);
+            vErrors = joined(vErrors, validate781.errors);
             errors = vErrors.length;
           }
         }
@@ -29829,7 +32390,7 @@ function validate736(
     }
     if (data.plan !== undefined) {
       if (
-        !validate727(data.plan, {
+        !validate778(data.plan, {
           instancePath: instancePath + '/plan',
           parentData: data,
           parentDataProperty: 'plan',
@@ -29837,13 +32398,13 @@ function validate736(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate727.errors);
+        vErrors = joined(vErrors, validate778.errors);
         errors = vErrors.length;
       }
     }
     if (data.in_force !== undefined) {
       if (
-        !validate727(data.in_force, {
+        !validate778(data.in_force, {
           instancePath: instancePath + '/in_force',
           parentData: data,
           parentDataProperty: 'in_force',
@@ -29851,13 +32412,13 @@ function validate736(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate727.errors);
+        vErrors = joined(vErrors, validate778.errors);
         errors = vErrors.length;
       }
     }
     if (data.may_step_down !== undefined) {
       if (
-        !validate745(data.may_step_down, {
+        !validate796(data.may_step_down, {
           instancePath: instancePath + '/may_step_down',
           parentData: data,
           parentDataProperty: 'may_step_down',
@@ -29865,7 +32426,7 @@ function validate736(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate745.errors);
+        vErrors = joined(vErrors, validate796.errors);
         errors = vErrors.length;
       }
     }
@@ -29875,7 +32436,7 @@ function validate736(
         for (const key1 in data6) {
           const _errs11 = errors;
           if (
-            !validate727(key1, {
+            !validate778(key1, {
               instancePath: instancePath + '/protocols',
               parentData: data6,
               parentDataProperty: 'protocols',
@@ -29883,7 +32444,7 @@ function validate736(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate727.errors);
+            vErrors = joined(vErrors, validate778.errors);
             errors = vErrors.length;
           }
           var valid3 = _errs11 === errors;
@@ -29904,7 +32465,7 @@ function validate736(
         }
         for (const key2 in data6) {
           if (
-            !validate748(data6[key2], {
+            !validate799(data6[key2], {
               instancePath: instancePath + '/protocols/' + key2.replace(/~/g, '~0').replace(/\//g, '~1'),
               parentData: data6,
               parentDataProperty: key2,
@@ -29912,7 +32473,7 @@ function validate736(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate748.errors);
+            vErrors = joined(vErrors, validate799.errors);
             errors = vErrors.length;
           }
         }
@@ -29940,18 +32501,18 @@ function validate736(
     }
     errors++;
   }
-  validate736.errors = vErrors;
+  validate787.errors = vErrors;
   return errors === 0;
 }
-validate736.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate787.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate767(
+function validate818(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate767.evaluated;
+  const evaluated0 = validate818.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -30049,18 +32610,18 @@ function validate767(
     }
     errors++;
   }
-  validate767.errors = vErrors;
+  validate818.errors = vErrors;
   return errors === 0;
 }
-validate767.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate818.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate729(
+function validate780(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate729.evaluated;
+  const evaluated0 = validate780.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -30122,7 +32683,7 @@ function validate729(
     }
     if (data.case !== undefined) {
       if (
-        !validate730(data.case, {
+        !validate781(data.case, {
           instancePath: instancePath + '/case',
           parentData: data,
           parentDataProperty: 'case',
@@ -30130,13 +32691,13 @@ function validate729(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate730.errors);
+        vErrors = joined(vErrors, validate781.errors);
         errors = vErrors.length;
       }
     }
     if (data.story !== undefined) {
       if (
-        !validate730(data.story, {
+        !validate781(data.story, {
           instancePath: instancePath + '/story',
           parentData: data,
           parentDataProperty: 'story',
@@ -30144,13 +32705,13 @@ function validate729(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate730.errors);
+        vErrors = joined(vErrors, validate781.errors);
         errors = vErrors.length;
       }
     }
     if (data.source !== undefined) {
       if (
-        !validate727(data.source, {
+        !validate778(data.source, {
           instancePath: instancePath + '/source',
           parentData: data,
           parentDataProperty: 'source',
@@ -30158,7 +32719,7 @@ function validate729(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate727.errors);
+        vErrors = joined(vErrors, validate778.errors);
         errors = vErrors.length;
       }
     }
@@ -30192,7 +32753,7 @@ function validate729(
     }
     if (data.expect !== undefined) {
       if (
-        !validate736(data.expect, {
+        !validate787(data.expect, {
           instancePath: instancePath + '/expect',
           parentData: data,
           parentDataProperty: 'expect',
@@ -30200,13 +32761,13 @@ function validate729(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate736.errors);
+        vErrors = joined(vErrors, validate787.errors);
         errors = vErrors.length;
       }
     }
     if (data.teach !== undefined) {
       if (
-        !validate767(data.teach, {
+        !validate818(data.teach, {
           instancePath: instancePath + '/teach',
           parentData: data,
           parentDataProperty: 'teach',
@@ -30214,7 +32775,7 @@ function validate729(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate767.errors);
+        vErrors = joined(vErrors, validate818.errors);
         errors = vErrors.length;
       }
     }
@@ -30227,18 +32788,18 @@ function validate729(
     }
     errors++;
   }
-  validate729.errors = vErrors;
+  validate780.errors = vErrors;
   return errors === 0;
 }
-validate729.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate780.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate726(
+function validate777(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ward_cases.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate726.evaluated;
+  const evaluated0 = validate777.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -30292,7 +32853,7 @@ function validate726(
     }
     if (data.ward !== undefined) {
       if (
-        !validate727(data.ward, {
+        !validate778(data.ward, {
           instancePath: instancePath + '/ward',
           parentData: data,
           parentDataProperty: 'ward',
@@ -30300,7 +32861,7 @@ function validate726(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate727.errors);
+        vErrors = joined(vErrors, validate778.errors);
         errors = vErrors.length;
       }
     }
@@ -30324,7 +32885,7 @@ function validate726(
         const len0 = data1.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate729(data1[i0], {
+            !validate780(data1[i0], {
               instancePath: instancePath + '/cases/' + i0,
               parentData: data1,
               parentDataProperty: i0,
@@ -30332,7 +32893,7 @@ function validate726(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate729.errors);
+            vErrors = joined(vErrors, validate780.errors);
             errors = vErrors.length;
           }
         }
@@ -30360,13 +32921,13 @@ function validate726(
     }
     errors++;
   }
-  validate726.errors = vErrors;
+  validate777.errors = vErrors;
   return errors === 0;
 }
-validate726.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate777.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-export const ward_outcome = validate772;
-const schema193 = {
+export const ward_outcome = validate823;
+const schema204 = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'ward_outcome.schema.json',
   type: 'object',
@@ -30493,13 +33054,13 @@ const schema193 = {
   },
 };
 
-function validate773(
+function validate824(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate773.evaluated;
+  const evaluated0 = validate824.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -30539,18 +33100,18 @@ function validate773(
     }
     errors++;
   }
-  validate773.errors = vErrors;
+  validate824.errors = vErrors;
   return errors === 0;
 }
-validate773.evaluated = { dynamicProps: false, dynamicItems: false };
+validate824.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate775(
+function validate826(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate775.evaluated;
+  const evaluated0 = validate826.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -30585,12 +33146,12 @@ function validate775(
     }
     errors++;
   }
-  validate775.errors = vErrors;
+  validate826.errors = vErrors;
   return errors === 0;
 }
-validate775.evaluated = { dynamicProps: false, dynamicItems: false };
+validate826.evaluated = { dynamicProps: false, dynamicItems: false };
 
-const schema196 = {
+const schema207 = {
   type: 'object',
   properties: {
     in_force_from: { type: 'string', maxLength: 40 },
@@ -30602,13 +33163,13 @@ const schema196 = {
   additionalProperties: false,
 };
 
-function validate777(
+function validate828(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate777.evaluated;
+  const evaluated0 = validate828.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -30797,18 +33358,18 @@ function validate777(
     }
     errors++;
   }
-  validate777.errors = vErrors;
+  validate828.errors = vErrors;
   return errors === 0;
 }
-validate777.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate828.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate779(
+function validate830(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate779.evaluated;
+  const evaluated0 = validate830.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -30947,12 +33508,12 @@ function validate779(
       }
     }
   }
-  validate779.errors = vErrors;
+  validate830.errors = vErrors;
   return errors === 0;
 }
-validate779.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate830.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema198 = {
+const schema209 = {
   type: 'object',
   properties: {
     plan: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -30963,13 +33524,13 @@ const schema198 = {
   additionalProperties: false,
 };
 
-function validate782(
+function validate833(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate782.evaluated;
+  const evaluated0 = validate833.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -31037,7 +33598,7 @@ function validate782(
     }
     if (data.plan !== undefined) {
       if (
-        !validate773(data.plan, {
+        !validate824(data.plan, {
           instancePath: instancePath + '/plan',
           parentData: data,
           parentDataProperty: 'plan',
@@ -31045,13 +33606,13 @@ function validate782(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate773.errors);
+        vErrors = joined(vErrors, validate824.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate775(data.title, {
+        !validate826(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -31059,13 +33620,13 @@ function validate782(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate775.errors);
+        vErrors = joined(vErrors, validate826.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate775(data.says, {
+        !validate826(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -31073,7 +33634,7 @@ function validate782(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate775.errors);
+        vErrors = joined(vErrors, validate826.errors);
         errors = vErrors.length;
       }
     }
@@ -31086,12 +33647,12 @@ function validate782(
     }
     errors++;
   }
-  validate782.errors = vErrors;
+  validate833.errors = vErrors;
   return errors === 0;
 }
-validate782.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate833.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema199 = {
+const schema210 = {
   type: 'object',
   properties: {
     level: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -31106,13 +33667,13 @@ const schema199 = {
   additionalProperties: false,
 };
 
-function validate790(
+function validate841(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate790.evaluated;
+  const evaluated0 = validate841.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -31201,18 +33762,18 @@ function validate790(
     }
     errors++;
   }
-  validate790.errors = vErrors;
+  validate841.errors = vErrors;
   return errors === 0;
 }
-validate790.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate841.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate795(
+function validate846(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate795.evaluated;
+  const evaluated0 = validate846.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -31252,18 +33813,18 @@ function validate795(
     }
     errors++;
   }
-  validate795.errors = vErrors;
+  validate846.errors = vErrors;
   return errors === 0;
 }
-validate795.evaluated = { dynamicProps: false, dynamicItems: false };
+validate846.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate798(
+function validate849(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate798.evaluated;
+  const evaluated0 = validate849.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -31352,18 +33913,18 @@ function validate798(
     }
     errors++;
   }
-  validate798.errors = vErrors;
+  validate849.errors = vErrors;
   return errors === 0;
 }
-validate798.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate849.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate802(
+function validate853(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate802.evaluated;
+  const evaluated0 = validate853.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -31513,18 +34074,18 @@ function validate802(
     }
     errors++;
   }
-  validate802.errors = vErrors;
+  validate853.errors = vErrors;
   return errors === 0;
 }
-validate802.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate853.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate787(
+function validate838(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate787.evaluated;
+  const evaluated0 = validate838.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -31586,7 +34147,7 @@ function validate787(
     }
     if (data.level !== undefined) {
       if (
-        !validate773(data.level, {
+        !validate824(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -31594,13 +34155,13 @@ function validate787(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate773.errors);
+        vErrors = joined(vErrors, validate824.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate775(data.says, {
+        !validate826(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -31608,7 +34169,7 @@ function validate787(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate775.errors);
+        vErrors = joined(vErrors, validate826.errors);
         errors = vErrors.length;
       }
     }
@@ -31618,7 +34179,7 @@ function validate787(
         const len0 = data2.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate790(data2[i0], {
+            !validate841(data2[i0], {
               instancePath: instancePath + '/tell/' + i0,
               parentData: data2,
               parentDataProperty: i0,
@@ -31626,7 +34187,7 @@ function validate787(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate790.errors);
+            vErrors = joined(vErrors, validate841.errors);
             errors = vErrors.length;
           }
         }
@@ -31647,7 +34208,7 @@ function validate787(
     }
     if (data.respond !== undefined) {
       if (
-        !validate795(data.respond, {
+        !validate846(data.respond, {
           instancePath: instancePath + '/respond',
           parentData: data,
           parentDataProperty: 'respond',
@@ -31655,13 +34216,13 @@ function validate787(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate795.errors);
+        vErrors = joined(vErrors, validate846.errors);
         errors = vErrors.length;
       }
     }
     if (data.reassess !== undefined) {
       if (
-        !validate795(data.reassess, {
+        !validate846(data.reassess, {
           instancePath: instancePath + '/reassess',
           parentData: data,
           parentDataProperty: 'reassess',
@@ -31669,13 +34230,13 @@ function validate787(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate795.errors);
+        vErrors = joined(vErrors, validate846.errors);
         errors = vErrors.length;
       }
     }
     if (data.if_no_answer !== undefined) {
       if (
-        !validate798(data.if_no_answer, {
+        !validate849(data.if_no_answer, {
           instancePath: instancePath + '/if_no_answer',
           parentData: data,
           parentDataProperty: 'if_no_answer',
@@ -31683,13 +34244,13 @@ function validate787(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate798.errors);
+        vErrors = joined(vErrors, validate849.errors);
         errors = vErrors.length;
       }
     }
     if (data.step_down !== undefined) {
       if (
-        !validate802(data.step_down, {
+        !validate853(data.step_down, {
           instancePath: instancePath + '/step_down',
           parentData: data,
           parentDataProperty: 'step_down',
@@ -31697,7 +34258,7 @@ function validate787(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate802.errors);
+        vErrors = joined(vErrors, validate853.errors);
         errors = vErrors.length;
       }
     }
@@ -31710,18 +34271,18 @@ function validate787(
     }
     errors++;
   }
-  validate787.errors = vErrors;
+  validate838.errors = vErrors;
   return errors === 0;
 }
-validate787.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate838.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate807(
+function validate858(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate807.evaluated;
+  const evaluated0 = validate858.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -31982,12 +34543,12 @@ function validate807(
     }
     errors++;
   }
-  validate807.errors = vErrors;
+  validate858.errors = vErrors;
   return errors === 0;
 }
-validate807.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate858.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema205 = {
+const schema216 = {
   type: 'object',
   properties: {
     protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -32004,13 +34565,13 @@ const schema205 = {
   additionalProperties: false,
 };
 
-function validate814(
+function validate865(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate814.evaluated;
+  const evaluated0 = validate865.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -32050,18 +34611,18 @@ function validate814(
     }
     errors++;
   }
-  validate814.errors = vErrors;
+  validate865.errors = vErrors;
   return errors === 0;
 }
-validate814.evaluated = { dynamicProps: false, dynamicItems: false };
+validate865.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate820(
+function validate871(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate820.evaluated;
+  const evaluated0 = validate871.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -32087,18 +34648,18 @@ function validate820(
     }
     errors++;
   }
-  validate820.errors = vErrors;
+  validate871.errors = vErrors;
   return errors === 0;
 }
-validate820.evaluated = { dynamicProps: false, dynamicItems: false };
+validate871.evaluated = { dynamicProps: false, dynamicItems: false };
 
-function validate822(
+function validate873(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate822.evaluated;
+  const evaluated0 = validate873.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -32130,18 +34691,18 @@ function validate822(
     }
     errors++;
   }
-  validate822.errors = vErrors;
+  validate873.errors = vErrors;
   return errors === 0;
 }
-validate822.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate873.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate812(
+function validate863(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate812.evaluated;
+  const evaluated0 = validate863.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -32220,7 +34781,7 @@ function validate812(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema205.properties, key0)) {
+      if (!func5.call(schema216.properties, key0)) {
         const err5 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -32237,7 +34798,7 @@ function validate812(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate773(data.protocol, {
+        !validate824(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -32245,13 +34806,13 @@ function validate812(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate773.errors);
+        vErrors = joined(vErrors, validate824.errors);
         errors = vErrors.length;
       }
     }
     if (data.rule !== undefined) {
       if (
-        !validate814(data.rule, {
+        !validate865(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -32259,13 +34820,13 @@ function validate812(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate814.errors);
+        vErrors = joined(vErrors, validate865.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate775(data.title, {
+        !validate826(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -32273,13 +34834,13 @@ function validate812(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate775.errors);
+        vErrors = joined(vErrors, validate826.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate814(data.level, {
+        !validate865(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -32287,13 +34848,13 @@ function validate812(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate814.errors);
+        vErrors = joined(vErrors, validate865.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate775(data.says, {
+        !validate826(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -32301,13 +34862,13 @@ function validate812(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate775.errors);
+        vErrors = joined(vErrors, validate826.errors);
         errors = vErrors.length;
       }
     }
     if (data.because !== undefined) {
       if (
-        !validate775(data.because, {
+        !validate826(data.because, {
           instancePath: instancePath + '/because',
           parentData: data,
           parentDataProperty: 'because',
@@ -32315,13 +34876,13 @@ function validate812(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate775.errors);
+        vErrors = joined(vErrors, validate826.errors);
         errors = vErrors.length;
       }
     }
     if (data.explained_by !== undefined) {
       if (
-        !validate820(data.explained_by, {
+        !validate871(data.explained_by, {
           instancePath: instancePath + '/explained_by',
           parentData: data,
           parentDataProperty: 'explained_by',
@@ -32329,13 +34890,13 @@ function validate812(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate820.errors);
+        vErrors = joined(vErrors, validate871.errors);
         errors = vErrors.length;
       }
     }
     if (data.ask !== undefined) {
       if (
-        !validate822(data.ask, {
+        !validate873(data.ask, {
           instancePath: instancePath + '/ask',
           parentData: data,
           parentDataProperty: 'ask',
@@ -32343,13 +34904,13 @@ function validate812(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate822.errors);
+        vErrors = joined(vErrors, validate873.errors);
         errors = vErrors.length;
       }
     }
     if (data.do !== undefined) {
       if (
-        !validate822(data.do, {
+        !validate873(data.do, {
           instancePath: instancePath + '/do',
           parentData: data,
           parentDataProperty: 'do',
@@ -32357,7 +34918,7 @@ function validate812(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate822.errors);
+        vErrors = joined(vErrors, validate873.errors);
         errors = vErrors.length;
       }
     }
@@ -32370,18 +34931,18 @@ function validate812(
     }
     errors++;
   }
-  validate812.errors = vErrors;
+  validate863.errors = vErrors;
   return errors === 0;
 }
-validate812.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate863.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate827(
+function validate878(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate827.evaluated;
+  const evaluated0 = validate878.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -32413,18 +34974,18 @@ function validate827(
     }
     errors++;
   }
-  validate827.errors = vErrors;
+  validate878.errors = vErrors;
   return errors === 0;
 }
-validate827.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
+validate878.evaluated = { items: true, dynamicProps: false, dynamicItems: false };
 
-function validate832(
+function validate883(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate832.evaluated;
+  const evaluated0 = validate883.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -32501,12 +35062,12 @@ function validate832(
     }
     errors++;
   }
-  validate832.errors = vErrors;
+  validate883.errors = vErrors;
   return errors === 0;
 }
-validate832.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate883.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema211 = {
+const schema222 = {
   type: 'object',
   properties: {
     fault: { $ref: 'outcome.schema.json#/$defs/name' },
@@ -32520,13 +35081,13 @@ const schema211 = {
   additionalProperties: false,
 };
 
-function validate842(
+function validate893(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate842.evaluated;
+  const evaluated0 = validate893.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -32686,12 +35247,12 @@ function validate842(
     }
     errors++;
   }
-  validate842.errors = vErrors;
+  validate893.errors = vErrors;
   return errors === 0;
 }
-validate842.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate893.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-const schema213 = {
+const schema224 = {
   type: 'object',
   properties: {
     protocol: { $ref: 'dictionary.schema.json#/$defs/name' },
@@ -32703,13 +35264,13 @@ const schema213 = {
   additionalProperties: false,
 };
 
-function validate846(
+function validate897(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate846.evaluated;
+  const evaluated0 = validate897.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -32777,7 +35338,7 @@ function validate846(
     }
     if (data.protocol !== undefined) {
       if (
-        !validate773(data.protocol, {
+        !validate824(data.protocol, {
           instancePath: instancePath + '/protocol',
           parentData: data,
           parentDataProperty: 'protocol',
@@ -32785,13 +35346,13 @@ function validate846(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate773.errors);
+        vErrors = joined(vErrors, validate824.errors);
         errors = vErrors.length;
       }
     }
     if (data.rule !== undefined) {
       if (
-        !validate814(data.rule, {
+        !validate865(data.rule, {
           instancePath: instancePath + '/rule',
           parentData: data,
           parentDataProperty: 'rule',
@@ -32799,13 +35360,13 @@ function validate846(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate814.errors);
+        vErrors = joined(vErrors, validate865.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate775(data.title, {
+        !validate826(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -32813,13 +35374,13 @@ function validate846(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate775.errors);
+        vErrors = joined(vErrors, validate826.errors);
         errors = vErrors.length;
       }
     }
     if (data.level !== undefined) {
       if (
-        !validate814(data.level, {
+        !validate865(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -32827,7 +35388,7 @@ function validate846(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate814.errors);
+        vErrors = joined(vErrors, validate865.errors);
         errors = vErrors.length;
       }
     }
@@ -32840,18 +35401,18 @@ function validate846(
     }
     errors++;
   }
-  validate846.errors = vErrors;
+  validate897.errors = vErrors;
   return errors === 0;
 }
-validate846.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate897.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate837(
+function validate888(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate837.evaluated;
+  const evaluated0 = validate888.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -32968,7 +35529,7 @@ function validate837(
     }
     if (data.fault !== undefined) {
       if (
-        !validate814(data.fault, {
+        !validate865(data.fault, {
           instancePath: instancePath + '/fault',
           parentData: data,
           parentDataProperty: 'fault',
@@ -32976,13 +35537,13 @@ function validate837(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate814.errors);
+        vErrors = joined(vErrors, validate865.errors);
         errors = vErrors.length;
       }
     }
     if (data.title !== undefined) {
       if (
-        !validate775(data.title, {
+        !validate826(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -32990,13 +35551,13 @@ function validate837(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate775.errors);
+        vErrors = joined(vErrors, validate826.errors);
         errors = vErrors.length;
       }
     }
     if (data.says !== undefined) {
       if (
-        !validate775(data.says, {
+        !validate826(data.says, {
           instancePath: instancePath + '/says',
           parentData: data,
           parentDataProperty: 'says',
@@ -33004,13 +35565,13 @@ function validate837(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate775.errors);
+        vErrors = joined(vErrors, validate826.errors);
         errors = vErrors.length;
       }
     }
     if (data.do !== undefined) {
       if (
-        !validate822(data.do, {
+        !validate873(data.do, {
           instancePath: instancePath + '/do',
           parentData: data,
           parentDataProperty: 'do',
@@ -33018,7 +35579,7 @@ function validate837(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate822.errors);
+        vErrors = joined(vErrors, validate873.errors);
         errors = vErrors.length;
       }
     }
@@ -33028,7 +35589,7 @@ function validate837(
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
           if (
-            !validate842(data4[i0], {
+            !validate893(data4[i0], {
               instancePath: instancePath + '/readings/' + i0,
               parentData: data4,
               parentDataProperty: i0,
@@ -33036,7 +35597,7 @@ function validate837(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate842.errors);
+            vErrors = joined(vErrors, validate893.errors);
             errors = vErrors.length;
           }
         }
@@ -33061,7 +35622,7 @@ function validate837(
         const len1 = data6.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate846(data6[i1], {
+            !validate897(data6[i1], {
               instancePath: instancePath + '/changes/' + i1,
               parentData: data6,
               parentDataProperty: i1,
@@ -33069,7 +35630,7 @@ function validate837(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate846.errors);
+            vErrors = joined(vErrors, validate897.errors);
             errors = vErrors.length;
           }
         }
@@ -33097,18 +35658,18 @@ function validate837(
     }
     errors++;
   }
-  validate837.errors = vErrors;
+  validate888.errors = vErrors;
   return errors === 0;
 }
-validate837.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate888.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate853(
+function validate904(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate853.evaluated;
+  const evaluated0 = validate904.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -33227,18 +35788,18 @@ function validate853(
     }
     errors++;
   }
-  validate853.errors = vErrors;
+  validate904.errors = vErrors;
   return errors === 0;
 }
-validate853.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate904.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
-function validate772(
+function validate823(
   data,
   { instancePath = '', parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {},
 ) {
   /*# sourceURL="ward_outcome.schema.json" */ let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate772.evaluated;
+  const evaluated0 = validate823.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = undefined;
   }
@@ -33485,7 +36046,7 @@ function validate772(
       errors++;
     }
     for (const key0 in data) {
-      if (!func5.call(schema193.properties, key0)) {
+      if (!func5.call(schema204.properties, key0)) {
         const err17 = {
           instancePath,
           schemaPath: '#/additionalProperties',
@@ -33502,7 +36063,7 @@ function validate772(
     }
     if (data.ward !== undefined) {
       if (
-        !validate773(data.ward, {
+        !validate824(data.ward, {
           instancePath: instancePath + '/ward',
           parentData: data,
           parentDataProperty: 'ward',
@@ -33510,7 +36071,7 @@ function validate772(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate773.errors);
+        vErrors = joined(vErrors, validate824.errors);
         errors = vErrors.length;
       }
     }
@@ -33533,7 +36094,7 @@ function validate772(
     }
     if (data.title !== undefined) {
       if (
-        !validate775(data.title, {
+        !validate826(data.title, {
           instancePath: instancePath + '/title',
           parentData: data,
           parentDataProperty: 'title',
@@ -33541,7 +36102,7 @@ function validate772(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate775.errors);
+        vErrors = joined(vErrors, validate826.errors);
         errors = vErrors.length;
       }
     }
@@ -33563,7 +36124,7 @@ function validate772(
     }
     if (data.policy !== undefined) {
       if (
-        !validate777(data.policy, {
+        !validate828(data.policy, {
           instancePath: instancePath + '/policy',
           parentData: data,
           parentDataProperty: 'policy',
@@ -33571,7 +36132,7 @@ function validate772(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate777.errors);
+        vErrors = joined(vErrors, validate828.errors);
         errors = vErrors.length;
       }
     }
@@ -33582,7 +36143,7 @@ function validate772(
           instancePath: instancePath + '/at',
           schemaPath: '#/properties/at/type',
           keyword: 'type',
-          params: { type: schema193.properties.at.type },
+          params: { type: schema204.properties.at.type },
         };
         if (vErrors === null) {
           vErrors = [err20];
@@ -33594,7 +36155,7 @@ function validate772(
     }
     if (data.level !== undefined) {
       if (
-        !validate779(data.level, {
+        !validate830(data.level, {
           instancePath: instancePath + '/level',
           parentData: data,
           parentDataProperty: 'level',
@@ -33602,13 +36163,13 @@ function validate772(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate779.errors);
+        vErrors = joined(vErrors, validate830.errors);
         errors = vErrors.length;
       }
     }
     if (data.plan !== undefined) {
       if (
-        !validate782(data.plan, {
+        !validate833(data.plan, {
           instancePath: instancePath + '/plan',
           parentData: data,
           parentDataProperty: 'plan',
@@ -33616,13 +36177,13 @@ function validate772(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate782.errors);
+        vErrors = joined(vErrors, validate833.errors);
         errors = vErrors.length;
       }
     }
     if (data.response !== undefined) {
       if (
-        !validate787(data.response, {
+        !validate838(data.response, {
           instancePath: instancePath + '/response',
           parentData: data,
           parentDataProperty: 'response',
@@ -33630,13 +36191,13 @@ function validate772(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate787.errors);
+        vErrors = joined(vErrors, validate838.errors);
         errors = vErrors.length;
       }
     }
     if (data.in_force !== undefined) {
       if (
-        !validate807(data.in_force, {
+        !validate858(data.in_force, {
           instancePath: instancePath + '/in_force',
           parentData: data,
           parentDataProperty: 'in_force',
@@ -33644,7 +36205,7 @@ function validate772(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate807.errors);
+        vErrors = joined(vErrors, validate858.errors);
         errors = vErrors.length;
       }
     }
@@ -33687,7 +36248,7 @@ function validate772(
         const len1 = data12.length;
         for (let i1 = 0; i1 < len1; i1++) {
           if (
-            !validate812(data12[i1], {
+            !validate863(data12[i1], {
               instancePath: instancePath + '/advice/' + i1,
               parentData: data12,
               parentDataProperty: i1,
@@ -33695,7 +36256,7 @@ function validate772(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate812.errors);
+            vErrors = joined(vErrors, validate863.errors);
             errors = vErrors.length;
           }
         }
@@ -33716,7 +36277,7 @@ function validate772(
     }
     if (data.ask_first !== undefined) {
       if (
-        !validate827(data.ask_first, {
+        !validate878(data.ask_first, {
           instancePath: instancePath + '/ask_first',
           parentData: data,
           parentDataProperty: 'ask_first',
@@ -33724,13 +36285,13 @@ function validate772(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate827.errors);
+        vErrors = joined(vErrors, validate878.errors);
         errors = vErrors.length;
       }
     }
     if (data.take_first !== undefined) {
       if (
-        !validate827(data.take_first, {
+        !validate878(data.take_first, {
           instancePath: instancePath + '/take_first',
           parentData: data,
           parentDataProperty: 'take_first',
@@ -33738,13 +36299,13 @@ function validate772(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate827.errors);
+        vErrors = joined(vErrors, validate878.errors);
         errors = vErrors.length;
       }
     }
     if (data.missing !== undefined) {
       if (
-        !validate827(data.missing, {
+        !validate878(data.missing, {
           instancePath: instancePath + '/missing',
           parentData: data,
           parentDataProperty: 'missing',
@@ -33752,7 +36313,7 @@ function validate772(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate827.errors);
+        vErrors = joined(vErrors, validate878.errors);
         errors = vErrors.length;
       }
     }
@@ -33762,7 +36323,7 @@ function validate772(
         const len2 = data17.length;
         for (let i2 = 0; i2 < len2; i2++) {
           if (
-            !validate832(data17[i2], {
+            !validate883(data17[i2], {
               instancePath: instancePath + '/unobtainable/' + i2,
               parentData: data17,
               parentDataProperty: i2,
@@ -33770,7 +36331,7 @@ function validate772(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate832.errors);
+            vErrors = joined(vErrors, validate883.errors);
             errors = vErrors.length;
           }
         }
@@ -33795,7 +36356,7 @@ function validate772(
         const len3 = data19.length;
         for (let i3 = 0; i3 < len3; i3++) {
           if (
-            !validate832(data19[i3], {
+            !validate883(data19[i3], {
               instancePath: instancePath + '/declined/' + i3,
               parentData: data19,
               parentDataProperty: i3,
@@ -33803,7 +36364,7 @@ function validate772(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate832.errors);
+            vErrors = joined(vErrors, validate883.errors);
             errors = vErrors.length;
           }
         }
@@ -33824,7 +36385,7 @@ function validate772(
     }
     if (data.would_tell_more !== undefined) {
       if (
-        !validate827(data.would_tell_more, {
+        !validate878(data.would_tell_more, {
           instancePath: instancePath + '/would_tell_more',
           parentData: data,
           parentDataProperty: 'would_tell_more',
@@ -33832,7 +36393,7 @@ function validate772(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate827.errors);
+        vErrors = joined(vErrors, validate878.errors);
         errors = vErrors.length;
       }
     }
@@ -33842,7 +36403,7 @@ function validate772(
         const len4 = data22.length;
         for (let i4 = 0; i4 < len4; i4++) {
           if (
-            !validate837(data22[i4], {
+            !validate888(data22[i4], {
               instancePath: instancePath + '/faults/' + i4,
               parentData: data22,
               parentDataProperty: i4,
@@ -33850,7 +36411,7 @@ function validate772(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate837.errors);
+            vErrors = joined(vErrors, validate888.errors);
             errors = vErrors.length;
           }
         }
@@ -33875,7 +36436,7 @@ function validate772(
         const len5 = data24.length;
         for (let i5 = 0; i5 < len5; i5++) {
           if (
-            !validate853(data24[i5], {
+            !validate904(data24[i5], {
               instancePath: instancePath + '/refused/' + i5,
               parentData: data24,
               parentDataProperty: i5,
@@ -33883,7 +36444,7 @@ function validate772(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate853.errors);
+            vErrors = joined(vErrors, validate904.errors);
             errors = vErrors.length;
           }
         }
@@ -33908,7 +36469,7 @@ function validate772(
         const len6 = data26.length;
         for (let i6 = 0; i6 < len6; i6++) {
           if (
-            !validate853(data26[i6], {
+            !validate904(data26[i6], {
               instancePath: instancePath + '/questioned/' + i6,
               parentData: data26,
               parentDataProperty: i6,
@@ -33916,7 +36477,7 @@ function validate772(
               dynamicAnchors,
             })
           ) {
-            vErrors = joined(vErrors, validate853.errors);
+            vErrors = joined(vErrors, validate904.errors);
             errors = vErrors.length;
           }
         }
@@ -33937,7 +36498,7 @@ function validate772(
     }
     if (data.caution !== undefined) {
       if (
-        !validate775(data.caution, {
+        !validate826(data.caution, {
           instancePath: instancePath + '/caution',
           parentData: data,
           parentDataProperty: 'caution',
@@ -33945,7 +36506,7 @@ function validate772(
           dynamicAnchors,
         })
       ) {
-        vErrors = joined(vErrors, validate775.errors);
+        vErrors = joined(vErrors, validate826.errors);
         errors = vErrors.length;
       }
     }
@@ -33958,10 +36519,10 @@ function validate772(
     }
     errors++;
   }
-  validate772.errors = vErrors;
+  validate823.errors = vErrors;
   return errors === 0;
 }
-validate772.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
+validate823.evaluated = { props: true, dynamicProps: false, dynamicItems: false };
 
 function joined(all, more) {
   if (all === null) return more;

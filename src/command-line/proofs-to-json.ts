@@ -1,0 +1,37 @@
+import { caution } from '../outcome/caution.ts';
+import { ofTheRules } from '../review/requirements/proof-in-words.ts';
+import type { Proof } from '../review/requirements/proof.ts';
+
+/** What became of the requirements of one file. */
+export interface Proven {
+  readonly file: string;
+  readonly name: string;
+  readonly edition: number;
+  readonly proofs: readonly Proof[];
+}
+
+/** What `prove --json` prints. */
+export const proofsToJson = (all: readonly Proven[]): object => ({
+  holds: all.every(({ proofs }) => proofs.every(({ verdict }) => verdict === 'proven')),
+  true_of: ofTheRules,
+  files: all.map(({ file, name, edition, proofs }) => ({
+    file,
+    name,
+    edition,
+    requirements: proofs.map(proofToJson),
+  })),
+  caution,
+});
+
+function proofToJson(proof: Proof): object {
+  const { name, title, controls } = proof.requirement;
+  const head = { requirement: name, title, controls, verdict: proof.verdict, looked_into: proof.looked };
+  switch (proof.verdict) {
+    case 'proven':
+      return { ...head, excepted: proof.excepted };
+    case 'refuted':
+      return { ...head, example: proof.example };
+    case 'not_settled':
+      return { ...head, because: proof.because };
+  }
+}

@@ -1,0 +1,187 @@
+import { expect, test } from 'vitest';
+import { proveRequirements } from '../../src/index.ts';
+import { seriesToOutcome } from '../../src/outcome/series-to-outcome.ts';
+import { textToSeries } from '../../src/series/text-to-series.ts';
+import { setVocabularyOf } from '../../src/series/set-reading.ts';
+import type { Compiled } from '../../src/outcome/compile.ts';
+import type { Proof } from '../../src/review/requirements/proof.ts';
+import { askable, bundledNames, lessonNames } from '../bundled.ts';
+import { guarded } from './kit.ts';
+
+const head = 'hazards: { h: { harm: Harm., severity: serious, owner: The council } }\nmust_always:\n';
+
+/** What became of one requirement of a small protocol; its words stand after its name. */
+function verdict(rules: string, asks: string): Proof {
+  const { compiled } = guarded(
+    `${rules}\n${head}  - { requirement: r, ${asks}, controls: [h] }\n`,
+    'cases: []\n',
+  );
+  const [proof] = proveRequirements(compiled);
+  if (!proof) throw new Error('nothing was asked');
+  return proof;
+}
+
+const two = `observations:
+  declares:
+    a: { title: a, kind: number, unit: mmHg, step: 1, possible: [0, 12], ordinary: 6 }
+    b: { title: b, kind: number, unit: mmHg, step: 1, possible: [0, 12], ordinary: 6 }
+    k: { title: k, kind: choice, choices: [{ choice: calm, title: calm }, { choice: worse, title: worse }, { choice: worst, title: worst }], ordinary: calm }
+  needs: [a, b, k]
+measures:
+  sum: { formula: a + 2 * b, unit: mmHg }
+`;
+
+const rulesOf = (whens: readonly (readonly [string, string])[]): string =>
+  `${two}rules:\n${whens
+    .map(
+      ([when, level], index) =>
+        `  - { rule: r${index}, when: ${when}, level: ${level}, says: It suggests something., source: [council] }`,
+    )
+    .join('\n')}`;
+
+const levels = ['usual_round', 'look_again', 'call_doctor'];
+
+function levelOf(compiled: Compiled, set: object): number {
+  const { series } = textToSeries('set', JSON.stringify(set), setVocabularyOf(compiled.protocol));
+  const level = series && seriesToOutcome(compiled, series).level;
+  return levels.indexOf(level?.at_least ?? 'usual_round');
+}
+
+const every = (): { a: number; b: number; k: string }[] =>
+  Array.from({ length: 13 }, (_, a) => a).flatMap((a) =>
+    Array.from({ length: 13 }, (_, b) => b).flatMap((b) =>
+      ['calm', 'worse', 'worst'].map((k) => ({ a, b, k })),
+    ),
+  );
+
+/** Small protocols, some of which break what is asked of them. */
+const protocols = [
+  [
+    ['{ sum: { at_least: 20 } }', 'call_doctor'],
+    ['{ a: { at_most: 3 }, none: [{ k: { is: worst } }] }', 'look_again'],
+  ],
+  [
+    ['{ sum: { below: 9 } }', 'call_doctor'],
+    ['{ a: { between: [4, 6] }, k: { is: worse } }', 'look_again'],
+  ],
+  [
+    ['{ any: [{ a: { above: 9 } }, { k: { is: worst } }] }', 'call_doctor'],
+    ['{ none: [{ k: { is: calm } }] }', 'look_again'],
+  ],
+  [
+    ['{ a: { above: 5 }, b: { at_most: 7 } }', 'call_doctor'],
+    ['{ a: { above: 6 }, b: { above: 7 }, k: { is: calm } }', 'look_again'],
+  ],
+] as const;
+
+test.each(protocols.map((whens, index) => [index, whens] as const))(
+  'small protocol %i: each verdict is that of asking every set',
+  (_, whens) => {
+    const rules = rulesOf(whens);
+    const { compiled } = guarded(rules, 'cases: []\n');
+    const level = new Map(every().map((set) => [JSON.stringify(set), levelOf(compiled, set)]));
+    const at = (set: object): number => level.get(JSON.stringify(set)) as number;
+    const away = ({ a, b, k }: { a: number; b: number; k: string }): [number, number] => [
+      Number(a !== 6) + Number(b !== 6) + Number(k !== 'calm'),
+      Math.abs(a - 6) + Math.abs(b - 6) + Number(k !== 'calm'),
+    ];
+    const plainest = (broken: ReturnType<typeof every>): [number, number] | null =>
+      broken.map(away).sort((left, right) => left[0] - right[0] || left[1] - right[1])[0] ?? null;
+    const questions = [
+      [
+        'where: { a: { at_most: 3 } }, level_at_least: look_again',
+        every().filter((set) => set.a <= 3 && at(set) < 1),
+      ],
+      [
+        'where: { k: { is: worst } }, level_at_least: call_doctor',
+        every().filter((set) => set.k === 'worst' && at(set) < 2),
+      ],
+      [
+        'where: { sum: { at_least: 21 } }, level_at_most: look_again',
+        every().filter((set) => set.a + 2 * set.b >= 21 && at(set) > 1),
+      ],
+      [
+        'getting_worse_never_lowers: { observation: a, going: up, between: [2, 11] }',
+        every().filter((set) => set.a >= 2 && set.a < 11 && at({ ...set, a: set.a + 1 }) < at(set)),
+      ],
+      [
+        'getting_worse_never_lowers: { observation: b, going: down }',
+        every().filter((set) => set.b > 0 && at({ ...set, b: set.b - 1 }) < at(set)),
+      ],
+      [
+        'getting_worse_never_lowers: { observation: k, through: [calm, worse, worst] }',
+        every().filter(
+          (set) => set.k !== 'worst' && at({ ...set, k: set.k === 'calm' ? 'worse' : 'worst' }) < at(set),
+        ),
+      ],
+    ] as const;
+    for (const [asks, broken] of questions) {
+      const proof = verdict(rules, asks);
+      expect([asks, proof.verdict]).toEqual([asks, broken.length === 0 ? 'proven' : 'refuted']);
+      if (proof.verdict !== 'refuted') continue;
+      const given = /given: \{ a: (\d+), b: (\d+), k: (\w+) \}/.exec(proof.example.yaml);
+      const set = { a: Number(given?.[1]), b: Number(given?.[2]), k: given?.[3] ?? '' };
+      expect(broken).toContainEqual(set);
+      expect([asks, away(set)]).toEqual([asks, plainest(broken)]);
+    }
+  },
+);
+
+test('what a limit may be changed to is part of it, unless it is asked as written', () => {
+  const rules = `observations: { needs: [systolic] }
+limits: { floor: { value: 90, unit: mmHg, between: [80, 100], set_by: prescriber } }
+rules: [{ rule: low, when: { systolic: { at_most: floor } }, level: call_doctor, says: It suggests something., source: [council] }]`;
+  const asks = 'where: { systolic: { at_most: 85 } }, level_at_least: call_doctor';
+  const proof = verdict(rules, asks);
+  expect(proof.verdict).toBe('refuted');
+  expect(proof.verdict === 'refuted' && proof.example.yaml).toContain('floor: { value: 84');
+  expect(verdict(rules, `${asks}, limits: as_written`).verdict).toBe('proven');
+});
+
+test('a rule that is silent while something is not known is found', () => {
+  const rules = `observations: { needs: [systolic, heart_rate] }
+rules:
+  - rule: low
+    when: { systolic: { at_most: 90 }, heart_rate: { known: yes, accepted: The council says so. } }
+    level: call_doctor
+    says: It suggests something.
+    source: [council]`;
+  const proof = verdict(rules, 'nothing_hides: {}');
+  expect(proof.verdict === 'refuted' && proof.example.yaml.match(/given: .*/g)).toEqual([
+    'given: { systolic: 90, heart_rate: 72 }',
+    'given: { systolic: 90 }',
+  ]);
+  const excepted = verdict(rules, 'nothing_hides: { except: [heart_rate] }');
+  expect(excepted.verdict === 'proven' && excepted.excepted.map(({ worst }) => worst !== null)).toEqual([
+    true,
+  ]);
+});
+
+test('a requirement about no set at all is not proven', () => {
+  const rules = `observations: { needs: [systolic] }
+rules: [{ rule: low, when: { systolic: { at_most: 90 } }, level: call_doctor, says: It suggests something., source: [council] }]`;
+  const proof = verdict(rules, 'where: { systolic: { below: 90, above: 95 } }, level_at_least: call_doctor');
+  expect(proof).toMatchObject({ verdict: 'not_settled', because: 'about_no_set' });
+});
+
+test('what depends on earlier sets in a way that one set does not show is not settled', () => {
+  const rules = `observations: { needs: [systolic] }
+measures: { fall: { change: systolic, over: 4 h, present_set: included, unit: mmHg } }
+rules: [{ rule: falling, when: { fall: { at_most: -20 } }, level: call_doctor, says: It suggests something., source: [council] }]`;
+  expect(verdict(rules, 'where: { systolic: { above: 100 } }, level_at_most: look_again').verdict).toBe(
+    'not_settled',
+  );
+});
+
+const all = [...bundledNames, ...lessonNames];
+const stating = all.filter((name) => askable(name).protocol.requirements.length > 0);
+
+test('protocols state what must always hold', () => {
+  expect(stating.length).toBeGreaterThan(4);
+});
+
+test.each(stating)('%s: everything that must always hold is proven', (name) => {
+  const proofs = proveRequirements(askable(name));
+  expect(proofs.length).toBeGreaterThanOrEqual(5);
+  expect(proofs.filter(({ verdict: each }) => each !== 'proven')).toEqual([]);
+});
