@@ -17,6 +17,7 @@ export const usage = `vitalwright: protocols for reading vital signs, written by
       sets that show it: rules never met, levels never reached,
       thresholds that change nothing, cliffs, and more; ends with 1
       when the file does not say that one is meant so
+
   vitalwright prove [PROTOCOL...] [--json]
       answers each safety requirement that is stated under must_always:
       proven, refuted with the plainest example, or not settled;
