@@ -176,6 +176,19 @@ rules: [{ rule: falling, when: { fall: { at_most: -20 } }, level: call_doctor, s
 const all = [...bundledNames, ...lessonNames];
 const stating = all.filter((name) => askable(name).protocol.requirements.length > 0);
 
+test('an average may lie between two steps, where no whole number shows what a rule says', () => {
+  const averaged = (when: string): string => `observations:
+  declares:
+    a: { title: a, kind: number, unit: mmHg, step: 1, possible: [0, 12], ordinary: 6 }
+  needs: [a]
+measures: { mean_a: { average: a, over: 4 h, present_set: included, unit: mmHg } }
+rules: [{ rule: odd, when: { mean_a: ${when} }, level: call_doctor, says: It suggests something., source: [council] }]`;
+  const quiet = 'where: { a: { at_least: 0 } }, level_at_most: usual_round';
+  const proof = verdict(averaged('{ above: 5, below: 6 }'), quiet);
+  expect(proof).toMatchObject({ verdict: 'not_settled', because: 'average' });
+  expect(verdict(averaged('{ at_most: 5 }'), quiet).verdict).not.toBe('proven');
+});
+
 test('protocols state what must always hold', () => {
   expect(stating.length).toBeGreaterThan(4);
 });

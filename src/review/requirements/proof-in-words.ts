@@ -12,6 +12,8 @@ export function whyNotSettled(because: Because, looked: number): string {
       return `After ${looked} groups of sets, the most that a question may take, it was still open.`;
     case 'earlier_sets':
       return "It depends on earlier sets, or on a patient's age, in a way that one set does not show, and no example was confirmed.";
+    case 'average':
+      return 'It is read with an average over earlier sets. An average may lie between two steps, where nothing is looked at; no example was found on the steps.';
     case 'numbers_too_large':
       return 'A number in it could grow past what is exact.';
     case 'cancelled':

@@ -22,6 +22,8 @@ export type Because =
   | 'too_large'
   /** It depends on earlier sets, and no series was found that shows it. */
   | 'earlier_sets'
+  /** It reads an average over earlier sets, which may lie between two steps. */
+  | 'average'
   /** Numbers could grow past what is exact. */
   | 'numbers_too_large'
   | 'cancelled';

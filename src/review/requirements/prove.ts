@@ -82,11 +82,13 @@ function prove(requirement: Requirement, reads: Reads, subject: Subject, watch: 
     wanted: 'any',
     accept: () => true,
   });
-  if (some.kind === 'none') return unknown('about_no_set', some.looked);
+  const isSure = !looksAtAnAverage(subject);
+  if (some.kind === 'none') return unknown(isSure ? 'about_no_set' : 'average', some.looked);
   const { searched, example } = searchFor(requirement, question, reads, subject, watch);
   const looked = some.looked + searched.looked;
   switch (searched.kind) {
     case 'none':
+      if (!isSure) return unknown('average', looked);
       return {
         requirement,
         looked,
@@ -101,6 +103,12 @@ function prove(requirement: Requirement, reads: Reads, subject: Subject, watch: 
       return unknown(searched.kind, looked);
   }
 }
+
+/** An average may lie between two steps, and only whole steps are looked at: so a set that is found is one, and that there is none is not known. */
+const looksAtAnAverage = ({ parts }: Subject): boolean =>
+  parts.some(({ protocol }) =>
+    [...protocol.measures.values()].some(({ how }) => 'over' in how && how.kind === 'average'),
+  );
 
 /** Whether there is a set at all that the requirement is about. */
 const aboutAny = (question: Question): Question => ({
