@@ -5,7 +5,7 @@ import { caseChanges } from './case-changes.ts';
 import { changedLevels } from './changed-levels.ts';
 import { changedRules } from './changed-rules.ts';
 import type { ComparedSide, Comparison } from './comparison.ts';
-import { builtAlike, declaredOtherwise, gapsOf, overWords } from './gaps.ts';
+import { builtAlike, declaredOtherwise, gapsOf, looksAtAnAverage, overWords } from './gaps.ts';
 import { incompleteAlike } from './incomplete.ts';
 import { limitChanges } from './limit-changes.ts';
 import { Partitioner } from './partitioner.ts';
@@ -41,7 +41,7 @@ export function compareSides(before: Compared, after: Compared, cases: Document 
     not_settled: gaps,
     all_sets: all === null ? null : String(all),
     levels: levels.changed,
-    levels_whole: !levels.tooLarge,
+    levels_whole: !levels.tooLarge && (alike || !looksAtAnAverage(asking)),
     by_protocol: 'members' in before && !alike && canAsk ? byProtocol(asking) : [],
     rules: rules.changed,
     renamed: renamedIn(asking),

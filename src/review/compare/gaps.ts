@@ -103,12 +103,17 @@ export function gapsOf(
         ]
       : []),
     ...(incompleteAlike ? [] : ['sets in which something is missing, unobtainable or known only as a range']),
+    ...(looksAtAnAverage(asking) ? ['averages over earlier sets that lie between two steps'] : []),
     ...(limits.length > 0
       ? [`patients for whom a limit was changed: ${[...new Set(limits)].join(', ')}`]
       : []),
     ...(first === second ? [] : ['faults of technique: they are not the same on both sides']),
   ];
 }
+
+/** An average may lie between two steps, and only whole steps are looked at: what is found is there; that there is no more is not known. */
+export const looksAtAnAverage = ({ space }: Asking): boolean =>
+  space.dimensions.some(({ lookBack }) => lookBack?.how.kind === 'average');
 
 /** The limits behind a rule that may be changed for a patient. */
 function adjustableBehind({ member, rule }: RuleHere): string[] {

@@ -174,3 +174,24 @@ test('the report stands alone, runs nothing, and no text of a protocol becomes m
   expect(page).toContain('sha256:');
   expect(page).toContain('It is not a medical device.');
 });
+
+test('an average may lie between two steps: that nothing changes is then not said', () => {
+  const averaged = (when: string): Compiled =>
+    guarded(
+      `observations: { needs: [systolic] }
+measures: { mean_systolic: { average: systolic, over: 4 h, present_set: included, unit: mmHg } }
+rules:
+  - { rule: odd, title: Odd, when: ${when}, level: look_again, ${sourced} }
+${low('low', 90)}`,
+      'cases: []\n',
+    ).compiled;
+  const [before, after] = [
+    averaged('{ mean_systolic: { above: 100, below: 101 } }'),
+    averaged('{ mean_systolic: { above: 100, below: 101 }, systolic: { above: 95 } }'),
+  ];
+  const comparison = compareSides(before, after, null);
+  expect(comparison.verdict).not.toBe('nothing_changes');
+  expect(comparison.levels_whole).toBe(false);
+  expect(comparison.not_settled).toContain('averages over earlier sets that lie between two steps');
+  expect(compareSides(before, before, null).verdict).toBe('nothing_changes');
+});
