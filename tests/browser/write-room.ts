@@ -25,9 +25,12 @@ async function roomIn(opened: OpenedPage): Promise<WriteRoom> {
     await page.keyboard.press('Control+Home');
     await page.keyboard.press('Control+f');
     const box = page.getByRole('textbox', { name: 'Find' });
+    const count = page.locator('.find-widget.visible .matchesCount');
+    // What was looked for before is still counted until nothing is looked for.
+    await box.fill('');
+    await count.getByText('No results').waitFor();
     await box.fill(words);
-    await page.locator('.find-widget.visible .matchesCount').getByText(/of/).waitFor();
-    await box.press('Enter');
+    await count.getByText(/^1 of/).waitFor();
     await box.press('Escape');
     await page.locator('.find-widget.visible').waitFor({ state: 'detached' });
   };
