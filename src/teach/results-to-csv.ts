@@ -24,11 +24,11 @@ export function resultsToCsv(answers: readonly Answered[]): string {
 
 /**
  * One cell. A program for tables would take what begins with one of these signs for a formula and work it out; an apostrophe keeps it a
- * text.
+ * text. What already begins with apostrophes before such a sign has one more, so that it can be told from what was given one.
  *
  * `csvCell('=1+1')` is `'=1+1` with the apostrophe.
  */
 export function csvCell(text: string): string {
-  const safe = /^[=+\-@\t\r\n]/.test(text) ? `'${text}` : text;
+  const safe = /^'*[=+\-@\t\r\n]/.test(text) ? `'${text}` : text;
   return /[",\r\n]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
 }

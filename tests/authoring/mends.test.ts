@@ -58,6 +58,7 @@ test('there are mends for many sorts of problems', () => {
       "unknown_action",
       "unknown_change",
       "unknown_choice",
+      "unknown_hazard",
       "unknown_level",
       "unknown_name",
       "unknown_number",

@@ -59,7 +59,7 @@ test('--json prints one document', async () => {
   expect(exit).toBe(0);
   const report = JSON.parse(out) as { all_is_well: boolean; files: { cases: unknown[] }[] };
   expect(report.all_is_well).toBe(true);
-  expect(report.files).toHaveLength(7);
+  expect(report.files).toHaveLength(8);
   expect(report.files.every(({ cases }) => cases.length > 0)).toBe(true);
 });
 
