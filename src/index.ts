@@ -41,7 +41,6 @@ export { completionsAt, type AuthoringQuestion, type Completion } from './author
 export { ordinaryValues, type OrdinaryValue } from './authoring/ordinary-values.ts';
 export {
   documentToCasesReport,
-  numbersOf,
   type CaseReport,
   type CasesReport,
   type DecidingRule,

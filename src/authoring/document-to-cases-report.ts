@@ -141,11 +141,8 @@ function decidingRules({ compiled, bounds, answers }: Asked): DecidingRule[] {
   }));
 }
 
-/** The numbers of the present set of a case, as its report has them. */
-export const numbersOf = (compiled: Compiled, each: Case): CaseReport['given'] =>
-  givenNumbers(askCase(compiled, each));
-
-function givenNumbers({ compiled, bounds }: Asked): CaseReport['given'] {
+/** The numbers of the present set of a case that was asked. */
+export function givenNumbers({ compiled, bounds }: Asked): CaseReport['given'] {
   const found: Record<string, { low: number; high: number }> = {};
   for (const [name, { state, range }] of bounds.facts.present) {
     const observation = compiled.protocol.observations.get(name);

@@ -10,7 +10,7 @@ import type { Problem } from '../problems/problem.ts';
 import type { Surroundings } from '../protocol/document-to-protocol.ts';
 import { documentToChecked } from '../review/document-to-checked.ts';
 import { textToFile } from '../shape/text-to-file.ts';
-import { decidingAnswers, levelInWords } from './document-to-cases-report.ts';
+import { decidingAnswers, givenNumbers, levelInWords, type CaseReport } from './document-to-cases-report.ts';
 import { linesOf, type PartLines } from './lines-of.ts';
 
 /** The two texts that are written beside each other, under the names that problems cite. */
@@ -30,12 +30,16 @@ export interface CaseAnswer {
   readonly levelSays: string;
   /** Names of the rules that it meets; empty where the protocol is not for the patient. */
   readonly met: readonly string[];
+  /** The numbers of its present set. */
+  readonly given: CaseReport['given'];
 }
 
 /** What the check of both texts says. */
 export interface Written {
   /** Null with errors: then no case is run. */
   readonly compiled: Compiled | null;
+  /** Two protocols with the same answer every set alike; empty without one. */
+  readonly decidesLike: string;
   /** Of the protocol, with what it is based on worked in; null when its text cannot be read. */
   readonly document: Document | null;
   readonly casesDocument: Document | null;
@@ -46,12 +50,10 @@ export interface Written {
   readonly problems: { readonly protocol: readonly Problem[]; readonly cases: readonly Problem[] };
 }
 
-interface Checked extends Pick<Written, 'compiled' | 'document' | 'rules'> {
+interface Checked extends Pick<Written, 'compiled' | 'decidesLike' | 'document' | 'rules'> {
   readonly problems: readonly Problem[];
   /** Two protocols with the same read every case alike. */
   readonly readsLike: string;
-  /** Two protocols with the same answer every case alike, in the same words. */
-  readonly decidesLike: string;
 }
 
 type Ran = Pick<Written, 'read' | 'cases'> & {
@@ -78,9 +80,17 @@ export class Workbench {
 
   check({ protocol, cases }: WrittenTexts, around: Surroundings): Written {
     const checked = this.protocol(protocol, around);
-    const { compiled, document, rules } = checked;
+    const { compiled, decidesLike, document, rules } = checked;
     const read = this.caseTexts.read(cases.file, cases.text);
-    const none = { compiled, document, casesDocument: read.document, rules, read: [], cases: [] };
+    const none = {
+      compiled,
+      decidesLike,
+      document,
+      casesDocument: read.document,
+      rules,
+      read: [],
+      cases: [],
+    };
     const told = (more: readonly Problem[]): Written['problems'] => ({
       protocol: checked.problems,
       cases: more,
@@ -159,8 +169,9 @@ const withoutWords = (list: unknown): unknown =>
   partsIn(list).map((part) => Object.entries(part).filter(([key]) => !onlyWords.has(key)));
 
 /** What a case came to, wherever its lines stand now. */
-interface CameTo extends Pick<CaseAnswer, 'levelSays' | 'met'> {
+interface CameTo {
   readonly result: CaseResult;
+  readonly told: Pick<CaseAnswer, 'levelSays' | 'met' | 'given'>;
 }
 
 /** Cases are told apart by their place in the list and their text; one that was asked before, of the same protocol, is not asked again. */
@@ -182,9 +193,8 @@ function runAll(
     cameTo.set(key, came);
     const differs = caseProblems(came.result, document);
     failed.push(...differs);
-    const { levelSays, met } = came;
     const differences = differs.map(({ says }) => says);
-    return [{ name: each.name, lines, passes: differs.length === 0, differences, levelSays, met }];
+    return [{ name: each.name, lines, passes: differs.length === 0, differences, ...came.told }];
   });
   return { read, cases, problems: [...problems, ...failed], cameTo };
 }
@@ -196,7 +206,10 @@ function whatCameOf(each: Case, compiled: Compiled): CameTo {
   const levelSays = levelInWords(asked.answers, compiled.protocol.ladder);
   return {
     result: compareCase(asked, each),
-    levelSays: by.length === 0 ? levelSays : `${levelSays} By: ${by.join('; ')}.`,
-    met: level ? rules.filter(({ state }) => state === 'met').map(({ rule }) => rule.name) : [],
+    told: {
+      levelSays: by.length === 0 ? levelSays : `${levelSays} By: ${by.join('; ')}.`,
+      met: level ? rules.filter(({ state }) => state === 'met').map(({ rule }) => rule.name) : [],
+      given: givenNumbers(asked),
+    },
   };
 }

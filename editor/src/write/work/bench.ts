@@ -14,7 +14,7 @@ import { caseDraft } from './case-draft.ts';
 import { checkedProtocol, linesHere } from './checked-protocol.ts';
 import { caseInFull } from './case-in-full.ts';
 import { checkWard, type CheckedWard } from './check-ward.ts';
-import { mapOf } from './map-of.ts';
+import { MapMaker } from './map-maker.ts';
 import { aroundOf, type Around } from './surroundings.ts';
 import { UnguardedSteps } from './unguarded-steps.ts';
 
@@ -27,10 +27,12 @@ export class Bench {
   private written: Written | null = null;
   private ward: CheckedWard | null = null;
   private readonly unguardedSteps = new UnguardedSteps();
+  private maps = new MapMaker();
 
   open(question: Opening): void {
     this.around = aroundOf(question);
     this.workbench = new Workbench();
+    this.maps = new MapMaker();
     this.written = null;
     this.ward = null;
   }
@@ -72,7 +74,7 @@ export class Bench {
 
   map(question: Extract<Question, { kind: 'map' }>): Answers['map'] {
     const written = this.writtenOf(question.texts);
-    return { map: written.compiled && mapOf(written.compiled, written, question) };
+    return { map: written.compiled && this.maps.map(written.compiled, written, question) };
   }
 
   unguarded({ texts, version }: Extract<Question, { kind: 'unguarded' }>): Answers['unguarded'] {

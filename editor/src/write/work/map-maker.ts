@@ -1,22 +1,46 @@
 import {
   axesOf,
-  numbersOf,
   ordinaryValues,
   protocolReader,
   valueAt,
   type Axis,
   type Compiled,
+  type Series,
   type Written,
 } from '../../../../src/index.ts';
-import { planeHere } from '../../common/map/plane-here.ts';
+import { planeHere, type PlaneHere } from '../../common/map/plane-here.ts';
 import type { GivenSet, GivenValue, MapHere, Question } from '../messages.ts';
 import { givenInJson } from './given-in-yaml.ts';
 
-/** The plane of two observations with others held at some values; null where a protocol has no two numbers, or nothing can be read. */
-export function mapOf(
+/** A plane, and what it was worked out for. */
+interface KeptPlane {
+  readonly of: string;
+  readonly here: PlaneHere;
+}
+
+/** Draws the map again and again while a text is written: while only words of it change, the plane is the same. */
+export class MapMaker {
+  private kept: KeptPlane | null = null;
+
+  /** The plane of two observations with others held at some values; null where a protocol has no two numbers, or nothing can be read. */
+  map(compiled: Compiled, written: Written, asked: Extract<Question, { kind: 'map' }>): MapHere | null {
+    return mapOf(compiled, written, asked, (axes, given, held) => {
+      const of = JSON.stringify([axes, given, written.decidesLike]);
+      const here = this.kept?.of === of ? this.kept.here : planeHere(compiled, { axes, held });
+      this.kept = { of, here };
+      const { name, title, edition, digest } = compiled.protocol;
+      return { ...here, plane: { ...here.plane, protocol: { name, title, edition, digest } } };
+    });
+  }
+}
+
+type PlaneWith = (axes: readonly [string, string], given: GivenSet, held: Series) => PlaneHere;
+
+function mapOf(
   compiled: Compiled,
   written: Written,
   { axes, held: asked }: Extract<Question, { kind: 'map' }>,
+  planeWith: PlaneWith,
 ): MapHere | null {
   const all = axesOf(compiled);
   const [x, y] = chosen(all, axes);
@@ -27,8 +51,8 @@ export function mapOf(
   if (!series) return null;
   return {
     axes: all.map(({ name, title }) => ({ name, title })),
-    ...planeHere(compiled, { axes: [x.name, y.name], held: series }),
-    points: pointsOf(compiled, written, x, y),
+    ...planeWith([x.name, y.name], held, series),
+    points: pointsOf(written, x, y),
     held,
     form: reader.form,
   };
@@ -60,15 +84,13 @@ const without = (given: GivenSet, names: readonly string[]): GivenSet =>
   Object.fromEntries(Object.entries(given).filter(([name]) => !names.includes(name)));
 
 /** The cases that give one plain number on both axes. They may hold other values than the map. */
-function pointsOf(compiled: Compiled, { cases, read }: Written, x: Axis, y: Axis): MapHere['points'] {
-  const passing = new Map(cases.map(({ name, passes }) => [name, passes]));
-  return read.flatMap((each) => {
-    const given = numbersOf(compiled, each);
+function pointsOf({ cases }: Written, x: Axis, y: Axis): MapHere['points'] {
+  return cases.flatMap(({ name, passes, given }) => {
     const [left, up] = [x, y].map((axis) => {
       const value = given[axis.name];
       return value && value.low === value.high ? Math.round(value.low / valueAt(axis, 1)) : null;
     });
     if (left === null || up === null || left === undefined || up === undefined) return [];
-    return [{ name: each.name, passes: passing.get(each.name) ?? false, x: left, y: up }];
+    return [{ name, passes, x: left, y: up }];
   });
 }
