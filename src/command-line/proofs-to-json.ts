@@ -10,8 +10,8 @@ export interface Proven {
   readonly proofs: readonly Proof[];
 }
 
-/** What `prove --json` prints. */
-export const proofsToJson = (all: readonly Proven[]): object => ({
+/** What `prove --json` prints; `silent` are the names of what states nothing. */
+export const proofsToJson = (all: readonly Proven[], silent: readonly string[]): object => ({
   holds: all.every(({ proofs }) => proofs.every(({ verdict }) => verdict === 'proven')),
   true_of: ofTheRules,
   files: all.map(({ file, name, edition, proofs }) => ({
@@ -20,6 +20,7 @@ export const proofsToJson = (all: readonly Proven[]): object => ({
     edition,
     requirements: proofs.map(proofToJson),
   })),
+  nothing_stated: silent,
   caution,
 });
 

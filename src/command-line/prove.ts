@@ -1,4 +1,4 @@
-import { basename, dirname } from 'node:path';
+import { basename } from 'node:path';
 import type { Compiled, Ward } from '../index.ts';
 import { hasErrors } from '../problems/problem.ts';
 import { caution } from '../outcome/caution.ts';
@@ -13,6 +13,7 @@ import { proofsToJson, type Proven } from './proofs-to-json.ts';
 import { cannotAsk, orUnreadable, sayProblems } from './say.ts';
 import { proofLines } from './show-proof.ts';
 import { exit, type Call, type Exit, type Terminal } from './terminal.ts';
+import { wrap } from './wrap.ts';
 
 /** `vitalwright prove [PROTOCOL...] [--json]`: answers what each protocol or ward policy states that must always hold. */
 export const prove: Call = async (args, terminal) => {
@@ -44,21 +45,28 @@ async function pathsOf(asked: readonly string[], terminal: Terminal): Promise<re
 
 async function proveAll(paths: readonly string[], json: boolean, terminal: Terminal): Promise<Exit> {
   const all: Proven[] = [];
+  const silent: string[] = [];
   for (const path of paths) {
     const asked = await askable(path, terminal);
     if (!asked) return exit.couldNotAsk;
     const proven = proveOne(path, asked, json ? null : terminal);
-    if (proven.proofs.length > 0 || paths.length === 1) all.push(proven);
+    if (proven.proofs.length > 0) all.push(proven);
+    else silent.push(proven.name);
   }
-  if (all.every(({ proofs }) => proofs.length === 0))
-    return cannotAsk(`Nothing that must always hold is stated in ${paths.map(named).join(', ')}.`, terminal);
-  if (json) terminal.out(jsonText(proofsToJson(all)));
-  else terminal.out(`${caution}\n`);
+  if (all.length === 0)
+    return cannotAsk(`Nothing that must always hold is stated in ${silent.join(', ')}.`, terminal);
+  if (json) terminal.out(jsonText(proofsToJson(all, silent)));
+  else terminal.out(end(silent, terminal));
   const holds = all.every(({ proofs }) => proofs.every(({ verdict }) => verdict === 'proven'));
   return holds ? exit.well : exit.doesNotHold;
 }
 
-const named = (path: string): string => basename(dirname(path));
+/** What was not asked, as nothing is stated there; and the caution. */
+function end(silent: readonly string[], { width }: Terminal): string {
+  const stated =
+    silent.length === 0 ? [] : [`Nothing that must always hold is stated in: ${silent.join(', ')}.`];
+  return [...stated, caution].map((text) => `${wrap(text, width).join('\n')}\n`).join('\n');
+}
 
 /** Null, and said, when it has problems of its own. */
 async function askable(path: string, terminal: Terminal): Promise<Compiled | Ward | null> {
@@ -76,7 +84,7 @@ function proveOne(path: string, asked: Compiled | Ward, terminal: Terminal | nul
   for (const proof of proofsOf(asked)) {
     if (proofs.length === 0) terminal?.out(`${name}, edition ${edition}\n\n`);
     proofs.push(proof);
-    terminal?.out(proofLines(proof, hazards));
+    if (terminal) terminal.out(proofLines(proof, hazards, terminal.width));
   }
   return { file: path, name, edition, proofs };
 }

@@ -1,36 +1,39 @@
 import type { Hazard } from '../protocol/requirements/requirement.ts';
 import { ofTheRules, whyNotSettled } from '../review/requirements/proof-in-words.ts';
 import type { Proof } from '../review/requirements/proof.ts';
+import { wrap } from './wrap.ts';
 
-/** What became of one requirement, as lines. */
-export function proofLines(proof: Proof, hazards: ReadonlyMap<string, Hazard>): string {
+/** What became of one requirement, as lines that fit the terminal; an example stays as it is to be pasted. */
+export function proofLines(proof: Proof, hazards: ReadonlyMap<string, Hazard>, width: number): string {
   const { requirement } = proof;
-  const harms = requirement.controls.map((name) => `    controls: ${hazards.get(name)?.harm ?? name}`);
-  return [`  ${requirement.name}: ${requirement.title}`, ...harms, ...verdictLines(proof), '', ''].join('\n');
+  const say = (text: string): readonly string[] => wrap(text, width, '    ');
+  const harms = requirement.controls.flatMap((name) => say(`controls: ${hazards.get(name)?.harm ?? name}`));
+  const heading = wrap(`${requirement.name}: ${requirement.title}`, width, '  ');
+  return [...heading, ...harms, ...verdictLines(proof, say), '', ''].join('\n');
 }
 
-function verdictLines(proof: Proof): readonly string[] {
+function verdictLines(proof: Proof, say: (text: string) => readonly string[]): readonly string[] {
   switch (proof.verdict) {
     case 'proven':
       return [
-        `    Proven. ${ofTheRules}`,
+        ...say(`Proven. ${ofTheRules}`),
         ...proof.excepted.flatMap(({ observation, worst }) =>
           worst
             ? [
-                `    Excepted: ${observation}. Left blank, it can hide: ${worst.says}`,
+                ...say(`Excepted: ${observation}. Left blank, it can hide: ${worst.says}`),
                 ...indented(worst.yaml),
               ]
-            : [`    Excepted: ${observation}. Left blank by itself, it hides nothing.`],
+            : say(`Excepted: ${observation}. Left blank by itself, it hides nothing.`),
         ),
       ];
     case 'refuted':
       return [
-        `    Refuted. ${proof.example.says} ${ofTheRules}`,
-        '    The plainest example, as cases that say what is answered now:',
+        ...say(`Refuted. ${proof.example.says} ${ofTheRules}`),
+        ...say('The plainest example, as cases that say what is answered now:'),
         ...indented(proof.example.yaml),
       ];
     case 'not_settled':
-      return [`    Not settled. ${whyNotSettled(proof.because, proof.looked)} ${ofTheRules}`];
+      return say(`Not settled. ${whyNotSettled(proof.because, proof.looked)} ${ofTheRules}`);
   }
 }
 
