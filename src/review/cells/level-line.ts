@@ -18,7 +18,7 @@ export interface LevelAsked {
 }
 
 /** So many columns are asked at most: a line is for looking at. */
-const mostColumns = 600;
+const mostColumns = 300;
 
 /** Where a measure has one number: pieces of points, in the units of the axes. */
 export function levelLine({ compiled, measure, at, grounds, axes }: LevelAsked): Point[][] {
