@@ -2,7 +2,16 @@ import { partAt, type Document, type ListNode, type MapNode, type Node } from '.
 import type { Path } from '../../problems/place.ts';
 import type { Splice } from '../splice.ts';
 import { leadsTo } from './add-part.ts';
-import { beforeComment, beginsLine, dashOf, entryEnd, isFlow, lineStart, nextLine } from './places.ts';
+import {
+  beforeComment,
+  beginsLine,
+  column,
+  dashOf,
+  entryEnd,
+  isFlow,
+  lineStart,
+  nextLine,
+} from './places.ts';
 
 /** A part with what it takes up: from its key or dash to the end of its value. */
 interface Extent {
@@ -29,8 +38,25 @@ export function removePart(document: Document, path: Path): readonly Splice[] | 
   const next = extents[index + 1];
   if (isFlow(text, node)) return [flowCut(extents, index)];
   if (beginsLine(text, own.start))
-    return [{ from: lineStart(text, own.start), to: nextLine(text, own.end), text: '' }];
+    return [{ from: lineStart(text, own.start), to: withDeeperComments(text, own), text: '' }];
   return next ? [{ from: own.start, to: next.start, text: '' }] : null;
+}
+
+/**
+ * The line after a part and after the comments that stand deeper than it begins: they are its own, and behind a text over several lines they
+ * would become part of that text.
+ */
+function withDeeperComments(text: string, { start, end }: Extent): number {
+  const own = column(text, start);
+  let after = nextLine(text, end);
+  for (let at = after; at < text.length;) {
+    const [line = '', spaces = '', sign = ''] = /^([ \t]*)(#?)[^\n]*\n?/.exec(text.slice(at)) ?? [];
+    const isBlank = line.trim() === '';
+    if (!isBlank && !(sign === '#' && spaces.length > own)) break;
+    at += line.length;
+    if (!isBlank) after = at;
+  }
+  return after;
 }
 
 function extentsOf(text: string, node: Node): Extent[] | null {
