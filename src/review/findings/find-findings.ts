@@ -10,7 +10,8 @@ import { nearMiss } from '../../vocabulary/near-miss.ts';
 import { Asking } from './asking.ts';
 import type { Finding, Found, OpenQuestion } from './finding.ts';
 import { kinds } from './kinds.ts';
-import { acceptedIn, type Accepted } from './accepted.ts';
+import type { Accepted } from '../reasons-under.ts';
+import { acceptedIn } from './accepted.ts';
 import { openSentences } from './wording.ts';
 
 /** What a protocol does not tell by itself. */

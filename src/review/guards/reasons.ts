@@ -1,28 +1,15 @@
-import { partAt, type Document } from '../../document/document.ts';
+import type { Document } from '../../document/document.ts';
 import { findingToProblem } from '../../document/finding-to-problem.ts';
 import type { Problem } from '../../problems/problem.ts';
 import type { Protocol } from '../../protocol/protocol.ts';
 import { nearMiss } from '../../vocabulary/near-miss.ts';
 import { changesOf } from '../changes/changes-of.ts';
+import { reasonsUnder, type Accepted } from '../reasons-under.ts';
 import type { Guard } from './guards-of.ts';
 
 /** The reasons that a case file gives for changes that nothing notices, by the name of the change. */
-export function reasonsIn(
-  cases: Document,
-): ReadonlyMap<string, { readonly accepted: string; readonly at: number }> {
-  const { node, keySpan } = partAt(cases, ['unguarded']);
-  const items = keySpan && node.kind === 'list' ? node.items : [];
-  return new Map(
-    items.flatMap((item, at) => {
-      if (item.kind !== 'map') return [];
-      const text = (key: string): string => {
-        const value = item.entries.find((entry) => entry.key === key)?.value;
-        return value?.kind === 'scalar' ? String(value.value) : '';
-      };
-      return [[text('change'), { accepted: text('accepted'), at }] as const];
-    }),
-  );
-}
+export const reasonsIn = (cases: Document): ReadonlyMap<string, Accepted> =>
+  reasonsUnder(cases, 'unguarded', 'change');
 
 /** A reason for a change that there is not is a problem: the protocol has moved on, and the reason may no longer hold. */
 export function unknownReasons(cases: Document, document: Document, protocol: Protocol): Problem[] {
