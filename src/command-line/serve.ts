@@ -5,6 +5,7 @@ import { fileURLToPath } from 'node:url';
 import { exists, fileNames, UnreadableFile } from './files.ts';
 import { parseCall } from './parse-call.ts';
 import { newToken } from './saving/token.ts';
+import { editionAt } from './site-editions.ts';
 import { siteBelow } from './site-protocols.ts';
 import { siteServer, thisMachine } from './site-server.ts';
 import { exit, type Call, type Exit, type Terminal } from './terminal.ts';
@@ -33,7 +34,8 @@ export const serve: Call = async (args, terminal) => {
     // Read once before the rooms open: what is in force is checked now, not while somebody waits at a bed.
     const count = (await read()).protocols.length;
     const protocols = async (): Promise<string> => JSON.stringify(await read());
-    const server = siteServer({ folder: rooms, token: newToken(), protocols, saves: folder });
+    const edition = async (address: string): Promise<string | null> => editionAt(folder, address);
+    const server = siteServer({ folder: rooms, token: newToken(), protocols, edition, saves: folder });
     return await openRooms(server, port, count, terminal);
   } catch (error) {
     if (!(error instanceof UnreadableFile)) throw error;

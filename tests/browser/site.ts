@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { promisify } from 'node:util';
 import { newToken } from '../../src/command-line/saving/token.ts';
+import { editionAt } from '../../src/command-line/site-editions.ts';
 import { siteBelow, type SiteProtocol } from '../../src/command-line/site-protocols.ts';
 import { siteServer } from '../../src/command-line/site-server.ts';
 import { terminalAt } from '../command-line/terminal-at.ts';
@@ -45,7 +46,8 @@ export async function buildSite(): Promise<BuiltSite> {
         ? { saves: false, protocols: others, ladders: [] }
         : await siteBelow(folder, true, terminalAt(new Date().toISOString())),
     );
-  const server = siteServer({ folder: outDir, token: newToken(), protocols, saves: folder });
+  const edition = async (address: string): Promise<string | null> => editionAt(folder, address);
+  const server = siteServer({ folder: outDir, token: newToken(), protocols, edition, saves: folder });
   server.prependListener('request', (request) => {
     if (request.url?.startsWith(`${prefix}/`)) request.url = request.url.slice(prefix.length);
   });
