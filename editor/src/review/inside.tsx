@@ -1,9 +1,11 @@
-import type { ReactNode } from 'react';
+import { useState, type ReactNode } from 'react';
 import { Tab, TabList, TabPanel, Tabs } from 'react-aria-components';
 import { Fault } from '../common/fault-boundary.tsx';
 import type { RoomProps } from '../common/room.ts';
 import { ChangesRoom } from './changes/changes-room.tsx';
+import { MapLater } from './map/map-later.tsx';
 import { partNamed, parts, type PartName } from './parts.ts';
+import { NotCompared } from './sides/not-compared.tsx';
 import type { ChosenSides } from './sides/side-choices.ts';
 import { TwoSides } from './sides/two-sides.tsx';
 import { useReview, type Review } from './sides/use-review.ts';
@@ -16,13 +18,16 @@ interface Props extends RoomProps {
 export function Inside({ sides, ...props }: Props): ReactNode {
   const { protocol, protocols, address, onGo } = props;
   const review = useReview({ protocol, all: protocols, ...sides });
+  const [at, setAt] = useState(0);
+  const shown = partNamed(address.part);
+  const opened = useOpened(shown);
   if (review.kind === 'failed') return <Fault />;
   return (
     <>
       {review.kind === 'open' && <TwoSides before={review.before} after={review.after} />}
       <Tabs
         className="review-tabs"
-        selectedKey={partNamed(address.part)}
+        selectedKey={shown}
         onSelectionChange={(part) => onGo({ part: String(part) })}
       >
         <TabList className="tab-list" aria-label="Parts of the review">
@@ -34,7 +39,9 @@ export function Inside({ sides, ...props }: Props): ReactNode {
         </TabList>
         {parts.map(({ name }) => (
           <TabPanel key={name} id={name} shouldForceMount className="tab-panel">
-            <Part part={name} review={review} />
+            {opened.has(name) && (
+              <Part part={name} review={review} address={address} onGo={onGo} at={at} onWalk={setAt} />
+            )}
           </TabPanel>
         ))}
       </Tabs>
@@ -42,15 +49,36 @@ export function Inside({ sides, ...props }: Props): ReactNode {
   );
 }
 
-interface PartProps {
-  readonly part: PartName;
-  readonly review: Review;
+/** The parts that were looked at: they stay, so that nothing that took long is lost by a look elsewhere. */
+function useOpened(shown: PartName): ReadonlySet<PartName> {
+  const [opened, setOpened] = useState<ReadonlySet<PartName>>(new Set([shown]));
+  if (!opened.has(shown)) setOpened(new Set([...opened, shown]));
+  return opened;
 }
 
-function Part({ part, review }: PartProps): ReactNode {
+interface PartProps extends Pick<RoomProps, 'address' | 'onGo'> {
+  readonly part: PartName;
+  readonly review: Review;
+  readonly at: number;
+  readonly onWalk: (at: number) => void;
+}
+
+function Part({ part, review, address, onGo, ...walk }: PartProps): ReactNode {
   if (review.kind !== 'open') return <p className="waiting">Reading both sides…</p>;
+  const { helper, changes } = review;
   switch (part) {
     case 'changes':
-      return <ChangesRoom review={review} />;
+      return <ChangesRoom review={review} {...walk} />;
+    case 'map':
+      if (changes === null || changes === 'comparing') return <NotCompared review={review} />;
+      return (
+        <MapLater
+          helper={helper}
+          changes={changes}
+          axes={address.axes}
+          onAxes={(axes) => onGo({ axes })}
+          {...walk}
+        />
+      );
   }
 }

@@ -1,5 +1,6 @@
 import type { ChangesHere } from './changes/changes-here.ts';
 import type { SiteProtocol, SiteText } from '../common/site-protocol.ts';
+import type { MapAsked, MapHere } from './map/map-here.ts';
 import type { WitnessHere } from './witness/witness-here.ts';
 
 /** One side as the page asks for it: the draft in the folder, or the text of a sealed edition. */
@@ -22,7 +23,8 @@ export type Question =
   | Opening
   | { readonly kind: 'compare' }
   /** One of the sets that the comparison shows, by its place among them. */
-  | { readonly kind: 'witness'; readonly at: number };
+  | { readonly kind: 'witness'; readonly at: number }
+  | MapAsked;
 
 /** A side that was opened, as the page names it; or what is wrong with it, in sentences. */
 export type SideHere =
@@ -42,4 +44,5 @@ export interface Answers {
   /** Null in it: one of the sides is not open. */
   readonly compare: { readonly changes: ChangesHere | null };
   readonly witness: { readonly witness: WitnessHere | null };
+  readonly map: MapHere;
 }

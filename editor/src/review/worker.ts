@@ -12,6 +12,8 @@ function answer(question: Question): Answers[Question['kind']] {
       return desk.compare();
     case 'witness':
       return desk.witness(question.at);
+    case 'map':
+      return desk.map(question);
   }
 }
 

@@ -1,5 +1,7 @@
 import { compareSides, readDocument } from '../../../../src/index.ts';
 import type { Answers, Opening } from '../messages.ts';
+import type { MapAsked } from '../map/map-here.ts';
+import { changeMap } from './change-map.ts';
 import { comparisonToPage, type ShownSet } from './comparison-to-page.ts';
 import { openSide, sideHere, type OpenedSide, type Side } from './open-side.ts';
 import { witnessInFull } from './witness-in-full.ts';
@@ -34,6 +36,12 @@ export class Desk {
     const sides = this.sides();
     const shown = this.sets[at];
     return { witness: sides && shown ? witnessInFull(shown, [sides[0].reader, sides[1].reader]) : null };
+  }
+
+  map(asked: MapAsked): Answers['map'] {
+    const sides = this.sides();
+    if (!sides) return { kind: 'none', why: 'One of the sides cannot be read.' };
+    return changeMap(asked, [sides[0].reader, sides[1].reader], this.sets);
   }
 
   private sides(): readonly [Side, Side] | null {
