@@ -60,7 +60,7 @@ export { spliced, type Splice } from './authoring/splice.ts';
 export type { Plain } from './authoring/yaml-text.ts';
 export { Workbench, type CaseAnswer, type Written, type WrittenTexts } from './authoring/workbench.ts';
 export * from './review/door.ts';
-export { beginReadEdition, readEdition } from './editions/read-edition.ts';
+export * from './editions/door.ts';
 export { showProblem } from './problems/show-problem.ts';
 export { proveRequirements } from './review/requirements/prove.ts';
 export {

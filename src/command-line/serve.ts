@@ -2,9 +2,11 @@ import { stat } from 'node:fs/promises';
 import type { Server } from 'node:http';
 import { basename, dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { sealApart } from './deciding/seal-apart.ts';
 import { exists, fileNames, UnreadableFile } from './files.ts';
 import { parseCall } from './parse-call.ts';
 import { newToken } from './saving/token.ts';
+import { editionAt } from './site-editions.ts';
 import { siteBelow } from './site-protocols.ts';
 import { siteServer, thisMachine } from './site-server.ts';
 import { exit, type Call, type Exit, type Terminal } from './terminal.ts';
@@ -33,7 +35,9 @@ export const serve: Call = async (args, terminal) => {
     // Read once before the rooms open: what is in force is checked now, not while somebody waits at a bed.
     const count = (await read()).protocols.length;
     const protocols = async (): Promise<string> => JSON.stringify(await read());
-    const server = siteServer({ folder: rooms, token: newToken(), protocols, saves: folder });
+    const edition = async (address: string): Promise<string | null> => editionAt(folder, address);
+    const answers = { protocols, edition, saves: folder, decides: terminal, seal: sealApart };
+    const server = siteServer({ folder: rooms, token: newToken(), ...answers });
     return await openRooms(server, port, count, terminal);
   } catch (error) {
     if (!(error instanceof UnreadableFile)) throw error;

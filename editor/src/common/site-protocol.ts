@@ -1,3 +1,5 @@
+import type { SiteEdition, SiteRecord } from '../../../src/index.ts';
+
 /** A text under the name that its problems cite. */
 export interface SiteText {
   readonly file: string;
@@ -16,6 +18,10 @@ export interface SiteProtocol {
   readonly cases: SiteText | null;
   /** Of a ward policy with a record: what is in force, which a patient is read with in place of the text. */
   readonly in_force?: SiteInForce;
+  /** Its sealed editions, the oldest first; absent when there is none. */
+  readonly editions?: readonly SiteEdition[];
+  /** What its record says of this moment, and every entry; absent when it has none. */
+  readonly record?: SiteRecord;
 }
 
 /** What is in force for a ward: a sealed edition, with what must be said of it; or nothing, and what applies instead. */

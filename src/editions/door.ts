@@ -1,0 +1,11 @@
+/** What the library offers of sealed editions, and of the record of what is in force. */
+export { beginReadEdition, readEdition } from './read-edition.ts';
+export type {
+  SiteApprovals,
+  SiteApprovers,
+  SiteEdition,
+  SiteEntry,
+  SitePut,
+  SiteRecord,
+  SiteWithdrawn,
+} from './site-record.ts';
