@@ -2,11 +2,12 @@ import type { Compiled } from '../../outcome/compile.ts';
 import type { Logic } from '../../logic/logic.ts';
 import { asOneProtocol } from '../as-one-protocol.ts';
 import type { Box } from '../box.ts';
-import { atEnd, TooManyPieces, type Diagram, type Diagrams, type Pairwise } from '../diagrams/diagrams.ts';
+import { atEnd, TooManyPieces, type Diagram, type Diagrams } from '../diagrams/diagrams.ts';
 import { findSetIn } from '../diagrams/find-set-in.ts';
 import { eachPiece } from '../diagrams/input-diagrams.ts';
 import { LogicDiagrams } from '../diagrams/logic-to-diagrams.ts';
 import { piecesToBox } from '../diagrams/pieces-to-box.ts';
+import type { Pairwise } from '../diagrams/pairwise.ts';
 import { preferredPieces } from '../diagrams/preferred.ts';
 import { logicOfSingleSet } from '../diagrams/single-set.ts';
 import { Space } from '../diagrams/space.ts';
@@ -75,7 +76,11 @@ function changeDiagram(asking: Asking, space: Space, logicOf: (member: Compiled)
 }
 
 const most = 1 << 14;
-const becomes: Pairwise = { name: 'becomes', of: (before, after) => before * most + after };
+const becomes: Pairwise = {
+  name: 'becomes',
+  of: (before, after) => before * most + after,
+  commutes: false,
+};
 
 function changesWhere(which: Diagram, change: Diagram, asking: Asking, space: Space): ChangeWithSet[] {
   const { store } = space;
@@ -83,19 +88,17 @@ function changesWhere(which: Diagram, change: Diagram, asking: Asking, space: Sp
   return [...endsOf(change, store)].flatMap((code) => {
     const [from, to] = [codeToLevel(Math.floor(code / most)), codeToLevel(code % most)];
     if (isSame({ from, to }, asking)) return [];
-    const pieces = findSetIn(space, [store.pair(equals, change, store.leaf(code)), which], preferred);
+    const pieces = findSetIn(space, [store.not(store.differ(change, store.leaf(code))), which], preferred);
     return pieces ? [{ from, to, box: piecesToBox(space, pieces) }] : [];
   });
 }
-
-const equals: Pairwise = { name: 'equals', of: (left, right) => (left === right ? 1 : 0) };
 
 /** Every number that a diagram ends in, in order. */
 function endsOf(diagram: Diagram, store: Diagrams): readonly number[] {
   const [seen, ends] = [new Set([diagram]), new Set<number>()];
   for (const next of seen) {
     if (store.variableOf(next) === atEnd) ends.add(store.valueOf(next));
-    else for (const kid of store.kidsOf(next)) seen.add(kid);
+    else for (const end of store.endsOf(next)) seen.add(store.at(next, end));
   }
   return [...ends].sort((left, right) => left - right);
 }

@@ -1,6 +1,7 @@
 import { levelFrom, type LevelAnswer } from '../../outcome/answers.ts';
 import { mergeLevels } from '../../ward/merge-levels.ts';
-import type { Diagram, Diagrams, Pairwise } from '../diagrams/diagrams.ts';
+import type { Diagram, Diagrams } from '../diagrams/diagrams.ts';
+import type { Pairwise } from '../diagrams/pairwise.ts';
 import type { LogicDiagrams } from '../diagrams/logic-to-diagrams.ts';
 import type { Logic } from '../../logic/logic.ts';
 import type { Logical } from '../../logic/operators.ts';
@@ -26,12 +27,14 @@ export function codeToLevel(code: number): LevelAnswer | null {
 const together: Pairwise = {
   name: 'levels together',
   of: (left, right) => levelToCode(mergeLevels([codeToLevel(left), codeToLevel(right)])),
+  commutes: true,
 };
 
 /** Numbers of two steps, side by side: none is below 0 or as high as `base`. */
 const beside: Pairwise = {
   name: 'beside',
   of: (left, right) => Math.max(left, 0) * base + Math.max(right, 0),
+  commutes: false,
 };
 
 /** What is for the patient, by what is raised, what could be, and below which nothing can be. */
@@ -52,6 +55,7 @@ const named = (applies: 'surely' | 'maybe'): Pairwise => ({
         noResult,
       ),
     ),
+  commutes: false,
 });
 
 const noResult = new Float64Array();

@@ -2,20 +2,21 @@ import { operation, type Logical, type Operator } from '../../logic/operators.ts
 import type { Logic } from '../../logic/logic.ts';
 import type { Input } from '../../logic/inputs.ts';
 import type { Protocol } from '../../protocol/protocol.ts';
-import type { Diagram, Diagrams, Pairwise } from './diagrams.ts';
+import type { Diagram, Diagrams } from './diagrams.ts';
 import { inputDiagram } from './input-diagrams.ts';
 import { numbersBehind, stepsOfLogic, type Named } from './numbers-behind.ts';
+import { atMost, below, higher, lower, minus, plus, times, type Pairwise } from './pairwise.ts';
 import { rowsOf } from './rows.ts';
 import type { Space } from './space.ts';
 
 const pairwise: Readonly<Partial<Record<Operator, Pairwise>>> = {
-  '+': { name: '+', of: (left, right) => left + right },
-  '-': { name: '-', of: (left, right) => left - right },
-  '*': { name: '*', of: (left, right) => left * right },
-  min: { name: 'min', of: (left, right) => Math.min(left, right) },
-  max: { name: 'max', of: (left, right) => Math.max(left, right) },
-  '<': { name: '<', of: (left, right) => (left < right ? 1 : 0) },
-  '<=': { name: '<=', of: (left, right) => (left <= right ? 1 : 0) },
+  '+': plus,
+  '-': minus,
+  '*': times,
+  min: lower,
+  max: higher,
+  '<': below,
+  '<=': atMost,
 };
 
 /**
