@@ -2,6 +2,7 @@ import { stat } from 'node:fs/promises';
 import type { Server } from 'node:http';
 import { basename, dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { sealApart } from './deciding/seal-apart.ts';
 import { exists, fileNames, UnreadableFile } from './files.ts';
 import { parseCall } from './parse-call.ts';
 import { newToken } from './saving/token.ts';
@@ -35,7 +36,8 @@ export const serve: Call = async (args, terminal) => {
     const count = (await read()).protocols.length;
     const protocols = async (): Promise<string> => JSON.stringify(await read());
     const edition = async (address: string): Promise<string | null> => editionAt(folder, address);
-    const server = siteServer({ folder: rooms, token: newToken(), protocols, edition, saves: folder });
+    const answers = { protocols, edition, saves: folder, decides: terminal, seal: sealApart };
+    const server = siteServer({ folder: rooms, token: newToken(), ...answers });
     return await openRooms(server, port, count, terminal);
   } catch (error) {
     if (!(error instanceof UnreadableFile)) throw error;

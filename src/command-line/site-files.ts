@@ -1,2 +1,8 @@
 /** Addresses below the rooms that the command line and the rooms both name. */
-export const siteFiles = { protocols: 'protocols.json', save: 'save', editions: 'editions' } as const;
+export const siteFiles = {
+  protocols: 'protocols.json',
+  save: 'save',
+  decide: 'decide',
+  seal: 'seal',
+  editions: 'editions',
+} as const;
