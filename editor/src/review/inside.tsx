@@ -3,6 +3,7 @@ import { Tab, TabList, TabPanel, Tabs } from 'react-aria-components';
 import { Fault } from '../common/fault-boundary.tsx';
 import type { RoomProps } from '../common/room.ts';
 import { ChangesRoom } from './changes/changes-room.tsx';
+import { HoldRoom } from './hold/hold-room.tsx';
 import { MapLater } from './map/map-later.tsx';
 import { partNamed, parts, type PartName } from './parts.ts';
 import { NotCompared } from './sides/not-compared.tsx';
@@ -65,7 +66,7 @@ interface PartProps extends Pick<RoomProps, 'address' | 'onGo'> {
 
 function Part({ part, review, address, onGo, ...walk }: PartProps): ReactNode {
   if (review.kind !== 'open') return <p className="waiting">Reading both sides…</p>;
-  const { helper, changes } = review;
+  const { helper, changes, after } = review;
   switch (part) {
     case 'changes':
       return <ChangesRoom review={review} {...walk} />;
@@ -79,6 +80,12 @@ function Part({ part, review, address, onGo, ...walk }: PartProps): ReactNode {
           onAxes={(axes) => onGo({ axes })}
           {...walk}
         />
+      );
+    case 'must_hold':
+      return after.kind === 'open' ? (
+        <HoldRoom opening={review.opening} requirements={after.requirements} />
+      ) : (
+        <NotCompared review={review} />
       );
   }
 }

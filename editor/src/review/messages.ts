@@ -1,3 +1,4 @@
+import type { StatedRequirement } from '../../../src/index.ts';
 import type { ChangesHere } from './changes/changes-here.ts';
 import type { SiteProtocol, SiteText } from '../common/site-protocol.ts';
 import type { MapAsked, MapHere } from './map/map-here.ts';
@@ -24,7 +25,9 @@ export type Question =
   | { readonly kind: 'compare' }
   /** One of the sets that the comparison shows, by its place among them. */
   | { readonly kind: 'witness'; readonly at: number }
-  | MapAsked;
+  | MapAsked
+  /** What must always hold, of the newer side; told one by one, with how far it is. */
+  | { readonly kind: 'prove' };
 
 /** A side that was opened, as the page names it; or what is wrong with it, in sentences. */
 export type SideHere =
@@ -35,6 +38,7 @@ export type SideHere =
       readonly edition: number;
       readonly digest: string;
       readonly isSealed: boolean;
+      readonly requirements: readonly StatedRequirement[];
     }
   | { readonly kind: 'problems'; readonly problems: readonly string[] };
 
@@ -45,4 +49,5 @@ export interface Answers {
   readonly compare: { readonly changes: ChangesHere | null };
   readonly witness: { readonly witness: WitnessHere | null };
   readonly map: MapHere;
+  readonly prove: { readonly answered: number };
 }

@@ -2,6 +2,7 @@
 export const parts = [
   { name: 'changes', title: 'Changes' },
   { name: 'map', title: 'Map' },
+  { name: 'must_hold', title: 'Must hold' },
 ] as const;
 
 export type PartName = (typeof parts)[number]['name'];
