@@ -7,6 +7,7 @@ import {
   type Form,
   type Ward,
 } from '../../../src/index.ts';
+import { nameOf } from './protocol-name.ts';
 import type { SiteProtocol } from './site-protocol.ts';
 
 /** A problem as a page is told of it. */
@@ -32,8 +33,6 @@ export interface OpenedReader {
   readonly ward: Ward | null;
   readonly problems: readonly PageProblem[];
 }
-
-const nameOf = ({ id }: SiteProtocol): string => id.split('/').at(-1) ?? id;
 
 /** What is opened in two halves: its form at once, and what is read with once all of the check is done. */
 export interface OpeningReader {

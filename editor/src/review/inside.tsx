@@ -4,6 +4,7 @@ import { Fault } from '../common/fault-boundary.tsx';
 import type { RoomProps } from '../common/room.ts';
 import { ChangesRoom } from './changes/changes-room.tsx';
 import { HoldRoom } from './hold/hold-room.tsx';
+import { LooseRoom } from './loose/loose-room.tsx';
 import { MapLater } from './map/map-later.tsx';
 import { partNamed, parts, type PartName } from './parts.ts';
 import { NotCompared } from './sides/not-compared.tsx';
@@ -87,5 +88,7 @@ function Part({ part, review, address, onGo, ...walk }: PartProps): ReactNode {
       ) : (
         <NotCompared review={review} />
       );
+    case 'loose_ends':
+      return <LooseRoom opening={review.opening} />;
   }
 }

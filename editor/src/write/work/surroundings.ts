@@ -8,6 +8,7 @@ import {
   type Problem,
   type Workbench,
 } from '../../../../src/index.ts';
+import { nameOf } from '../../common/protocol-name.ts';
 import type { SiteProtocol, SiteText } from '../../common/site-protocol.ts';
 import type { Question } from '../messages.ts';
 
@@ -30,8 +31,6 @@ export interface Around {
   /** What a ward policy reads with, by name. */
   readonly members: (text: string) => ReadonlyMap<string, Compiled | null>;
 }
-
-const nameOf = ({ id }: SiteProtocol): string => id.split('/').at(-1) ?? id;
 
 /** All that is around a text while it is written; each part is read once. */
 export function aroundOf({ protocol, all: every, ladders }: Extract<Question, { kind: 'open' }>): Around {
