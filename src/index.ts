@@ -88,9 +88,6 @@ export {
   rulesThatAre,
   stepInWords,
 } from './review/cells/plane-in-words.ts';
-export { compareSides } from './review/compare/compare.ts';
-export type { ChangedLevel, ChangedRule, Comparison } from './review/compare/comparison.ts';
-export { comparisonToHtml } from './review/compare/report/comparison-to-html.ts';
 export { planeOf, type PlaneAsked } from './review/cells/plane-of.ts';
 export { valueAt, type Axis, type Cell, type Plane, type PlaneAnswer } from './review/cells/plane.ts';
 export { caution } from './outcome/caution.ts';

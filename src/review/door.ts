@@ -3,3 +3,29 @@ export { lookForUnguarded, type UnguardedChange, type UnguardedSearch } from './
 export { findingsOf, type Findings, type FindingsAsked } from './findings/find-findings.ts';
 export type { Finding, FindingKind, OpenQuestion, Witness } from './findings/finding.ts';
 export { headings as findingHeadings, scope as findingsScope } from './findings/wording.ts';
+export type {
+  ChangedCase,
+  ChangedLevel,
+  ChangedRule,
+  ChangedStand,
+  ChangedWords,
+  Comparison,
+} from './compare/comparison.ts';
+export {
+  groundInWords,
+  notWhole,
+  regionParts,
+  ruleIsWords,
+  type RegionParts,
+} from './compare/comparison-in-words.ts';
+export { compareSides } from './compare/compare.ts';
+export type { Compared } from './compare/side.ts';
+export { comparisonToHtml } from './compare/report/comparison-to-html.ts';
+export {
+  answerBefore,
+  changedPlane,
+  changeInWords,
+  moveOf,
+  type ChangedPlane,
+  type Move,
+} from './cells/changed-plane.ts';

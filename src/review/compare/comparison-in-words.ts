@@ -37,6 +37,32 @@ export function regionLines({
   ];
 }
 
+/** The regions of a change in their terms, with what those that are told share taken out of them. */
+export interface RegionParts {
+  /** What holds in every part; `isAll`: also in those that are not told. */
+  readonly shared: readonly string[];
+  readonly isAll: boolean;
+  /** What holds in each part beside that. A set may be in several parts. */
+  readonly parts: readonly (readonly string[])[];
+  /** What else is to be known: that there are more parts, that earlier sets are needed. */
+  readonly notes: readonly string[];
+}
+
+/** The same as `regionLines`, term by term, for a page that sets the terms apart. */
+export function regionParts(of: ChangedLevel | ChangedStand): RegionParts {
+  const { in_common: common, regions } = of;
+  const [first = [], ...rest] = regions;
+  const told = rest.length === 0 ? [] : first.filter((term) => rest.every((each) => each.includes(term)));
+  const notes = regionLines({ ...of, in_common: [], regions: [] }).slice(1);
+  const isAll = common.length > 0 || told.length === 0;
+  return {
+    shared: [...common, ...told],
+    isAll,
+    parts: regions.map((terms) => terms.filter((term) => !told.includes(term))),
+    notes,
+  };
+}
+
 /** That what is told is not all. */
 export const notWhole =
   'The search grew too large: each of these is true, and there may be more sets. No count below is whole.';

@@ -1,0 +1,46 @@
+import { compareSides, readDocument } from '../../../../src/index.ts';
+import type { Answers, Opening } from '../messages.ts';
+import { comparisonToPage, type ShownSet } from './comparison-to-page.ts';
+import { openSide, sideHere, type OpenedSide, type Side } from './open-side.ts';
+import { witnessInFull } from './witness-in-full.ts';
+
+/** What a worker keeps: the two sides that are open, and what was found about them. */
+export class Desk {
+  private before: OpenedSide | null = null;
+  private after: OpenedSide | null = null;
+  private sets: readonly ShownSet[] = [];
+
+  open(opening: Opening): Answers['open'] {
+    this.before = opening.before && openSide(opening.before, opening);
+    this.after = openSide(opening.after, opening);
+    this.sets = [];
+    return { before: this.before && sideHere(this.before), after: sideHere(this.after) };
+  }
+
+  /** The cases of the newer side are read by both; where it has none, those of the older. */
+  compare(): Answers['compare'] {
+    const sides = this.sides();
+    if (!sides) return { changes: null };
+    const [before, after] = sides;
+    const text = after.cases ?? before.cases;
+    const cases = text && readDocument(text.file, text.text).document;
+    const comparison = compareSides(before.reader, after.reader, cases);
+    const { page, sets } = comparisonToPage(comparison, [levelsOf(before), levelsOf(after)]);
+    this.sets = sets;
+    return { changes: page };
+  }
+
+  witness(at: number): Answers['witness'] {
+    const sides = this.sides();
+    const shown = this.sets[at];
+    return { witness: sides && shown ? witnessInFull(shown, [sides[0].reader, sides[1].reader]) : null };
+  }
+
+  private sides(): readonly [Side, Side] | null {
+    const { before, after } = this;
+    return before && after && 'side' in before && 'side' in after ? [before.side, after.side] : null;
+  }
+}
+
+const levelsOf = ({ reader }: Side): readonly string[] =>
+  ('members' in reader ? reader.ladder : reader.protocol.ladder).levels.map(({ name }) => name);
