@@ -4,9 +4,10 @@ import { askingOf, type Asking } from './asking.ts';
 import { caseChanges } from './case-changes.ts';
 import { changedLevels } from './changed-levels.ts';
 import { changedRules } from './changed-rules.ts';
-import type { ComparedSide, Comparison } from './comparison.ts';
+import type { ComparedSide, Comparison, OtherLevels } from './comparison.ts';
 import { builtAlike, declaredOtherwise, gapsOf, looksAtAnAverage, overWords } from './gaps.ts';
 import { incompleteAlike } from './incomplete.ts';
+import { otherLevels } from './other-levels.ts';
 import { limitChanges } from './limit-changes.ts';
 import { Partitioner } from './partitioner.ts';
 import { sideOf, type Compared, type Side } from './side.ts';
@@ -27,9 +28,15 @@ export function compareSides(before: Compared, after: Compared, cases: Document 
   const canAsk = declaredOtherwise(sides).length === 0;
   const levels = alike || !canAsk ? { changed: [], tooLarge: false } : changedLevels(working);
   const rules = alike || !canAsk ? { changed: [], tooLarge: false } : changedRules(working);
-  const changes = levels.changed.length > 0 || rules.changed.some(({ stands }) => stands.length > 0);
+  const others = alike || !canAsk || 'members' in after ? null : otherLevels(working, levels.changed);
+  const changes =
+    levels.changed.length > 0 ||
+    (others?.incomplete.length ?? 0) > 0 ||
+    rules.changed.some(({ stands }) => stands.length > 0);
   const withMissing = !alike && canAsk && !changes && incompleteAlike(asking);
-  const gaps = alike ? [] : gapsOf(asking, sides, levels.tooLarge || rules.tooLarge, withMissing);
+  const gaps = alike
+    ? []
+    : gapsOf(asking, sides, levels.tooLarge || rules.tooLarge, missingIs(withMissing, others));
   const verdict = changes ? 'changes' : gaps.length > 0 ? 'not_settled' : 'nothing_changes';
   const inCases = cases ? caseChanges(cases, [before, after], sides, asking.pairs) : { changed: [], read: 0 };
   return {
@@ -42,6 +49,7 @@ export function compareSides(before: Compared, after: Compared, cases: Document 
     all_sets: all === null ? null : String(all),
     levels: levels.changed,
     levels_whole: !levels.tooLarge && (alike || !looksAtAnAverage(asking)),
+    other_levels: others,
     by_protocol: 'members' in before && !alike && canAsk ? byProtocol(asking) : [],
     rules: rules.changed,
     renamed: renamedIn(asking),
@@ -52,6 +60,9 @@ export function compareSides(before: Compared, after: Compared, cases: Document 
     caution,
   };
 }
+
+const missingIs = (alike: boolean, others: OtherLevels | null): 'alike' | 'levels_told' | 'open' =>
+  alike ? 'alike' : others?.whole === true ? 'levels_told' : 'open';
 
 const everything =
   'every set and series, whatever is known or missing, whatever earlier sets there are and whatever limit is changed for a patient: both sides are built alike';
@@ -103,7 +114,10 @@ function byProtocol({ members }: Asking): Comparison['by_protocol'] {
     const working = workingOf([sideOf(before), sideOf(after)]);
     if (builtAlike(working.asking, working.sides)) return [];
     const { changed, tooLarge } = changedLevels(working);
-    return [{ protocol: after.protocol.name, levels: changed, levels_whole: !tooLarge }];
+    const others = otherLevels(working, changed);
+    return [
+      { protocol: after.protocol.name, levels: changed, levels_whole: !tooLarge, other_levels: others },
+    ];
   });
 }
 

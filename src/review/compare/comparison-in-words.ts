@@ -67,6 +67,15 @@ export function regionParts(of: ChangedLevel | ChangedStand): RegionParts {
 export const notWhole =
   'The search grew too large: each of these is true, and there may be more sets. No count below is whole.';
 
+/** What is said before the changes of level of which no region is told. */
+export const othersInWords = {
+  complete: 'The search for regions grew too large to come upon these. Each has a set that shows it.',
+  incomplete:
+    'Sets in which something is missing or could not be obtained, and what is shown for them. Each has a set that shows it.',
+  whole:
+    'No set, complete or not, has another change of level than those that are told here; that is proven.',
+} as const;
+
 /** What happened to a rule, in a few words. */
 export function ruleIsWords({ is, stands, renamed_from: from }: ChangedRule): string {
   const named = from === null ? '' : `, until now ${from}`;
