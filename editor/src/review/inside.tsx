@@ -3,6 +3,7 @@ import { Tab, TabList, TabPanel, Tabs } from 'react-aria-components';
 import { Fault } from '../common/fault-boundary.tsx';
 import type { RoomProps } from '../common/room.ts';
 import { ChangesRoom } from './changes/changes-room.tsx';
+import { Decide } from './decide/decide.tsx';
 import { HoldRoom } from './hold/hold-room.tsx';
 import { LooseRoom } from './loose/loose-room.tsx';
 import { MapLater } from './map/map-later.tsx';
@@ -18,12 +19,11 @@ interface Props extends RoomProps {
 
 /** All below the head: what is compared, and the parts of the review. */
 export function Inside({ sides, ...props }: Props): ReactNode {
-  const { protocol, protocols, address, onGo } = props;
+  const { protocol, protocols, site, address, onGo, onSaved } = props;
   const review = useReview({ protocol, all: protocols, ...sides });
   const [at, setAt] = useState(0);
   const shown = partNamed(address.part);
   const opened = useOpened(shown);
-  if (review.kind === 'failed') return <Fault />;
   return (
     <>
       {review.kind === 'open' && <TwoSides before={review.before} after={review.after} />}
@@ -41,8 +41,13 @@ export function Inside({ sides, ...props }: Props): ReactNode {
         </TabList>
         {parts.map(({ name }) => (
           <TabPanel key={name} id={name} shouldForceMount className="tab-panel">
-            {opened.has(name) && (
-              <Part part={name} review={review} address={address} onGo={onGo} at={at} onWalk={setAt} />
+            {name === 'decide' ? (
+              // Whatever becomes of a comparison, a policy can be withdrawn.
+              <Decide protocol={protocol} site={site} onSaved={onSaved} />
+            ) : (
+              opened.has(name) && (
+                <Part part={name} review={review} address={address} onGo={onGo} at={at} onWalk={setAt} />
+              )
             )}
           </TabPanel>
         ))}
@@ -59,13 +64,14 @@ function useOpened(shown: PartName): ReadonlySet<PartName> {
 }
 
 interface PartProps extends Pick<RoomProps, 'address' | 'onGo'> {
-  readonly part: PartName;
+  readonly part: Exclude<PartName, 'decide'>;
   readonly review: Review;
   readonly at: number;
   readonly onWalk: (at: number) => void;
 }
 
 function Part({ part, review, address, onGo, ...walk }: PartProps): ReactNode {
+  if (review.kind === 'failed') return <Fault />;
   if (review.kind !== 'open') return <p className="waiting">Reading both sides…</p>;
   const { helper, changes, after } = review;
   switch (part) {
