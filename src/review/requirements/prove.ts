@@ -10,6 +10,7 @@ import type { Because, Example, Excepted, Proof } from './proof.ts';
 import type { Question } from './question.ts';
 import { blankOf, hiding, questionOf } from './questions-of.ts';
 import { search, type Searched } from './search.ts';
+import { seriesOf } from './series.ts';
 import { subjectOfProtocol, subjectOfWard, type Subject } from './subject.ts';
 import { givensOf } from './witness.ts';
 
@@ -125,10 +126,14 @@ function searchFor(
 ): { searched: Searched; example: Example | null } {
   let example: Example | null = null;
   const accept = (box: Box): boolean => {
-    const givens = givensOf(box, question, subject);
-    const found = breaking(requirement, reads, givens);
-    if (found) example = exampleOf(requirement, reads, givens, found);
-    return found !== null;
+    const alone = givensOf(box, question, subject);
+    for (const givens of [alone, ...seriesOf(box, question, subject, alone)]) {
+      const found = breaking(requirement, reads, givens);
+      if (!found) continue;
+      example = exampleOf(requirement, reads, givens, found);
+      return true;
+    }
+    return false;
   };
   const searched = search(question, impossibleOf(subject, question.space, question.seconds), {
     ...watch,
