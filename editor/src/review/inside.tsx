@@ -3,6 +3,7 @@ import { Tab, TabList, TabPanel, Tabs } from 'react-aria-components';
 import { Fault } from '../common/fault-boundary.tsx';
 import type { RoomProps } from '../common/room.ts';
 import { ChangesRoom } from './changes/changes-room.tsx';
+import { Decide } from './decide/decide.tsx';
 import { partNamed, parts, type PartName } from './parts.ts';
 import type { ChosenSides } from './sides/side-choices.ts';
 import { TwoSides } from './sides/two-sides.tsx';
@@ -14,9 +15,8 @@ interface Props extends RoomProps {
 
 /** All below the head: what is compared, and the parts of the review. */
 export function Inside({ sides, ...props }: Props): ReactNode {
-  const { protocol, protocols, address, onGo } = props;
+  const { protocol, protocols, site, address, onGo, onSaved } = props;
   const review = useReview({ protocol, all: protocols, ...sides });
-  if (review.kind === 'failed') return <Fault />;
   return (
     <>
       {review.kind === 'open' && <TwoSides before={review.before} after={review.after} />}
@@ -34,7 +34,12 @@ export function Inside({ sides, ...props }: Props): ReactNode {
         </TabList>
         {parts.map(({ name }) => (
           <TabPanel key={name} id={name} shouldForceMount className="tab-panel">
-            <Part part={name} review={review} />
+            {name === 'decide' ? (
+              // Whatever becomes of a comparison, a policy can be withdrawn.
+              <Decide protocol={protocol} site={site} onSaved={onSaved} />
+            ) : (
+              <Part part={name} review={review} />
+            )}
           </TabPanel>
         ))}
       </Tabs>
@@ -43,11 +48,12 @@ export function Inside({ sides, ...props }: Props): ReactNode {
 }
 
 interface PartProps {
-  readonly part: PartName;
+  readonly part: Exclude<PartName, 'decide'>;
   readonly review: Review;
 }
 
 function Part({ part, review }: PartProps): ReactNode {
+  if (review.kind === 'failed') return <Fault />;
   if (review.kind !== 'open') return <p className="waiting">Reading both sides…</p>;
   switch (part) {
     case 'changes':

@@ -1,5 +1,8 @@
 /** The parts of the room, in the order in which a reviewer goes through them. */
-export const parts = [{ name: 'changes', title: 'Changes' }] as const;
+export const parts = [
+  { name: 'changes', title: 'Changes' },
+  { name: 'decide', title: 'Decide' },
+] as const;
 
 export type PartName = (typeof parts)[number]['name'];
 
