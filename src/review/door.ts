@@ -10,10 +10,12 @@ export type {
   ChangedStand,
   ChangedWords,
   Comparison,
+  OtherLevels,
 } from './compare/comparison.ts';
 export {
   groundInWords,
   notWhole,
+  othersInWords,
   regionParts,
   ruleIsWords,
   type RegionParts,
@@ -29,3 +31,7 @@ export {
   type ChangedPlane,
   type Move,
 } from './cells/changed-plane.ts';
+export { mostGroups, proofsOf } from './requirements/prove.ts';
+export type { Proof } from './requirements/proof.ts';
+export { ofTheRules, whyNotSettled } from './requirements/proof-in-words.ts';
+export { requirementsOf, type StatedRequirement } from './requirements/stated.ts';

@@ -1,5 +1,7 @@
+import type { StatedRequirement } from '../../../src/index.ts';
 import type { ChangesHere } from './changes/changes-here.ts';
 import type { SiteProtocol, SiteText } from '../common/site-protocol.ts';
+import type { MapAsked, MapHere } from './map/map-here.ts';
 import type { WitnessHere } from './witness/witness-here.ts';
 
 /** One side as the page asks for it: the draft in the folder, or the text of a sealed edition. */
@@ -22,7 +24,10 @@ export type Question =
   | Opening
   | { readonly kind: 'compare' }
   /** One of the sets that the comparison shows, by its place among them. */
-  | { readonly kind: 'witness'; readonly at: number };
+  | { readonly kind: 'witness'; readonly at: number }
+  | MapAsked
+  /** What must always hold, of the newer side; told one by one, with how far it is. */
+  | { readonly kind: 'prove' };
 
 /** A side that was opened, as the page names it; or what is wrong with it, in sentences. */
 export type SideHere =
@@ -33,6 +38,7 @@ export type SideHere =
       readonly edition: number;
       readonly digest: string;
       readonly isSealed: boolean;
+      readonly requirements: readonly StatedRequirement[];
     }
   | { readonly kind: 'problems'; readonly problems: readonly string[] };
 
@@ -42,4 +48,6 @@ export interface Answers {
   /** Null in it: one of the sides is not open. */
   readonly compare: { readonly changes: ChangesHere | null };
   readonly witness: { readonly witness: WitnessHere | null };
+  readonly map: MapHere;
+  readonly prove: { readonly answered: number };
 }

@@ -1,6 +1,8 @@
 /** The parts of the room, in the order in which a reviewer goes through them. */
 export const parts = [
   { name: 'changes', title: 'Changes' },
+  { name: 'map', title: 'Map' },
+  { name: 'must_hold', title: 'Must hold' },
   { name: 'decide', title: 'Decide' },
 ] as const;
 

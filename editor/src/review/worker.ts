@@ -4,7 +4,7 @@ import { Desk } from './work/desk.ts';
 
 const desk = new Desk();
 
-function answer(question: Question): Answers[Question['kind']] {
+function answer(question: Question, tell: (soFar: unknown) => void): Answers[Question['kind']] {
   switch (question.kind) {
     case 'open':
       return desk.open(question);
@@ -12,6 +12,10 @@ function answer(question: Question): Answers[Question['kind']] {
       return desk.compare();
     case 'witness':
       return desk.witness(question.at);
+    case 'map':
+      return desk.map(question);
+    case 'prove':
+      return desk.prove(tell);
   }
 }
 

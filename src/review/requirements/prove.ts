@@ -15,7 +15,7 @@ import { subjectOfProtocol, subjectOfWard, type Subject } from './subject.ts';
 import { givensOf } from './witness.ts';
 
 /** So many groups of sets are looked into for one requirement, and no more. */
-const mostGroups = 20_000;
+export const mostGroups = 20_000;
 
 export interface Watching {
   /** Told now and then: which requirement is asked, of how many, and how many groups of sets were looked into. */

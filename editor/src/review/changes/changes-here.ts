@@ -15,7 +15,10 @@ export interface ChangesHere {
     readonly protocol: string;
     readonly levels: readonly LevelChange[];
     readonly notWhole: string | null;
+    readonly others: Others | null;
   }[];
+  /** Changes of level of which no region is told, each by an example; null where that is too much to work out. */
+  readonly others: Others | null;
   readonly rules: readonly RuleChange[];
   readonly renamed: readonly string[];
   readonly limits: readonly string[];
@@ -35,6 +38,19 @@ interface Region {
   /** Its example, by its place among `witnesses`. */
   readonly witness: number;
 }
+
+/** Changes of level that are told by an example alone. */
+export interface Others {
+  readonly complete: readonly LevelByExample[];
+  /** Of sets in which something is missing, or could not be obtained. */
+  readonly incomplete: readonly LevelByExample[];
+  /** That these, and those of which regions are told, are proven to be all; null when they are not. */
+  readonly whole: string | null;
+  /** What is said before either list. */
+  readonly says: { readonly complete: string; readonly incomplete: string };
+}
+
+export type LevelByExample = Pick<LevelChange, 'before' | 'after' | 'direction' | 'witness'>;
 
 export interface LevelChange extends Region {
   readonly before: string;

@@ -1,9 +1,10 @@
-import type { ReactNode } from 'react';
+import { Fragment, type ReactNode } from 'react';
 import type { ChangesHere } from './changes-here.ts';
 import { CaseChanges } from './case-changes.tsx';
 import type { Walk } from './example-button.tsx';
 import { LevelCard } from './level-card.tsx';
 import { Lines } from './lines.tsx';
+import { OtherLevels } from './other-levels.tsx';
 import { RuleCard } from './rule-card.tsx';
 import { WordChanges } from './word-changes.tsx';
 
@@ -19,19 +20,22 @@ export function ChangesPart({ changes, walk }: Props): ReactNode {
     <>
       <Verdict changes={changes} />
       <Levels heading="Sets that get another level" levels={levels} notWhole={changes.notWhole} walk={walk} />
+      <OtherLevels others={changes.others} walk={walk} />
       {byProtocol.map((each) => (
-        <Levels
-          key={each.protocol}
-          heading={
-            each.levels.length === 0 && each.notWhole === null
-              ? `${each.protocol} by itself: no complete set gets another level from it`
-              : `${each.protocol} by itself: sets that get another level from it`
-          }
-          levels={each.levels}
-          notWhole={each.notWhole}
-          walk={walk}
-          isAlways
-        />
+        <Fragment key={each.protocol}>
+          <Levels
+            heading={
+              each.levels.length === 0 && each.notWhole === null
+                ? `${each.protocol} by itself: no complete set gets another level from it`
+                : `${each.protocol} by itself: sets that get another level from it`
+            }
+            levels={each.levels}
+            notWhole={each.notWhole}
+            walk={walk}
+            isAlways
+          />
+          <OtherLevels others={each.others} walk={walk} />
+        </Fragment>
       ))}
       {rules.length > 0 && <h2>Rules</h2>}
       {rules.map((rule) => (

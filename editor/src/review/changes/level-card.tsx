@@ -7,7 +7,7 @@ import { Lines } from './lines.tsx';
 import { WhichSets } from './which-sets.tsx';
 import { RungShift } from './rung-shift.tsx';
 
-const directions = {
+export const directions = {
   higher: 'Higher',
   lower: 'Lower',
   otherwise: 'Otherwise',

@@ -1,14 +1,22 @@
 import {
   groundInWords,
   notWhole,
+  othersInWords,
   regionParts,
   ruleIsWords,
   type ChangedLevel,
   type ChangedRule,
   type ChangedStand,
   type Comparison,
+  type OtherLevels,
 } from '../../../../src/index.ts';
-import type { ChangesHere, LevelChange, RuleChange } from '../changes/changes-here.ts';
+import type {
+  ChangesHere,
+  LevelByExample,
+  LevelChange,
+  Others,
+  RuleChange,
+} from '../changes/changes-here.ts';
 
 /** A set of the comparison, and which change it shows. */
 export interface ShownSet {
@@ -25,14 +33,18 @@ export function comparisonToPage(
   ladders: Ladders,
 ): { readonly page: ChangesHere; readonly sets: readonly ShownSet[] } {
   const sets: ShownSet[] = [];
-  const told = (of: string, change: ChangedLevel | ChangedStand): LevelChange['witness'] =>
+  const told = (of: string, change: Pick<ChangedLevel, 'witness'>): LevelChange['witness'] =>
     sets.push({ of, witness: change.witness }) - 1;
   const levelsOf = (each: Pick<Comparison, 'levels'>, by: string): LevelChange[] =>
     each.levels.map((level) => levelToPage(level, ladders, told(`${by}${levelWords(level)}`, level)));
   const levels = levelsOf(comparison, '');
+  const othersOf = ({ other_levels: others }: Pick<Comparison, 'other_levels'>, by: string): Others | null =>
+    others && othersToPage(others, (change) => told(`${by}${levelWords(change)}`, change));
+  const others = othersOf(comparison, '');
   const byProtocol = comparison.by_protocol.map((each) => ({
     protocol: each.protocol,
     levels: levelsOf(each, `${each.protocol} by itself: `),
+    others: othersOf(each, `${each.protocol} by itself: `),
     notWhole: each.levels_whole ? null : notWhole,
   }));
   const rules = comparison.rules.map((rule) => ruleToPage(rule, told));
@@ -44,6 +56,7 @@ export function comparisonToPage(
     levels,
     notWhole: comparison.levels_whole ? null : notWhole,
     byProtocol,
+    others,
     rules,
     renamed: comparison.renamed.map(({ protocol, from, to }) => `${protocol}: ${from} is now ${to}`),
     limits: comparison.limits.map(
@@ -63,7 +76,8 @@ export function comparisonToPage(
   return { page, sets };
 }
 
-const levelWords = ({ before, after }: ChangedLevel): string => `“${before}” becomes “${after}”`;
+const levelWords = ({ before, after }: Pick<ChangedLevel, 'before' | 'after'>): string =>
+  `“${before}” becomes “${after}”`;
 
 function levelToPage(level: ChangedLevel, [was, is]: Ladders, witness: number): LevelChange {
   const { before, after, direction, because, course, from, to } = level;
@@ -73,6 +87,26 @@ function levelToPage(level: ChangedLevel, [was, is]: Ladders, witness: number): 
       ? { of: is.length, from: was.indexOf(from), to: is.indexOf(to) }
       : null;
   return { before, after, direction, because, course, rungs, ...region(level), witness };
+}
+
+type ByExample = OtherLevels['complete'][number];
+
+function othersToPage(
+  { complete, incomplete, whole }: OtherLevels,
+  told: (change: ByExample) => number,
+): Others {
+  const each = (change: ByExample): LevelByExample => ({
+    before: change.before,
+    after: change.after,
+    direction: change.direction,
+    witness: told(change),
+  });
+  return {
+    complete: complete.map(each),
+    incomplete: incomplete.map(each),
+    whole: whole ? othersInWords.whole : null,
+    says: othersInWords,
+  };
 }
 
 function ruleToPage(rule: ChangedRule, told: (of: string, change: ChangedStand) => number): RuleChange {

@@ -1,7 +1,11 @@
-import { compareSides, readDocument } from '../../../../src/index.ts';
+import { compareSides, mostGroups, proofsOf, readDocument } from '../../../../src/index.ts';
 import type { Answers, Opening } from '../messages.ts';
+import type { ProvingSoFar } from '../hold/hold-here.ts';
+import type { MapAsked } from '../map/map-here.ts';
+import { changeMap } from './change-map.ts';
 import { comparisonToPage, type ShownSet } from './comparison-to-page.ts';
 import { openSide, sideHere, type OpenedSide, type Side } from './open-side.ts';
+import { proofToPage } from './proof-to-page.ts';
 import { witnessInFull } from './witness-in-full.ts';
 
 /** What a worker keeps: the two sides that are open, and what was found about them. */
@@ -34,6 +38,25 @@ export class Desk {
     const sides = this.sides();
     const shown = this.sets[at];
     return { witness: sides && shown ? witnessInFull(shown, [sides[0].reader, sides[1].reader]) : null };
+  }
+
+  map(asked: MapAsked): Answers['map'] {
+    const sides = this.sides();
+    if (!sides) return { kind: 'none', why: 'One of the sides cannot be read.' };
+    return changeMap(asked, [sides[0].reader, sides[1].reader], this.sets);
+  }
+
+  /** Answers every requirement of the newer side. */
+  prove(tell: (soFar: ProvingSoFar) => void): Answers['prove'] {
+    if (!this.after || 'problems' in this.after) throw new RangeError('the side is not open');
+    let answered = 0;
+    const progress = ({ requirement, looked }: { requirement: string; looked: number }): void =>
+      tell({ kind: 'looking', requirement, looked, most: mostGroups });
+    for (const proof of proofsOf(this.after.side.reader, { progress })) {
+      answered += 1;
+      tell({ kind: 'proof', proof: proofToPage(proof) });
+    }
+    return { answered };
   }
 
   private sides(): readonly [Side, Side] | null {

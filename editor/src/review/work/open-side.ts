@@ -1,4 +1,4 @@
-import { readEdition, type Compared } from '../../../../src/index.ts';
+import { readEdition, requirementsOf, type Compared } from '../../../../src/index.ts';
 import { openReader, problemInWords, type PageProblem } from '../../common/open-reader.ts';
 import type { SiteText } from '../../common/site-protocol.ts';
 import type { Opening, SideAsked, SideHere } from '../messages.ts';
@@ -33,5 +33,6 @@ export function sideHere(opened: OpenedSide): SideHere {
   if ('problems' in opened) return { kind: 'problems', problems: opened.problems.map(problemInWords) };
   const { reader, sealed } = opened.side;
   const { name, title, edition, digest } = 'members' in reader ? reader : reader.protocol;
-  return { kind: 'open', name, title, edition, digest, isSealed: sealed !== null };
+  const requirements = requirementsOf(reader);
+  return { kind: 'open', name, title, edition, digest, isSealed: sealed !== null, requirements };
 }
