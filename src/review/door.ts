@@ -35,3 +35,10 @@ export { mostGroups, proofsOf } from './requirements/prove.ts';
 export type { Proof } from './requirements/proof.ts';
 export { ofTheRules, whyNotSettled } from './requirements/proof-in-words.ts';
 export { requirementsOf, type StatedRequirement } from './requirements/stated.ts';
+export type {
+  StoredDraft,
+  StoredLine,
+  StoredPart,
+  StoredResults,
+  StoredText,
+} from './stored/stored-results.ts';
