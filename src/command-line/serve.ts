@@ -1,9 +1,9 @@
 import { stat } from 'node:fs/promises';
 import type { Server } from 'node:http';
-import { basename, dirname, join } from 'node:path';
-import { fileURLToPath } from 'node:url';
+import { basename, dirname } from 'node:path';
+import { builtSite } from './built-site.ts';
 import { sealApart } from './deciding/seal-apart.ts';
-import { exists, fileNames, UnreadableFile } from './files.ts';
+import { fileNames, UnreadableFile } from './files.ts';
 import { parseCall } from './parse-call.ts';
 import { newToken } from './saving/token.ts';
 import { editionAt } from './site-editions.ts';
@@ -60,16 +60,6 @@ function portOf(given: string | boolean | undefined): number | null {
   return typeof given === 'string' && /^\d{1,5}$/.test(given) && Number(given) <= 65_535
     ? Number(given)
     : null;
-}
-
-/** The folder of the built rooms: beside the bundled command line, or in dist/ when it runs from its source. Null: not built. */
-async function builtSite(): Promise<string | null> {
-  for (let folder = dirname(fileURLToPath(import.meta.url)); ; folder = dirname(folder)) {
-    for (const place of [join(folder, 'site'), join(folder, 'dist', 'site')]) {
-      if (await exists(join(place, 'index.html'))) return place;
-    }
-    if (dirname(folder) === folder) return null;
-  }
 }
 
 /** Listens until the process is told to end, or the port cannot be had. */

@@ -5,4 +5,5 @@ export const siteFiles = {
   decide: 'decide',
   seal: 'seal',
   editions: 'editions',
+  stored: 'stored.json',
 } as const;

@@ -36,3 +36,10 @@ export type { Proof } from './requirements/proof.ts';
 export { ofTheRules, whyNotSettled } from './requirements/proof-in-words.ts';
 export { requirementsOf, type StatedRequirement } from './requirements/stated.ts';
 export { redCases } from './guards/guards-of.ts';
+export type {
+  StoredDraft,
+  StoredLine,
+  StoredPart,
+  StoredResults,
+  StoredText,
+} from './stored/stored-results.ts';

@@ -75,6 +75,7 @@ test('nothing is kept but the remembered units, the answers of the drill and dra
     'src/common/fetch-protocols.ts: fetch',
     'src/common/remembered-units.ts: localStorage',
     'src/common/save.ts: fetch',
+    'src/review/decide/fetch-stored.ts: fetch',
     'src/review/decide/send.ts: fetch',
     'src/teach/kept-results.ts: localStorage',
     'src/write/desk/drafts.ts: localStorage',

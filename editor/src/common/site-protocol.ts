@@ -46,6 +46,8 @@ export type SiteInForce =
 export interface Site {
   /** Whether what is written here can be saved where it came from; else it can only be downloaded. */
   readonly saves: boolean;
+  /** Whether what was worked out about the drafts stands beside them, in a site of files. */
+  readonly stored?: boolean;
   readonly protocols: readonly SiteProtocol[];
   /** Every ladder that a new protocol could call on. */
   readonly ladders: readonly SiteText[];

@@ -4,6 +4,7 @@ import { Fault } from '../common/fault-boundary.tsx';
 import type { RoomProps } from '../common/room.ts';
 import { ChangesRoom } from './changes/changes-room.tsx';
 import { Decide } from './decide/decide.tsx';
+import { Stored } from './decide/stored.tsx';
 import { HoldRoom } from './hold/hold-room.tsx';
 import { LooseRoom } from './loose/loose-room.tsx';
 import { MapLater } from './map/map-later.tsx';
@@ -27,6 +28,7 @@ export function Inside({ sides, ...props }: Props): ReactNode {
   const opened = useOpened(shown);
   return (
     <>
+      <Stored protocol={protocol} site={site} />
       {review.kind === 'open' && <TwoSides before={review.before} after={review.after} />}
       <Tabs
         className="review-tabs"
