@@ -20,7 +20,10 @@ export function changedLevels(working: Working): {
   readonly tooLarge: boolean;
 } {
   const question = levelQuestion(working.asking);
-  const { regions, unsettled } = working.partitioner.part(question);
+  const { regions, unsettled } = working.partitioner.part(
+    question,
+    working.every?.whereLevelsChange() ?? null,
+  );
   const groups = new Map<string, Region<LevelChange>[]>();
   for (const region of regions) {
     const key = JSON.stringify(region.change);

@@ -5,6 +5,7 @@ import { caseChanges } from './case-changes.ts';
 import { changedLevels } from './changed-levels.ts';
 import { changedRules } from './changed-rules.ts';
 import type { ComparedSide, Comparison, OtherLevels } from './comparison.ts';
+import { EverySet } from './every-set.ts';
 import { builtAlike, declaredOtherwise, gapsOf, looksAtAnAverage, overWords } from './gaps.ts';
 import { incompleteAlike } from './incomplete.ts';
 import { otherLevels } from './other-levels.ts';
@@ -23,12 +24,10 @@ import type { Working } from './working.ts';
  */
 export function compareSides(before: Compared, after: Compared, cases: Document | null): Comparison {
   const working = workingOf([sideOf(before), sideOf(after)]);
-  const { asking, sides, all } = working;
-  const alike = builtAlike(asking, sides);
-  const canAsk = declaredOtherwise(sides).length === 0;
+  const { asking, sides, all, alike, canAsk } = working;
   const levels = alike || !canAsk ? { changed: [], tooLarge: false } : changedLevels(working);
   const rules = alike || !canAsk ? { changed: [], tooLarge: false } : changedRules(working);
-  const others = alike || !canAsk || 'members' in after ? null : otherLevels(working, levels.changed);
+  const others = alike || !canAsk ? null : otherLevels(working, levels.changed);
   const changes =
     levels.changed.length > 0 ||
     (others?.incomplete.length ?? 0) > 0 ||
@@ -74,7 +73,10 @@ function workingOf(sides: readonly [Side, Side]): Working {
   const asking = askingOf(...sides);
   const partitioner = new Partitioner(asking);
   const over = new Set(asking.space.dimensions.flatMap(({ lookBack }, place) => (lookBack ? [] : [place])));
-  return { asking, partitioner, sides, over, all: countAll(asking, partitioner, over) };
+  const alike = builtAlike(asking, sides);
+  const canAsk = declaredOtherwise(sides).length === 0;
+  const every = sides[1].kind === 'protocol' && !alike && canAsk ? new EverySet(asking) : null;
+  return { asking, partitioner, alike, canAsk, every, sides, over, all: countAll(asking, partitioner, over) };
 }
 
 function countAll(
@@ -112,7 +114,7 @@ function byProtocol({ members }: Asking): Comparison['by_protocol'] {
   return members.flatMap(({ before, after }) => {
     if (!before || !after) return [];
     const working = workingOf([sideOf(before), sideOf(after)]);
-    if (builtAlike(working.asking, working.sides)) return [];
+    if (working.alike) return [];
     const { changed, tooLarge } = changedLevels(working);
     const others = otherLevels(working, changed);
     return [

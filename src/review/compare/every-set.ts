@@ -1,19 +1,22 @@
 import type { Compiled } from '../../outcome/compile.ts';
-import type { Logic } from '../../logic/logic.ts';
+import { logicOfSingleSet } from '../diagrams/single-set.ts';
 import { asOneProtocol } from '../as-one-protocol.ts';
 import type { Box } from '../box.ts';
-import { atEnd, TooManyPieces, type Diagram, type Diagrams } from '../diagrams/diagrams.ts';
+import { atEnd, TooManyPieces, type Diagram } from '../diagrams/diagrams.ts';
 import { findSetIn } from '../diagrams/find-set-in.ts';
 import { eachPiece } from '../diagrams/input-diagrams.ts';
 import { LogicDiagrams } from '../diagrams/logic-to-diagrams.ts';
 import { piecesToBox } from '../diagrams/pieces-to-box.ts';
-import type { Pairwise } from '../diagrams/pairwise.ts';
 import { preferredPieces } from '../diagrams/preferred.ts';
-import { logicOfSingleSet } from '../diagrams/single-set.ts';
+import { reachOf } from '../diagrams/reach.ts';
 import { Space } from '../diagrams/space.ts';
-import { codeToLevel, levelDiagram, levelsTogether } from './level-codes.ts';
-import { isSame, type LevelChange } from './level-question.ts';
 import type { Asking } from './asking.ts';
+import { becomes, codeToChange, levelDiagram, levelsTogether } from './level-codes.ts';
+import { isSame, type LevelChange } from './level-question.ts';
+import type { RuleHere, RulePair } from './rule-pairs.ts';
+import type { Section } from './space.ts';
+import { standDiagram } from './stand-codes.ts';
+import { sectionsWithin } from './within.ts';
 
 /** A change of level that some set has, and one such set. */
 export interface ChangeWithSet extends LevelChange {
@@ -29,90 +32,124 @@ export interface ChangesOfEverySet {
 }
 
 /**
- * Which levels become which, for every set, complete or not: both sides' levels as functions of the set, and a set for each pair of them that is not the
- * same. Null where these functions grow too large to be held.
+ * What both sides say of every set, complete or not, as functions of the set. From that it is known at once which levels become which, and
+ * where a search for regions has to look. Everything is null where these functions grow too large to be held.
  */
-export function changesOfEverySet(asking: Asking): ChangesOfEverySet | null {
-  try {
-    return changesIn(asking);
-  } catch (error) {
-    if (error instanceof TooManyPieces) return null;
-    throw error;
-  }
-}
+export class EverySet {
+  readonly #asking: Asking;
+  readonly #space: Space;
+  readonly #complete: Diagram;
+  /** With what looks back free, each protocol as its logic is. */
+  readonly #diagrams: ReadonlyMap<Compiled, LogicDiagrams>;
 
-function changesIn(asking: Asking): ChangesOfEverySet {
-  const all = [...asking.before, ...asking.after].map(({ protocol }) => protocol);
-  const space = new Space(asOneProtocol(all), all);
-  const looksBack = [...asking.before, ...asking.after].some(({ logic }) =>
-    logic.inputs.some(({ of }) => of === 'look_back'),
-  );
-  const single = changeDiagram(asking, space, ({ logic, protocol }) => logicOfSingleSet(logic, protocol));
-  const complete = completeSets(space);
-  const [whole, lacking] = [complete, space.store.not(complete)].map((which) =>
-    changesWhere(which, single, asking, space),
-  ) as [ChangeWithSet[], ChangeWithSet[]];
-  const shown = new Set([...whole, ...lacking].map(keyOf));
-  const every = looksBack ? changeDiagram(asking, space, ({ logic }) => logic) : single;
-  const open = changesWhere(space.store.yes, every, asking, space).filter((each) => !shown.has(keyOf(each)));
-  return { complete: whole, incomplete: lacking, open };
+  constructor(asking: Asking) {
+    const all = [...asking.before, ...asking.after];
+    const protocols = all.map(({ protocol }) => protocol);
+    this.#asking = asking;
+    this.#space = new Space(asOneProtocol(protocols), protocols);
+    this.#complete = completeSets(this.#space);
+    this.#diagrams = new Map(
+      all.map((member) => [member, new LogicDiagrams(this.#space, member.logic, member.protocol)]),
+    );
+  }
+
+  /** The changes of level that there are. */
+  levelChanges = (): ChangesOfEverySet | null =>
+    held(() => {
+      const { store } = this.#space;
+      const single = this.#levels(
+        (member) =>
+          new LogicDiagrams(this.#space, logicOfSingleSet(member.logic, member.protocol), member.protocol),
+      );
+      const [complete, incomplete] = [this.#complete, store.not(this.#complete)].map((which) =>
+        this.#changes(which, single),
+      ) as [ChangeWithSet[], ChangeWithSet[]];
+      const shown = new Set([...complete, ...incomplete].map(keyOf));
+      const every = this.#everyLevel();
+      const open = every === single ? [] : this.#changes(store.yes, every);
+      return { complete, incomplete, open: open.filter((each) => !shown.has(keyOf(each))) };
+    });
+
+  /** Where a complete set can get another level: nowhere else does one. */
+  whereLevelsChange = (): readonly Section[] | null =>
+    held(() => {
+      const { store } = this.#space;
+      const every = this.#everyLevel();
+      const others = this.#ends(every).filter((code) => !isSame(codeToChange(code), this.#asking));
+      return this.#within(
+        store.or(...others.map((code) => store.not(store.differ(every, store.leaf(code))))),
+      );
+    });
+
+  /** Where a rule can stand otherwise for a complete set. */
+  whereRuleStandsOtherwise = ({ before, after }: RulePair): readonly Section[] | null =>
+    held(() => {
+      const { store } = this.#space;
+      const stand = (here: RuleHere | null): Diagram =>
+        here ? standDiagram(here, this.#of(here.member), store) : store.leaf(0);
+      return this.#within(store.differ(stand(before), stand(after)));
+    });
+
+  #of = (member: Compiled): LogicDiagrams => this.#diagrams.get(member) as LogicDiagrams;
+
+  #within(truth: Diagram): readonly Section[] {
+    const reach = reachOf(this.#space.store.and(truth, this.#complete), this.#space);
+    return sectionsWithin(this.#asking.space, reach, this.#space);
+  }
+
+  #everyLevel = (): Diagram => this.#levels(this.#of);
+
+  /** Both sides' levels, side by side. */
+  #levels(of: (member: Compiled) => LogicDiagrams): Diagram {
+    const { store } = this.#space;
+    const side = (members: readonly Compiled[]): Diagram =>
+      levelsTogether(
+        members.map((member) => levelDiagram(member.logic, of(member), store)),
+        store,
+      );
+    return store.pair(becomes, side(this.#asking.before), side(this.#asking.after));
+  }
+
+  #changes(which: Diagram, levels: Diagram): ChangeWithSet[] {
+    const { store } = this.#space;
+    const preferred = preferredPieces(this.#space);
+    return this.#ends(levels).flatMap((code) => {
+      const change = codeToChange(code);
+      if (isSame(change, this.#asking)) return [];
+      const is = store.not(store.differ(levels, store.leaf(code)));
+      const pieces = findSetIn(this.#space, [is, which], preferred);
+      return pieces ? [{ ...change, box: piecesToBox(this.#space, pieces) }] : [];
+    });
+  }
+
+  /** Every number that a diagram ends in, in order. */
+  #ends(diagram: Diagram): readonly number[] {
+    const { store } = this.#space;
+    const [seen, ends] = [new Set([diagram]), new Set<number>()];
+    for (const next of seen) {
+      if (store.variableOf(next) === atEnd) ends.add(store.valueOf(next));
+      else for (const end of store.endsOf(next)) seen.add(store.at(next, end));
+    }
+    return [...ends].sort((left, right) => left - right);
+  }
 }
 
 const keyOf = ({ from, to }: LevelChange): string => JSON.stringify([from, to]);
 
-/** Both sides' levels, side by side, as a function of the set. */
-function changeDiagram(asking: Asking, space: Space, logicOf: (member: Compiled) => Logic): Diagram {
-  const { store } = space;
-  const [before, after] = [asking.before, asking.after].map((members) =>
-    levelsTogether(
-      members.map((member) => {
-        const logic = logicOf(member);
-        return levelDiagram(logic, new LogicDiagrams(space, logic, member.protocol), store);
-      }),
-      store,
-    ),
-  ) as [Diagram, Diagram];
-  return store.pair(becomes, before, after);
-}
-
-const most = 1 << 14;
-const becomes: Pairwise = {
-  name: 'becomes',
-  of: (before, after) => before * most + after,
-  commutes: false,
-};
-
-function changesWhere(which: Diagram, change: Diagram, asking: Asking, space: Space): ChangeWithSet[] {
-  const { store } = space;
-  const preferred = preferredPieces(space);
-  return [...endsOf(change, store)].flatMap((code) => {
-    const [from, to] = [codeToLevel(Math.floor(code / most)), codeToLevel(code % most)];
-    if (isSame({ from, to }, asking)) return [];
-    const pieces = findSetIn(space, [store.not(store.differ(change, store.leaf(code))), which], preferred);
-    return pieces ? [{ from, to, box: piecesToBox(space, pieces) }] : [];
-  });
-}
-
-/** Every number that a diagram ends in, in order. */
-function endsOf(diagram: Diagram, store: Diagrams): readonly number[] {
-  const [seen, ends] = [new Set([diagram]), new Set<number>()];
-  for (const next of seen) {
-    if (store.variableOf(next) === atEnd) ends.add(store.valueOf(next));
-    else for (const end of store.endsOf(next)) seen.add(store.at(next, end));
-  }
-  return [...ends].sort((left, right) => left - right);
-}
-
-/** Sets in which every observation has a value, or is taken for what it counts as while nobody has stated it. */
+/** Sets in which every observation has a value. */
 function completeSets({ variables, store }: Space): Diagram {
   return store.and(
     ...variables.map((variable, place) =>
-      eachPiece(
-        place,
-        variable,
-        (_, lack) => (lack && (lack.unobtainable || !lack.assumed) ? store.no : store.yes),
-        store,
-      ),
+      eachPiece(place, variable, (_, lack) => (lack ? store.no : store.yes), store),
     ),
   );
+}
+
+function held<T>(make: () => T): T | null {
+  try {
+    return make();
+  } catch (error) {
+    if (error instanceof TooManyPieces) return null;
+    throw error;
+  }
 }

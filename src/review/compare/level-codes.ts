@@ -3,6 +3,7 @@ import { mergeLevels } from '../../ward/merge-levels.ts';
 import type { Diagram, Diagrams } from '../diagrams/diagrams.ts';
 import type { Pairwise } from '../diagrams/pairwise.ts';
 import type { LogicDiagrams } from '../diagrams/logic-to-diagrams.ts';
+import type { LevelChange } from './level-question.ts';
 import type { Logic } from '../../logic/logic.ts';
 import type { Logical } from '../../logic/operators.ts';
 
@@ -16,7 +17,7 @@ function levelToCode(level: LevelAnswer | null): number {
   return 1 + (((atLeast ?? -1) + 1) * base + couldBe) * 2 + Number(settled);
 }
 
-export function codeToLevel(code: number): LevelAnswer | null {
+function codeToLevel(code: number): LevelAnswer | null {
   if (code === 0) return null;
   const [rest, settled] = [(code - 1) >> 1, (code - 1) % 2 === 1];
   const atLeast = Math.floor(rest / base) - 1;
@@ -73,3 +74,18 @@ export function levelDiagram({ levels, applies }: Logic, diagrams: LogicDiagrams
 /** The one level of several protocols. */
 export const levelsTogether = (all: readonly Diagram[], store: Diagrams): Diagram =>
   all.reduce((left, right) => store.pair(together, left, right));
+
+const most = 1 << 14;
+
+/** Two levels, side by side. */
+export const becomes: Pairwise = {
+  name: 'becomes',
+  of: (before, after) => before * most + after,
+  commutes: false,
+};
+
+/** The levels of an end of `becomes`. */
+export const codeToChange = (code: number): LevelChange => ({
+  from: codeToLevel(Math.floor(code / most)),
+  to: codeToLevel(code % most),
+});

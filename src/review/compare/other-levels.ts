@@ -11,7 +11,7 @@ import { setInWords } from '../set-in-words.ts';
 import { answerOf } from './case-changes.ts';
 import { directionOf, inOrder } from './changed-levels.ts';
 import type { ChangedLevel, LevelByExample, OtherLevels, Witness } from './comparison.ts';
-import { changesOfEverySet, type ChangeWithSet } from './every-set.ts';
+import type { ChangeWithSet } from './every-set.ts';
 import { levelInWords } from './levels-in-words.ts';
 import type { Working } from './working.ts';
 
@@ -20,7 +20,7 @@ import type { Working } from './working.ts';
  * missing. Each with a set that the evaluator confirms. Null where that is too much to work out.
  */
 export function otherLevels(working: Working, regions: readonly ChangedLevel[]): OtherLevels | null {
-  const found = changesOfEverySet(working.asking);
+  const found = working.every?.levelChanges() ?? null;
   if (!found) return null;
   const protocol = asOneProtocol(
     working.sides.flatMap(({ members }) => members.map((member) => member.protocol)),
