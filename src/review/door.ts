@@ -42,3 +42,4 @@ export type {
   StoredResults,
   StoredText,
 } from './stored/stored-results.ts';
+export { redCases } from './guards/guards-of.ts';

@@ -6,6 +6,11 @@ export interface SiteText {
   readonly text: string;
 }
 
+/** The text of a sealed edition. */
+export interface SealedText extends SiteText {
+  readonly edition: number;
+}
+
 /** A protocol, or a ward policy, as protocols.json holds it: text, which the worker checks. */
 export interface SiteProtocol {
   readonly kind: 'protocol' | 'ward';
@@ -20,6 +25,8 @@ export interface SiteProtocol {
   readonly in_force?: SiteInForce;
   /** Its sealed editions, the oldest first; absent when there is none. */
   readonly editions?: readonly SiteEdition[];
+  /** The texts of some of them, which the page has fetched because a ward policy that is open names them. */
+  readonly sealed?: readonly SealedText[];
   /** What its record says of this moment, and every entry; absent when it has none. */
   readonly record?: SiteRecord;
 }

@@ -6,6 +6,7 @@ import { ChangesRoom } from './changes/changes-room.tsx';
 import { Decide } from './decide/decide.tsx';
 import { Stored } from './decide/stored.tsx';
 import { HoldRoom } from './hold/hold-room.tsx';
+import { LooseRoom } from './loose/loose-room.tsx';
 import { MapLater } from './map/map-later.tsx';
 import { partNamed, parts, type PartName } from './parts.ts';
 import { NotCompared } from './sides/not-compared.tsx';
@@ -95,5 +96,7 @@ function Part({ part, review, address, onGo, ...walk }: PartProps): ReactNode {
       ) : (
         <NotCompared review={review} />
       );
+    case 'loose_ends':
+      return <LooseRoom opening={review.opening} />;
   }
 }

@@ -1,6 +1,7 @@
 import type { StatedRequirement } from '../../../src/index.ts';
 import type { ChangesHere } from './changes/changes-here.ts';
 import type { SiteProtocol, SiteText } from '../common/site-protocol.ts';
+import type { LooseEnds } from './loose/loose-here.ts';
 import type { MapAsked, MapHere } from './map/map-here.ts';
 import type { WitnessHere } from './witness/witness-here.ts';
 
@@ -27,7 +28,10 @@ export type Question =
   | { readonly kind: 'witness'; readonly at: number }
   | MapAsked
   /** What must always hold, of the newer side; told one by one, with how far it is. */
-  | { readonly kind: 'prove' };
+  | { readonly kind: 'prove' }
+  /** Of the draft, which is then the newer side. */
+  | { readonly kind: 'findings' }
+  | { readonly kind: 'unguarded' };
 
 /** A side that was opened, as the page names it; or what is wrong with it, in sentences. */
 export type SideHere =
@@ -50,4 +54,6 @@ export interface Answers {
   readonly witness: { readonly witness: WitnessHere | null };
   readonly map: MapHere;
   readonly prove: { readonly answered: number };
+  readonly findings: LooseEnds;
+  readonly unguarded: LooseEnds;
 }

@@ -3,6 +3,7 @@ export const parts = [
   { name: 'changes', title: 'Changes' },
   { name: 'map', title: 'Map' },
   { name: 'must_hold', title: 'Must hold' },
+  { name: 'loose_ends', title: 'Loose ends' },
   { name: 'decide', title: 'Decide' },
 ] as const;
 

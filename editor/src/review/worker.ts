@@ -16,6 +16,10 @@ function answer(question: Question, tell: (soFar: unknown) => void): Answers[Que
       return desk.map(question);
     case 'prove':
       return desk.prove(tell);
+    case 'findings':
+      return desk.findings();
+    case 'unguarded':
+      return desk.unguarded(tell);
   }
 }
 

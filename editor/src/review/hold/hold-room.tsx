@@ -18,7 +18,7 @@ export function HoldRoom({ opening, requirements }: Props): ReactNode {
     <div className="hold-room">
       <section className="panel hold-head">
         <h2>What must hold for every possible set</h2>
-        <p>{`${inWords(requirements, proving)} What is proven is true of the rules as written, not of patients.`}</p>
+        <p role="status">{`${inWords(requirements, proving)} What is proven is true of the rules as written, not of patients.`}</p>
         <div className="hold-buttons">
           {proving.state === 'running' ? (
             <button type="button" className="button" onClick={proving.cancel}>

@@ -1,4 +1,5 @@
 import { fetchEdition } from '../../common/fetch-edition.ts';
+import { withSealedMembers } from '../../common/sealed-members.ts';
 import type { SiteProtocol } from '../../common/site-protocol.ts';
 import type { Opening, SideAsked } from '../messages.ts';
 import type { ChosenSides } from './side-choices.ts';
@@ -9,11 +10,12 @@ export async function openingOf(
   all: readonly SiteProtocol[],
   { before, after }: ChosenSides,
 ): Promise<Opening> {
-  const [first, second] = await Promise.all([
+  const [members, first, second] = await Promise.all([
+    withSealedMembers(protocol, all),
     before === null ? null : sideAsked(protocol, before),
     sideAsked(protocol, after),
   ]);
-  return { kind: 'open', protocol, all, before: first, after: second };
+  return { kind: 'open', protocol, all: members, before: first, after: second };
 }
 
 async function sideAsked({ editions = [] }: SiteProtocol, name: string): Promise<SideAsked> {

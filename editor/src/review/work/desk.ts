@@ -1,20 +1,25 @@
 import { compareSides, mostGroups, proofsOf, readDocument } from '../../../../src/index.ts';
 import type { Answers, Opening } from '../messages.ts';
+import { problemInWords } from '../../common/open-reader.ts';
 import type { ProvingSoFar } from '../hold/hold-here.ts';
+import type { LookedSoFar, LooseEnds } from '../loose/loose-here.ts';
 import type { MapAsked } from '../map/map-here.ts';
 import { changeMap } from './change-map.ts';
 import { comparisonToPage, type ShownSet } from './comparison-to-page.ts';
+import { draftedOf, findingsHere, unguardedHere, type Drafted } from './loose-ends.ts';
 import { openSide, sideHere, type OpenedSide, type Side } from './open-side.ts';
 import { proofToPage } from './proof-to-page.ts';
 import { witnessInFull } from './witness-in-full.ts';
 
 /** What a worker keeps: the two sides that are open, and what was found about them. */
 export class Desk {
+  private opening: Opening | null = null;
   private before: OpenedSide | null = null;
   private after: OpenedSide | null = null;
   private sets: readonly ShownSet[] = [];
 
   open(opening: Opening): Answers['open'] {
+    this.opening = opening;
     this.before = opening.before && openSide(opening.before, opening);
     this.after = openSide(opening.after, opening);
     this.sets = [];
@@ -57,6 +62,25 @@ export class Desk {
       tell({ kind: 'proof', proof: proofToPage(proof) });
     }
     return { answered };
+  }
+
+  findings(): Answers['findings'] {
+    return this.ofDraft(findingsHere);
+  }
+
+  unguarded(tell: (soFar: LookedSoFar) => void): Answers['unguarded'] {
+    return this.ofDraft((drafted, opening) => unguardedHere(drafted, opening, tell));
+  }
+
+  private ofDraft(ask: (drafted: Drafted, opening: Opening) => LooseEnds): LooseEnds {
+    const { opening, after } = this;
+    if (!opening || !after) throw new RangeError('nothing is open');
+    if ('problems' in after) return { ends: [], problems: after.problems.map(problemInWords) };
+    const { reader } = after.side;
+    const drafted = 'members' in reader ? null : draftedOf(opening, reader);
+    return drafted
+      ? ask(drafted, opening)
+      : { ends: [], problems: ['This cannot be asked of a ward policy.'] };
   }
 
   private sides(): readonly [Side, Side] | null {
