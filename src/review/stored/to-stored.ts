@@ -76,6 +76,11 @@ export function findingsToStored({ findings, open }: Findings): StoredPart {
 /** The small changes that no case notices, out of so many that were made. */
 export function unguardedToStored(of: number, changes: readonly UnguardedChange[]): StoredPart {
   const open = changes.filter(({ accepted }) => accepted === null).length;
+  if (changes.length === 0)
+    return partWithout(
+      titles.unguarded,
+      `Each of the ${of} small changes is noticed by a case, or refused by the check.`,
+    );
   return {
     title: titles.unguarded,
     says: `Of ${of} small changes, ${changes.length} are noticed by no case; for ${open} of these no reason is given.`,
