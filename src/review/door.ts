@@ -35,6 +35,7 @@ export { mostGroups, proofsOf } from './requirements/prove.ts';
 export type { Proof } from './requirements/proof.ts';
 export { ofTheRules, whyNotSettled } from './requirements/proof-in-words.ts';
 export { requirementsOf, type StatedRequirement } from './requirements/stated.ts';
+export { redCases } from './guards/guards-of.ts';
 export type {
   StoredDraft,
   StoredLine,
@@ -42,4 +43,3 @@ export type {
   StoredResults,
   StoredText,
 } from './stored/stored-results.ts';
-export { redCases } from './guards/guards-of.ts';
