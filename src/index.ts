@@ -51,6 +51,7 @@ export { removePart } from './authoring/edits/remove-part.ts';
 export { alikeLines, withOwnLineEnds } from './authoring/alike-lines.ts';
 export { setValue } from './authoring/edits/set-value.ts';
 export { askedEditions } from './ward/asked-editions.ts';
+export * from './handbook/door.ts';
 export { wardLevelSays } from './authoring/ward-level-says.ts';
 export { hoverAt, type Hover } from './authoring/hover-at.ts';
 export type { AuthoringSurroundings, WrittenKind } from './authoring/known/known.ts';

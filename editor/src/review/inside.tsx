@@ -8,6 +8,7 @@ import { Stored } from './decide/stored.tsx';
 import { HoldRoom } from './hold/hold-room.tsx';
 import { LooseRoom } from './loose/loose-room.tsx';
 import { MapLater } from './map/map-later.tsx';
+import { PapersRoom } from './papers/papers-room.tsx';
 import { partNamed, parts, type PartName } from './parts.ts';
 import { NotCompared } from './sides/not-compared.tsx';
 import type { ChosenSides } from './sides/side-choices.ts';
@@ -98,5 +99,11 @@ function Part({ part, review, address, onGo, ...walk }: PartProps): ReactNode {
       );
     case 'loose_ends':
       return <LooseRoom opening={review.opening} />;
+    case 'papers':
+      return after.kind === 'open' ? (
+        <PapersRoom review={review} after={after} />
+      ) : (
+        <NotCompared review={review} />
+      );
   }
 }

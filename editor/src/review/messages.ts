@@ -3,6 +3,7 @@ import type { ChangesHere } from './changes/changes-here.ts';
 import type { SiteProtocol, SiteText } from '../common/site-protocol.ts';
 import type { LooseEnds } from './loose/loose-here.ts';
 import type { MapAsked, MapHere } from './map/map-here.ts';
+import type { HandbookAsked, PaperHere } from './papers/papers-here.ts';
 import type { WitnessHere } from './witness/witness-here.ts';
 
 /** One side as the page asks for it: the draft in the folder, or the text of a sealed edition. */
@@ -31,7 +32,10 @@ export type Question =
   | { readonly kind: 'prove' }
   /** Of the draft, which is then the newer side. */
   | { readonly kind: 'findings' }
-  | { readonly kind: 'unguarded' };
+  | { readonly kind: 'unguarded' }
+  /** What changes, as a page. */
+  | { readonly kind: 'report' }
+  | HandbookAsked;
 
 /** A side that was opened, as the page names it; or what is wrong with it, in sentences. */
 export type SideHere =
@@ -56,4 +60,6 @@ export interface Answers {
   readonly prove: { readonly answered: number };
   readonly findings: LooseEnds;
   readonly unguarded: LooseEnds;
+  readonly report: PaperHere;
+  readonly handbook: PaperHere;
 }

@@ -4,6 +4,7 @@ export const parts = [
   { name: 'map', title: 'Map' },
   { name: 'must_hold', title: 'Must hold' },
   { name: 'loose_ends', title: 'Loose ends' },
+  { name: 'papers', title: 'Papers' },
   { name: 'decide', title: 'Decide' },
 ] as const;
 

@@ -20,6 +20,10 @@ function answer(question: Question, tell: (soFar: unknown) => void): Answers[Que
       return desk.findings();
     case 'unguarded':
       return desk.unguarded(tell);
+    case 'report':
+      return desk.report();
+    case 'handbook':
+      return desk.handbook(question);
   }
 }
 

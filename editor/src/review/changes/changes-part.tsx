@@ -43,8 +43,8 @@ export function ChangesPart({ changes, walk }: Props): ReactNode {
       ))}
       {renamed.length + limits.length > 0 && (
         <section className="panel">
-          <Lines heading="Limits" lines={limits} />
-          <Lines heading="Renamed, and asking the same" lines={renamed} />
+          <Lines as="h3" heading="Limits" lines={limits} />
+          <Lines as="h3" heading="Renamed, and asking the same" lines={renamed} />
         </section>
       )}
       <WordChanges words={changes.words} />
@@ -64,10 +64,10 @@ function Verdict({ changes: { verdict, says, over, notSettled } }: Pick<Props, '
     <section className="panel verdict" data-verdict={verdict}>
       <h2>{headings[verdict]}</h2>
       <p>{says}</p>
-      <Lines heading="Not settled: nobody knows" lines={notSettled} />
+      <Lines as="h3" heading="Not settled: nobody knows" lines={notSettled} />
       <details>
         <summary>What this was asked of</summary>
-        <Lines heading="It is about" lines={over} />
+        <Lines as="h3" heading="It is about" lines={over} />
       </details>
     </section>
   );

@@ -1,11 +1,20 @@
-import { compareSides, mostGroups, proofsOf, readDocument } from '../../../../src/index.ts';
+import {
+  compareSides,
+  comparisonToHtml,
+  mostGroups,
+  proofsOf,
+  readDocument,
+  type Comparison,
+} from '../../../../src/index.ts';
 import type { Answers, Opening } from '../messages.ts';
 import { problemInWords } from '../../common/open-reader.ts';
 import type { ProvingSoFar } from '../hold/hold-here.ts';
 import type { LookedSoFar, LooseEnds } from '../loose/loose-here.ts';
 import type { MapAsked } from '../map/map-here.ts';
+import type { HandbookAsked } from '../papers/papers-here.ts';
 import { changeMap } from './change-map.ts';
 import { comparisonToPage, type ShownSet } from './comparison-to-page.ts';
+import { handbookHere } from './handbook-here.ts';
 import { draftedOf, findingsHere, unguardedHere, type Drafted } from './loose-ends.ts';
 import { openSide, sideHere, type OpenedSide, type Side } from './open-side.ts';
 import { proofToPage } from './proof-to-page.ts';
@@ -16,6 +25,7 @@ export class Desk {
   private opening: Opening | null = null;
   private before: OpenedSide | null = null;
   private after: OpenedSide | null = null;
+  private comparison: Comparison | null = null;
   private sets: readonly ShownSet[] = [];
 
   open(opening: Opening): Answers['open'] {
@@ -23,6 +33,7 @@ export class Desk {
     this.before = opening.before && openSide(opening.before, opening);
     this.after = openSide(opening.after, opening);
     this.sets = [];
+    this.comparison = null;
     return { before: this.before && sideHere(this.before), after: sideHere(this.after) };
   }
 
@@ -36,6 +47,7 @@ export class Desk {
     const comparison = compareSides(before.reader, after.reader, cases);
     const { page, sets } = comparisonToPage(comparison, [levelsOf(before), levelsOf(after)]);
     this.sets = sets;
+    this.comparison = comparison;
     return { changes: page };
   }
 
@@ -70,6 +82,18 @@ export class Desk {
 
   unguarded(tell: (soFar: LookedSoFar) => void): Answers['unguarded'] {
     return this.ofDraft((drafted, opening) => unguardedHere(drafted, opening, tell));
+  }
+
+  /** The comparison that was made last, as a page. */
+  report(): Answers['report'] {
+    if (!this.comparison) throw new RangeError('nothing was compared');
+    return { html: comparisonToHtml(this.comparison) };
+  }
+
+  handbook(asked: HandbookAsked): Answers['handbook'] {
+    const { opening, after } = this;
+    if (!opening || !after || 'problems' in after) throw new RangeError('the side is not open');
+    return { html: handbookHere(after.side, opening, asked) };
   }
 
   private ofDraft(ask: (drafted: Drafted, opening: Opening) => LooseEnds): LooseEnds {
