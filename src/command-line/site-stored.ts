@@ -2,8 +2,10 @@ import { basename, dirname, join } from 'node:path';
 import manifest from '../../package.json' with { type: 'json' };
 import { yamlToDocument } from '../document/yaml-to-document.ts';
 import type { Compiled, Ward } from '../index.ts';
+import type { SiteEdition } from '../editions/site-record.ts';
 import { timeInWords } from '../outcome/time-in-words.ts';
 import { hasErrors } from '../problems/problem.ts';
+import type { ParentText } from '../protocol/based-on/basis.ts';
 import { digestOfText } from '../protocol/digest.ts';
 import { compareSides } from '../review/compare/compare.ts';
 import { findingsOf } from '../review/findings/find-findings.ts';
@@ -23,7 +25,8 @@ import { vitalSigns } from '../vocabulary/vital-signs.ts';
 import { editionPath, loadEdition } from './edition-files.ts';
 import { fileNames, readText } from './files.ts';
 import { loadProtocol, type Loaded } from './load.ts';
-import { loadWard } from './load-ward.ts';
+import { loadParents } from './load-parents.ts';
+import { loadWard, type LoadedWard } from './load-ward.ts';
 import { editionAt } from './site-editions.ts';
 import type { SiteProtocol } from './site-protocols.ts';
 import type { Terminal } from './terminal.ts';
@@ -48,37 +51,74 @@ async function storedDraft(
   protocol: SiteProtocol,
   all: readonly SiteProtocol[],
 ): Promise<StoredDraft> {
-  const of = await textsOf(folder, protocol, all);
-  return { digest: digestOfText(JSON.stringify(of)), of, parts: await partsOf(folder, protocol) };
+  const place = await placeBelow(folder, protocol);
+  const loaded = protocol.kind === 'ward' ? await loadWard(place, null) : await loadProtocol(place, null);
+  const of = await textsOf({ folder, protocol, all, place, loaded });
+  return { digest: digestOfText(JSON.stringify(of)), of, parts: await partsOf(place, protocol, loaded) };
 }
 
-/** Every text that could make a difference; of what reads with others, all of them, rather than one too few. */
-async function textsOf(
-  folder: string,
-  protocol: SiteProtocol,
-  all: readonly SiteProtocol[],
-): Promise<StoredText[]> {
+interface Read {
+  readonly folder: string;
+  readonly protocol: SiteProtocol;
+  readonly all: readonly SiteProtocol[];
+  readonly place: string;
+  readonly loaded: Loaded | LoadedWard;
+}
+
+/**
+ * Every text that could make a difference; of what reads with others, all drafts, rather than one too few. What is not served with them is
+ * among them too: a page that does not find it shows nothing.
+ */
+async function textsOf({ folder, protocol, all, place, loaded }: Read): Promise<StoredText[]> {
   const readsOthers = protocol.kind === 'ward' || /^based_on:/m.test(protocol.text);
   const texts = [protocol, protocol.cases, protocol.ladder, ...(readsOthers ? all : [])];
-  const edition = comparedWith(protocol);
-  const sealed = edition && (await editionAt(folder, edition.address));
-  const found = [...texts, edition && sealed !== null ? { file: edition.file, text: sealed } : null];
-  const named = new Map(found.flatMap((each) => (each ? [[each.file, digestOfText(each.text)]] : [])));
+  const members = 'ward' in loaded ? (loaded.ward?.members ?? []) : [];
+  const editions = [comparedWith(protocol), ...members.map((member) => sealedOf(member.protocol, all))];
+  const sealed = await Promise.all(
+    editions.map(async (edition) => {
+      const text = edition && (await editionAt(folder, edition.address));
+      return edition && text !== null ? { file: edition.file, text } : null;
+    }),
+  );
+  const known = [...texts, ...sealed].flatMap((each) => each ?? []);
+  const parents = 'ward' in loaded ? [] : await parentsOf(loaded, place);
+  const elsewhere = parents.filter(({ text }) => !known.some((each) => each.text === text));
+  const named = new Map([...known, ...elsewhere].map(({ file, text }) => [file, digestOfText(text)]));
   return [...named].map(([file, digest]) => ({ file, digest }));
 }
 
+/** The texts that a protocol is based on. */
+async function parentsOf({ compiled }: Loaded, place: string): Promise<readonly ParentText[]> {
+  const { text, file } = await readText(place);
+  const { document } = yamlToDocument(file, text);
+  const parents = document && (await loadParents(document, place));
+  return (compiled?.protocol.basedOn ?? []).flatMap(({ name }) => {
+    const parent = parents?.get(name);
+    // A site is for everybody: it says nothing of where this machine keeps its files.
+    return parent ? [{ file: `${name}/${fileNames.protocol}`, text: parent.text }] : [];
+  });
+}
+
+/** The sealed edition of a protocol that a ward reads with, where there is one: a ward may stay with it while the draft moves on. */
+const sealedOf = (
+  { name, edition }: { readonly name: string; readonly edition: number },
+  all: readonly SiteProtocol[],
+): SiteEdition | null =>
+  all
+    .find(({ kind, id }) => kind === 'protocol' && id.split('/').at(-1) === name)
+    ?.editions?.find((each) => each.edition === edition) ?? null;
+
 /** The edition that a draft is compared with: the one in force, else the latest that is sealed. */
-function comparedWith({
-  editions = [],
-  record,
-}: SiteProtocol): NonNullable<SiteProtocol['editions']>[number] | null {
+function comparedWith({ editions = [], record }: SiteProtocol): SiteEdition | null {
   const number = record?.in_force?.edition ?? editions.at(-1)?.edition;
   return editions.find(({ edition }) => edition === number) ?? null;
 }
 
-async function partsOf(folder: string, protocol: SiteProtocol): Promise<StoredPart[]> {
-  const place = await placeBelow(folder, protocol);
-  const loaded = protocol.kind === 'ward' ? await loadWard(place, null) : await loadProtocol(place, null);
+async function partsOf(
+  place: string,
+  protocol: SiteProtocol,
+  loaded: Loaded | LoadedWard,
+): Promise<StoredPart[]> {
   const reader = 'ward' in loaded ? loaded.ward : loaded.compiled;
   if (!reader)
     return [partWithout(titles.comparison, 'The draft has problems of its own: nothing is told of it.')];

@@ -95,6 +95,18 @@ const rows: readonly Row[] = [
   ['build: to a circle of links', [...logic, '--out', at('circle')], /was not written/],
   ['build: below a name that would colour', [...logic, '--out', at('\u001b[31m', 'a')], /␛\[31m/],
   ['build: a question to JSON Logic', [...logic, '--ask', 'set'], /--ask is for --to smt-lib alone/],
+  ['build: rooms, but not where to', ['build', '--to', 'site'], /--out FOLDER/],
+  ['build: rooms to where something is', ['build', '--to', 'site', '--out', place], /is not empty/],
+  [
+    'build: rooms of nothing',
+    ['build', at('none'), '--to', 'site', '--out', at('rooms')],
+    /There is no folder/,
+  ],
+  [
+    'build: rooms of two folders',
+    [...logic.slice(0, 2), lesson, '--to', 'site', '--out', at('rooms')],
+    /At most one folder/,
+  ],
   [
     'build: sets of a module',
     ['build', lesson, '--to', 'typescript', '--where', 'systolic=1'],

@@ -155,3 +155,32 @@ test('an empty folder that is there is taken', async () => {
   const own = JSON.parse(await readFile(join(empty, 'stored.json'), 'utf8')) as StoredResults;
   expect(own.drafts['one_threshold']?.parts).toHaveLength(4);
 });
+
+test('a ward that stays with a sealed edition while its draft moves on is also of the text of that edition', async () => {
+  const place = await inForce();
+  const path = join(place.protocols, 'one_threshold', 'protocol.yaml');
+  await writeFile(path, (await readFile(path, 'utf8')).replace('edition: 1', 'edition: 2'));
+  const rooms = join(dirname(place.protocols), 'rooms');
+  const { exit } = await at(tuesday, ['build', place.protocols, '--to', 'site', '--out', rooms]);
+  expect(exit).toBe(0);
+  const { drafts } = JSON.parse(await readFile(join(rooms, 'stored.json'), 'utf8')) as StoredResults;
+  expect(drafts['small_ward']?.of.map(({ file }) => file)).toContain('one_threshold/editions/1.yaml');
+});
+
+test('what a protocol is based on is among the texts, also where it does not stand in the site', async () => {
+  const rooms = join(dirname(out), 'adapted');
+  const { exit } = await at(tuesday, [
+    'build',
+    'protocols/lessons/a_ward_adapts',
+    '--to',
+    'site',
+    '--out',
+    rooms,
+  ]);
+  expect(exit).toBe(0);
+  const { drafts } = JSON.parse(await readFile(join(rooms, 'stored.json'), 'utf8')) as StoredResults;
+  const files = drafts['a_ward_adapts']?.of.map(({ file }) => file) ?? [];
+  const own = ['a_ward_adapts/protocol.yaml', 'a_ward_adapts/cases.yaml', 'alder_ladder/ladder.yaml'];
+  expect(files.slice(0, 3)).toEqual(own);
+  expect(files.slice(3)).toEqual(['a_limit_to_change/protocol.yaml']);
+});

@@ -30,16 +30,14 @@ export function useStored({ protocol, site }: Pick<RoomProps, 'protocol' | 'site
   return site.stored === true ? here : { kind: 'none' };
 }
 
-async function storedOf(
-  { id, editions = [] }: RoomProps['protocol'],
-  site: RoomProps['site'],
-): Promise<StoredHere> {
+async function storedOf({ id }: RoomProps['protocol'], site: RoomProps['site']): Promise<StoredHere> {
   const results: StoredResults = await fetchStored();
   const draft = Object.hasOwn(results.drafts, id) ? results.drafts[id] : undefined;
   if (!draft || !isOfItsTexts(draft)) return { kind: 'failed' };
   const named = new Set(draft.of.map(({ file }) => file));
   const sealed = await Promise.all(
-    editions
+    site.protocols
+      .flatMap(({ editions = [] }) => editions)
       .filter(({ file }) => named.has(file))
       .map(async ({ file, address }) => ({ file, text: await fetchEdition(address) })),
   );
