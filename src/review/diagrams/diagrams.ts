@@ -11,6 +11,13 @@ export interface Pairwise {
   readonly decides?: (value: number) => number | null;
 }
 
+/** How many values a variable has, which of its pieces are lacks that count, and the last of all its pieces. */
+export interface Lacking {
+  readonly values: number;
+  readonly lacks: readonly number[];
+  readonly last: number;
+}
+
 /** That a function of sets has too many pieces to be held. Caught where the question is asked; nobody else sees it. */
 export class TooManyPieces extends Error {}
 
@@ -71,14 +78,18 @@ export class Diagrams {
     return this.#kids[diagram] as readonly Diagram[];
   }
 
-  /** Asks a variable: up to each end, itself included, the function goes on as the kid beside it. */
+  /** Asks a variable: up to each end, itself included, the function goes on as the kid beside it. A stretch without a piece is none. */
   node(variable: number, ends: readonly number[], kids: readonly Diagram[]): Diagram {
     const [lastOnes, rest] = [[] as number[], [] as Diagram[]];
+    let before = -1;
     for (let index = 0; index < kids.length; index += 1) {
       const kid = kids[index] as Diagram;
-      if (rest.length > 0 && rest.at(-1) === kid) lastOnes[lastOnes.length - 1] = ends[index] as number;
+      const end = ends[index] as number;
+      if (end <= before) continue;
+      before = end;
+      if (rest.length > 0 && rest.at(-1) === kid) lastOnes[lastOnes.length - 1] = end;
       else {
-        lastOnes.push(ends[index] as number);
+        lastOnes.push(end);
         rest.push(kid);
       }
     }
@@ -149,6 +160,58 @@ export class Diagrams {
         kept.map((index) => kids[index] as Diagram),
       );
     });
+  }
+
+  /** The same function with one variable asked of other pieces: of each, the piece that stands at its place. */
+  relabelled(diagram: Diagram, variable: number, pieces: readonly number[]): Diagram {
+    const own = this.variableOf(diagram);
+    if (own > variable) return diagram;
+    return this.#once(`relabel ${variable} ${pieces.join()}`, diagram, diagram, () => {
+      if (own < variable)
+        return this.node(
+          own,
+          this.endsOf(diagram),
+          this.kidsOf(diagram).map((kid) => this.relabelled(kid, variable, pieces)),
+        );
+      return this.node(
+        own,
+        [...pieces.keys()],
+        pieces.map((piece) => this.at(diagram, piece)),
+      );
+    });
+  }
+
+  /** The same function with a truth in the place of a variable of two pieces. The truth asks nothing that comes before the variable. */
+  substituted(diagram: Diagram, variable: number, truth: Diagram): Diagram {
+    const own = this.variableOf(diagram);
+    if (own > variable) return diagram;
+    return this.#once(`put ${variable} ${truth}`, diagram, diagram, () => {
+      if (own === variable) return this.choose(truth, this.at(diagram, 1), this.at(diagram, 0));
+      return this.node(
+        own,
+        this.endsOf(diagram),
+        this.kidsOf(diagram).map((kid) => this.substituted(kid, variable, truth)),
+      );
+    });
+  }
+
+  /** Whether the function can hold when each of some variables has its own piece or lacks it; a lack itself is asked of no more. */
+  orLacking(diagram: Diagram, lacks: ReadonlyMap<number, Lacking>): Diagram {
+    const name = `or lacking ${[...lacks.keys()].join()}`;
+    const of = (each: Diagram): Diagram => {
+      const own = this.variableOf(each);
+      if (own === atEnd) return each;
+      return this.#once(name, each, each, () => {
+        const kids = this.kidsOf(each).map(of);
+        const here = lacks.get(own);
+        if (!here) return this.node(own, this.endsOf(each), kids);
+        const lacking = this.or(...here.lacks.map((piece) => of(this.at(each, piece))));
+        const ends = [...this.endsOf(each).filter((end) => end < here.values - 1), here.values - 1];
+        const values = ends.map((_, index) => this.or(kids[index] as Diagram, lacking));
+        return this.node(own, [...ends, here.last], [...values, lacking]);
+      });
+    };
+    return of(diagram);
   }
 
   #decided({ decides }: Pairwise, diagram: Diagram): Diagram | null {

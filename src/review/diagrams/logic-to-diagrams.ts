@@ -3,9 +3,11 @@ import type { Logic } from '../../logic/logic.ts';
 import type { Input } from '../../logic/inputs.ts';
 import type { Diagram, Diagrams, Pairwise } from './diagrams.ts';
 import { inputDiagram } from './input-diagrams.ts';
+import { added, linearSum } from './linear-sum.ts';
 import { numbersBehind, stepsOfLogic, type Named } from './numbers-behind.ts';
 import { rowsOf } from './rows.ts';
 import type { Space } from './space.ts';
+import { sumDiagram } from './sum-diagram.ts';
 
 const pairwise: Readonly<Partial<Record<Operator, Pairwise>>> = {
   '+': { name: '+', of: (left, right) => left + right },
@@ -16,6 +18,12 @@ const pairwise: Readonly<Partial<Record<Operator, Pairwise>>> = {
   '<': { name: '<', of: (left, right) => (left < right ? 1 : 0) },
   '<=': { name: '<=', of: (left, right) => (left <= right ? 1 : 0) },
 };
+
+/** What stands for a look back: for a number of it as it enters logic, and for a comparison that reads one. */
+export interface LookBacks {
+  readonly input: (input: Input) => Diagram;
+  readonly comparison: (operator: '<' | '<=', left: Logical, right: Logical) => Diagram;
+}
 
 /**
  * The answers of one logic as functions of the set. What two logics share is worked out once: they are told apart by how they are
@@ -30,9 +38,12 @@ export class LogicDiagrams {
   readonly #numberOf: (logical: Logical) => number;
   readonly #named: ReadonlyMap<string, Named>;
 
-  constructor(space: Space, logic: Logic) {
-    [this.#space, this.#logic] = [space, logic];
-    this.#numberOf = space.same.of({ logic, protocol: space.protocol });
+  readonly #lookBacks: LookBacks | null;
+
+  /** `protocol`: whose logic it is, where the space is that of several. `lookBacks`: what is known of earlier sets; nothing, without. */
+  constructor(space: Space, logic: Logic, protocol = space.protocol, lookBacks: LookBacks | null = null) {
+    [this.#space, this.#logic, this.#lookBacks] = [space, logic, lookBacks];
+    this.#numberOf = space.same.of({ logic, protocol });
     this.#named = stepsOfLogic(logic);
   }
 
@@ -62,7 +73,8 @@ export class LogicDiagrams {
   #input(input: Input): Diagram {
     if (input.of === 'limit')
       return this.#store.leaf(this.#space.protocol.limits.get(input.owner)?.value ?? 0);
-    return inputDiagram(input, this.#space, this.#store) ?? this.#space.free(`input ${input.name}`);
+    const own = inputDiagram(input, this.#space, this.#store);
+    return own ?? this.#lookBacks?.input(input) ?? this.#space.free(`input ${input.name}`);
   }
 
   #operation(operator: Operator, parts: readonly Logical[], key: number): Diagram {
@@ -112,10 +124,19 @@ export class LogicDiagrams {
     if (inB?.[0] === 'min') return store.and(...inB[1].map((part) => again(a, part)));
     if (inB?.[0] === 'max') return store.or(...inB[1].map((part) => again(a, part)));
     const behind = numbersBehind([a, b], this.#named);
-    if (behind.some(({ of }) => of === 'look_back')) return this.#space.free(`comparison ${key}`);
+    if (behind.some(({ of }) => of === 'look_back'))
+      return this.#lookBacks?.comparison(operator, a, b) ?? this.#space.free(`comparison ${key}`);
     const reckoned = behind.some(({ owner }) => this.#space.isStepwise(owner));
     if (!reckoned) return store.pair(pairwise[operator] as Pairwise, this.of(a), this.of(b));
-    return rowsOf({ [operator]: [a, b] }, this.#logic, this.#space);
+    const made = this.#sum(operator, a, b);
+    return made ?? rowsOf({ [operator]: [a, b] }, this.#logic, this.#space);
+  }
+
+  /** The comparison of two plain sums; null when they are none. */
+  #sum(operator: '<' | '<=', left: Logical, right: Logical): Diagram | null {
+    const limit = ({ owner }: Input): number => this.#space.protocol.limits.get(owner)?.value ?? 0;
+    const [one, two] = [left, right].map((each) => linearSum(each, this.#named, limit));
+    return one && two ? sumDiagram(added(one, two, -1), operator === '<', this.#space) : null;
   }
 
   /** What a step is, not what it is called. */

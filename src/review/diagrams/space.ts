@@ -5,7 +5,7 @@ import { clustersOf } from './clusters.ts';
 import { couplingsOf } from './couplings.ts';
 import { Diagrams, type Diagram } from './diagrams.ts';
 import { partOf } from './input-diagrams.ts';
-import { validSets } from './valid-sets.ts';
+import { agesAllow, withoutContradictions } from './valid-sets.ts';
 import { variablesOf, type Variable } from './variables.ts';
 
 /** Every set in which each observation of a protocol has one value, or none; and the functions of it that were made so far. */
@@ -20,20 +20,24 @@ export class Space {
   readonly known = new Map<number, Diagram>();
   /** What must all hold for a set to be one: nothing contradicts, and every value is possible at the age. */
   readonly valid: readonly Diagram[];
+  /** The part of that which the ages say, by the place of the observation of which they say it. */
+  readonly ages: ReadonlyMap<number, Diagram>;
   /** The place of the number that most of the last cluster is reckoned from; −1 where nothing is reckoned with. */
   readonly lastHub: number;
   readonly #free = new Map<string, Diagram>();
 
-  constructor(protocol: Protocol) {
+  /** `mayLack`: of which observations a set may have no value; of all, without. */
+  constructor(protocol: Protocol, mayLack: (name: string) => boolean = () => true) {
     this.protocol = protocol;
-    this.variables = variablesOf(protocol);
+    this.variables = variablesOf(protocol, mayLack);
     this.placeOf = new Map(
       this.variables.map(({ observation: { name }, member }, place) => [
         member === null ? name : `${name}:${member}`,
         place,
       ]),
     );
-    this.valid = validSets(this);
+    this.ages = agesAllow(this);
+    this.valid = [...withoutContradictions(this), ...this.ages.values()];
     this.lastHub = lastHubOf(protocol, this.variables);
   }
 

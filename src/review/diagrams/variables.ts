@@ -56,9 +56,9 @@ const many = 5000;
 
 /**
  * The variables of a protocol in the order in which diagrams ask them: first the numbers that are reckoned with, those that meet beside
- * each other and the largest clusters of them first; in a cluster first what most is reckoned from.
+ * each other and the largest clusters of them first; in a cluster first what most is reckoned from. `mayLack`: which may have no value.
  */
-export function variablesOf(protocol: Protocol): Variable[] {
+export function variablesOf(protocol: Protocol, mayLack: (name: string) => boolean): Variable[] {
   const couplings = couplingsOf(protocol);
   const clusters = clustersOf(protocol, [...couplings.keys()]);
   const sizes = new Map<number, number>();
@@ -73,7 +73,7 @@ export function variablesOf(protocol: Protocol): Variable[] {
   const inOrder = [...protocol.observations.values()].sort((left, right) => byRank(rank(left), rank(right)));
   return inOrder.flatMap((observation) => {
     const starts = couplings.has(observation.name) ? null : startsOf(observation, protocol);
-    return questionsOf(observation, starts);
+    return questionsOf(observation, starts, mayLack(observation.name) ? lacksOf(observation) : []);
   });
 }
 
@@ -86,9 +86,12 @@ function sizeOf(name: string, { observations }: Protocol): number {
 const byRank = (left: readonly number[], right: readonly number[]): number =>
   left.map((each, index) => each - (right[index] as number)).find((each) => each !== 0) ?? 0;
 
-function questionsOf(observation: Observation, starts: readonly number[] | null): Variable[] {
+function questionsOf(
+  observation: Observation,
+  starts: readonly number[] | null,
+  lacks: readonly Lack[],
+): Variable[] {
   const { kind, choices } = observation;
-  const lacks = lacksOf(observation);
   const none = { low: 0, high: 0 };
   if (kind === 'number') {
     const span = possibleRange(observation);

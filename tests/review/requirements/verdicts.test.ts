@@ -1,12 +1,12 @@
 import { expect, test } from 'vitest';
-import { proveRequirements, runCases } from '../../src/index.ts';
-import { seriesToOutcome } from '../../src/outcome/series-to-outcome.ts';
-import { textToSeries } from '../../src/series/text-to-series.ts';
-import { setVocabularyOf } from '../../src/series/set-reading.ts';
-import type { Compiled } from '../../src/outcome/compile.ts';
-import type { Proof } from '../../src/review/requirements/proof.ts';
-import { askable, bundledNames, lessonNames } from '../bundled.ts';
-import { guarded } from './kit.ts';
+import { proveRequirements, runCases } from '../../../src/index.ts';
+import { seriesToOutcome } from '../../../src/outcome/series-to-outcome.ts';
+import { textToSeries } from '../../../src/series/text-to-series.ts';
+import { setVocabularyOf } from '../../../src/series/set-reading.ts';
+import type { Compiled } from '../../../src/outcome/compile.ts';
+import type { Proof } from '../../../src/review/requirements/proof.ts';
+import { askable, bundledNames, lessonNames } from '../../bundled.ts';
+import { guarded } from '../kit.ts';
 
 const head = 'hazards: { h: { harm: Harm., severity: serious, owner: The council } }\nmust_always:\n';
 
