@@ -12,7 +12,7 @@ export const language = 1;
 const wording = new Set(
   (
     'title short meaning about otherwise says because ask do source sources cite link from_memory owners review_by reviewBy accepted ' +
-    'alsoCalled set_by setBy tell respond reassess ifNoAnswer stepDown loinc based_on'
+    'alsoCalled set_by setBy tell respond reassess ifNoAnswer stepDown states loinc based_on'
   ).split(' '),
 );
 
