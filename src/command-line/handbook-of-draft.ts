@@ -4,6 +4,7 @@ import { yamlToDocument } from '../document/yaml-to-document.ts';
 import { risksOfCases, risksOfProtocol } from '../handbook/accepted-risks.ts';
 import type { AcceptedRisk, HandbookInput } from '../handbook/input.ts';
 import { hasErrors } from '../problems/problem.ts';
+import { proveRequirements } from '../review/requirements/prove.ts';
 import { teacherOf } from '../teach/teacher.ts';
 import type { Ward } from '../ward/ward.ts';
 import { exists, findProtocol, protocolsBeside, readText } from './files.ts';
@@ -45,6 +46,7 @@ async function draftOf(path: string, terminal: Terminal): Promise<HandbookInput 
     reads: compiled,
     teacher: teacherOf(compiled, cases),
     accepted: [...risksOfProtocol(document), ...ofCases],
+    proofs: proveRequirements(compiled),
     changes: await changesSinceLast(dirname(path), compiled, cases),
     edition: null,
   };
@@ -60,6 +62,7 @@ async function draftOfWard(path: string, terminal: Terminal): Promise<HandbookIn
     reads: ward,
     teacher: teacherOf(ward, cases),
     accepted: [...accepted, ...(cases ? risksOfCases(cases, ward.title) : [])],
+    proofs: proveRequirements(ward),
     changes: await changesSinceLast(dirname(path), ward, cases),
     edition: null,
   };

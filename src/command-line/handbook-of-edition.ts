@@ -5,6 +5,7 @@ import type { Ledger } from '../editions/record.ts';
 import { risksOfCases, risksOfProtocol } from '../handbook/accepted-risks.ts';
 import type { AcceptedRisk, SealedState } from '../handbook/input.ts';
 import { timeInWords } from '../outcome/time-in-words.ts';
+import { proveRequirements } from '../review/requirements/prove.ts';
 import { textToTime } from '../series/text-to-time.ts';
 import { teacherOf } from '../teach/teacher.ts';
 import type { EditionFile } from '../shape/generated/types.ts';
@@ -32,7 +33,14 @@ export async function handbookOfEdition(asked: string, terminal: Terminal): Prom
   };
   const cases = yamlToDocument(`${file.name}, edition ${file.edition}, cases`, file.cases).document;
   const changes = await changesSinceLast(found.folder, reads, cases);
-  const input = { reads, teacher: teacherOf(reads, cases), accepted: risksOfEdition(file), edition, changes };
+  const input = {
+    reads,
+    teacher: teacherOf(reads, cases),
+    accepted: risksOfEdition(file),
+    proofs: proveRequirements(reads),
+    edition,
+    changes,
+  };
   return { input, exit: record ? exit.well : exit.doesNotHold };
 }
 

@@ -1,6 +1,7 @@
 import type { Compiled } from '../outcome/compile.ts';
 import type { ApprovedEntry, EditionFile, NeededRole } from '../shape/generated/types.ts';
 import type { Comparison } from '../review/compare/comparison.ts';
+import type { Proof } from '../review/requirements/proof.ts';
 import type { Teacher } from '../teach/teacher.ts';
 import type { Ward } from '../ward/ward.ts';
 
@@ -11,6 +12,8 @@ export interface HandbookInput {
   /** What its cases tell. */
   readonly teacher: Teacher;
   readonly accepted: readonly AcceptedRisk[];
+  /** What became of each requirement that it states, in the order of the file. */
+  readonly proofs: readonly Proof[];
   /** What changes since the last sealed edition; null where there is none. */
   readonly changes: Comparison | null;
   /** Null: a draft, that nobody has sealed. */

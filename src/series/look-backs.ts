@@ -30,13 +30,16 @@ export function writeLookBacks(inputs: Float64Array, resolved: Resolved, asked: 
   }
 }
 
-/** Whether taking a need now could still decide that the present set counts, or that it does not. */
-function isOpenNow({ whereNeeds, over, leftOut }: ReadLookBack, asked: Asked): boolean {
+/**
+ * Whether it is still open that the present set counts: taking a need could tell, and of what is known only as a range the truth is one
+ * of several values. What only helps and is missing keeps nothing open.
+ */
+function isOpenNow({ whereReads, over, leftOut }: ReadLookBack, asked: Asked): boolean {
   const { present, time } = asked;
   if (!present || leftOut || present.time <= time - over) return false;
-  return whereNeeds.some((read) => {
+  return whereReads.some((read) => {
     const value = asked.valueIn(present, read);
-    return !value || value.low < value.high;
+    return value ? value.low < value.high : read.role === 'needs' || read.role === 'scope';
   });
 }
 

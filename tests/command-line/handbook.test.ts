@@ -117,3 +117,13 @@ test(
     expect(out).toContain('Changed for this test.');
   },
 );
+
+test('a requirement that does not hold stands in the handbook, and the call ends with 1', async () => {
+  const own = lessonWith(
+    (text) => text.replace('where: { systolic: { at_most: 90 } }', 'where: { systolic: { at_most: 91 } }'),
+    'protocol.yaml',
+  );
+  const { exit, out, err } = await ask(['handbook', own]);
+  expect([exit, err]).toEqual([1, 'Not proven, and told of in the handbook: low_calls_the_doctor.\n']);
+  expect(out).toContain('low calls the doctor: REFUTED');
+});

@@ -22,6 +22,7 @@ const pageOf = (reads: Compiled | Ward, name: string | null = null): Part =>
       reads,
       teacher: teacherOf(reads, name === null ? null : casesOf(name)),
       accepted: [],
+      proofs: [],
       changes: null,
       edition: null,
     }),
@@ -107,7 +108,7 @@ test('the cases stand with what the rules say of them, and one that does not com
   );
   const teacher = teacherOf(compiled, yamlToDocument('cases.yaml', wrong).document);
   const other = opened(
-    handbookToHtml({ reads: compiled, teacher, accepted: [], changes: null, edition: null }),
+    handbookToHtml({ reads: compiled, teacher, accepted: [], proofs: [], changes: null, edition: null }),
   );
   expect(teacher.lessons.leftOut.length).toBeGreaterThan(0);
   expect(other.querySelector('.cases .lacking')?.textContent).toContain(teacher.lessons.leftOut[0]);
@@ -175,6 +176,7 @@ test('a text that would be markup stays a text, wherever it stands', () => {
         reads,
         teacher: teacherOf(reads, null),
         accepted: [{ ...risk, what: text }],
+        proofs: [],
         changes: null,
         edition: null,
       }),

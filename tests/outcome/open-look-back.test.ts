@@ -65,3 +65,31 @@ test('what a set before the present one lacks cannot be taken any more, and keep
   ]);
   expect(level).toEqual({ at_least: 'low', could_be: 'low', settled: true });
 });
+
+test('a help that is known only as a range keeps open whether the present set counts; one that is missing does not', () => {
+  const { protocol: helped } = readProtocol(
+    'small.yaml',
+    `protocol: small
+edition: 1
+title: A small protocol
+ladder: small
+sources: { council: { cite: "Common practice, no published source" } }
+observations: { needs: [systolic], helps: [heart_rate] }
+measures:
+  lowest_when_fast: { lowest: systolic, over: 1 h, where: { heart_rate: { above: 110 } } }
+rules:
+  - { rule: low_when_fast, when: { lowest_when_fast: { below: 90 } }, level: high, says: It suggests something., source: [council] }
+`,
+    { ladder },
+  );
+  if (!helped) throw new Error('the protocol has problems');
+  const level = (set: object): Outcome['level'] => {
+    const { series } = readSet('set.json', JSON.stringify(set), helped);
+    if (!series) throw new Error('the set has problems');
+    return evaluate(helped, series).level;
+  };
+  const range = { systolic: 80, heart_rate: { low: 105, high: 115 } };
+  expect(level(range)).toEqual({ at_least: null, could_be: 'high', settled: false });
+  expect(level({ systolic: 80 })).toEqual({ at_least: 'low', could_be: 'low', settled: true });
+  expect(level({ ...range, heart_rate: 105 })).toEqual({ at_least: 'low', could_be: 'low', settled: true });
+});

@@ -1,22 +1,24 @@
 import { operation, type Logical, type Operator } from '../../logic/operators.ts';
 import type { Logic } from '../../logic/logic.ts';
 import type { Input } from '../../logic/inputs.ts';
-import type { Diagram, Diagrams, Pairwise } from './diagrams.ts';
+import type { Protocol } from '../../protocol/protocol.ts';
+import type { Diagram, Diagrams } from './diagrams.ts';
 import { inputDiagram } from './input-diagrams.ts';
 import { added, linearSum } from './linear-sum.ts';
 import { numbersBehind, stepsOfLogic, type Named } from './numbers-behind.ts';
+import { atMost, below, higher, lower, minus, plus, times, type Pairwise } from './pairwise.ts';
 import { rowsOf } from './rows.ts';
 import type { Space } from './space.ts';
 import { sumDiagram } from './sum-diagram.ts';
 
 const pairwise: Readonly<Partial<Record<Operator, Pairwise>>> = {
-  '+': { name: '+', of: (left, right) => left + right },
-  '-': { name: '-', of: (left, right) => left - right },
-  '*': { name: '*', of: (left, right) => left * right },
-  min: { name: 'min', of: (left, right) => Math.min(left, right) },
-  max: { name: 'max', of: (left, right) => Math.max(left, right) },
-  '<': { name: '<', of: (left, right) => (left < right ? 1 : 0) },
-  '<=': { name: '<=', of: (left, right) => (left <= right ? 1 : 0) },
+  '+': plus,
+  '-': minus,
+  '*': times,
+  min: lower,
+  max: higher,
+  '<': below,
+  '<=': atMost,
 };
 
 /** What stands for a look back: for a number of it as it enters logic, and for a comparison that reads one. */
@@ -35,14 +37,20 @@ export interface LookBacks {
 export class LogicDiagrams {
   readonly #space: Space;
   readonly #logic: Logic;
+  readonly #protocol: Protocol;
   readonly #numberOf: (logical: Logical) => number;
   readonly #named: ReadonlyMap<string, Named>;
 
   readonly #lookBacks: LookBacks | null;
 
-  /** `protocol`: whose logic it is, where the space is that of several. `lookBacks`: what is known of earlier sets; nothing, without. */
-  constructor(space: Space, logic: Logic, protocol = space.protocol, lookBacks: LookBacks | null = null) {
-    [this.#space, this.#logic, this.#lookBacks] = [space, logic, lookBacks];
+  /** `protocol`: whose limits and look backs the logic reads. `lookBacks`: what is known of earlier sets; nothing, without. */
+  constructor(
+    space: Space,
+    logic: Logic,
+    protocol: Protocol = space.protocol,
+    lookBacks: LookBacks | null = null,
+  ) {
+    [this.#space, this.#logic, this.#protocol, this.#lookBacks] = [space, logic, protocol, lookBacks];
     this.#numberOf = space.same.of({ logic, protocol });
     this.#named = stepsOfLogic(logic);
   }
@@ -67,14 +75,13 @@ export class LogicDiagrams {
     const inner = operation(logical);
     if (inner) return this.#operation(inner[0], inner[1], key);
     const named = this.#named.get((logical as { readonly var: string }).var) as Named;
-    return named.kind === 'step' ? this.of(named.is) : this.#input(named.input);
+    return named.kind === 'step' ? this.of(named.is) : this.#input(named.input, key);
   }
 
-  #input(input: Input): Diagram {
-    if (input.of === 'limit')
-      return this.#store.leaf(this.#space.protocol.limits.get(input.owner)?.value ?? 0);
+  #input(input: Input, key: number): Diagram {
+    if (input.of === 'limit') return this.#store.leaf(this.#protocol.limits.get(input.owner)?.value ?? 0);
     const own = inputDiagram(input, this.#space, this.#store);
-    return own ?? this.#lookBacks?.input(input) ?? this.#space.free(`input ${input.name}`);
+    return own ?? this.#lookBacks?.input(input) ?? this.#space.free(`input ${key}`);
   }
 
   #operation(operator: Operator, parts: readonly Logical[], key: number): Diagram {
@@ -128,13 +135,13 @@ export class LogicDiagrams {
       return this.#lookBacks?.comparison(operator, a, b) ?? this.#space.free(`comparison ${key}`);
     const reckoned = behind.some(({ owner }) => this.#space.isStepwise(owner));
     if (!reckoned) return store.pair(pairwise[operator] as Pairwise, this.of(a), this.of(b));
-    const made = this.#sum(operator, a, b);
-    return made ?? rowsOf({ [operator]: [a, b] }, this.#logic, this.#space);
+    const of = { logic: this.#logic, protocol: this.#protocol };
+    return this.#sum(operator, a, b) ?? rowsOf({ [operator]: [a, b] }, of, this.#space);
   }
 
   /** The comparison of two plain sums; null when they are none. */
   #sum(operator: '<' | '<=', left: Logical, right: Logical): Diagram | null {
-    const limit = ({ owner }: Input): number => this.#space.protocol.limits.get(owner)?.value ?? 0;
+    const limit = ({ owner }: Input): number => this.#protocol.limits.get(owner)?.value ?? 0;
     const [one, two] = [left, right].map((each) => linearSum(each, this.#named, limit));
     return one && two ? sumDiagram(added(one, two, -1), operator === '<', this.#space) : null;
   }

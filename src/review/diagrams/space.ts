@@ -8,7 +8,10 @@ import { partOf } from './input-diagrams.ts';
 import { agesAllow, withoutContradictions } from './valid-sets.ts';
 import { variablesOf, type Variable } from './variables.ts';
 
-/** Every set in which each observation of a protocol has one value, or none; and the functions of it that were made so far. */
+/**
+ * Every set in which each observation has one value, or none; and the functions of it that were made so far. Of one protocol, or of several that
+ * are asked about the same sets: then `protocol` holds what all of them read.
+ */
 export class Space {
   readonly protocol: Protocol;
   readonly store = new Diagrams();
@@ -27,9 +30,13 @@ export class Space {
   readonly #free = new Map<string, Diagram>();
 
   /** `mayLack`: of which observations a set may have no value; of all, without. */
-  constructor(protocol: Protocol, mayLack: (name: string) => boolean = () => true) {
+  constructor(
+    protocol: Protocol,
+    asked: readonly Protocol[] = [protocol],
+    mayLack: (name: string) => boolean = () => true,
+  ) {
     this.protocol = protocol;
-    this.variables = variablesOf(protocol, mayLack);
+    this.variables = variablesOf(asked, mayLack);
     this.placeOf = new Map(
       this.variables.map(({ observation: { name }, member }, place) => [
         member === null ? name : `${name}:${member}`,
@@ -38,7 +45,7 @@ export class Space {
     );
     this.ages = agesAllow(this);
     this.valid = [...withoutContradictions(this), ...this.ages.values()];
-    this.lastHub = lastHubOf(protocol, this.variables);
+    this.lastHub = lastHubOf(asked, this.variables);
   }
 
   /** Whether each step of an observation is a piece of its own. */
@@ -57,13 +64,6 @@ export class Space {
     return made;
   }
 
-  /** The numbers that a logic reads, with nothing of any set in them yet. */
-  inputsOf({ inputs }: Logic): Float64Array {
-    return Float64Array.from(inputs, ({ of, owner }) =>
-      of === 'limit' ? (this.protocol.limits.get(owner)?.value ?? 0) : 0,
-    );
-  }
-
   /** Puts one piece of a variable among the numbers that a logic reads. A several is not reckoned with, and has none. */
   write(into: Float64Array, { inputs }: Logic, place: number, piece: number): void {
     const variable = this.variables[place] as Variable;
@@ -74,8 +74,12 @@ export class Space {
   }
 }
 
-function lastHubOf(protocol: Protocol, variables: readonly Variable[]): number {
-  const clusters = clustersOf(protocol, [...couplingsOf(protocol).keys()]);
+/** The numbers that the logic of a protocol reads, with nothing of any set in them yet. */
+export const emptyInputs = ({ inputs }: Logic, { limits }: Protocol): Float64Array =>
+  Float64Array.from(inputs, ({ of, owner }) => (of === 'limit' ? (limits.get(owner)?.value ?? 0) : 0));
+
+function lastHubOf(protocols: readonly Protocol[], variables: readonly Variable[]): number {
+  const clusters = clustersOf(protocols, [...couplingsOf(protocols).keys()]);
   const of = variables.map(({ observation }) => clusters.get(observation.name));
   const last = of.findLast((cluster) => cluster !== undefined);
   return last === undefined ? -1 : of.indexOf(last);

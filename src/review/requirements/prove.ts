@@ -16,7 +16,7 @@ import { noneBreaks } from './whole/none-breaks.ts';
 import { givensOf } from './witness.ts';
 
 /** So many groups of sets are looked into for one requirement, and no more. */
-const mostGroups = 20_000;
+export const mostGroups = 20_000;
 
 /** After so many groups the question is asked of all sets at once, which shows no example; where that settles nothing, groups are looked into again. */
 const fewGroups = 400;
